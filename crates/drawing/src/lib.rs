@@ -1,0 +1,1 @@
+//! SVG drawings: side elevation and load chart

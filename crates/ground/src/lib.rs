@@ -1,0 +1,1 @@
+//! What the wheels put on the ground and what it carries

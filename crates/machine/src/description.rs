@@ -1,0 +1,218 @@
+//! The machine as its file describes it.
+
+use crate::{Attachment, Boom, Chart};
+use geometry::{DVec2, DVec3};
+use quantity::{Angle, Length, Mass, Pressure, Speed};
+use serde::{Deserialize, Serialize};
+
+/// A telehandler, fully described. Positions in the machine frame.
+#[derive(Debug, Clone)]
+pub struct Machine {
+    /// Short id used by jobs.
+    pub id: String,
+    /// Name for people.
+    pub name: String,
+    /// True for machines invented for demonstrations and tests; said on every document.
+    pub invented: bool,
+    /// Serial number as on the plate.
+    pub serial: Option<String>,
+    /// Greatest rated capacity on the plate.
+    pub greatest_capacity: Mass,
+    /// Masses other than the boom.
+    pub bodies: Vec<Body>,
+    /// Front axle: rigid to the frame.
+    pub front: Axle,
+    /// Rear axle.
+    pub rear: RearAxle,
+    /// Stabilizers, where fitted.
+    pub stabilizers: Option<Stabilizers>,
+    /// Telescopic boom.
+    pub boom: Boom,
+    /// Attachments that the maker allows on this machine.
+    pub attachments: Vec<Attachment>,
+    /// Load charts, one per attachment, support state and load centre.
+    pub charts: Vec<Chart>,
+    /// The maker's limits.
+    pub limits: Limits,
+    /// Outer dimensions, for drawing and clearance.
+    pub outline: Outline,
+    /// Side areas that the wind sees.
+    pub wind_areas: WindAreas,
+}
+
+/// A rigid part with mass.
+#[derive(Debug, Clone)]
+pub struct Body {
+    /// What it belongs to: whether the side tipping line of a free rear axle counts it.
+    pub kind: BodyKind,
+    /// Name for people.
+    pub name: String,
+    /// Its mass.
+    pub mass: Mass,
+    /// Its centre of gravity, m.
+    pub centre: DVec3,
+}
+
+/// Where a body's weight goes.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum BodyKind {
+    /// Frame, cab, engine, counterweight, operator, fuel: carried by the front axle and the rear pin.
+    Frame,
+    /// Front axle with wheels, rigid to the frame.
+    FrontAxle,
+    /// Rear axle with wheels: hangs on the pin, does not help against side tipping while it is free.
+    RearAxle,
+}
+
+/// An axle with two wheels.
+#[derive(Debug, Clone)]
+pub struct Axle {
+    /// Position along the machine, m (0 for the front axle).
+    pub x: f64,
+    /// Half the track: distance of the patch centre from the middle, m.
+    pub half_track: f64,
+    /// The tyres.
+    pub tyre: Tyre,
+}
+
+/// Tyres of an axle.
+#[derive(Debug, Clone)]
+pub struct Tyre {
+    /// Free (unloaded) radius; the chart's datum is the front face at this radius.
+    pub free_radius: Length,
+    /// Section width.
+    pub width: Length,
+    /// Inflation pressure in use; `None` for solid or unknown tyres.
+    pub pressure: Option<Pressure>,
+}
+
+/// The rear axle: it may oscillate about a longitudinal pin.
+#[derive(Debug, Clone)]
+pub struct RearAxle {
+    /// Position, track, tyres.
+    pub axle: Axle,
+    /// Height of the oscillation pin above the ground, m.
+    pub pin_height: f64,
+    /// Largest oscillation to either side.
+    pub oscillation: Angle,
+    /// What locks it, as the manual says.
+    pub lock: Lock,
+}
+
+/// What locks the rear axle against oscillation.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Lock {
+    /// Nothing: always free.
+    Never,
+    /// The operator, by a control.
+    Operator,
+    /// Automatically, above a boom angle.
+    AboveBoomAngle,
+    /// Not known: taken as free.
+    Unknown,
+}
+
+/// Stabilizers at the front.
+#[derive(Debug, Clone)]
+pub struct Stabilizers {
+    /// Middle of the pads: (x, ± y), m.
+    pub pad: DVec2,
+    /// Area of one pad, m².
+    pub pad_area: f64,
+    /// True if the rear axle stays free to oscillate with the pads down. Unknown counts as free.
+    pub rear_axle_free: bool,
+}
+
+/// What the machine stands on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize, schemars::JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum SupportState {
+    /// On its tyres.
+    Tyres,
+    /// Stabilizer pads down, front tyres carry nothing.
+    Stabilizers,
+}
+
+/// The maker's limits that a lift must keep.
+#[derive(Debug, Clone)]
+pub struct Limits {
+    /// Carry position: boom angle and extension at most, for driving.
+    pub carry: CarryPosition,
+    /// Wind, where the maker gives a limit.
+    pub wind: Option<WindLimit>,
+}
+
+/// How the boom is carried when driving.
+#[derive(Debug, Clone, Copy)]
+pub struct CarryPosition {
+    /// Boom angle at most.
+    pub angle: Angle,
+    /// Extension at most.
+    pub extension: Length,
+}
+
+/// The maker's wind limit.
+#[derive(Debug, Clone, Copy)]
+pub struct WindLimit {
+    /// Speed at which work stops.
+    pub speed: Speed,
+    /// Whether a mean or a gust.
+    pub measure: WindMeasure,
+}
+
+/// How a wind speed is meant.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, schemars::JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum WindMeasure {
+    /// Three-second gust at the height of the load and boom.
+    GustAtHeight,
+    /// Ten-minute mean at 10 m, as forecasts give.
+    ForecastMean,
+}
+
+/// Outer dimensions, m.
+#[derive(Debug, Clone, Copy)]
+pub struct Outline {
+    /// Foremost point of frame and wheels without attachment, x.
+    pub front: f64,
+    /// Rearmost point, x (negative).
+    pub rear: f64,
+    /// Half the overall width.
+    pub half_width: f64,
+    /// Underside of the frame.
+    pub ground_clearance: f64,
+    /// Top of the frame (without cab).
+    pub frame_top: f64,
+    /// Top of the cab.
+    pub cab_top: f64,
+    /// Cab from x to x.
+    pub cab: (f64, f64),
+}
+
+/// Areas that the wind sees from the side, m².
+#[derive(Debug, Clone, Copy)]
+pub struct WindAreas {
+    /// Frame, cab and wheels from the side.
+    pub frame_side: f64,
+    /// Frame, cab and wheels from the front.
+    pub frame_front: f64,
+    /// Height of the middle of those areas, m.
+    pub frame_height: f64,
+}
+
+impl Machine {
+    /// The attachment of that id.
+    pub fn attachment(&self, id: &str) -> Option<&Attachment> {
+        self.attachments.iter().find(|a| a.id == id)
+    }
+    /// The charts for an attachment and support state.
+    pub fn charts_for<'a>(&'a self, attachment: &'a str, support: SupportState) -> impl Iterator<Item = &'a Chart> {
+        self.charts.iter().filter(move |c| c.attachment == attachment && c.support == support)
+    }
+    /// x of the front face of the front tyres at their free radius, m.
+    pub fn front_face(&self) -> f64 {
+        self.front.x + quantity::Si::si(&self.front.tyre.free_radius)
+    }
+}

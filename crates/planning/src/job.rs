@@ -1,0 +1,180 @@
+//! Everything a plan is made from.
+
+use geometry::DVec2;
+use machine::{Load, LockSeen, Machine, SupportState};
+use quantity::{Length, Pressure, Speed};
+use serde::{Deserialize, Serialize};
+use site::{Ground, Landing, PowerLine};
+
+/// A package of lifts on one site.
+#[derive(Debug, Clone)]
+pub struct Job {
+    /// Name for people.
+    pub name: String,
+    /// Site name.
+    pub site: String,
+    /// Date of the work, as written.
+    pub date: String,
+    /// True for demonstrations.
+    pub invented: bool,
+    /// Planner's name.
+    pub planner: String,
+    /// Machines of the job.
+    pub machines: Vec<JobMachine>,
+    /// Loads.
+    pub loads: Vec<Load>,
+    /// Ground.
+    pub ground: Ground,
+    /// Overhead lines.
+    pub lines: Vec<PowerLine>,
+    /// True if somebody states that no other overhead line is within reach of the stands.
+    pub lines_complete: Option<String>,
+    /// Landings.
+    pub landings: Vec<Landing>,
+    /// Lifts.
+    pub lifts: Vec<Lift>,
+    /// Required reserves and allowances.
+    pub policy: Policy,
+    /// What named persons accepted for the whole job.
+    pub acceptances: Vec<Acceptance>,
+    /// Where each input came from, for the input list of the documents.
+    pub inputs: Vec<crate::InputLine>,
+}
+
+/// A machine on the job: the description and its state today.
+#[derive(Debug, Clone)]
+pub struct JobMachine {
+    /// The machine.
+    pub machine: Machine,
+    /// Who did the pre-use inspection; `None`: not done.
+    pub inspected_by: Option<String>,
+    /// Reason if tagged out of service.
+    pub tagged_out: Option<String>,
+    /// The attachment now on the carriage and how its lock was seen.
+    pub attachment_lock: Vec<(String, LockSeen)>,
+}
+
+/// Required reserves: a named policy of the job.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Policy {
+    /// Tilt that must remain fore and aft, as slope (0.07 = 7 %).
+    pub tilt_fore_aft: f64,
+    /// Tilt that must remain sideways, as slope (0.12 = 12 %).
+    pub tilt_sideways: f64,
+    /// Load factor at least.
+    pub load_factor: f64,
+    /// Position error of the stand along the heading and across, m.
+    pub stand_error: f64,
+    /// Operator's allowance on top of the legal distance to a line, m.
+    pub line_allowance: f64,
+    /// Distance to a line by site rule, where greater than the legal one, m.
+    pub line_site_rule: f64,
+}
+
+impl Default for Policy {
+    /// 7 % fore-aft, 12 % sideways (after the ISO 22915-14 kind of test, from memory, low
+    /// confidence), load factor 1.33 (common practice), 0.10 m stand error, 1.0 m operator's
+    /// allowance (common practice).
+    fn default() -> Self {
+        Self {
+            tilt_fore_aft: 0.07,
+            tilt_sideways: 0.12,
+            load_factor: 1.33,
+            stand_error: 0.10,
+            line_allowance: 1.0,
+            line_site_rule: 0.0,
+        }
+    }
+}
+
+/// One load from a pick-up to a landing.
+#[derive(Debug, Clone)]
+pub struct Lift {
+    /// Short id.
+    pub id: String,
+    /// Name for people.
+    pub name: String,
+    /// Index into `Job::machines`.
+    pub machine: usize,
+    /// Attachment id; may be unknown to the machine, which is no-go.
+    pub attachment: String,
+    /// Support state.
+    pub support: SupportState,
+    /// Index into `Job::loads`.
+    pub load: usize,
+    /// Where the machine stands.
+    pub stand: Stand,
+    /// Index into `Job::landings`.
+    pub landing: usize,
+    /// Height above the landing's surface at which the load is carried in and out.
+    pub clear: Length,
+    /// Wind at which this lift stops.
+    pub wind: Option<WindInput>,
+    /// People raised by this lift (basket, forks, box): an absolute stop.
+    pub raises_people: bool,
+    /// Load shared with another machine.
+    pub shared_load: bool,
+    /// Pushing, pulling or dragging with the boom.
+    pub drags: bool,
+    /// Driving or levelling the frame with the boom up.
+    pub drives_boom_up: bool,
+    /// Somebody steadies the load by hand.
+    pub hand_steadied: bool,
+    /// The operator leaves the seat with the load raised.
+    pub leaves_seat: bool,
+    /// What named persons accepted for this lift.
+    pub acceptances: Vec<Acceptance>,
+}
+
+/// Where the machine stands: middle of the front axle on the ground.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Stand {
+    /// East and north of the middle of the front axle, m.
+    pub at: DVec2,
+    /// Heading, inside angle (rad counter-clockwise from east).
+    pub heading: f64,
+}
+
+/// The wind at which the lift stops.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct WindInput {
+    /// Gust at the height of load and boom.
+    pub gust: Speed,
+}
+
+/// Something a named person answers for.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Acceptance {
+    /// What.
+    pub matter: Matter,
+    /// Who, with function.
+    pub by: String,
+    /// In their words.
+    pub statement: String,
+    /// Stated ground strength under the patches, for [`Matter::GroundStrength`].
+    pub strength: Option<Pressure>,
+}
+
+/// What can be accepted by name, where this version does not compute it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, schemars::JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum Matter {
+    /// Strength of the ground under wheels or pads.
+    GroundStrength,
+    /// Excavations, slopes, drops near the machine.
+    Edges,
+    /// Pipes, culverts, tanks, voids, fill below the machine.
+    Buried,
+    /// Everything that boom, load, cab or tail could hit.
+    Obstacles,
+    /// People kept out from under and beside.
+    People,
+    /// Way in and out.
+    Route,
+}
+
+impl Matter {
+    /// Every matter, in the order in which findings are listed.
+    pub const ALL: [Self; 6] =
+        [Self::GroundStrength, Self::Edges, Self::Buried, Self::Obstacles, Self::People, Self::Route];
+}

@@ -1,0 +1,378 @@
+//! The ids of every sentence a plan may say. `wording` has the words.
+
+evidence::messages! {
+    /// Name of the check: is the machine fit for work today.
+    CHECK_MACHINE = "check-machine" [];
+    /// Name of the check: absolute stops.
+    CHECK_STOPS = "check-stops" [];
+    /// Name of the check: the load itself, its condition and rigging.
+    CHECK_LOAD = "check-load" [];
+    /// Name of the check: attachment.
+    CHECK_ATTACHMENT = "check-attachment" [];
+    /// Name of the check: fork blades.
+    CHECK_FORKS = "check-forks" [];
+    /// Name of the check: slings and hook.
+    CHECK_RIGGING = "check-rigging" [];
+    /// Name of the check: out of level.
+    CHECK_LEVEL = "check-level" [];
+    /// Name of the check: load chart.
+    CHECK_CHART = "check-chart" [];
+    /// Name of the check: load factor against tipping.
+    CHECK_LOAD_FACTOR = "check-load-factor" [];
+    /// Name of the check: tilt that remains.
+    CHECK_TILT = "check-tilt" [];
+    /// Name of the check: wind.
+    CHECK_WIND = "check-wind" [];
+    /// Name of the check: overhead lines.
+    CHECK_LINE = "check-line" [];
+    /// Name of the check: ground under wheels and pads.
+    CHECK_GROUND = "check-ground" [];
+    /// Name of the check: strength of the landing.
+    CHECK_LANDING = "check-landing" [];
+    /// Name of the check: does the boom point at the landing, from an allowed side.
+    CHECK_APPROACH = "check-approach" [];
+    /// Name of the check: edges, excavations, drops.
+    CHECK_EDGES = "check-edges" [];
+    /// Name of the check: buried things.
+    CHECK_BURIED = "check-buried" [];
+    /// Name of the check: obstacles.
+    CHECK_OBSTACLES = "check-obstacles" [];
+    /// Name of the check: people.
+    CHECK_PEOPLE = "check-people" [];
+    /// Name of the check: way in and out.
+    CHECK_ROUTE = "check-route" [];
+
+    /// `by` inspected `machine` before use and found it fit.
+    MACHINE_INSPECTED = "machine-inspected" [machine, by];
+    /// Nobody inspected `machine` before use.
+    MACHINE_NOT_INSPECTED = "machine-not-inspected" [machine];
+    /// `machine` is tagged out: `reason`.
+    MACHINE_TAGGED_OUT = "machine-tagged-out" [machine, reason];
+    /// Do: inspect first and put the name in the job.
+    DO_INSPECT = "do-inspect" [];
+    /// Do: another machine, or repair and release in writing.
+    DO_REPAIR = "do-repair" [];
+
+    /// No absolute stop applies.
+    STOP_NONE = "stop-none" [];
+    /// People would be raised.
+    STOP_PEOPLE = "stop-people" [];
+    /// The load is shared with another machine.
+    STOP_SHARED = "stop-shared" [];
+    /// Pushing, pulling or dragging with the boom.
+    STOP_DRAG = "stop-drag" [];
+    /// Driving or levelling with the boom up.
+    STOP_BOOM_UP = "stop-boom-up" [];
+    /// Someone steadies the load by hand.
+    STOP_HAND = "stop-hand" [];
+    /// Seat left with the load raised.
+    STOP_SEAT = "stop-seat" [];
+    /// Do: people go up by a machine made for people.
+    DO_NO_PEOPLE = "do-no-people" [];
+    /// Do: one machine carries the whole load.
+    DO_ONE_MACHINE = "do-one-machine" [];
+    /// Do: lift clear, never drag.
+    DO_LIFT_CLEAR = "do-lift-clear" [];
+    /// Do: boom down and retracted before driving or levelling.
+    DO_BOOM_DOWN = "do-boom-down" [];
+    /// Do: tag lines, hands off.
+    DO_TAG_LINES = "do-tag-lines" [];
+    /// Do: load down before leaving the seat.
+    DO_STAY_SEATED = "do-stay-seated" [];
+
+    /// Condition of the load seen and sound.
+    LOAD_SOUND = "load-sound" [];
+    /// Nobody looked at pallet, bands, wrap yet.
+    LOAD_NOT_SEEN = "load-not-seen" [];
+    /// Pallet, bands or wrap are not sound.
+    LOAD_UNSOUND = "load-unsound" [];
+    /// Hung load with a fork attachment, or the other way round.
+    LOAD_WRONG_TOOL = "load-wrong-tool" [attachment];
+    /// Do: look at it before lifting.
+    DO_LOOK_AT_LOAD = "do-look-at-load" [];
+    /// Do: repack.
+    DO_REPACK = "do-repack" [];
+    /// Do: take the attachment that fits.
+    DO_FITTING_TOOL = "do-fitting-tool" [];
+
+    /// The attachment is the maker's, was seen locked, and carries the load.
+    ATTACHMENT_FIT = "attachment-fit" [attachment, mass, capacity];
+    /// Unknown to this machine: not authorised. `known`: those that are.
+    ATTACHMENT_UNKNOWN = "attachment-unknown" [attachment, machine, known];
+    /// Lock seen open.
+    ATTACHMENT_OPEN = "attachment-open" [attachment];
+    /// Lock not seen yet.
+    ATTACHMENT_NOT_SEEN = "attachment-not-seen" [attachment];
+    /// Load above the attachment's own capacity.
+    ATTACHMENT_OVERLOADED = "attachment-overloaded" [attachment, mass, capacity];
+    /// Do: look at the lock.
+    DO_SEE_LOCK = "do-see-lock" [];
+    /// Do: at most `mass` in one go.
+    DO_LIGHTEN = "do-lighten" [mass];
+    /// Do: an attachment of the maker's list.
+    DO_LISTED_ATTACHMENT = "do-listed-attachment" [];
+
+    /// Blades carry the load; the pair's limit at this load centre.
+    FORKS_WITHIN = "forks-within" [mass, capacity, centre];
+    /// Blades overloaded.
+    FORKS_OVERLOADED = "forks-overloaded" [mass, capacity, centre];
+    /// A blade is worn 10 % or more.
+    FORKS_WORN = "forks-worn" [side, wear];
+    /// A blade was modified.
+    FORKS_MODIFIED = "forks-modified" [side];
+    /// Wear never measured.
+    FORKS_WEAR_UNKNOWN = "forks-wear-unknown" [];
+    /// Load deeper than the blades are long: more than a third would hang over.
+    FORKS_SHORT = "forks-short" [depth, length];
+    /// Centre of the load not between the blades.
+    FORKS_OFF_CENTRE = "forks-off-centre" [offset, spread];
+    /// Do: take the forks out of service.
+    DO_NEW_FORKS = "do-new-forks" [];
+    /// Do: measure the heel.
+    DO_MEASURE_FORKS = "do-measure-forks" [];
+    /// Do: longer blades, or turn the load.
+    DO_LONGER_FORKS = "do-longer-forks" [];
+    /// Do: centre the load between the blades.
+    DO_CENTRE_LOAD = "do-centre-load" [];
+    /// Left.
+    SIDE_LEFT = "side-left" [];
+    /// Right.
+    SIDE_RIGHT = "side-right" [];
+    /// Front.
+    SIDE_FRONT = "side-front" [];
+    /// Rear.
+    SIDE_REAR = "side-rear" [];
+
+    /// Slings carry the load.
+    RIGGING_WITHIN = "rigging-within" [force, limit];
+    /// Slings overloaded.
+    RIGGING_OVERLOADED = "rigging-overloaded" [force, limit];
+    /// No rigging stated for a hung load.
+    RIGGING_NONE = "rigging-none" [];
+    /// No tag lines.
+    RIGGING_NO_TAG_LINES = "rigging-no-tag-lines" [];
+    /// Do: stronger slings or a smaller angle.
+    DO_STRONGER_SLINGS = "do-stronger-slings" [];
+    /// Do: state the rigging.
+    DO_STATE_RIGGING = "do-state-rigging" [];
+
+    /// Level enough for the chart: worst side and fore-aft angle with accuracy, and the tolerances.
+    LEVEL_WITHIN = "level-within" [across, along, tolerance_across, tolerance_along];
+    /// Sideways beyond.
+    LEVEL_SIDEWAYS = "level-sideways" [across, tolerance];
+    /// Fore-aft beyond.
+    LEVEL_FORE_AFT = "level-fore-aft" [along, tolerance];
+    /// Rear axle would reach its stop.
+    LEVEL_TWIST = "level-twist" [twist, limit];
+    /// No ground height known under a wheel.
+    LEVEL_NO_GROUND = "level-no-ground" [wheel];
+    /// Do: a stand that is level; levelling is not credited.
+    DO_LEVEL_STAND = "do-level-stand" [];
+    /// Do: survey this stand or level it by tape.
+    DO_SURVEY = "do-survey" [];
+
+    /// Within the chart.
+    CHART_WITHIN = "chart-within" [mass, capacity, zone, reach, height];
+    /// Too heavy there.
+    CHART_EXCEEDED = "chart-exceeded" [mass, capacity, zone, reach, height];
+    /// The chart shows nothing there.
+    CHART_OUTSIDE = "chart-outside" [reach, height];
+    /// No chart for this attachment and support state.
+    CHART_NONE = "chart-none" [attachment, support];
+    /// The boom does not get there.
+    CHART_OUT_OF_REACH = "chart-out-of-reach" [reach, height];
+    /// Not read, because the machine cannot be posed.
+    CHART_NOT_READ = "chart-not-read" [];
+    /// Within, but the load's centre is higher than the chart's test load: not covered by the chart.
+    CHART_HIGH_LOAD = "chart-high-load" [height, tested];
+    /// Do: stand nearer by about `distance`.
+    DO_NEARER = "do-nearer" [distance];
+    /// Do: a machine or support state with a chart for it.
+    DO_OTHER_MACHINE = "do-other-machine" [];
+    /// Do: trial lift, watch the stability with care.
+    DO_TRIAL_LIFT = "do-trial-lift" [];
+    /// On tyres.
+    SUPPORT_TYRES = "support-tyres" [];
+    /// On stabilizers.
+    SUPPORT_STABILIZERS = "support-stabilizers" [];
+
+    /// Load at which it would start to tip is `factor` times the load.
+    LOAD_FACTOR_ENOUGH = "load-factor-enough" [factor, required, tipping];
+    /// Less than required.
+    LOAD_FACTOR_SHORT = "load-factor-short" [factor, required, tipping];
+    /// No load tips it in this pose.
+    LOAD_FACTOR_NEVER = "load-factor-never" [required];
+    /// Not computed.
+    STATICS_NOT_DONE = "statics-not-done" [];
+    /// Do: less load, less reach.
+    DO_LESS_REACH = "do-less-reach" [];
+
+    /// Tilt that remains to the side that is worst.
+    TILT_ENOUGH = "tilt-enough" [tilt, required, side];
+    /// Less than required.
+    TILT_SHORT = "tilt-short" [tilt, required, side];
+    /// It tips as planned.
+    TILT_TIPS = "tilt-tips" [side];
+
+    /// Stop wind below the maker's limit.
+    WIND_WITHIN = "wind-within" [gust, limit];
+    /// Stop wind above the maker's limit.
+    WIND_ABOVE = "wind-above" [gust, limit];
+    /// Nobody stated a wind at which to stop.
+    WIND_NOT_STATED = "wind-not-stated" [];
+    /// Maker gives no wind limit.
+    WIND_NO_LIMIT = "wind-no-limit" [gust];
+    /// Do: stop at the maker's limit.
+    DO_LOWER_WIND = "do-lower-wind" [limit];
+    /// Do: state the gust at which to stop.
+    DO_STATE_WIND = "do-state-wind" [];
+    /// Do: ask the maker for the wind limit; measure at the boom.
+    DO_ASK_WIND = "do-ask-wind" [];
+
+    /// No line within reach, stated by name.
+    LINE_NONE = "line-none" [by];
+    /// Nobody stated that there is no (other) line.
+    LINE_NOT_STATED = "line-not-stated" [];
+    /// Clear by the required distance.
+    LINE_CLEAR = "line-clear" [line, distance, required];
+    /// Too near.
+    LINE_NEAR = "line-near" [line, distance, required];
+    /// Voltage not known.
+    LINE_NO_VOLTAGE = "line-no-voltage" [line];
+    /// Heights not known.
+    LINE_NO_HEIGHT = "line-no-height" [line];
+    /// Above the voltages of the table: owner or engineer must state the distance.
+    LINE_VOLTAGE_ABOVE_TABLE = "line-voltage-above-table" [line, voltage];
+    /// Dead and grounded by permit.
+    LINE_DEAD = "line-dead" [line, owner, permit];
+    /// Hung load within the planning zone: the actions of the crane rule.
+    LINE_PLANNING_ZONE = "line-planning-zone" [line, distance, required, zone];
+    /// Do: move away or have it switched off and grounded.
+    DO_LINE_AWAY = "do-line-away" [distance];
+    /// Do: ask the owner for voltage.
+    DO_ASK_VOLTAGE = "do-ask-voltage" [];
+    /// Do: have the heights measured by a means that needs no nearness.
+    DO_MEASURE_LINE = "do-measure-line" [];
+    /// Do: look up along the whole way and state it by name.
+    DO_LOOK_UP = "do-look-up" [];
+    /// Do: spotter, barricade, non-conductive tag lines, meeting, owner told.
+    DO_PLANNING_ZONE = "do-planning-zone" [];
+
+    /// Strength of the ground not known; force and pressure of the worst wheel.
+    GROUND_UNKNOWN = "ground-unknown" [wheel, force, pressure];
+    /// Strength not known and pressure neither.
+    GROUND_UNKNOWN_FORCE = "ground-unknown-force" [wheel, force];
+    /// Stated strength is enough.
+    GROUND_CARRIES = "ground-carries" [wheel, pressure, strength, by];
+    /// Stated strength is not enough.
+    GROUND_WEAK = "ground-weak" [wheel, pressure, strength, by];
+    /// Accepted, but the patch pressure is not known.
+    GROUND_NO_PATCH = "ground-no-patch" [wheel, force];
+    /// Accepted without a strength.
+    GROUND_NO_STRENGTH = "ground-no-strength" [by];
+    /// Do: have a named competent person state the strength.
+    DO_STATE_GROUND = "do-state-ground" [pressure];
+    /// Do: mats or another stand.
+    DO_MATS = "do-mats" [];
+    /// Do: give tyre pressure or pad size.
+    DO_TYRE_PRESSURE = "do-tyre-pressure" [];
+    /// Front left wheel.
+    WHEEL_FRONT_LEFT = "wheel-front-left" [];
+    /// Front right wheel.
+    WHEEL_FRONT_RIGHT = "wheel-front-right" [];
+    /// Rear left wheel.
+    WHEEL_REAR_LEFT = "wheel-rear-left" [];
+    /// Rear right wheel.
+    WHEEL_REAR_RIGHT = "wheel-rear-right" [];
+    /// Left stabilizer pad.
+    PAD_LEFT = "pad-left" [];
+    /// Right stabilizer pad.
+    PAD_RIGHT = "pad-right" [];
+
+    /// Landing carries what comes and what lies there.
+    LANDING_CARRIES = "landing-carries" [landing, mass, rating, by];
+    /// Landing overloaded.
+    LANDING_OVERLOADED = "landing-overloaded" [landing, mass, rating, by];
+    /// No rating known.
+    LANDING_NO_RATING = "landing-no-rating" [landing, mass];
+    /// Do: ask its designer.
+    DO_ASK_RATING = "do-ask-rating" [];
+    /// Do: clear it or bring less.
+    DO_CLEAR_LANDING = "do-clear-landing" [mass];
+
+    /// Points at the landing, from the allowed side.
+    APPROACH_SQUARE = "approach-square" [offset];
+    /// Points past the landing.
+    APPROACH_PAST = "approach-past" [offset, allowed];
+    /// From a direction not allowed.
+    APPROACH_WRONG_SIDE = "approach-wrong-side" [angle, tolerance];
+    /// No direction given: any is taken.
+    APPROACH_ANY = "approach-any" [offset];
+    /// Landing behind the machine.
+    APPROACH_BEHIND = "approach-behind" [];
+    /// Do: turn to heading.
+    DO_TURN = "do-turn" [heading];
+    /// Do: state the approach.
+    DO_STATE_APPROACH = "do-state-approach" [];
+
+    /// `by` answers for it: `statement`.
+    MATTER_ACCEPTED = "matter-accepted" [matter, by, statement];
+    /// Nobody answers for it yet; this version does not compute it.
+    MATTER_OPEN = "matter-open" [matter];
+    /// Do: a named competent person looks and states it.
+    DO_STATE_MATTER = "do-state-matter" [];
+
+    /// Step: seat belt, boom down, drive in.
+    STEP_DRIVE_IN = "step-drive-in" [heading];
+    /// Step: level indicator before raising: expected angles, stop if more.
+    STEP_READ_LEVEL = "step-read-level" [across, along];
+    /// Step: stabilizers down.
+    STEP_STABILIZERS = "step-stabilizers" [];
+    /// Step: trial lift.
+    STEP_TRIAL_LIFT = "step-trial-lift" [];
+    /// Step: raise retracted to angle.
+    STEP_RAISE = "step-raise" [angle];
+    /// Step: extend to mark.
+    STEP_EXTEND = "step-extend" [extension];
+    /// Step: lower to set down.
+    STEP_SET_DOWN = "step-set-down" [height];
+    /// Step: withdraw straight, then retract, lower, only then back away.
+    STEP_WITHDRAW = "step-withdraw" [];
+    /// Step: stop when.
+    STEP_STOP_WHEN = "step-stop-when" [];
+
+    /// Caution: maker's manual and chart in the cab govern.
+    CAUTION_MANUAL = "caution-manual" [];
+    /// Caution: law, competent person, engineers decide.
+    CAUTION_COMPETENT = "caution-competent" [];
+    /// Caution: results rest on inputs.
+    CAUTION_INPUTS = "caution-inputs" [];
+    /// Caution: never people on forks; never a lift the chart does not show; never level or drive boom up.
+    CAUTION_NEVER = "caution-never" [];
+    /// Caution: trial lift.
+    CAUTION_TRIAL = "caution-trial" [];
+    /// Emergency: tips: stay belted, hold on, lean away.
+    EMERGENCY_TIP = "emergency-tip" [];
+    /// Emergency: touches a line.
+    EMERGENCY_LINE = "emergency-line" [];
+    /// What ends the plan.
+    PLAN_ENDS = "plan-ends" [];
+
+    /// Datum of the chart, from front tyre face to load centre.
+    DATUM_TYRE_LOAD_CENTRE = "datum-tyre-load-centre" [];
+    /// From front tyre face to fork heel.
+    DATUM_TYRE_HEEL = "datum-tyre-heel" [];
+    /// From front tyre face to hook.
+    DATUM_TYRE_HOOK = "datum-tyre-hook" [];
+    /// From front axle to load centre.
+    DATUM_AXLE_LOAD_CENTRE = "datum-axle-load-centre" [];
+    /// From front axle to fork heel.
+    DATUM_AXLE_HEEL = "datum-axle-heel" [];
+    /// From front axle to hook.
+    DATUM_AXLE_HOOK = "datum-axle-hook" [];
+
+    /// Warning: two surveys, oldest date.
+    WARN_INVENTED = "warn-invented" [name];
+    /// Warning: the heavier side of the load is not against the carriage.
+    WARN_HEAVY_OUTSIDE = "warn-heavy-outside" [load];
+}

@@ -1,0 +1,1 @@
+//! PDF plan sheet from a plan and its drawings

@@ -1,0 +1,1 @@
+//! Statics: centre of gravity, reactions, tipping, required reserve, wind

@@ -1,0 +1,1 @@
+//! Readers of survey files from bytes: LAS/LAZ, GeoTIFF, CSV levels

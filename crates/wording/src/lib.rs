@@ -1,0 +1,1 @@
+//! Every text for people, rendered from ids in English and Spanish

@@ -1,0 +1,2 @@
+//! The commands.
+fn main() {}
