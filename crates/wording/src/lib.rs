@@ -1,1 +1,3 @@
 //! Every text for people, rendered from ids in English and Spanish
+
+pub mod ui;

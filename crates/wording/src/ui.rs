@@ -1,0 +1,339 @@
+//! Ids of the words that documents, drawings and screens use around the findings:
+//! verdict and status words, headings, axis names, labels. Kept in groups, in reading order.
+
+evidence::messages! {
+    // Verdict, status, severity, certainty, source.
+
+    /// The verdict word for go.
+    VERDICT_GO = "ui-verdict-go" [];
+    /// The verdict word for go with conditions.
+    VERDICT_CONDITIONS = "ui-verdict-conditions" [];
+    /// The verdict word for no-go.
+    VERDICT_NO_GO = "ui-verdict-no-go" [];
+    /// One line under the verdict word for go.
+    VERDICT_GO_MEANS = "ui-verdict-go-means" [];
+    /// One line under the verdict word for go with conditions.
+    VERDICT_CONDITIONS_MEANS = "ui-verdict-conditions-means" [];
+    /// One line under the verdict word for no-go.
+    VERDICT_NO_GO_MEANS = "ui-verdict-no-go-means" [];
+    /// Status of a check: within its limit.
+    STATUS_GO = "ui-status-go" [];
+    /// Status of a check: allowed on a condition.
+    STATUS_CONDITION = "ui-status-condition" [];
+    /// Status of a check: an input is missing.
+    STATUS_CANNOT_TELL = "ui-status-cannot-tell" [];
+    /// Status of a check: beyond its limit.
+    STATUS_NO_GO = "ui-status-no-go" [];
+    /// Status of a check: absolute stop.
+    STATUS_STOP = "ui-status-stop" [];
+    /// A fault that makes an input unusable.
+    SEVERITY_ERROR = "ui-severity-error" [];
+    /// A fault to be looked at.
+    SEVERITY_WARNING = "ui-severity-warning" [];
+    /// Signal word (ANSI Z535, ISO 3864): death or serious injury follows.
+    SIGNAL_DANGER = "ui-signal-danger" [];
+    /// Signal word: death or serious injury may follow.
+    SIGNAL_WARNING = "ui-signal-warning" [];
+    /// Signal word: injury may follow.
+    SIGNAL_CAUTION = "ui-signal-caution" [];
+    /// Signal word: damage may follow.
+    SIGNAL_NOTICE = "ui-signal-notice" [];
+    /// How sure a value is: from the plate.
+    CERTAINTY_PLATE = "ui-certainty-plate" [];
+    /// How sure: from the maker's manual.
+    CERTAINTY_MANUAL = "ui-certainty-manual" [];
+    /// How sure: from the chart in the cab.
+    CERTAINTY_CHART = "ui-certainty-chart" [];
+    /// How sure: weighed.
+    CERTAINTY_WEIGHED = "ui-certainty-weighed" [];
+    /// How sure: from a delivery ticket.
+    CERTAINTY_TICKET = "ui-certainty-ticket" [];
+    /// How sure: measured on site.
+    CERTAINTY_MEASURED = "ui-certainty-measured" [];
+    /// How sure: built up from parts and densities.
+    CERTAINTY_BUILT_UP = "ui-certainty-built-up" [];
+    /// How sure: estimated.
+    CERTAINTY_ESTIMATED = "ui-certainty-estimated" [];
+    /// How sure: stated by a named person.
+    CERTAINTY_STATED = "ui-certainty-stated" [];
+    /// How sure: invented for a demonstration or test.
+    CERTAINTY_INVENTED = "ui-certainty-invented" [];
+    /// A published source that was read.
+    SOURCE_PUBLISHED = "ui-source-published" [citation];
+    /// A published source quoted from memory.
+    SOURCE_FROM_MEMORY = "ui-source-from-memory" [citation];
+    /// Source: common practice of the trade.
+    SOURCE_COMMON_PRACTICE = "ui-source-common-practice" [];
+    /// Source: mechanics.
+    SOURCE_MECHANICS = "ui-source-mechanics" [];
+    /// Source: the user's file and how sure it is.
+    SOURCE_INPUT = "ui-source-input" [place, certainty];
+    /// Source: a named person's statement.
+    SOURCE_PERSON = "ui-source-person" [name, statement];
+
+    // Places in input files.
+
+    /// A place: file only.
+    PLACE_FILE = "ui-place-file" [file];
+    /// A place: file and line.
+    PLACE_LINE = "ui-place-line" [file, line];
+    /// A place: file, line and column.
+    PLACE_COLUMN = "ui-place-column" [file, line, column];
+    /// A place as above, with the key in the file.
+    PLACE_KEY = "ui-place-key" [place, key];
+
+    // Words for missing and doubtful values.
+
+    /// A value that nobody gave.
+    NOT_KNOWN = "ui-not-known" [];
+    /// A value that was assumed.
+    ASSUMED = "ui-assumed" [];
+    /// Demo and test data.
+    INVENTED_DATA = "ui-invented-data" [];
+    /// A line that says that this job's data are invented and no lift may be made from them.
+    INVENTED_DATA_NOTE = "ui-invented-data-note" [];
+    /// None of something.
+    NONE = "ui-none" [];
+    /// Yes.
+    YES = "ui-yes" [];
+    /// No.
+    NO = "ui-no" [];
+
+    // Headings.
+
+    /// Heading: what governs.
+    GOVERNS = "ui-governs" [];
+    /// Heading: all findings.
+    FINDINGS = "ui-findings" [];
+    /// Heading: the check of a finding.
+    CHECK = "ui-check" [];
+    /// Heading: what a check found.
+    RESULT = "ui-result" [];
+    /// Heading: what is asked of the machine or ground.
+    DEMAND = "ui-demand" [];
+    /// Heading: what it may be.
+    LIMIT = "ui-limit" [];
+    /// Heading: reserve.
+    RESERVE = "ui-reserve" [];
+    /// Reserve as a share, in a sentence.
+    RESERVE_OF = "ui-reserve-of" [share];
+    /// Over the limit by a share.
+    RESERVE_OVER = "ui-reserve-over" [share];
+    /// Heading: what to do.
+    WHAT_TO_DO = "ui-what-to-do" [];
+    /// Heading: working.
+    WORKING = "ui-working" [];
+    /// Heading of a working's formula column.
+    FORMULA = "ui-formula" [];
+    /// Heading of a working's values column.
+    VALUES = "ui-values" [];
+    /// Heading: source.
+    SOURCE = "ui-source" [];
+    /// Heading: inputs.
+    INPUTS = "ui-inputs" [];
+    /// Heading: values that were assumed.
+    ASSUMED_INPUTS = "ui-assumed-inputs" [];
+    /// Heading: cautions.
+    CAUTIONS = "ui-cautions" [];
+    /// Heading: in an emergency.
+    EMERGENCY = "ui-emergency" [];
+    /// Heading: steps.
+    STEPS = "ui-steps" [];
+    /// Heading: conditions to be met.
+    CONDITIONS = "ui-conditions" [];
+    /// Heading: what ends this plan.
+    ENDS = "ui-ends" [];
+    /// Heading: load chart.
+    LOAD_CHART = "ui-load-chart" [];
+    /// Heading: side view.
+    SIDE_VIEW = "ui-side-view" [];
+    /// Heading: plan view, seen from above.
+    PLAN_VIEW = "ui-plan-view" [];
+    /// Heading: profile of the ground.
+    GROUND_PROFILE = "ui-ground-profile" [];
+    /// Heading: stand field.
+    STAND_FIELD = "ui-stand-field" [];
+    /// Name of the document for the supervisor.
+    PLAN_SHEET = "ui-plan-sheet" [];
+    /// Name of the document for the cab.
+    CAB_CARD = "ui-cab-card" [];
+    /// Heading: job.
+    JOB = "ui-job" [];
+    /// Heading: site.
+    SITE = "ui-site" [];
+    /// Heading: lift.
+    LIFT = "ui-lift" [];
+    /// Heading: lifts.
+    LIFTS = "ui-lifts" [];
+    /// Heading: verdict.
+    VERDICT = "ui-verdict" [];
+    /// Heading: machine.
+    MACHINE = "ui-machine" [];
+    /// Heading: attachment.
+    ATTACHMENT = "ui-attachment" [];
+    /// Heading: support state.
+    SUPPORT = "ui-support" [];
+    /// Heading: load.
+    LOAD = "ui-load" [];
+    /// Heading: stand.
+    STAND = "ui-stand" [];
+    /// Heading: stands.
+    STANDS = "ui-stands" [];
+    /// Heading: the best stands found.
+    BEST_STANDS = "ui-best-stands" [];
+    /// Heading: landing.
+    LANDING = "ui-landing" [];
+    /// Heading: pick-up.
+    PICK_UP = "ui-pick-up" [];
+    /// Heading: boom movement.
+    BOOM_MOVEMENT = "ui-boom-movement" [];
+    /// Heading: wheel forces.
+    WHEEL_FORCES = "ui-wheel-forces" [];
+    /// Heading: how far off one may be.
+    TOLERANCE = "ui-tolerance" [];
+    /// The stand holds within a disc and a heading error.
+    TOLERANCE_SENTENCE = "ui-tolerance-sentence" [radius, angle];
+    /// Heading: date.
+    DATE = "ui-date" [];
+    /// Heading: prepared by.
+    PREPARED_BY = "ui-prepared-by" [];
+    /// Heading: approved by.
+    APPROVED_BY = "ui-approved-by" [];
+    /// Heading: briefed.
+    BRIEFED = "ui-briefed" [];
+    /// Heading: operator.
+    OPERATOR = "ui-operator" [];
+    /// Heading: signaller.
+    SIGNALLER = "ui-signaller" [];
+    /// Heading: supervisor.
+    SUPERVISOR = "ui-supervisor" [];
+    /// Heading: signature.
+    SIGNATURE = "ui-signature" [];
+    /// Heading: name.
+    NAME = "ui-name" [];
+    /// Heading: remarks.
+    REMARKS = "ui-remarks" [];
+
+    // Names of measured things.
+
+    /// Reach.
+    REACH = "ui-reach" [];
+    /// Lift height.
+    LIFT_HEIGHT = "ui-lift-height" [];
+    /// Boom angle.
+    BOOM_ANGLE = "ui-boom-angle" [];
+    /// Boom extension.
+    EXTENSION = "ui-extension" [];
+    /// Slope along the machine.
+    SLOPE_ALONG = "ui-slope-along" [];
+    /// Slope across the machine.
+    SLOPE_ACROSS = "ui-slope-across" [];
+    /// Heading of the machine, clockwise from north.
+    HEADING = "ui-heading" [];
+    /// Mass.
+    MASS = "ui-mass" [];
+    /// Capacity.
+    CAPACITY = "ui-capacity" [];
+    /// Load centre.
+    LOAD_CENTRE = "ui-load-centre" [];
+    /// Centre of gravity.
+    CENTRE_OF_GRAVITY = "ui-centre-of-gravity" [];
+    /// Tipping line.
+    TIPPING_LINE = "ui-tipping-line" [];
+    /// Distance.
+    DISTANCE = "ui-distance" [];
+    /// Height.
+    HEIGHT = "ui-height" [];
+    /// Width.
+    WIDTH = "ui-width" [];
+    /// Length.
+    LENGTH = "ui-length" [];
+    /// Depth.
+    DEPTH = "ui-depth" [];
+    /// Slope.
+    SLOPE = "ui-slope" [];
+    /// Force.
+    FORCE = "ui-force" [];
+    /// Bearing pressure.
+    BEARING_PRESSURE = "ui-bearing-pressure" [];
+    /// Gust at which to stop.
+    STOP_GUST = "ui-stop-gust" [];
+    /// Voltage.
+    VOLTAGE = "ui-voltage" [];
+    /// Clearance.
+    CLEARANCE = "ui-clearance" [];
+    /// Accuracy of the ground survey.
+    GROUND_ACCURACY = "ui-ground-accuracy" [];
+
+    // Drawings.
+
+    /// A zone of a chart and its capacity.
+    ZONE_CAPACITY = "ui-zone-capacity" [zone, capacity];
+    /// A zone of a chart.
+    ZONE = "ui-zone" [zone];
+    /// Region where the chart permits nothing.
+    NOT_PERMITTED = "ui-not-permitted" [];
+    /// The point of this lift in the chart.
+    THIS_LIFT = "ui-this-lift" [];
+    /// Box that holds the point with error and flex.
+    POINT_BOX = "ui-point-box" [];
+    /// North.
+    NORTH = "ui-north" [];
+    /// The scale of a drawing.
+    SCALE = "ui-scale" [scale];
+    /// Key to the marks of a drawing.
+    LEGEND = "ui-legend" [];
+    /// Overhead line.
+    OVERHEAD_LINE = "ui-overhead-line" [];
+    /// Required distance to a line.
+    REQUIRED_DISTANCE = "ui-required-distance" [];
+    /// Ground line.
+    GROUND = "ui-ground" [];
+    /// Exclusion zone.
+    EXCLUSION_ZONE = "ui-exclusion-zone" [];
+    /// Text alternative of a side view.
+    SIDE_VIEW_ALT = "ui-side-view-alt" [lift, reach, height];
+    /// Text alternative of a chart drawing.
+    LOAD_CHART_ALT = "ui-load-chart-alt" [lift, reach, height, capacity];
+    /// Text alternative of a plan view.
+    PLAN_VIEW_ALT = "ui-plan-view-alt" [lift];
+
+    // Pages, files, commands.
+
+    /// Page `page` of `pages`.
+    PAGE_OF = "ui-page-of" [page, pages];
+    /// What made this document, and the digest of the plan.
+    MADE_BY = "ui-made-by" [version, digest];
+    /// How many lifts, and how many of each verdict.
+    LIFTS_SUMMARY = "ui-lifts-summary" [lifts, go, conditions, no_go];
+    /// How many faults in how many files.
+    FAULTS_SUMMARY = "ui-faults-summary" [errors, warnings];
+    /// Prefix of a hint.
+    HINT = "ui-hint" [hint];
+    /// Language chooser.
+    LANGUAGE = "ui-language" [];
+    /// Unit chooser.
+    UNITS = "ui-units" [];
+    /// SI units.
+    UNITS_SI = "ui-units-si" [];
+    /// US customary units.
+    UNITS_US = "ui-units-us" [];
+    /// Print.
+    PRINT = "ui-print" [];
+    /// Download the PDF.
+    DOWNLOAD_PDF = "ui-download-pdf" [];
+    /// Show the working.
+    SHOW_WORKING = "ui-show-working" [];
+    /// Hide the working.
+    HIDE_WORKING = "ui-hide-working" [];
+    /// Back.
+    BACK = "ui-back" [];
+    /// Something is being computed.
+    COMPUTING = "ui-computing" [];
+    /// The server does not answer.
+    NO_CONNECTION = "ui-no-connection" [];
+    /// Check again with changed values.
+    CHECK_AGAIN = "ui-check-again" [];
+    /// Values were changed from the job's.
+    CHANGED_VALUES = "ui-changed-values" [];
+}
