@@ -25,7 +25,7 @@ pub struct Chart {
     pub not_permitted: Vec<Vec<DVec2>>,
     /// Where it comes from, in words of the file ("plate in the cab").
     pub certainty: evidence::Certainty,
-    index: ChartIndex,
+    index: Index,
 }
 
 /// What a chart's reach and height are measured between.
@@ -115,8 +115,166 @@ pub enum Reading {
     /// Some of the box lies in no zone: not permitted.
     Outside,
 }
+
+/// What a [`Chart`] is made of.
+#[derive(Debug, Clone)]
+pub struct ChartParts {
+    /// See [`Chart::attachment`].
+    pub attachment: String,
+    /// See [`Chart::support`].
+    pub support: crate::SupportState,
+    /// See [`Chart::load_centre`].
+    pub load_centre: Length,
+    /// See [`Chart::load_centre_height`].
+    pub load_centre_height: Option<Length>,
+    /// See [`Chart::datum`].
+    pub datum: Datum,
+    /// See [`Chart::level`].
+    pub level: LevelTolerance,
+    /// See [`Chart::zones`].
+    pub zones: Vec<Zone>,
+    /// See [`Chart::not_permitted`].
+    pub not_permitted: Vec<Vec<DVec2>>,
+    /// See [`Chart::certainty`].
+    pub certainty: evidence::Certainty,
+}
+
+/// What speeds up reading: bounds of each zone, and the border of all zones together.
 #[derive(Debug, Clone, Default)]
-struct ChartIndex {
+struct Index {
     boxes: Vec<(DVec2, DVec2)>,
     border: Vec<(DVec2, DVec2)>,
+}
+
+/// Points nearer than this to a border count as on it, m.
+const ON_EDGE: f64 = 1e-9;
+
+impl Chart {
+    /// Prepares a chart for reading. Whether the zones make sense is for [`crate::chart_problems`].
+    pub fn new(parts: ChartParts) -> Self {
+        let boxes = parts.zones.iter().map(|z| bounds(&z.outline)).collect();
+        let border = crate::chart_faults::border(&parts.zones);
+        let ChartParts {
+            attachment, support, load_centre, load_centre_height, datum, level, zones, not_permitted, certainty,
+        } = parts;
+        Self {
+            attachment,
+            support,
+            load_centre,
+            load_centre_height,
+            datum,
+            level,
+            zones,
+            not_permitted,
+            certainty,
+            index: Index { boxes, border },
+        }
+    }
+
+    /// Lowest capacity in the box of `point`; a zone touched only at its edge counts. The box must
+    /// be covered whole: if the border of all zones runs through it, some of it is not permitted.
+    /// Declared "not permitted" areas win over zones. Nothing is interpolated.
+    pub fn read(&self, point: &ChartPoint) -> Reading {
+        let (low, high) = (point.low, point.high);
+        if !(low.is_finite() && high.is_finite()) {
+            return Reading::Outside;
+        }
+        if self.not_permitted.iter().any(|area| polygon_meets_box(area, low, high)) {
+            return Reading::Outside;
+        }
+        if self.index.border.iter().any(|&(a, b)| crosses_inside(a, b, low, high)) {
+            return Reading::Outside;
+        }
+        let centre = (low + high) * 0.5;
+        let mut centre_covered = false;
+        let mut found: Option<(f64, usize)> = None;
+        for (i, zone) in self.zones.iter().enumerate() {
+            let (zl, zh) = self.index.boxes[i];
+            if zl.x > high.x + ON_EDGE || zh.x < low.x - ON_EDGE || zl.y > high.y + ON_EDGE || zh.y < low.y - ON_EDGE {
+                continue;
+            }
+            if polygon_meets_box(&zone.outline, low, high) {
+                centre_covered = centre_covered || contains(&zone.outline, centre);
+                let capacity = zone.capacity.value;
+                if found.is_none_or(|(c, _)| capacity < c) {
+                    found = Some((capacity, i));
+                }
+            }
+        }
+        match found {
+            Some((capacity_kg, zone)) if centre_covered => Reading::Within { capacity_kg, zone },
+            _ => Reading::Outside,
+        }
+    }
+
+    /// The greatest capacity on the chart, kg.
+    pub fn greatest_kg(&self) -> f64 {
+        self.zones.iter().map(|z| z.capacity.value).fold(0.0, f64::max)
+    }
+}
+
+impl ChartPoint {
+    /// A point without uncertainty.
+    pub fn exact(at: DVec2) -> Self {
+        Self { at, low: at, high: at }
+    }
+}
+
+pub(crate) fn bounds(outline: &[DVec2]) -> (DVec2, DVec2) {
+    outline.iter().fold((DVec2::INFINITY, DVec2::NEG_INFINITY), |(l, h), p| (l.min(*p), h.max(*p)))
+}
+
+fn edges(outline: &[DVec2]) -> impl Iterator<Item = (DVec2, DVec2)> + '_ {
+    (0..outline.len()).map(move |i| (outline[i], outline[(i + 1) % outline.len()]))
+}
+
+/// True inside or on the edge (crossing number; the edge by distance).
+pub(crate) fn contains(outline: &[DVec2], p: DVec2) -> bool {
+    let mut inside = false;
+    for (a, b) in edges(outline) {
+        let d = b - a;
+        let t = if d.length_squared() > 0.0 { ((p - a).dot(d) / d.length_squared()).clamp(0.0, 1.0) } else { 0.0 };
+        if (a + d * t).distance_squared(p) <= ON_EDGE * ON_EDGE {
+            return true;
+        }
+        if (a.y > p.y) != (b.y > p.y) && p.x < a.x + (p.y - a.y) / (b.y - a.y) * (b.x - a.x) {
+            inside = !inside;
+        }
+    }
+    inside
+}
+
+/// True if the polygon and the closed box share a point (edges grown by [`ON_EDGE`]).
+fn polygon_meets_box(outline: &[DVec2], low: DVec2, high: DVec2) -> bool {
+    let grow = DVec2::splat(ON_EDGE);
+    edges(outline).any(|(a, b)| clip(a, b, low - grow, high + grow).is_some()) || contains(outline, low)
+}
+
+/// True if the segment runs through the box's inside, or, for a box shrunk to a point or line,
+/// nowhere: a point on the border is covered by the zone it bounds.
+fn crosses_inside(a: DVec2, b: DVec2, low: DVec2, high: DVec2) -> bool {
+    let shrink = DVec2::splat(ON_EDGE);
+    let (l, h) = (low + shrink, high - shrink);
+    l.x < h.x && l.y < h.y && clip(a, b, l, h).is_some()
+}
+
+/// Parameters of the part of a segment inside a closed box (Liang–Barsky).
+fn clip(a: DVec2, b: DVec2, low: DVec2, high: DVec2) -> Option<(f64, f64)> {
+    let d = b - a;
+    let (mut t0, mut t1) = (0.0_f64, 1.0_f64);
+    for (p, q) in [(-d.x, a.x - low.x), (d.x, high.x - a.x), (-d.y, a.y - low.y), (d.y, high.y - a.y)] {
+        if p == 0.0 {
+            if q < 0.0 {
+                return None;
+            }
+        } else {
+            let r = q / p;
+            if p < 0.0 {
+                t0 = t0.max(r);
+            } else {
+                t1 = t1.min(r);
+            }
+        }
+    }
+    (t0 <= t1).then_some((t0, t1))
 }

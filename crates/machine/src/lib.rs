@@ -21,7 +21,7 @@ pub mod text;
 
 pub use attachment::{Attachment, AttachmentKind, Blade, Forks, Jib, LockSeen};
 pub use boom::{Boom, BoomPosition, Section};
-pub use chart::{Chart, ChartPoint, Datum, HeightTo, LevelTolerance, ReachFrom, ReachTo, Reading, Zone};
+pub use chart::{Chart, ChartParts, ChartPoint, Datum, HeightTo, LevelTolerance, ReachFrom, ReachTo, Reading, Zone};
 pub use chart_faults::{ChartProblem, chart_problems};
 pub use description::{
     Axle, Body, BodyKind, CarryPosition, Lock, Limits, Machine, Outline, RearAxle, Stabilizers, SupportState, Tyre, WindAreas,

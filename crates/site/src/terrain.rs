@@ -192,10 +192,8 @@ impl Tin {
             P::OnFace(f) => self.triangulation.face(f),
             P::OnEdge(e) => {
                 let edge = self.triangulation.directed_edge(e);
-                let known = |f: spade::handles::FaceHandle<'_, spade::handles::PossiblyOuterTag, _, _, _, _>| {
-                    f.as_inner().filter(|f| self.short_edges(f))
-                };
-                known(edge.face()).or_else(|| known(edge.rev().face()))?
+                let sides = [edge.face(), edge.rev().face()];
+                sides.into_iter().filter_map(|f| f.as_inner()).find(|f| self.short_edges(f))?
             }
             P::OutsideOfConvexHull(_) | P::NoTriangulation => return None,
         };
