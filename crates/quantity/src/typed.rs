@@ -1,9 +1,9 @@
 //! Statically typed quantities: uom's, with the names and short forms of this project.
 
+use uom::si::f64::ElectricPotential;
 pub use uom::si::f64::{
     Acceleration, Area, Force, Length, Mass, MassDensity as Density, Pressure, Torque as Moment, Velocity as Speed,
 };
-use uom::si::f64::ElectricPotential;
 
 /// A plane angle. Radians inside.
 pub type Angle = uom::si::f64::Angle;
