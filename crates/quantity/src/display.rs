@@ -1,6 +1,7 @@
 //! The unit and digits that a person reads.
 
-use crate::{Dimension, Quantity};
+use crate::Dimension as D;
+use crate::{Dimension, FOOT, INCH, POUND, POUND_FORCE, Quantity};
 use serde::{Deserialize, Serialize};
 
 /// Units chosen once for a reader; never mixed on a screen.
@@ -17,7 +18,7 @@ pub enum UnitSystem {
 /// A number ready to print: `value` rounded to `decimals`, with its unit symbol.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Displayed {
-    /// Value in `unit`.
+    /// Value in `unit`. NaN and infinity pass through: a printer must not print them as numbers.
     pub value: f64,
     /// Digits after the decimal mark.
     pub decimals: usize,
@@ -25,38 +26,89 @@ pub struct Displayed {
     pub unit: &'static str,
 }
 
+impl Displayed {
+    /// The number with a decimal point and no grouping, never "-0": `1850`, `0.035`. None if it is not finite.
+    pub fn digits(self) -> Option<String> {
+        if !self.value.is_finite() {
+            return None;
+        }
+        let text = format!("{:.*}", self.decimals, self.value);
+        let zero = text.bytes().all(|b| matches!(b, b'-' | b'0' | b'.'));
+        Some(if zero { text.trim_start_matches('-').to_owned() } else { text })
+    }
+}
+
+impl Dimension {
+    /// Value of one SI unit in the unit of `system`, and that unit's symbol: for axes and grids, where every tick
+    /// has one unit.
+    pub fn axis(self, system: UnitSystem) -> (f64, &'static str) {
+        use UnitSystem::{Si, Us};
+        match (self, system) {
+            (D::Length, Si) => (1.0, "m"),
+            (D::Length, Us) => (1.0 / FOOT, "ft"),
+            (D::Area, Si) => (1.0, "m²"),
+            (D::Area, Us) => (1.0 / (FOOT * FOOT), "ft²"),
+            (D::Volume, Si) => (1.0, "m³"),
+            (D::Volume, Us) => (1.0 / (FOOT * FOOT * FOOT), "ft³"),
+            (D::Mass, Si) => (1.0, "kg"),
+            (D::Mass, Us) => (1.0 / POUND, "lb"),
+            (D::Angle, _) => (180.0 / core::f64::consts::PI, "°"),
+            (D::Slope | D::Ratio, _) => (100.0, "%"),
+            (D::Number, _) => (1.0, ""),
+            (D::Force, Si) => (1e-3, "kN"),
+            (D::Force, Us) => (1.0 / POUND_FORCE, "lbf"),
+            (D::Moment, Si) => (1e-3, "kN·m"),
+            (D::Moment, Us) => (1.0 / (POUND_FORCE * FOOT), "lbf·ft"),
+            (D::Pressure, Si) => (1e-3, "kPa"),
+            (D::Pressure, Us) => (FOOT * FOOT / POUND_FORCE, "lbf/ft²"),
+            (D::Speed, Si) => (1.0, "m/s"),
+            (D::Speed, Us) => (3600.0 / (5280.0 * FOOT), "mph"),
+            (D::Voltage, _) => (1e-3, "kV"),
+            (D::Density, Si) => (1.0, "kg/m³"),
+            (D::Density, Us) => (FOOT * FOOT * FOOT / POUND, "lb/ft³"),
+            (D::Stiffness, Si) => (1e-3, "kN/m"),
+            (D::Stiffness, Us) => (FOOT / POUND_FORCE, "lbf/ft"),
+        }
+    }
+}
+
 impl Quantity {
     /// The value in the unit of `system`, with the digits this trade reads.
+    ///
+    /// Small values get more digits, so that a line's sag of 0.035 m or a reserve of 0.4 % does not vanish.
+    /// Feet have two decimals: levels and tapes on US sites are read in hundredths of a foot (3 mm), and one decimal
+    /// would hide 3 cm of a clearance. Below one foot they become inches.
     pub fn display(self, system: UnitSystem) -> Displayed {
-        use Dimension as D;
-        use UnitSystem::{Si, Us};
-        let (factor, decimals, unit) = match (self.dimension, system) {
-            (D::Length, Si) => (1.0, 2, "m"),
-            (D::Length, Us) => (1.0 / 0.3048, 1, "ft"),
-            (D::Area, Si) => (1.0, 2, "m²"),
-            (D::Area, Us) => (1.0 / 0.092_903_04, 1, "ft²"),
-            (D::Volume, Si) => (1.0, 3, "m³"),
-            (D::Volume, Us) => (1.0 / 0.028_316_846_592, 1, "ft³"),
-            (D::Mass, Si) => (1.0, 0, "kg"),
-            (D::Mass, Us) => (1.0 / 0.453_592_37, 0, "lb"),
-            (D::Angle, _) => (180.0 / core::f64::consts::PI, 1, "°"),
-            (D::Slope, _) => (100.0, 1, "%"),
-            (D::Ratio, _) => (100.0, 0, "%"),
-            (D::Number, _) => (1.0, 2, ""),
-            (D::Force, Si) => (1e-3, 1, "kN"),
-            (D::Force, Us) => (1.0 / 4.448_221_615_260_5, 0, "lbf"),
-            (D::Moment, Si) => (1e-3, 1, "kN·m"),
-            (D::Moment, Us) => (1.0 / (4.448_221_615_260_5 * 0.3048), 0, "lbf·ft"),
-            (D::Pressure, Si) => (1e-3, 0, "kPa"),
-            (D::Pressure, Us) => (0.3048 * 0.3048 / 4.448_221_615_260_5, 0, "lbf/ft²"),
-            (D::Speed, Si) => (1.0, 1, "m/s"),
-            (D::Speed, Us) => (1.0 / 0.447_04, 0, "mph"),
-            (D::Voltage, _) => (1e-3, if self.si.abs() < 1000.0 { 2 } else { 0 }, "kV"),
-            (D::Density, Si) => (1.0, 0, "kg/m³"),
-            (D::Density, Us) => (0.028_316_846_592 / 0.453_592_37, 1, "lb/ft³"),
-            (D::Stiffness, Si) => (1e-3, 0, "kN/m"),
-            (D::Stiffness, Us) => (0.3048 / 4.448_221_615_260_5, 0, "lbf/ft"),
+        let (factor, unit) = self.dimension.axis(system);
+        let value = self.si * factor;
+        let size = value.abs();
+
+        let step = |small: usize, size_limit: f64, large: usize| if size < size_limit { small } else { large };
+        let decimals = match (self.dimension, system) {
+            (D::Length, UnitSystem::Us) if size > 0.0 && size < 1.0 => {
+                return Displayed { value: self.si / INCH, decimals: 1, unit: "in" };
+            }
+            (D::Length, _) if size == 0.0 => 2,
+            (D::Length, _) => step(3, 0.1, 2),
+            (D::Area, UnitSystem::Si) => step(4, 0.1, 2),
+            (D::Area | D::Volume, UnitSystem::Us) => step(2, 10.0, 1),
+            (D::Volume, UnitSystem::Si) => 3,
+            (D::Mass | D::Density, _) => step(1, 10.0, 0),
+            (D::Angle, _) => 1,
+            (D::Slope, _) => step(2, 1.0, 1),
+            (D::Ratio, _) if size == 0.0 => 0,
+            (D::Ratio, _) => step(1, 10.0, 0),
+            (D::Number, _) if size >= 1000.0 => 0,
+            (D::Number, _) => step(4, 0.1, 2),
+            (D::Force | D::Moment, UnitSystem::Si) => step(2, 1.0, 1),
+            (D::Force | D::Moment | D::Stiffness, _) => 0,
+            (D::Pressure, _) if size < 1.0 => 2,
+            (D::Pressure, _) => step(1, 10.0, 0),
+            (D::Speed, UnitSystem::Si) => 1,
+            (D::Speed, UnitSystem::Us) => step(1, 10.0, 0),
+            (D::Voltage, _) if size < 1.0 => 2,
+            (D::Voltage, _) => usize::from((value - value.round()).abs() >= 0.05),
         };
-        Displayed { value: self.si * factor, decimals, unit }
+        Displayed { value, decimals, unit }
     }
 }

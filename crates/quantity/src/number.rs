@@ -142,13 +142,12 @@ fn fraction_after(text: &str, value: f64) -> Option<(f64, usize)> {
         (1..=4).contains(&digits).then(|| t[..digits].parse().ok().map(|v| (v, digits)))?
     };
     let slash = |t: &str| t.chars().next().filter(|c| matches!(c, '/' | '⁄')).map(char::len_utf8);
-    let (whole, numerator, at) = match slash(text) {
-        Some(_) => (0.0, value, 0),
-        None => {
-            let spaces = text.len() - text.trim_start().len();
-            let (numerator, digits) = number(text.get(spaces..)?).filter(|_| spaces > 0)?;
-            (value, numerator, spaces + digits)
-        }
+    let (whole, numerator, at) = if slash(text).is_some() {
+        (0.0, value, 0)
+    } else {
+        let spaces = text.len() - text.trim_start().len();
+        let (numerator, digits) = number(text.get(spaces..)?).filter(|_| spaces > 0)?;
+        (value, numerator, spaces + digits)
     };
     let slash = slash(&text[at..])?;
     let (denominator, digits) = number(&text[at + slash..])?;
