@@ -83,12 +83,11 @@ impl Quantity {
         let value = self.si * factor;
         let size = value.abs();
 
-        let step = |small: usize, size_limit: f64, large: usize| if size < size_limit { small } else { large };
+        let step = |small: usize, limit: f64, large: usize| if size > 0.0 && size < limit { small } else { large };
         let decimals = match (self.dimension, system) {
             (D::Length, UnitSystem::Us) if size > 0.0 && size < 1.0 => {
                 return Displayed { value: self.si / INCH, decimals: 1, unit: "in" };
             }
-            (D::Length, _) if size == 0.0 => 2,
             (D::Length, _) => step(3, 0.1, 2),
             (D::Area, UnitSystem::Si) => step(4, 0.1, 2),
             (D::Area | D::Volume, UnitSystem::Us) => step(2, 10.0, 1),
@@ -96,18 +95,15 @@ impl Quantity {
             (D::Mass | D::Density, _) => step(1, 10.0, 0),
             (D::Angle, _) => 1,
             (D::Slope, _) => step(2, 1.0, 1),
-            (D::Ratio, _) if size == 0.0 => 0,
             (D::Ratio, _) => step(1, 10.0, 0),
             (D::Number, _) if size >= 1000.0 => 0,
             (D::Number, _) => step(4, 0.1, 2),
             (D::Force | D::Moment, UnitSystem::Si) => step(2, 1.0, 1),
             (D::Force | D::Moment | D::Stiffness, _) => 0,
-            (D::Pressure, _) if size < 1.0 => 2,
-            (D::Pressure, _) => step(1, 10.0, 0),
+            (D::Pressure, _) => step(2, 1.0, step(1, 10.0, 0)),
             (D::Speed, UnitSystem::Si) => 1,
             (D::Speed, UnitSystem::Us) => step(1, 10.0, 0),
-            (D::Voltage, _) if size < 1.0 => 2,
-            (D::Voltage, _) => usize::from((value - value.round()).abs() >= 0.05),
+            (D::Voltage, _) => step(2, 1.0, usize::from((value - value.round()).abs() >= 0.05)),
         };
         Displayed { value, decimals, unit }
     }
