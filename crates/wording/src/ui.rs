@@ -336,4 +336,119 @@ evidence::messages! {
     CHECK_AGAIN = "ui-check-again" [];
     /// Values were changed from the job's.
     CHANGED_VALUES = "ui-changed-values" [];
+
+    // Labels in drawings, and the plan sheet.
+
+    /// In place of a side view that could not be drawn.
+    NOT_POSED = "ui-not-posed" [];
+    /// In place of a chart drawing where there is no chart.
+    NO_CHART = "ui-no-chart" [];
+    /// An overhead line in a drawing, by number.
+    LINE_NUMBER = "ui-line-number" [number];
+    /// The distance to keep from a line.
+    LINE_KEEP = "ui-line-keep" [distance];
+    /// No required distance, because the voltage is not known.
+    LINE_NO_REQUIRED = "ui-line-no-required" [];
+    /// Beside a line without voltage.
+    VOLTAGE_NOT_KNOWN = "ui-voltage-not-known" [];
+    /// Nearest distance found to a line.
+    LINE_NEAREST = "ui-line-nearest" [distance];
+    /// How far to the side of the picture's plane a line passes.
+    LINE_ASIDE = "ui-line-aside" [distance];
+    /// A line that is not in the picture.
+    OUTSIDE_PICTURE = "ui-outside-picture" [];
+    /// A stretch of ground without heights.
+    GROUND_NOT_KNOWN = "ui-ground-not-known" [];
+    /// Slope of the stand without heights.
+    SLOPE_NOT_KNOWN = "ui-slope-not-known" [];
+    /// From where a side view is seen.
+    SEEN_FROM_RIGHT = "ui-seen-from-right" [];
+    /// Slope along the machine, front higher.
+    NOSE_UP = "ui-nose-up" [slope];
+    /// Slope along the machine, front lower.
+    NOSE_DOWN = "ui-nose-down" [slope];
+    /// Slope across the machine, left lower.
+    LEFT_LOW = "ui-left-low" [slope];
+    /// Slope across the machine, right lower.
+    RIGHT_LOW = "ui-right-low" [slope];
+    /// Key: centre of gravity of the load.
+    LOAD_GRAVITY = "ui-load-gravity" [];
+    /// Key: point read on the chart.
+    CHART_POINT = "ui-chart-point" [];
+    /// Load against capacity.
+    LOAD_OF_CAPACITY = "ui-load-of-capacity" [load, capacity];
+    /// Name of the upper value of the load's mass.
+    LOAD_UP_TO = "ui-load-up-to" [];
+    /// The point lies in no zone.
+    NO_ZONE = "ui-no-zone" [];
+    /// Rated load centre of the chart.
+    RATED_LOAD_CENTRE = "ui-rated-load-centre" [distance];
+    /// Capacities were reduced.
+    CAPACITY_FACTOR = "ui-capacity-factor" [factor];
+    /// Key: zones that carry this load well.
+    ZONE_ENOUGH = "ui-zone-enough" [share];
+    /// Key: zones that carry this load with little left.
+    ZONE_LITTLE = "ui-zone-little" [share];
+    /// Key: zones that do not carry this load.
+    ZONE_TOO_HEAVY = "ui-zone-too-heavy" [];
+    /// Key: outside of every zone.
+    OUTSIDE_ZONES = "ui-outside-zones" [];
+    /// Share of the capacity that is left.
+    SHARE_LEFT = "ui-share-left" [share];
+    /// In a zone that does not carry the load.
+    TOO_HEAVY_SHORT = "ui-too-heavy" [];
+    /// Sign-off: who planned.
+    PLANNED_BY = "ui-planned-by" [];
+    /// Sign-off: who checked.
+    CHECKED_BY = "ui-checked-by" [];
+    /// Sign-off: the operator was briefed.
+    BRIEFED_OPERATOR = "ui-briefed-operator" [];
+    /// Heading: sign-off.
+    SIGN_OFF = "ui-sign-off" [];
+    /// What a signature under a plan means.
+    SIGN_OFF_NOTE = "ui-sign-off-note" [];
+    /// A job without lifts.
+    NO_LIFTS = "ui-no-lifts" [];
+    /// Heading: how sure a value is.
+    CERTAINTY = "ui-certainty" [];
+    /// Heading: file and key of a value.
+    PLACE = "ui-place" [];
+    /// Heading: value.
+    VALUE = "ui-value" [];
+    /// Heading: warnings about the inputs.
+    WARNINGS = "ui-warnings" [];
+    /// What the working is.
+    WORKING_NOTE = "ui-working-note" [];
+    /// Word beside a reserve below zero.
+    OVER_LIMIT = "ui-over-limit" [];
+    /// Word beside a reserve.
+    IN_RESERVE = "ui-in-reserve" [];
+    /// A finding that is not a number.
+    NO_NUMBER = "ui-no-number" [];
+    /// Heading: area of a patch.
+    AREA = "ui-area" [];
+    /// Heading: wheel or pad.
+    WHEEL = "ui-wheel" [];
+    /// Heading: position of the stand on site.
+    POSITION = "ui-position" [];
+    /// Position east and north.
+    EAST_NORTH = "ui-east-north" [east, north];
+    /// Heading: size of the load.
+    SIZE = "ui-size" [];
+    /// A value with its bounds.
+    FROM_TO = "ui-from-to" [value, low, high];
+    /// How many checks are met.
+    CHECKS_OF = "ui-checks-of" [met, checks];
+    /// Version of the engine.
+    ENGINE_VERSION = "ui-engine-version" [version];
+    /// Heading: digest of the plan.
+    DIGEST = "ui-digest" [];
+    /// Lift `number` of `lifts`.
+    CONTENTS_LIFT = "ui-lift-of" [number, lifts];
+    /// Heading: file that gave the ground heights.
+    GROUND_FILE = "ui-ground-file" [];
+    /// Heading: ground heights under the wheels.
+    WHEEL_HEIGHTS = "ui-wheel-heights" [];
+    /// Heading: date of printing.
+    PRINTED = "ui-printed" [];
 }
