@@ -78,11 +78,11 @@ impl Quantity {
     /// Small values get more digits, so that a line's sag of 0.035 m or a reserve of 0.4 % does not vanish.
     /// Feet have two decimals: levels and tapes on US sites are read in hundredths of a foot (3 mm), and one decimal
     /// would hide 3 cm of a clearance. Below one foot they become inches.
+    #[expect(clippy::match_same_arms, reason = "a table, read by dimension")]
     pub fn display(self, system: UnitSystem) -> Displayed {
         let (factor, unit) = self.dimension.axis(system);
         let value = self.si * factor;
         let size = value.abs();
-
         let step = |small: usize, limit: f64, large: usize| if size > 0.0 && size < limit { small } else { large };
         let decimals = match (self.dimension, system) {
             (D::Length, UnitSystem::Us) if size > 0.0 && size < 1.0 => {
