@@ -231,7 +231,7 @@ entry-dimension-stiffness = una rigidez
 ## Rótulos de los dibujos y hoja del plan
 
 ui-not-posed = Sin dibujo: no se pudo colocar la máquina en este puesto. Vea las comprobaciones.
-ui-no-chart = Sin dibujo: no hay diagrama de cargas para esta máquina, accesorio y apoyo.
+ui-no-chart = Sin dibujo: no hay tabla de cargas para esta máquina, accesorio y apoyo.
 ui-line-number = Línea { $number }
 ui-line-keep = mantener { $distance }
 ui-line-no-required = tensión no conocida; por eso no se conoce la distancia exigida
@@ -247,10 +247,10 @@ ui-nose-down = Terreno a lo largo de la máquina { $slope }, delante más bajo
 ui-left-low = de través { $slope }, lado izquierdo más bajo
 ui-right-low = de través { $slope }, lado derecho más bajo
 ui-load-gravity = Centro de gravedad de la carga
-ui-chart-point = Punto leído en el diagrama de cargas
+ui-chart-point = Punto leído en el tabla de cargas
 ui-load-of-capacity = { $load } de { $capacity }
 ui-load-up-to = Carga, como máximo
-ui-no-zone = El diagrama no muestra nada aquí: no permitido
+ui-no-zone = La tabla no muestra nada aquí: no permitido
 ui-rated-load-centre = Centro de carga nominal { $distance }
 ui-capacity-factor = Capacidades multiplicadas por { $factor }: el centro de carga supera el nominal
 ui-zone-enough = Admite esta carga y sobra { $share } o más
