@@ -286,3 +286,33 @@ ui-lift-of = Lift { $number } of { $lifts }
 ui-ground-file = Ground heights from
 ui-wheel-heights = Ground under the wheels
 ui-printed = Printed
+
+## The screen
+
+ui-all-lifts = All lifts
+ui-light-choice = Screen
+ui-light-auto = As the device
+ui-light-day = Light, for daylight
+ui-light-night = Dark, for the night
+ui-reading-choices = Language, units, screen
+ui-loading = Fetching the plan…
+ui-try-again = Ask again
+ui-server-gone = The server does not answer.
+ui-server-gone-old = What you see is old and may no longer hold. It is asked again every two seconds.
+ui-last-answer = Last answer at
+ui-old = Old
+ui-plan-changed = The plan has changed. This is the new one: read it again.
+ui-no-drawing = No drawing: see the findings for what is missing.
+ui-drawing-larger = Larger
+ui-drawing-fit = Fit to the screen
+ui-drawings = Drawings
+ui-where = Where
+ui-against = What stands against it
+ui-within = Within their limits
+ui-no-working = Nothing was calculated here.
+ui-no-steps = No steps: this lift must not be made as planned.
+ui-paper-a4 = A4
+ui-paper-letter = US letter
+ui-plain-page = Plain page
+ui-to-content = To the content
+ui-lift-unknown = There is no such lift in this plan.

@@ -286,3 +286,33 @@ ui-lift-of = Izado { $number } de { $lifts }
 ui-ground-file = Alturas del terreno según
 ui-wheel-heights = Terreno bajo las ruedas
 ui-printed = Impreso
+
+## La pantalla
+
+ui-all-lifts = Todos los izados
+ui-light-choice = Pantalla
+ui-light-auto = Como el dispositivo
+ui-light-day = Clara, para el día
+ui-light-night = Oscura, para la noche
+ui-reading-choices = Idioma, unidades, pantalla
+ui-loading = Trayendo el plan…
+ui-try-again = Preguntar otra vez
+ui-server-gone = El servidor no responde.
+ui-server-gone-old = Lo que se ve es antiguo y puede que ya no valga. Se pregunta de nuevo cada dos segundos.
+ui-last-answer = Última respuesta a las
+ui-old = Antiguo
+ui-plan-changed = El plan ha cambiado. Este es el nuevo: léalo otra vez.
+ui-no-drawing = Sin dibujo: los resultados dicen qué falta.
+ui-drawing-larger = Ampliar
+ui-drawing-fit = Ajustar a la pantalla
+ui-drawings = Dibujos
+ui-where = Dónde
+ui-against = Lo que lo impide
+ui-within = Dentro de sus límites
+ui-no-working = Aquí no se calculó nada.
+ui-no-steps = Sin pasos: este izado no debe hacerse como está planificado.
+ui-paper-a4 = A4
+ui-paper-letter = carta
+ui-plain-page = Página sencilla
+ui-to-content = Al contenido
+ui-lift-unknown = No hay tal izado en este plan.

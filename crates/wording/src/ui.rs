@@ -451,4 +451,61 @@ evidence::messages! {
     WHEEL_HEIGHTS = "ui-wheel-heights" [];
     /// Heading: date of printing.
     PRINTED = "ui-printed" [];
+
+    // The screen.
+
+    /// Screen: back to the list.
+    ALL_LIFTS = "ui-all-lifts" [];
+    /// Screen: chooser of a light or dark screen.
+    LIGHT_CHOICE = "ui-light-choice" [];
+    /// Screen as the device has it.
+    LIGHT_AUTO = "ui-light-auto" [];
+    /// Light screen.
+    LIGHT_DAY = "ui-light-day" [];
+    /// Dark screen.
+    LIGHT_NIGHT = "ui-light-night" [];
+    /// Screen: opens the choice of language, units and light.
+    READING_CHOICES = "ui-reading-choices" [];
+    /// Screen: the plan is on its way.
+    LOADING = "ui-loading" [];
+    /// Screen: ask the server again.
+    TRY_AGAIN = "ui-try-again" [];
+    /// Screen: the server does not answer.
+    SERVER_GONE = "ui-server-gone" [];
+    /// Screen: what is shown is old; it goes on asking.
+    SERVER_GONE_OLD = "ui-server-gone-old" [];
+    /// Screen: before the time of the last answer.
+    LAST_ANSWER = "ui-last-answer" [];
+    /// Screen: mark on what is shown while the server is silent.
+    OLD = "ui-old" [];
+    /// Screen: the server came back with another plan.
+    PLAN_CHANGED = "ui-plan-changed" [];
+    /// Screen: this lift has no drawing.
+    NO_DRAWING = "ui-no-drawing" [];
+    /// Screen: makes a drawing larger than the screen.
+    DRAWING_LARGER = "ui-drawing-larger" [];
+    /// Screen: makes a drawing fit the screen.
+    DRAWING_FIT = "ui-drawing-fit" [];
+    /// Screen: name of the part with the drawings.
+    DRAWINGS = "ui-drawings" [];
+    /// Heading: where the machine stands.
+    WHERE = "ui-where" [];
+    /// Heading: findings that stand against a lift.
+    AGAINST = "ui-against" [];
+    /// Heading: findings within their limits.
+    WITHIN = "ui-within" [];
+    /// Screen: nothing was calculated for this finding.
+    NO_WORKING = "ui-no-working" [];
+    /// Screen: no steps are given, because the lift may not be made as planned.
+    NO_STEPS = "ui-no-steps" [];
+    /// Paper of 210 × 297 mm.
+    PAPER_A4 = "ui-paper-a4" [];
+    /// Paper of 8.5 × 11 in.
+    PAPER_LETTER = "ui-paper-letter" [];
+    /// Screen: the plan as one page without scripts.
+    PLAIN_PAGE = "ui-plain-page" [];
+    /// Screen: skips to the content.
+    TO_CONTENT = "ui-to-content" [];
+    /// Screen: the plan has no lift of that id.
+    LIFT_UNKNOWN = "ui-lift-unknown" [];
 }
