@@ -1,1 +1,22 @@
-//! SVG drawings: side elevation and load chart
+//! SVG drawings from a plan; one code for screen and paper. Pure: text out, nothing else.
+//!
+//! - [`elevation`]: side elevation of a lift, to scale and dimensioned
+//! - [`chart`]: the load chart as we draw it, with the point read
+//! - [`Style`], [`Theme`]: width, screen or paper, font
+//!
+//! Meaning is carried by words, hatching and line weight; colour only supports it. Every drawing is
+//! one `<svg>` with a view box, a `<title>` and a `<desc>`, no script and nothing from outside.
+
+mod chart;
+mod elevation;
+mod hatch;
+mod key;
+mod labels;
+mod marks;
+mod style;
+mod svg;
+mod words;
+
+pub use chart::chart;
+pub use elevation::elevation;
+pub use style::{FONT_FAMILY, Style, Theme};

@@ -1,0 +1,133 @@
+//! The load chart as we draw it: reach and height on rectangular axes, zones by what they leave
+//! for this load, and the point read.
+
+mod axes;
+mod here;
+mod zones;
+
+use crate::labels::{Placer, Rect};
+use crate::style::Style;
+use crate::svg::Svg;
+use crate::words::{Words, length, mass};
+use axes::Axes;
+use planning::{ChartScene, LiftPlan};
+use wording::{Wording, ui};
+
+/// Reserve below which a zone is drawn as "little left". A convention of the drawing, stated in
+/// its key; the verdict does not use it.
+pub const LITTLE: f64 = 0.10;
+
+/// The load chart of a lift as SVG. Equal scale on both axes; the root carries it as
+/// `data-px-per-m`, with the picture position of reach 0, height 0 as `data-x0` and `data-y0`.
+/// Without a chart the drawing says so.
+pub fn chart(lift: &LiftPlan, wording: &Wording, style: &Style) -> String {
+    let words = Words::new(wording);
+    let heading = format!("{}: {}", words.say(ui::LOAD_CHART), lift.name);
+    let subtitle = words.machine(lift);
+    let Some(scene) = lift.chart.as_ref().map(finite) else {
+        return crate::marks::instead(style, &heading, &subtitle, &words.say(ui::NO_CHART));
+    };
+    let width = style.width();
+    let wide = width >= 600.0;
+    let mut svg = Svg::new(style.theme);
+    let top = crate::marks::title(&mut svg, &heading, &subtitle, 10.0, width - 20.0);
+    let area = if wide { width * 0.6 } else { width };
+    let Some(axes) = Axes::fit(&scene, area, top, &words) else {
+        return crate::marks::instead(style, &heading, &subtitle, &words.say(ui::NO_CHART));
+    };
+    let mut placer = Placer::new(axes.plot);
+
+    axes.grid(&mut svg, &words);
+    zones::fills(&mut svg, &axes, &scene);
+    here::reserve_places(&mut placer, &axes, &scene, &words);
+    let named = zones::names(&mut svg, &mut placer, &axes, &scene, &words);
+    here::draw(&mut svg, &mut placer, &axes, &scene, &words);
+
+    let mut rows = here::rows(lift, &scene, &words);
+    rows.extend(zones::rows(&scene, &named, &words));
+    let plot_bottom = axes.bottom();
+    let bottom = if wide {
+        let x = axes.plot.right() + 24.0;
+        crate::key::draw(&mut svg, &rows, x, top + 8.0, width - 10.0 - x, 1).max(plot_bottom)
+    } else {
+        crate::key::draw(&mut svg, &rows, 10.0, plot_bottom + 6.0, width - 20.0, 1)
+    };
+
+    let about = words.say(
+        ui::LOAD_CHART_ALT
+            .with("lift", lift.name.as_str())
+            .with("reach", length(scene.at.0))
+            .with("height", length(scene.at.1))
+            .with("capacity", scene.capacity().map_or(mass(0.0), mass)),
+    );
+    let origin = axes.px((0.0, 0.0));
+    let data = [("px-per-m", axes.scale), ("x0", origin.0), ("y0", origin.1)];
+    svg.finish(width, bottom + 8.0, &style.font_family, &heading, &about, &data)
+}
+
+/// How a zone stands to the load.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Class {
+    /// At least [`LITTLE`] left.
+    Enough,
+    /// Less, but not over.
+    Little,
+    /// Too heavy there.
+    TooHeavy,
+}
+
+/// Reading of a scene, in its own numbers.
+pub(crate) trait Read {
+    /// Capacity where the lift is read, with the factor, kg. `None` outside all zones.
+    fn capacity(&self) -> Option<f64>;
+    /// Capacity of a zone, with the factor, kg.
+    fn of_zone(&self, zone: usize) -> f64;
+    /// 1 − load / capacity.
+    fn reserve(&self, zone: usize) -> f64;
+    /// Class of a zone.
+    fn class(&self, zone: usize) -> Class;
+}
+
+impl Read for ChartScene {
+    fn capacity(&self) -> Option<f64> {
+        self.zone.filter(|z| *z < self.zones.len()).map(|z| self.of_zone(z))
+    }
+    fn of_zone(&self, zone: usize) -> f64 {
+        self.zones.get(zone).map_or(0.0, |z| z.capacity_kg * self.capacity_factor)
+    }
+    fn reserve(&self, zone: usize) -> f64 {
+        let capacity = self.of_zone(zone);
+        if capacity > 0.0 { 1.0 - self.load_kg / capacity } else { f64::NEG_INFINITY }
+    }
+    fn class(&self, zone: usize) -> Class {
+        let reserve = self.reserve(zone);
+        if reserve < 0.0 {
+            Class::TooHeavy
+        } else if reserve < LITTLE {
+            Class::Little
+        } else {
+            Class::Enough
+        }
+    }
+}
+
+/// The scene without corners that are not numbers.
+fn finite(scene: &ChartScene) -> ChartScene {
+    let ok = |p: &(f64, f64)| p.0.is_finite() && p.1.is_finite();
+    let mut scene = scene.clone();
+    for zone in &mut scene.zones {
+        zone.outline.retain(ok);
+    }
+    for area in &mut scene.not_permitted {
+        area.retain(ok);
+    }
+    scene
+}
+
+/// The smallest box about points of the scene.
+pub(crate) fn extent(scene: &ChartScene) -> Option<Rect> {
+    let mut points: Vec<(f64, f64)> = scene.zones.iter().flat_map(|z| z.outline.iter().copied()).collect();
+    points.extend(scene.not_permitted.iter().flatten().copied());
+    points.extend([scene.at, scene.low, scene.high].iter().filter(|p| p.0.is_finite() && p.1.is_finite()));
+    Rect::of(&points)
+}

@@ -1,0 +1,68 @@
+//! Words and numbers of a drawing, from the reader's language and units.
+
+use evidence::Message;
+use planning::LiftPlan;
+use quantity::{Dimension, Quantity, UnitSystem};
+use wording::Wording;
+
+/// Shorthand over [`Wording`].
+pub(crate) struct Words<'a> {
+    wording: &'a Wording,
+    /// The reader's unit of length for axes and scale bars: metres in one of it.
+    pub metres_per_unit: f64,
+    /// Its symbol.
+    pub unit: &'static str,
+}
+
+impl<'a> Words<'a> {
+    pub(crate) fn new(wording: &'a Wording) -> Self {
+        let (metres_per_unit, unit) = match wording.units() {
+            UnitSystem::Si => (1.0, "m"),
+            UnitSystem::Us => (0.3048, "ft"),
+        };
+        Self { wording, metres_per_unit, unit }
+    }
+    pub(crate) fn say(&self, message: impl Into<Message>) -> String {
+        self.wording.render(&message.into())
+    }
+    pub(crate) fn length(&self, metres: f64) -> String {
+        self.wording.quantity(length(metres))
+    }
+    pub(crate) fn mass(&self, kg: f64) -> String {
+        self.wording.quantity(mass(kg))
+    }
+    pub(crate) fn angle(&self, radians: f64) -> String {
+        self.wording.quantity(Quantity::new(radians, Dimension::Angle))
+    }
+    pub(crate) fn ratio(&self, ratio: f64) -> String {
+        self.wording.quantity(Quantity::ratio(ratio))
+    }
+    /// "Tyres", "stabilizers down".
+    pub(crate) fn support(&self, support: machine::SupportState) -> String {
+        self.say(match support {
+            machine::SupportState::Tyres => planning::text::SUPPORT_TYRES,
+            machine::SupportState::Stabilizers => planning::text::SUPPORT_STABILIZERS,
+        })
+    }
+    /// Machine, attachment, support in one line.
+    pub(crate) fn machine(&self, lift: &LiftPlan) -> String {
+        [lift.machine.clone(), lift.attachment.clone(), self.support(lift.support)]
+            .into_iter()
+            .filter(|s| !s.trim().is_empty())
+            .collect::<Vec<_>>()
+            .join(" · ")
+    }
+    /// "Name: text".
+    pub(crate) fn pair(&self, name: impl Into<Message>, value: &str) -> String {
+        format!("{}: {value}", self.say(name))
+    }
+}
+
+/// Metres as a quantity.
+pub(crate) fn length(metres: f64) -> Quantity {
+    Quantity::new(metres, Dimension::Length)
+}
+/// Kilograms as a quantity.
+pub(crate) fn mass(kg: f64) -> Quantity {
+    Quantity::new(kg, Dimension::Mass)
+}

@@ -1,0 +1,352 @@
+//! Plans made by hand for the tests of the drawings and of the report. Everything in them is
+//! invented.
+#![allow(dead_code, reason = "shared by several tests, each uses a part")]
+
+use evidence::{Certainty, Finding, Message, Ranged, Source, Status, Step, Verdict, Working};
+use machine::SupportState;
+use planning::{
+    ChartScene, ChartZoneScene, ElevationScene, InputLine, LiftPlan, LineScene, LoadSummary, Plan, PlanHead,
+    PolygonScene, StandSummary, WheelForce, text,
+};
+use quantity::{Dimension, Quantity};
+
+fn q(si: f64, dimension: Dimension) -> Quantity {
+    Quantity::new(si, dimension)
+}
+fn m(si: f64) -> Quantity {
+    q(si, Dimension::Length)
+}
+fn kg(si: f64) -> Quantity {
+    q(si, Dimension::Mass)
+}
+fn deg(d: f64) -> Quantity {
+    q(d.to_radians(), Dimension::Angle)
+}
+
+/// A lift of bricks onto a scaffold landing, on tyres, with an overhead line ahead.
+pub fn bricks() -> LiftPlan {
+    let (pivot, angle) = ((-3.1, 2.05), 38.0_f64.to_radians());
+    let at = |l: f64| (pivot.0 + l * angle.cos(), pivot.1 + l * angle.sin());
+    let (a, b, c, d) = (at(5.4), at(2.4), at(7.4), at(9.6));
+    let tip = at(9.6);
+    let heel = (tip.0 + 0.55, tip.1 - 0.5);
+    let load = vec![
+        (heel.0, heel.1),
+        (heel.0 + 1.05, heel.1),
+        (heel.0 + 1.05, heel.1 + 1.1),
+        (heel.0, heel.1 + 1.1),
+    ];
+    let datum = (0.62, 0.02);
+    let point = (heel.0 + 0.5, heel.1);
+    let (reach, height) = (point.0 - datum.0, point.1 - datum.1);
+    LiftPlan {
+        id: "L1".into(),
+        name: "Facing bricks to scaffold lift 2".into(),
+        machine: "Demo 14 m (invented)".into(),
+        attachment: "Pallet forks 1.2 m".into(),
+        support: SupportState::Tyres,
+        landing: "Loading bay, north face".into(),
+        load: LoadSummary {
+            name: "Pack of facing bricks".into(),
+            mass_kg: Ranged { low: 1665.0, nominal: 1850.0, high: 2035.0 },
+            certainty: Certainty::BuiltUp,
+            centre_ahead_m: Ranged::plus_minus(0.52, 0.03),
+            centre_left_m: Ranged::plus_minus(0.0, 0.05),
+            centre_up_m: Ranged::plus_minus(0.55, 0.05),
+            size_m: [1.05, 1.0, 1.1],
+        },
+        stand: StandSummary {
+            east_m: 412_310.25,
+            north_m: 5_612_004.5,
+            heading_deg: 47.0,
+            wheel_heights_m: [Some(0.03), Some(0.05), Some(-0.08), Some(-0.04)],
+            slope_along: Some(Ranged::plus_minus(0.028, 0.01)),
+            slope_across: Some(Ranged::plus_minus(-0.009, 0.01)),
+            ground: Some("survey/levels.csv".into()),
+            boom_angle_rad: Some(angle),
+            extension_m: Some(4.2),
+            reach_m: Some(reach),
+            height_m: Some(height),
+        },
+        verdict: Verdict::GoWithConditions,
+        governing: 1,
+        findings: findings(),
+        steps: vec![
+            text::STEP_DRIVE_IN.with("heading", deg(47.0)),
+            text::STEP_READ_LEVEL.with("across", deg(0.5)).with("along", deg(1.6)),
+            text::STEP_TRIAL_LIFT.message(),
+            text::STEP_RAISE.with("angle", deg(38.0)),
+            text::STEP_EXTEND.with("extension", m(4.2)),
+            text::STEP_SET_DOWN.with("height", m(height)),
+            text::STEP_WITHDRAW.message(),
+            text::STEP_STOP_WHEN.message(),
+        ],
+        wheels: [
+            (text::WHEEL_FRONT_RIGHT, 58_200.0),
+            (text::WHEEL_FRONT_LEFT, 54_900.0),
+            (text::WHEEL_REAR_RIGHT, 14_300.0),
+            (text::WHEEL_REAR_LEFT, 12_050.0),
+        ]
+        .map(|(name, force_n)| WheelForce {
+            name: name.message(),
+            force_n,
+            pressure_pa: Some(force_n / 0.12),
+            area_m2: Some(0.12),
+        })
+        .to_vec(),
+        elevation: Some(ElevationScene {
+            ground: (-60..=160)
+                .map(|i| {
+                    let s = f64::from(i) * 0.1;
+                    (s, (!(3.0..5.2).contains(&s)).then(|| 0.028 * s + 0.04 * (s * 1.7).sin()))
+                })
+                .collect(),
+            machine: vec![
+                PolygonScene {
+                    kind: "frame".into(),
+                    outline: vec![(-4.0, 0.55), (0.9, 0.75), (0.9, 1.15), (-0.2, 1.35), (-2.9, 1.45), (-4.1, 1.9), (-4.3, 1.2)],
+                },
+                PolygonScene {
+                    kind: "cab".into(),
+                    outline: vec![(-1.9, 0.9), (-0.55, 0.95), (-0.5, 1.6), (-0.85, 2.55), (-1.85, 2.5)],
+                },
+            ],
+            wheels: vec![(0.0, 0.62, 0.62), (-3.0, 0.52, 0.62)],
+            boom: vec![
+                (pivot.0, pivot.1, a.0, a.1, 0.42),
+                (b.0, b.1, c.0, c.1, 0.34),
+                (at(4.6).0, at(4.6).1, d.0, d.1, 0.27),
+            ],
+            tool: vec![tip, (heel.0, heel.1 + 1.0), heel, (heel.0 + 1.2, heel.1)],
+            load,
+            sling: None,
+            load_centre: (heel.0 + 0.52, heel.1 + 0.55),
+            landing: (heel.0 - 0.1, heel.0 + 6.0, heel.1 - 0.15),
+            datum,
+            chart_point: point,
+            lines: vec![LineScene {
+                name: "11 kV feeder along the lane".into(),
+                at: (9.5, 9.4),
+                aside_m: 0.0,
+                required_m: Some(4.05),
+                nearest_m: Some(4.6),
+            }],
+        }),
+        chart: Some(ChartScene {
+            zones: zones(),
+            not_permitted: vec![vec![(0.0, 0.0), (1.2, 0.0), (1.2, 2.0), (0.0, 2.0)]],
+            at: (reach, height),
+            low: (reach - 0.15, height - 0.12),
+            high: (reach + 0.32, height + 0.15),
+            load_kg: 2035.0,
+            load_centre_m: 0.5,
+            support: SupportState::Tyres,
+            capacity_factor: 0.96,
+            datum: text::DATUM_TYRE_LOAD_CENTRE.message(),
+            zone: Some(2),
+        }),
+    }
+}
+
+fn zones() -> Vec<ChartZoneScene> {
+    let ring = |name: &str, capacity_kg: f64, r0: f64, r1: f64| {
+        let (cx, cy) = (-3.6, 1.9);
+        let steps = 14;
+        let arc = |r: f64| {
+            (0..=steps).map(move |i| {
+                let a = (-14.0 + 80.0 * f64::from(i) / f64::from(steps)).to_radians();
+                (cx + r * a.cos(), (cy + r * a.sin()).max(0.0))
+            })
+        };
+        let mut outline: Vec<(f64, f64)> = arc(r1).collect();
+        outline.extend(arc(r0).collect::<Vec<_>>().into_iter().rev());
+        for p in &mut outline {
+            p.0 = p.0.max(0.0);
+        }
+        ChartZoneScene { name: name.into(), capacity_kg, outline }
+    };
+    vec![
+        ring("A", 4000.0, 4.2, 6.2),
+        ring("B", 3000.0, 6.2, 8.4),
+        ring("C", 2300.0, 8.4, 10.6),
+        ring("D", 1800.0, 10.6, 12.8),
+        ring("E", 1250.0, 12.8, 15.2),
+    ]
+}
+
+fn findings() -> Vec<Finding> {
+    let working = Working {
+        steps: vec![
+            Step {
+                title: Message { id: "working-capacity".into(), args: vec![("zone".into(), "C".into())] },
+                formula: "Q = f · Q_zone".into(),
+                values: vec![("f".into(), Quantity::number(0.96)), ("Q_zone".into(), kg(2300.0))],
+                result: ("Q".into(), kg(2208.0)),
+                source: Source::Input { place: "machines/demo-14.toml, chart[0]".into(), certainty: Certainty::Chart },
+            },
+            Step {
+                title: Message { id: "working-reserve".into(), args: vec![] },
+                formula: "R = 1 − W / Q".into(),
+                values: vec![("W".into(), kg(2035.0)), ("Q".into(), kg(2208.0))],
+                result: ("R".into(), Quantity::ratio(1.0 - 2035.0 / 2208.0)),
+                source: Source::Mechanics,
+            },
+        ],
+    };
+    vec![
+        Finding::new("machine", Status::Go, text::MACHINE_INSPECTED.with("machine", "Demo 14 m").with("by", "J. Example")),
+        Finding::new(
+            "chart",
+            Status::Condition,
+            text::CHART_WITHIN
+                .with("mass", kg(2035.0))
+                .with("capacity", kg(2208.0))
+                .with("zone", "C")
+                .with("reach", m(5.0))
+                .with("height", m(7.4)),
+        )
+        .measured(kg(2035.0), kg(2208.0), 1.0 - 2035.0 / 2208.0)
+        .remedy(text::DO_TRIAL_LIFT)
+        .source(Source::read("29 CFR 1926.602(c)(1)(vi)"))
+        .working(working.clone()),
+        Finding::new(
+            "load-factor",
+            Status::Go,
+            text::LOAD_FACTOR_ENOUGH
+                .with("factor", Quantity::number(1.71))
+                .with("required", Quantity::number(1.33))
+                .with("tipping", kg(3480.0)),
+        )
+        .measured(Quantity::number(1.33), Quantity::number(1.71), 1.0 - 1.33 / 1.71)
+        .source(Source::CommonPractice),
+        Finding::new(
+            "tilt",
+            Status::Go,
+            text::TILT_ENOUGH
+                .with("tilt", Quantity::slope(0.19))
+                .with("required", Quantity::slope(0.12))
+                .with("side", text::SIDE_RIGHT),
+        )
+        .measured(Quantity::slope(0.12), Quantity::slope(0.19), 0.37)
+        .source(Source::from_memory("ISO 22915-14")),
+        Finding::new("wind", Status::CannotTell, text::WIND_NOT_STATED).remedy(text::DO_STATE_WIND),
+        Finding::new(
+            "line",
+            Status::Go,
+            text::LINE_CLEAR.with("line", "11 kV feeder along the lane").with("distance", m(4.6)).with("required", m(4.05)),
+        )
+        .measured(m(4.05), m(4.6), 0.12)
+        .source(Source::read("29 CFR 1926.1408, Table A")),
+        Finding::new(
+            "ground",
+            Status::NoGo,
+            text::GROUND_UNKNOWN
+                .with("wheel", text::WHEEL_FRONT_RIGHT)
+                .with("force", q(58_200.0, Dimension::Force))
+                .with("pressure", q(485_000.0, Dimension::Pressure)),
+        )
+        .measured(q(485_000.0, Dimension::Pressure), q(400_000.0, Dimension::Pressure), -0.21)
+        .remedy(text::DO_STATE_GROUND.with("pressure", q(485_000.0, Dimension::Pressure)))
+        .remedy(text::DO_MATS)
+        .working(working),
+        Finding::new(
+            "people",
+            Status::Go,
+            text::MATTER_ACCEPTED
+                .with("matter", text::CHECK_PEOPLE)
+                .with("by", "M. Sample, lift supervisor")
+                .with("statement", "barriers and a banksman at both ends of the lane"),
+        )
+        .source(Source::Person { name: "M. Sample, lift supervisor".into(), statement: "barriers at both ends".into() }),
+    ]
+}
+
+/// A hung load on a jib, stabilizers down, no ground, a line of unknown voltage to the side.
+pub fn hung() -> LiftPlan {
+    let mut lift = bricks();
+    lift.id = "L2".into();
+    lift.name = "Roof light on the jib".into();
+    lift.attachment = "Jib 2 m with hook".into();
+    lift.support = SupportState::Stabilizers;
+    lift.verdict = Verdict::NoGo;
+    lift.governing = 6;
+    if let Some(scene) = &mut lift.elevation {
+        let hook = scene.tool[0];
+        let hook = (hook.0 + 1.6, hook.1 + 0.7);
+        scene.ground.clear();
+        scene.tool = vec![scene.tool[0], hook];
+        let top = (hook.0, hook.1 - 1.5);
+        scene.load = vec![(top.0 - 0.9, top.1), (top.0 + 0.9, top.1), (top.0 + 0.9, top.1 - 0.4), (top.0 - 0.9, top.1 - 0.4)];
+        scene.load_centre = (top.0, top.1 - 0.2);
+        scene.sling = Some((hook.0, hook.1, top.0, top.1));
+        scene.chart_point = hook;
+        scene.landing = (top.0 - 1.0, top.0 + 3.0, top.1 - 0.6);
+        scene.machine.push(PolygonScene {
+            kind: "stabilizer".into(),
+            outline: vec![(0.7, 0.0), (1.3, 0.0), (1.1, 0.1), (0.95, 0.9), (0.75, 0.9)],
+        });
+        scene.lines = vec![
+            LineScene { name: "Yard lighting".into(), at: (7.0, 9.0), aside_m: 3.4, required_m: None, nearest_m: Some(5.0) },
+            LineScene { name: "20 kV".into(), at: (-3.0, 10.5), aside_m: 2.2, required_m: Some(3.05), nearest_m: Some(6.1) },
+            LineScene { name: "Far line".into(), at: (60.0, 12.0), aside_m: 0.0, required_m: Some(3.05), nearest_m: Some(55.0) },
+        ];
+        lift.stand.reach_m = Some(hook.0 - scene.datum.0);
+        lift.stand.height_m = Some(hook.1 - scene.datum.1);
+    }
+    lift.stand.slope_along = None;
+    lift.stand.slope_across = None;
+    lift.stand.wheel_heights_m = [None; 4];
+    lift.stand.ground = None;
+    if let Some(chart) = &mut lift.chart {
+        chart.at = (11.9, 2.0);
+        chart.low = (11.8, 1.9);
+        chart.high = (12.3, 2.2);
+        chart.zone = None;
+        chart.datum = text::DATUM_TYRE_HOOK.message();
+        chart.capacity_factor = 1.0;
+    }
+    lift
+}
+
+/// A plan of these lifts.
+pub fn plan(lifts: Vec<LiftPlan>) -> Plan {
+    Plan {
+        schema: planning::PLAN_SCHEMA.into(),
+        engine: "0.1.0".into(),
+        digest: "5d1f0c2a9be47733aa01".repeat(3),
+        head: PlanHead {
+            job: "Block B, week 14".into(),
+            site: "Example Yard, Lower Lane".into(),
+            date: "2026-04-07".into(),
+            planner: "P. Planner".into(),
+            invented: true,
+        },
+        verdict: Plan::worst(&lifts),
+        lifts,
+        inputs: vec![
+            InputLine {
+                name: "machine Demo 14".into(),
+                place: "machines/demo-14.toml, machine".into(),
+                value: "12,340 kg, 4 sections".into(),
+                certainty: Certainty::Plate,
+            },
+            InputLine {
+                name: "load: facing bricks".into(),
+                place: "job.toml, load[0]".into(),
+                value: "500 × 3.6 kg + pallet 25 kg".into(),
+                certainty: Certainty::BuiltUp,
+            },
+            InputLine {
+                name: "wind at which to stop".into(),
+                place: "job.toml, lift[0].wind".into(),
+                value: "9 m/s".into(),
+                certainty: Certainty::Estimated,
+            },
+        ],
+        warnings: vec![text::WARN_INVENTED.with("name", "machines/demo-14.toml")],
+        cautions: [text::CAUTION_MANUAL, text::CAUTION_COMPETENT, text::CAUTION_INPUTS, text::CAUTION_NEVER, text::CAUTION_TRIAL]
+            .map(Message::from)
+            .to_vec(),
+        emergency: [text::EMERGENCY_TIP, text::EMERGENCY_LINE, text::PLAN_ENDS].map(Message::from).to_vec(),
+    }
+}
