@@ -247,7 +247,7 @@ ui-nose-down = Terreno a lo largo de la máquina { $slope }, delante más bajo
 ui-left-low = de través { $slope }, lado izquierdo más bajo
 ui-right-low = de través { $slope }, lado derecho más bajo
 ui-load-gravity = Centro de gravedad de la carga
-ui-chart-point = Punto leído en el tabla de cargas
+ui-chart-point = Punto leído en la tabla de cargas
 ui-load-of-capacity = { $load } de { $capacity }
 ui-load-up-to = Carga, como máximo
 ui-no-zone = La tabla no muestra nada aquí: no permitido
@@ -316,3 +316,372 @@ ui-paper-letter = carta
 ui-plain-page = Página sencilla
 ui-to-content = Al contenido
 ui-lift-unknown = No hay tal izado en este plan.
+
+## Nombres de las comprobaciones (planning)
+
+check-machine = Máquina apta para el trabajo
+check-stops = Motivos de alto absoluto
+check-load = Carga
+check-attachment = Accesorio
+check-forks = Horquillas
+check-rigging = Eslingas y gancho
+check-level = Nivelación
+check-chart = Tabla de cargas
+check-load-factor = Factor de carga
+check-tilt = Inclinación que queda
+check-wind = Viento
+check-line = Líneas aéreas
+check-ground = Terreno bajo ruedas y apoyos
+check-landing = Resistencia del punto de descarga
+check-approach = Aproximación al punto de descarga
+check-edges = Bordes, excavaciones y desniveles
+check-buried = Servicios enterrados y huecos
+check-obstacles = Obstáculos
+check-people = Personas
+check-route = Camino de entrada y salida
+
+## Máquina
+
+machine-inspected = { $by } revisó { $machine } antes del uso y la encontró apta.
+machine-not-inspected = Nadie ha revisado todavía { $machine } antes del uso.
+machine-tagged-out = { $machine } está retirada de servicio con tarjeta: { $reason }. No trabaja hasta que se libere por escrito.
+do-inspect = Haga la revisión antes del uso y anote en el trabajo el nombre de quien la hizo.
+do-repair = Tome otra máquina, o haga reparar esta y que se libere por escrito.
+
+## Motivos de alto absoluto
+
+stop-none = No hay ningún motivo de alto absoluto.
+stop-people = Se elevarían personas. Eso nunca se planifica aquí, ni sobre las horquillas ni sobre nada que ellas lleven.
+stop-shared = La carga se compartiría con otra máquina.
+stop-drag = La pluma empujaría, tiraría o arrastraría.
+stop-boom-up = La máquina circularía o nivelaría el bastidor con la pluma levantada.
+stop-hand = Alguien sujetaría la carga con la mano.
+stop-seat = El operador dejaría el asiento con la carga levantada.
+do-no-people = Eleve personas solo con una máquina que el fabricante haya hecho para personas.
+do-one-machine = Que una sola máquina lleve toda la carga.
+do-lift-clear = Levante la carga del todo antes de moverla. Nunca empuje, tire ni arrastre con la pluma.
+do-boom-down = Baje y retraiga la pluma antes de circular o nivelar.
+do-tag-lines = Guíe la carga con cuerdas guía y no la toque con las manos.
+do-stay-seated = Deje la carga en el suelo antes de dejar el asiento.
+
+## Carga
+
+load-sound = El palé, los flejes y la envoltura se han mirado y están en buen estado.
+load-not-seen = Nadie ha mirado todavía el palé, los flejes y la envoltura.
+load-unsound = El palé, los flejes o la envoltura no están en buen estado.
+load-wrong-tool = { $attachment } no es para este tipo de carga: las cargas suspendidas van en gancho y las apoyadas, sobre horquillas.
+do-look-at-load = Mire el palé, los flejes y la envoltura antes de levantar.
+do-repack = Haga embalar de nuevo la carga antes de levantarla.
+do-fitting-tool = Tome el accesorio adecuado para esta carga.
+
+## Accesorio
+
+attachment-fit = { $attachment } figura en la lista de esta máquina, se ha visto el cierre bloqueado, y lleva { $mass } de los { $capacity } que puede llevar.
+attachment-unknown = { $attachment } no figura en la lista de { $machine }. Figuran: { $known }.
+attachment-open = Se ha visto abierto el cierre de { $attachment }.
+attachment-not-seen = Nadie ha mirado todavía el cierre de { $attachment }.
+attachment-overloaded = { $mass } es más de lo que puede llevar { $attachment }: { $capacity }.
+do-see-lock = Bloquee el cierre y mírelo desde el suelo antes de levantar.
+do-lighten = Levante como máximo { $mass } de una vez.
+do-listed-attachment = Tome un accesorio que el fabricante admita para esta máquina.
+
+## Horquillas
+
+forks-within = Las horquillas llevan { $capacity } con el centro de carga a { $centre }; la carga es de { $mass }.
+forks-overloaded = { $mass } es más de lo que llevan las horquillas con el centro de carga a { $centre }: { $capacity }.
+forks-worn = La horquilla de { $side } tiene un desgaste del { $wear }. Con un 10 % se retira de servicio.
+forks-modified = La horquilla de { $side } se ha modificado.
+forks-wear-unknown = Nunca se ha medido el desgaste de las horquillas.
+forks-short = La carga tiene { $depth } de fondo y las horquillas { $length } de largo: sobresaldría más de un tercio de la carga.
+forks-off-centre = El centro de la carga está a { $offset } del medio, así que no queda entre las horquillas, que están separadas { $spread }.
+do-new-forks = Retire las horquillas de servicio y ponga unas en buen estado.
+do-measure-forks = Mida las horquillas en el talón antes de levantar.
+do-longer-forks = Tome horquillas más largas, o gire la carga.
+do-centre-load = Centre la carga entre las horquillas.
+side-left = la izquierda
+side-right = la derecha
+side-front = delante
+side-rear = atrás
+
+## Eslingas y gancho
+
+rigging-within = El ramal de eslinga más cargado recibe { $force }; puede recibir { $limit }.
+rigging-overloaded = El ramal de eslinga más cargado recibiría { $force }, más de lo que puede: { $limit }.
+rigging-none = La carga va suspendida y nadie ha indicado sus eslingas.
+rigging-no-tag-lines = No hay cuerdas guía previstas para la carga suspendida.
+do-stronger-slings = Tome eslingas más resistentes o más largas, para que los ramales cuelguen más verticales.
+do-state-rigging = Indique el número de ramales, su ángulo y su límite de carga de trabajo.
+
+## Nivelación
+
+level-within = Nivel suficiente: { $across } transversal (se admite { $tolerance_across }) y { $along } longitudinal (se admite { $tolerance_along }), incluida la precisión de la medición.
+level-sideways = Demasiado desnivel transversal: { $across }; se admite { $tolerance }.
+level-fore-aft = Demasiado desnivel longitudinal: { $along }; se admite { $tolerance }.
+level-twist = El terreno está alabeado { $twist }; el eje trasero llega a su tope con { $limit }.
+level-no-ground = Aquí no se conoce la cota del terreno: { $wheel }.
+do-level-stand = Tome un emplazamiento nivelado. Nivelar el bastidor no cuenta.
+do-survey = Mida este emplazamiento, o tome sus cotas con cinta y nivel.
+
+## Tabla de cargas
+
+chart-within = { $mass } está dentro de la tabla: { $capacity } en la zona { $zone }, con alcance { $reach } y altura { $height }.
+chart-exceeded = { $mass } aquí es más de lo que admite la tabla: { $capacity } en la zona { $zone }, con alcance { $reach } y altura { $height }.
+chart-outside = La tabla no muestra nada con alcance { $reach } y altura { $height }: ahí no se permite levantar.
+chart-none = No hay tabla de cargas para { $attachment } { $support }.
+chart-out-of-reach = La pluma no llega a un alcance de { $reach } y una altura de { $height }.
+chart-not-read = No se ha leído la tabla, porque la máquina no se puede colocar en este terreno.
+chart-high-load = El centro de esta carga está a { $height } sobre las horquillas. La tabla se ensayó con { $tested }, así que no cubre esta carga.
+do-nearer = Coloque la máquina unos { $distance } más cerca.
+do-other-machine = Tome una máquina, un accesorio o un tipo de apoyo que tenga tabla de cargas para esto.
+do-trial-lift = Haga una prueba levantando de 0,1 a 0,2 m y observe el nivel, los neumáticos y la carga antes de seguir.
+support-tyres = sobre neumáticos
+support-stabilizers = sobre estabilizadores
+
+## Vuelco
+
+load-factor-enough = Empezaría a volcar con { $tipping }, { $factor } veces la carga; se exige al menos { $required } veces.
+load-factor-short = Empezaría a volcar con { $tipping }, { $factor } veces la carga; se exige al menos { $required } veces.
+load-factor-never = Ninguna carga la vuelca en esta posición; se exige al menos { $required } veces la carga.
+statics-not-done = No se ha calculado el vuelco, porque la máquina no se puede colocar en este terreno.
+do-less-reach = Lleve menos carga o use menos alcance.
+tilt-enough = Quedan { $tilt } de inclinación antes de que vuelque hacia { $side }; se exige al menos { $required }.
+tilt-short = Quedan solo { $tilt } de inclinación antes de que vuelque hacia { $side }; se exige al menos { $required }.
+tilt-tips = Tal como está previsto, vuelca hacia { $side }.
+
+## Viento
+
+wind-within = El trabajo se para con ráfagas de { $gust }, dentro del límite del fabricante: { $limit }.
+wind-above = El trabajo no se pararía hasta ráfagas de { $gust }, por encima del límite del fabricante: { $limit }.
+wind-not-stated = Nadie ha indicado con qué viento se para el trabajo.
+wind-no-limit = El trabajo se para con ráfagas de { $gust }, pero no se conoce el límite de viento del fabricante.
+do-lower-wind = Pare el trabajo a más tardar con ráfagas de { $limit }.
+do-state-wind = Indique con qué ráfaga se para el trabajo.
+do-ask-wind = Pregunte al fabricante el límite de viento y mida el viento a la altura de la pluma.
+
+## Líneas aéreas
+
+line-none = { $by } declara que no hay ninguna línea aérea al alcance.
+line-not-stated = Nadie ha declarado todavía que no haya otra línea aérea al alcance.
+line-clear = { $line }: distancia menor { $distance }, exigida { $required }.
+line-near = Demasiado cerca de { $line }: { $distance }, exigida { $required }.
+line-no-voltage = No se conoce la tensión de { $line }.
+line-no-height = No se conoce la altura de { $line }.
+line-voltage-above-table = { $line } lleva { $voltage }, más de lo que cubre la tabla de distancias. La distancia la tiene que indicar su propietario o un ingeniero titulado.
+line-far = { $line } está a { $distance }, más lejos de lo que pide cualquier norma hasta 1000 kV.
+line-not-checked = No se ha comprobado la distancia a { $line }, porque la máquina no se puede colocar en este terreno.
+line-dead = { $owner } confirma con el permiso { $permit } que { $line } está sin tensión, y está puesta a tierra a la vista en el lugar de trabajo.
+line-planning-zone = { $line } está a { $distance } de la carga suspendida, más allá de los { $required } exigidos pero dentro de { $zone }: valen las precauciones adicionales para cargas suspendidas cerca de líneas.
+do-line-away = Aleje el trabajo { $distance } más de la línea, o haga que la dejen sin tensión y puesta a tierra a la vista.
+do-ground-line = Una línea que no está puesta a tierra a la vista en el lugar de trabajo cuenta como con tensión. Haga que su propietario la ponga a tierra y lo confirme por escrito.
+do-ask-voltage = Pregunte la tensión al propietario de la línea.
+do-measure-line = Haga medir las alturas con un medio que no se acerque a la línea.
+do-look-up = Recorra todo el camino mirando hacia arriba, y que alguien declare con su nombre qué líneas hay.
+do-planning-zone = Haga una reunión sobre la línea, avise a su propietario, marque el límite en el suelo, ponga un vigilante y use cuerdas guía que no conduzcan.
+
+## Terreno
+
+ground-unknown = Nadie sabe cuánto aguanta este terreno. { $wheel }: aprieta con { $force }, { $pressure }.
+ground-unknown-force = Nadie sabe cuánto aguanta este terreno. { $wheel }: aprieta con { $force }, sobre una superficie que no se conoce.
+ground-carries = { $wheel }: aprieta con { $pressure }; { $by } declara que el terreno aguanta { $strength }.
+ground-weak = { $wheel }: aprieta con { $pressure }, más de lo que aguanta el terreno: { $strength }, según { $by }.
+ground-no-patch = { $wheel }: aprieta con { $force }, pero no se conoce su superficie, así que no se puede saber la presión.
+ground-no-strength = { $by } acepta el terreno, pero no indica ninguna resistencia.
+ground-not-checked = No se han calculado las fuerzas en las ruedas, porque la máquina no se puede colocar en este terreno.
+do-state-ground = Que una persona competente declare con su nombre la resistencia del terreno; tiene que aguantar { $pressure }.
+do-mats = Ponga placas de reparto, o tome otro emplazamiento.
+do-tyre-pressure = Indique la presión de los neumáticos o el tamaño de los apoyos.
+wheel-front-left = Rueda delantera izquierda
+wheel-front-right = Rueda delantera derecha
+wheel-rear-left = Rueda trasera izquierda
+wheel-rear-right = Rueda trasera derecha
+pad-left = Apoyo del estabilizador izquierdo
+pad-right = Apoyo del estabilizador derecho
+
+## Punto de descarga y aproximación
+
+landing-carries = { $landing } aguanta { $rating }, según { $by }; con esta carga habrá allí { $mass }.
+landing-overloaded = Con esta carga habría { $mass } en { $landing }, más de lo que aguanta: { $rating }, según { $by }.
+landing-no-rating = Nadie sabe cuánto aguanta { $landing }; con esta carga habrá allí { $mass }.
+do-ask-rating = Pregunte al proyectista cuánto aguanta el punto de descarga y anote su nombre en el trabajo.
+do-clear-landing = Retire antes { $mass } del punto de descarga, o traiga menos.
+approach-square = La pluma apunta al punto de descarga desde el lado permitido, a { $offset } de su centro.
+approach-past = La pluma apunta a { $offset } del centro del punto de descarga; se admite { $allowed }.
+approach-wrong-side = La aproximación se desvía { $angle } de la dirección permitida; se admite { $tolerance }.
+approach-any = La pluma apunta al punto de descarga, a { $offset } de su centro. No se ha indicado ninguna dirección de aproximación, así que se admitió cualquiera.
+approach-not-checked = No se ha comprobado la aproximación, porque la máquina no se puede colocar en este terreno.
+approach-behind = El punto de descarga queda detrás de la máquina.
+do-turn = Gire la máquina hasta el rumbo { $heading }.
+do-state-approach = Indique desde qué dirección recibe cargas el punto de descarga.
+
+## Asuntos de los que tiene que responder una persona
+
+matter-accepted = { $matter }: responde { $by }: «{ $statement }»
+matter-open = { $matter }: nadie responde todavía de esto, y Counterpoise no lo calcula.
+do-state-matter = Que una persona competente lo mire en la obra y declare el resultado con su nombre.
+
+## Pasos para el operador
+
+step-drive-in = Cinturón puesto, pluma bajada y retraída. Entre y pare con rumbo { $heading }.
+step-read-level = Antes de subir, lea el indicador de nivel. Se espera: { $across } transversal y { $along } longitudinal. Si marca más, no suba.
+step-stabilizers = Baje los estabilizadores, con la pluma todavía bajada, y vuelva a leer el indicador de nivel.
+step-trial-lift = Prueba: levante la carga de 0,1 a 0,2 m. Observe el nivel, los neumáticos y la carga. Si algo no es como se espera, déjela en el suelo.
+step-raise = Suba la pluma, todavía retraída, hasta { $angle } en el indicador de ángulo.
+step-extend = Extienda la pluma hasta { $extension }.
+step-set-down = Baje despacio y deje la carga a una altura de { $height }.
+step-withdraw = Saque las horquillas rectas y a nivel, sin mover la máquina. Después retraiga, después baje, y solo entonces retroceda.
+step-stop-when = Pare si aumenta el viento, si la máquina se inclina, si cede el terreno, si se acerca alguien, o si pierde de vista la carga o al señalista.
+
+## Precauciones y emergencia
+
+caution-manual = Mandan el manual del fabricante y la tabla de cargas de la cabina. Un resultado de Counterpoise nunca está por encima de ellos ni hace legal un izado.
+caution-competent = Deciden la ley local, la persona competente de la obra y los ingenieros titulados.
+caution-inputs = Los resultados dependen de los datos de entrada. Mire cuáles de ellos se han supuesto.
+caution-never = Nunca personas sobre las horquillas. Nunca un izado que la tabla no muestre. Nunca circule ni nivele el bastidor con la pluma levantada.
+caution-trial = Pruebe antes cada carga: levántela de 0,1 a 0,2 m, pare y mire.
+emergency-tip = Si vuelca: quédese en el asiento con el cinturón puesto, agárrese e inclínese hacia el lado contrario al de la caída. No salte.
+emergency-line = Si toca una línea: quédese en la cabina y mantenga a todos lejos hasta que el propietario confirme que la línea está sin tensión. Solo si hay fuego: salte lejos con los pies juntos, sin tocar nunca la máquina y el suelo a la vez, y aléjese a pasos muy cortos con los pies juntos.
+plan-ends = Este plan deja de valer con lluvia, helada o deshielo, excavaciones o rellenos nuevos, andamios cambiados, un defecto, el fin del turno, o cualquier valor fuera de lo que se indica aquí.
+
+## Referencias de una tabla
+
+datum-tyre-load-centre = desde la cara delantera de los neumáticos delanteros hasta el centro de carga
+datum-tyre-heel = desde la cara delantera de los neumáticos delanteros hasta el talón de las horquillas
+datum-tyre-hook = desde la cara delantera de los neumáticos delanteros hasta el gancho
+datum-axle-load-centre = desde el eje delantero hasta el centro de carga
+datum-axle-heel = desde el eje delantero hasta el talón de las horquillas
+datum-axle-hook = desde el eje delantero hasta el gancho
+
+## Avisos
+
+warn-invented = { $name } es inventado. No se puede hacer ningún izado con estos datos.
+warn-heavy-outside = { $load }: el lado más pesado no está contra el portahorquillas.
+
+## Cálculo: tabla, horquillas, eslingas, carga (machine)
+
+working-reach = Alcance y altura del punto que se lee
+working-box = Recuadro que contiene el punto, con error de posición y flexión de la pluma
+working-excess-reach = Exceso del centro de carga, sumado al alcance
+working-capacity = Capacidad leída en el recuadro, zona { $zone }
+working-moment-cap = Capacidad por momento en portahorquillas y horquillas
+working-reserve = Reserva
+working-blade-pair = Lo que lleva el par: dos veces la horquilla más débil
+working-blade-moment = Lo que lleva el par con este centro de carga
+working-blade-share = Parte de la horquilla más cargada
+working-blade-wear = Desgaste de la horquilla
+working-sling = Carga en un ramal de eslinga
+working-mass-sum = Suma de las masas
+working-centre = Centro del conjunto, { $axis }
+
+## Cálculo: vuelco y viento (stability)
+
+working-centre-of-gravity = Centro de gravedad, { $axis }
+working-counted-mass = Masa que cuenta para esta línea de vuelco
+working-restoring = Momento que la sujeta, respecto a la línea de vuelco
+working-wind-moment = Momento del viento respecto a la línea de vuelco
+working-wind-pressure = Presión del viento
+working-wind-force = Fuerza del viento: { $part }
+working-arm = Distancia del centro de gravedad a la línea de vuelco
+working-tilt = Inclinación que queda, en la peor dirección
+working-tipping-load = Carga con la que empieza a volcar
+working-load-factor = Factor de carga
+part-load = carga
+part-boom = pluma
+part-frame = bastidor y cabina
+axis-x = hacia delante desde el eje delantero
+axis-y = a la izquierda del medio
+axis-z = sobre el terreno
+
+## Fallos en archivos de trabajo y de máquina (jobfile)
+
+jobfile-syntax = el archivo no se puede leer: { $detail }
+jobfile-duplicate-key = esta clave está dos veces en la misma tabla
+jobfile-not-text = el archivo no es texto UTF-8
+jobfile-too-large = el archivo ocupa más de { $limit } bytes
+jobfile-missing-file = no hay ningún archivo { $file } en la carpeta del trabajo
+jobfile-unreadable-file = no se ha podido leer el archivo { $file }: { $reason }
+jobfile-bad-path = la ruta { $path } sale de la carpeta del trabajo
+jobfile-hint-path = Ponga el archivo en la carpeta del trabajo e indique su ruta desde allí, con barras /.
+jobfile-format-missing = el archivo no indica su formato
+jobfile-format-unknown = esta versión no lee el formato «{ $format }»
+jobfile-hint-format = Empiece el archivo con: format = "{ $known }"
+jobfile-unknown-key = la clave { $key } no significa nada aquí
+jobfile-hint-nearest = ¿Quiere decir { $nearest }?
+jobfile-hint-known = Aquí se puede poner: { $known }.
+jobfile-missing-key = falta la clave { $key }
+jobfile-hint-example = Escriba, por ejemplo: { $example }
+jobfile-wrong-type = { $key } debe ser { $expected } y es { $found }
+jobfile-type-text = texto entre comillas
+jobfile-type-number = un número
+jobfile-type-whole = un número entero
+jobfile-type-bool = true o false
+jobfile-type-list = una lista entre corchetes
+jobfile-type-table = una tabla
+jobfile-type-date = una fecha sin comillas
+jobfile-type-nothing = nada
+jobfile-type-quantity = un valor con su unidad, entre comillas
+jobfile-type-text-or-table = texto, o una tabla
+jobfile-empty-text = { $key } está vacío
+jobfile-no-number = «{ $value }» no empieza con un número
+jobfile-not-finite = «{ $value }» no es un número que se pueda medir
+jobfile-missing-unit = «{ $value }» no lleva unidad; se necesita { $dimension }
+jobfile-unknown-unit = la unidad «{ $unit }» no se conoce; se necesita { $dimension }
+jobfile-wrong-dimension = «{ $value }» es { $found }; se necesita { $expected }
+jobfile-hint-list-unit = Los números sin unidad de una lista toman la unidad que indica la misma tabla, por ejemplo unit = "m".
+jobfile-dimension-length = una longitud
+jobfile-dimension-area = un área
+jobfile-dimension-volume = un volumen
+jobfile-dimension-mass = una masa
+jobfile-dimension-angle = un ángulo
+jobfile-dimension-slope = una pendiente
+jobfile-dimension-ratio = una proporción
+jobfile-dimension-number = un número sin unidad
+jobfile-dimension-force = una fuerza
+jobfile-dimension-moment = un momento
+jobfile-dimension-pressure = una presión
+jobfile-dimension-speed = una velocidad
+jobfile-dimension-voltage = una tensión eléctrica
+jobfile-dimension-density = una densidad
+jobfile-dimension-stiffness = una rigidez
+jobfile-negative = { $key } es { $value }, y no puede ser menor que cero
+jobfile-not-positive = { $key } es { $value }, y tiene que ser mayor que cero
+jobfile-out-of-range = { $key } es { $value }; puede ir de { $low } a { $high }
+jobfile-bad-choice = «{ $value }» no es ninguna de las palabras posibles para { $key }
+jobfile-list-length = { $key } tiene { $found } elementos; hacen falta { $expected }
+jobfile-list-too-short = { $key } tiene { $found } elementos; hacen falta al menos { $least }
+jobfile-no-source = nada indica de dónde sale { $key }
+jobfile-hint-source = Ponga source = "…" en esta tabla o en una que la contenga. Se puede poner: { $known }.
+jobfile-duplicate-id = el identificador «{ $id }» ya se dio en la línea { $line }
+jobfile-unknown-reference = en este trabajo no hay { $kind } con el identificador «{ $id }»
+jobfile-kind-machine = ninguna máquina
+jobfile-kind-load = ninguna carga
+jobfile-kind-landing = ningún punto de descarga
+jobfile-kind-attachment = ningún accesorio
+jobfile-either-or = aquí solo puede estar una de las claves { $first } y { $second }
+jobfile-one-of = aquí tiene que estar una de las claves { $first } y { $second }
+jobfile-pin-too-high = el bulón del eje oscilante, a { $pin }, no está por debajo de la mitad de la vía trasera, { $half_track }: el eje no podría sostener el bastidor
+jobfile-centre-outside-wheelbase = con la pluma bajada y retraída, el centro de gravedad de la máquina está a { $centre } por delante del eje delantero, que no queda entre los ejes (batalla { $wheelbase }): volcaría parada
+jobfile-hint-centres = Revise las masas y los centros: por delante del eje delantero es positivo; por detrás, negativo.
+jobfile-centre-outside-track = el centro de gravedad de la máquina está a { $left } a la izquierda del medio, fuera de la mitad de la vía, { $half_track }
+jobfile-angle-order = el primer ángulo, { $low }, no es menor que el segundo, { $high }
+jobfile-section-shares = un tramo de la pluma tiene que tomar toda la extensión (parte 1), y ninguno puede tomar más que uno posterior
+jobfile-no-body = la máquina no tiene ningún cuerpo del tipo { $kind }
+jobfile-order = el valor menor de { $key }, { $low }, no está por debajo del mayor, { $high }
+jobfile-no-attachment = la máquina no tiene ni horquillas ni pluma auxiliar
+jobfile-blade-grew = la horquilla tiene ahora un espesor de { $now } y nueva tenía { $new }
+jobfile-datum-mismatch = la referencia «{ $datum }» no corresponde a { $attachment }: con gancho se mide hasta el gancho; con horquillas, hasta el talón o el centro de carga
+jobfile-chart-no-stabilizers = la tabla es para estabilizadores, y la máquina no tiene
+jobfile-chart-twice = hay dos tablas para { $attachment } { $support } con el mismo centro de carga
+jobfile-no-charts = { $machine } no tiene tabla de cargas, así que no se puede aprobar ningún izado con ella
+jobfile-line-nowhere = no se conoce ni el trazado de { $line }: faltan sus vanos
+jobfile-span-no-length = los dos extremos de este vano son el mismo punto
+jobfile-sag-too-large = la flecha { $sag } es mayor que la altura del extremo más bajo del vano, { $length }
+jobfile-centre-outside-load = el centro de la carga { $axis } está a { $centre }, fuera de la carga; puede ir de { $low } a { $high }
+jobfile-axis-ahead = por delante de la cara de las horquillas
+jobfile-axis-left = a la izquierda del medio
+jobfile-axis-up = sobre su cara inferior
+jobfile-no-uncertainty = una masa «{ $certainty }» no tiene incertidumbre habitual; hay que indicarla
+jobfile-ticket-incomplete = una carga de albarán necesita { $key }: el número del albarán y lo que el albarán no incluye
+jobfile-strength-misplaced = solo se puede indicar una resistencia para el asunto ground-strength
+jobfile-wind-factor-assumed = no se ha indicado el factor de forma al viento de { $load }; se supone { $factor }, como para planchas (de memoria)
+jobfile-no-ground = no hay archivo de terreno, así que no se conoce la pendiente en ningún emplazamiento
+jobfile-bad-date = «{ $date }» no es una fecha escrita como año-mes-día
