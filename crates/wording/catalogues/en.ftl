@@ -316,3 +316,372 @@ ui-paper-letter = US letter
 ui-plain-page = Plain page
 ui-to-content = To the content
 ui-lift-unknown = There is no such lift in this plan.
+
+## Names of checks (planning)
+
+check-machine = Machine fit for work
+check-stops = Absolute stops
+check-load = Load
+check-attachment = Attachment
+check-forks = Fork blades
+check-rigging = Slings and hook
+check-level = Level
+check-chart = Load chart
+check-load-factor = Load factor
+check-tilt = Tilt that remains
+check-wind = Wind
+check-line = Overhead lines
+check-ground = Ground under wheels and pads
+check-landing = Strength of the landing
+check-approach = Approach to the landing
+check-edges = Edges, excavations and drops
+check-buried = Buried services and voids
+check-obstacles = Obstacles
+check-people = People
+check-route = Way in and out
+
+## Machine
+
+machine-inspected = { $by } inspected { $machine } before use and found it fit.
+machine-not-inspected = Nobody has inspected { $machine } before use yet.
+machine-tagged-out = { $machine } is tagged out: { $reason }. It does not work until it is released in writing.
+do-inspect = Make the pre-use inspection and put the inspector's name in the job.
+do-repair = Take another machine, or have this one repaired and released in writing.
+
+## Absolute stops
+
+stop-none = No absolute stop applies.
+stop-people = People would be raised. That is never planned here, on forks or on anything the forks carry.
+stop-shared = The load would be shared with another machine.
+stop-drag = The boom would push, pull or drag.
+stop-boom-up = The machine would drive or level its frame with the boom up.
+stop-hand = Someone would steady the load by hand.
+stop-seat = The operator would leave the seat with the load raised.
+do-no-people = Raise people only with a machine that its maker made for people.
+do-one-machine = Have one machine carry the whole load.
+do-lift-clear = Lift the load clear before it moves. Never push, pull or drag with the boom.
+do-boom-down = Lower and retract the boom before driving or levelling.
+do-tag-lines = Guide the load with tag lines and keep hands off it.
+do-stay-seated = Set the load down before leaving the seat.
+
+## Load
+
+load-sound = Pallet, bands and wrap were looked at and are sound.
+load-not-seen = Nobody has looked at the pallet, bands and wrap yet.
+load-unsound = The pallet, bands or wrap are not sound.
+load-wrong-tool = { $attachment } does not fit this kind of load: hung loads go on a hook, standing loads on forks.
+do-look-at-load = Look at the pallet, bands and wrap before lifting.
+do-repack = Have the load repacked before it is lifted.
+do-fitting-tool = Take the attachment that fits this load.
+
+## Attachment
+
+attachment-fit = { $attachment } is listed for this machine, its lock was seen closed, and it carries { $mass } of the { $capacity } it may carry.
+attachment-unknown = { $attachment } is not listed for { $machine }. Listed: { $known }.
+attachment-open = The lock of { $attachment } was seen open.
+attachment-not-seen = Nobody has looked at the lock of { $attachment } yet.
+attachment-overloaded = { $mass } is more than { $attachment } may carry: { $capacity }.
+do-see-lock = Close the lock and look at it from the ground before lifting.
+do-lighten = Lift at most { $mass } in one go.
+do-listed-attachment = Take an attachment that the maker lists for this machine.
+
+## Fork blades
+
+forks-within = The blades carry { $capacity } with the load centre at { $centre }; the load is { $mass }.
+forks-overloaded = { $mass } is more than the blades carry with the load centre at { $centre }: { $capacity }.
+forks-worn = The { $side } blade is worn by { $wear }. At 10 % it goes out of service.
+forks-modified = The { $side } blade was modified.
+forks-wear-unknown = The wear of the blades was never measured.
+forks-short = The load is { $depth } deep and the blades are { $length } long: more than a third of the load would hang over.
+forks-off-centre = The centre of the load is { $offset } off the middle, so it is not between the blades, which stand { $spread } apart.
+do-new-forks = Take the blades out of service and fit sound ones.
+do-measure-forks = Measure the blades at the heel before lifting.
+do-longer-forks = Take longer blades, or turn the load.
+do-centre-load = Centre the load between the blades.
+side-left = left
+side-right = right
+side-front = front
+side-rear = rear
+
+## Slings and hook
+
+rigging-within = The worst sling leg takes { $force }; it may take { $limit }.
+rigging-overloaded = The worst sling leg would take { $force }, more than it may: { $limit }.
+rigging-none = The load hangs, and nobody has stated its slings.
+rigging-no-tag-lines = No tag lines are planned for the hung load.
+do-stronger-slings = Take stronger or longer slings, so that the legs hang steeper.
+do-state-rigging = State the number of legs, their angle and their working load limit.
+
+## Level
+
+level-within = Level enough: { $across } across (allowed { $tolerance_across }) and { $along } along (allowed { $tolerance_along }), survey accuracy included.
+level-sideways = Too far out of level sideways: { $across }, allowed { $tolerance }.
+level-fore-aft = Too far out of level along the machine: { $along }, allowed { $tolerance }.
+level-twist = The ground is twisted by { $twist }; the rear axle reaches its stop at { $limit }.
+level-no-ground = The height of the ground is not known here: { $wheel }.
+do-level-stand = Take a stand that is level. Levelling the frame is not counted.
+do-survey = Survey this stand, or measure its levels by tape and level.
+
+## Load chart
+
+chart-within = { $mass } is within the chart: { $capacity } in zone { $zone } at reach { $reach } and height { $height }.
+chart-exceeded = { $mass } here is more than the chart allows: { $capacity } in zone { $zone } at reach { $reach } and height { $height }.
+chart-outside = The chart shows nothing at reach { $reach } and height { $height }: a lift there is not permitted.
+chart-none = There is no load chart for { $attachment } { $support }.
+chart-out-of-reach = The boom does not get to reach { $reach } and height { $height }.
+chart-not-read = The chart was not read, because the machine cannot be placed on this ground.
+chart-high-load = The centre of this load is { $height } above the forks. The chart was tested with { $tested }, so it does not cover this load.
+do-nearer = Stand about { $distance } nearer.
+do-other-machine = Take a machine, attachment or support state that has a load chart for this.
+do-trial-lift = Make a trial lift of 0.1 to 0.2 m and watch level, tyres and load before going on.
+support-tyres = on tyres
+support-stabilizers = on stabilizers
+
+## Tipping
+
+load-factor-enough = It would start to tip at { $tipping }, { $factor } times the load; at least { $required } times is required.
+load-factor-short = It would start to tip at { $tipping }, { $factor } times the load; at least { $required } times is required.
+load-factor-never = No load tips it in this position; at least { $required } times the load is required.
+statics-not-done = Tipping was not computed, because the machine cannot be placed on this ground.
+do-less-reach = Take less load or less reach.
+tilt-enough = { $tilt } of tilt remain before it tips to the { $side }; at least { $required } is required.
+tilt-short = Only { $tilt } of tilt remain before it tips to the { $side }; at least { $required } is required.
+tilt-tips = As planned, it tips to the { $side }.
+
+## Wind
+
+wind-within = Work stops at gusts of { $gust }, within the maker's limit of { $limit }.
+wind-above = Work would stop only at gusts of { $gust }, above the maker's limit of { $limit }.
+wind-not-stated = Nobody has stated the wind at which work stops.
+wind-no-limit = Work stops at gusts of { $gust }, but the maker's wind limit is not known.
+do-lower-wind = Stop work at gusts of { $limit } at the latest.
+do-state-wind = State the gust at which work stops.
+do-ask-wind = Ask the maker for the wind limit, and measure the wind at boom height.
+
+## Overhead lines
+
+line-none = { $by } states that no overhead line is within reach.
+line-not-stated = Nobody has stated yet that there is no other overhead line within reach.
+line-clear = { $line }: nearest distance { $distance }, required { $required }.
+line-near = Too near to { $line }: { $distance }, required { $required }.
+line-no-voltage = The voltage of { $line } is not known.
+line-no-height = The height of { $line } is not known.
+line-voltage-above-table = { $line } carries { $voltage }, more than the table of distances covers. Its owner or a licensed engineer must state the distance.
+line-far = { $line } is { $distance } away, farther than any rule asks at up to 1,000 kV.
+line-not-checked = The distance to { $line } was not checked, because the machine cannot be placed on this ground.
+line-dead = { $owner } confirms under permit { $permit } that { $line } is switched off, and it is visibly grounded at the work.
+line-planning-zone = { $line } is { $distance } from the hung load, beyond the required { $required } but within { $zone }: the extra precautions for hung loads near lines apply.
+do-line-away = Move the work { $distance } farther from the line, or have the line switched off and visibly grounded.
+do-ground-line = A line that is not visibly grounded at the work counts as live. Have its owner ground it and confirm in writing.
+do-ask-voltage = Ask the owner of the line for its voltage.
+do-measure-line = Have the heights measured by a means that does not come near the line.
+do-look-up = Walk the whole way, look up, and have someone state by name what lines there are.
+do-planning-zone = Hold a meeting on the line, tell its owner, mark the limit on the ground, post a spotter, and use tag lines that do not conduct.
+
+## Ground
+
+ground-unknown = Nobody knows what this ground carries. { $wheel } presses with { $force }: { $pressure }.
+ground-unknown-force = Nobody knows what this ground carries. { $wheel } presses with { $force }, on an area that is not known.
+ground-carries = { $wheel } presses with { $pressure }; { $by } states that the ground carries { $strength }.
+ground-weak = { $wheel } presses with { $pressure }, more than the ground carries: { $strength }, stated by { $by }.
+ground-no-patch = { $wheel } presses with { $force }, but its area is not known, so the pressure cannot be told.
+ground-no-strength = { $by } accepts the ground, but states no strength.
+ground-not-checked = The wheel forces were not computed, because the machine cannot be placed on this ground.
+do-state-ground = Have a named competent person state the strength of the ground; it must carry { $pressure }.
+do-mats = Lay mats, or take another stand.
+do-tyre-pressure = Give the tyre pressure or the size of the pads.
+wheel-front-left = Front left wheel
+wheel-front-right = Front right wheel
+wheel-rear-left = Rear left wheel
+wheel-rear-right = Rear right wheel
+pad-left = Left stabilizer pad
+pad-right = Right stabilizer pad
+
+## Landing and approach
+
+landing-carries = { $landing } carries { $rating }, stated by { $by }; with this load { $mass } will lie there.
+landing-overloaded = With this load { $mass } would lie on { $landing }, more than it carries: { $rating }, stated by { $by }.
+landing-no-rating = Nobody knows what { $landing } carries; with this load { $mass } will lie there.
+do-ask-rating = Ask the designer of the landing what it carries, and put the name in the job.
+do-clear-landing = Clear { $mass } from the landing first, or bring less.
+approach-square = The boom points at the landing from the allowed side, { $offset } off its middle.
+approach-past = The boom points { $offset } past the middle of the landing; { $allowed } is allowed.
+approach-wrong-side = The approach is { $angle } off the allowed direction; { $tolerance } is allowed.
+approach-any = The boom points at the landing, { $offset } off its middle. No direction of approach is given, so any was taken.
+approach-not-checked = The approach was not checked, because the machine cannot be placed on this ground.
+approach-behind = The landing lies behind the machine.
+do-turn = Turn the machine to heading { $heading }.
+do-state-approach = State from which direction the landing takes loads.
+
+## Matters that a person must answer for
+
+matter-accepted = { $matter }: { $by } answers for it: “{ $statement }”
+matter-open = { $matter }: nobody answers for it yet, and Counterpoise does not compute it.
+do-state-matter = Have a named competent person look at it on site and state the result.
+
+## Steps for the operator
+
+step-drive-in = Seat belt on, boom down and retracted. Drive in and stop at heading { $heading }.
+step-read-level = Before raising, read the level indicator. Expected: { $across } across and { $along } along. If it shows more, do not raise.
+step-stabilizers = Lower the stabilizers, boom still down, and read the level indicator again.
+step-trial-lift = Trial lift: raise the load 0.1 to 0.2 m. Watch level, tyres and load. If anything is not as expected, set it down.
+step-raise = Raise the boom, still retracted, to { $angle } on the angle indicator.
+step-extend = Extend the boom to { $extension }.
+step-set-down = Lower slowly and set the load down at { $height }.
+step-withdraw = Pull the forks straight out, level and without driving. Then retract, then lower, and only then back away.
+step-stop-when = Stop if the wind rises, the machine leans, the ground gives, a person comes near, or you lose sight of the load or the signaller.
+
+## Cautions and emergency
+
+caution-manual = The maker's manual and the chart in the cab govern. A result of Counterpoise never overrides them and never makes a lift legal.
+caution-competent = Local law, the site's competent person and licensed engineers decide.
+caution-inputs = Results rest on the inputs. Look at which of them were assumed.
+caution-never = Never people on forks. Never a lift that the chart does not show. Never drive or level the frame with the boom up.
+caution-trial = Test every load first: raise it 0.1 to 0.2 m, stop, and look.
+emergency-tip = If it tips: stay belted in the seat, hold on, lean away from the fall. Do not jump.
+emergency-line = If it touches a line: stay in the cab and keep everyone away until the owner confirms that the line is off. Only if it burns: jump clear with feet together, touching machine and ground never at once, and move away in small steps with feet together.
+plan-ends = This plan ends with rain, frost or thaw, new digging or backfill, changed scaffold, a defect, the end of the shift, or any value outside what is stated here.
+
+## Datum of a chart
+
+datum-tyre-load-centre = from the front face of the front tyres to the load centre
+datum-tyre-heel = from the front face of the front tyres to the heel of the forks
+datum-tyre-hook = from the front face of the front tyres to the hook
+datum-axle-load-centre = from the front axle to the load centre
+datum-axle-heel = from the front axle to the heel of the forks
+datum-axle-hook = from the front axle to the hook
+
+## Warnings
+
+warn-invented = { $name } is invented. No lift may be made from it.
+warn-heavy-outside = { $load }: the heavier side does not lie against the carriage.
+
+## Working: chart, forks, slings, load (machine)
+
+working-reach = Reach and height of the point to read
+working-box = Box that holds the point, with position error and boom flex
+working-excess-reach = Excess of the load centre, added to the reach
+working-capacity = Capacity read in the box, zone { $zone }
+working-moment-cap = Capacity by moment on carriage and forks
+working-reserve = Reserve
+working-blade-pair = What the pair carries: twice the weaker blade
+working-blade-moment = What the pair carries at this load centre
+working-blade-share = Share of the more loaded blade
+working-blade-wear = Wear of the blade
+working-sling = Load on one sling leg
+working-mass-sum = Sum of the masses
+working-centre = Combined centre, { $axis }
+
+## Working: tipping and wind (stability)
+
+working-centre-of-gravity = Centre of gravity, { $axis }
+working-counted-mass = Mass that counts for this tipping line
+working-restoring = Moment that holds it, about the tipping line
+working-wind-moment = Moment of the wind about the tipping line
+working-wind-pressure = Wind pressure
+working-wind-force = Wind force: { $part }
+working-arm = Distance of the centre of gravity from the tipping line
+working-tilt = Tilt that remains, in the worst direction
+working-tipping-load = Load at which it starts to tip
+working-load-factor = Load factor
+part-load = load
+part-boom = boom
+part-frame = frame and cab
+axis-x = forward of the front axle
+axis-y = left of the middle
+axis-z = above the ground
+
+## Faults in job and machine files (jobfile)
+
+jobfile-syntax = the file cannot be read: { $detail }
+jobfile-duplicate-key = this key stands twice in the same table
+jobfile-not-text = the file is not UTF-8 text
+jobfile-too-large = the file is larger than { $limit } bytes
+jobfile-missing-file = there is no file { $file } in the job folder
+jobfile-unreadable-file = the file { $file } could not be read: { $reason }
+jobfile-bad-path = the path { $path } leads out of the job folder
+jobfile-hint-path = Put the file into the job folder and give its path from there, with forward slashes.
+jobfile-format-missing = the file does not say its format
+jobfile-format-unknown = the format “{ $format }” is not one that this version reads
+jobfile-hint-format = Begin the file with: format = "{ $known }"
+jobfile-unknown-key = the key { $key } means nothing here
+jobfile-hint-nearest = Did you mean { $nearest }?
+jobfile-hint-known = Possible here: { $known }.
+jobfile-missing-key = the key { $key } is missing
+jobfile-hint-example = Write, for example: { $example }
+jobfile-wrong-type = { $key } should be { $expected } and is { $found }
+jobfile-type-text = text in quotes
+jobfile-type-number = a number
+jobfile-type-whole = a whole number
+jobfile-type-bool = true or false
+jobfile-type-list = a list in square brackets
+jobfile-type-table = a table
+jobfile-type-date = a date without quotes
+jobfile-type-nothing = nothing
+jobfile-type-quantity = a value with its unit, in quotes
+jobfile-type-text-or-table = text, or a table
+jobfile-empty-text = { $key } is empty
+jobfile-no-number = “{ $value }” does not begin with a number
+jobfile-not-finite = “{ $value }” is not a number that can be measured
+jobfile-missing-unit = “{ $value }” has no unit; { $dimension } is wanted
+jobfile-unknown-unit = the unit “{ $unit }” is not known; { $dimension } is wanted
+jobfile-wrong-dimension = “{ $value }” is { $found }; { $expected } is wanted
+jobfile-hint-list-unit = Plain numbers in a list take the unit that the same table states, for example unit = "m".
+jobfile-dimension-length = a length
+jobfile-dimension-area = an area
+jobfile-dimension-volume = a volume
+jobfile-dimension-mass = a mass
+jobfile-dimension-angle = an angle
+jobfile-dimension-slope = a slope
+jobfile-dimension-ratio = a share
+jobfile-dimension-number = a plain number
+jobfile-dimension-force = a force
+jobfile-dimension-moment = a moment
+jobfile-dimension-pressure = a pressure
+jobfile-dimension-speed = a speed
+jobfile-dimension-voltage = a voltage
+jobfile-dimension-density = a density
+jobfile-dimension-stiffness = a stiffness
+jobfile-negative = { $key } is { $value }, and it cannot be below zero
+jobfile-not-positive = { $key } is { $value }, and it must be more than zero
+jobfile-out-of-range = { $key } is { $value }; possible is { $low } to { $high }
+jobfile-bad-choice = “{ $value }” is none of the words possible for { $key }
+jobfile-list-length = { $key } has { $found } entries; { $expected } are needed
+jobfile-list-too-short = { $key } has { $found } entries; at least { $least } are needed
+jobfile-no-source = nothing says where { $key } comes from
+jobfile-hint-source = Put source = "…" into this table or one around it. Possible: { $known }.
+jobfile-duplicate-id = the id “{ $id }” was given before, in line { $line }
+jobfile-unknown-reference = there is no { $kind } with the id “{ $id }” in this job
+jobfile-kind-machine = machine
+jobfile-kind-load = load
+jobfile-kind-landing = landing
+jobfile-kind-attachment = attachment
+jobfile-either-or = only one of { $first } and { $second } may stand here
+jobfile-one-of = one of { $first } and { $second } must stand here
+jobfile-pin-too-high = the pin of the oscillating axle at { $pin } is not below half the rear track, { $half_track }: the axle could not hold the frame upright
+jobfile-centre-outside-wheelbase = with the boom down and retracted, the machine's own centre of gravity lies { $centre } ahead of the front axle, which is not between the axles (wheelbase { $wheelbase }): it would tip standing still
+jobfile-hint-centres = Check the masses and centres: ahead of the front axle is positive, behind it is negative.
+jobfile-centre-outside-track = the machine's own centre of gravity lies { $left } left of the middle, outside half the track, { $half_track }
+jobfile-angle-order = the first angle, { $low }, is not below the second, { $high }
+jobfile-section-shares = one boom section must take the whole extension (share 1), and none may take more than one after it
+jobfile-no-body = the machine has no body of the kind { $kind }
+jobfile-order = the low value of { $key }, { $low }, is not below the high one, { $high }
+jobfile-no-attachment = the machine has neither forks nor a jib
+jobfile-blade-grew = the blade is { $now } thick now and was { $new } when new
+jobfile-datum-mismatch = the datum “{ $datum }” does not fit { $attachment }: hooks are measured to the hook, forks to heel or load centre
+jobfile-chart-no-stabilizers = the chart is for stabilizers, and the machine has none
+jobfile-chart-twice = there are two charts for { $attachment } { $support } at the same load centre
+jobfile-no-charts = { $machine } has no load chart, so no lift with it can be approved
+jobfile-line-nowhere = not even the course of { $line } is known: its spans are missing
+jobfile-span-no-length = both ends of this span are the same point
+jobfile-sag-too-large = the sag { $sag } is more than the height of the span's lower end, { $length }
+jobfile-centre-outside-load = the centre of the load { $axis } is { $centre }, outside the load; possible is { $low } to { $high }
+jobfile-axis-ahead = ahead of the fork face
+jobfile-axis-left = left of the middle
+jobfile-axis-up = above its underside
+jobfile-no-uncertainty = a mass that is “{ $certainty }” has no usual uncertainty; it must be stated
+jobfile-ticket-incomplete = a load from a ticket needs { $key }: the number of the ticket, and what the ticket leaves out
+jobfile-strength-misplaced = a strength can only be stated for the matter ground-strength
+jobfile-wind-factor-assumed = the wind shape factor of { $load } is not given; { $factor } is assumed, as for flat sheets (from memory)
+jobfile-no-ground = there is no ground file, so the slope is not known at any stand
+jobfile-bad-date = “{ $date }” is not a date written as year-month-day
