@@ -15,7 +15,7 @@ use wording::{Wording, ui};
 
 /// Reserve below which a zone is drawn as "little left". A convention of the drawing, stated in
 /// its key; the verdict does not use it.
-pub const LITTLE: f64 = 0.10;
+pub(crate) const LITTLE: f64 = 0.10;
 
 /// The load chart of a lift as SVG. Equal scale on both axes; the root carries it as
 /// `data-px-per-m`, with the picture position of reach 0, height 0 as `data-x0` and `data-y0`.

@@ -63,8 +63,7 @@ pub(crate) fn clip_segment(a: Px, b: Px, r: crate::labels::Rect) -> Option<(Px, 
 pub(crate) fn clip_polygon(polygon: &[Px], r: crate::labels::Rect) -> Vec<Px> {
     let mut points = polygon.to_vec();
     // Signed distance inside each side; linear, so the cut is at the ratio of distances.
-    let sides: [&dyn Fn(Px) -> f64; 4] =
-        [&|p| p.0 - r.x, &|p| r.x + r.w - p.0, &|p| p.1 - r.y, &|p| r.y + r.h - p.1];
+    let sides: [&dyn Fn(Px) -> f64; 4] = [&|p| p.0 - r.x, &|p| r.x + r.w - p.0, &|p| p.1 - r.y, &|p| r.y + r.h - p.1];
     for inside in sides {
         let mut kept = Vec::with_capacity(points.len() + 4);
         for (a, b) in edges(&points) {
@@ -130,7 +129,8 @@ mod tests {
     #[test]
     fn hatching_leaves_a_notch_free() {
         // A "U": the line through the notch comes in two pieces.
-        let u = [(0.0, 0.0), (30.0, 0.0), (30.0, 60.0), (60.0, 60.0), (60.0, 0.0), (90.0, 0.0), (90.0, 90.0), (0.0, 90.0)];
+        let u =
+            [(0.0, 0.0), (30.0, 0.0), (30.0, 60.0), (60.0, 60.0), (60.0, 0.0), (90.0, 0.0), (90.0, 90.0), (0.0, 90.0)];
         let through_notch = hatch(&u, 0.0, 10.0).into_iter().filter(|(a, _)| (a.1 - 35.0).abs() < 0.1).count();
         assert_eq!(through_notch, 2);
     }

@@ -33,6 +33,11 @@ pub(crate) fn cross(svg: &mut Svg, c: Px) {
     svg.lines(&arms, Pen::new(Ink::Main, 2.0));
 }
 
+/// A point in a chart: smaller than the box it may lie in should be.
+pub(crate) fn dot(svg: &mut Svg, c: Px) {
+    svg.circle(c, 3.4, Some(Ink::Main), Some(Pen::new(Ink::Sheet, 1.4)));
+}
+
 /// A landing's surface, from `a` to `b`: a heavy line with supports under it.
 pub(crate) fn landing(svg: &mut Svg, a: Px, b: Px) {
     let band = [a, b, (b.0, b.1 + 6.0), (a.0, a.1 + 6.0)];
@@ -62,7 +67,11 @@ pub(crate) fn dimension(svg: &mut Svg, a: Px, b: Px) {
 
 fn head(svg: &mut Svg, tip: Px, u: (f64, f64)) {
     let base = (tip.0 + u.0 * 9.0, tip.1 + u.1 * 9.0);
-    svg.polygon(&[tip, (base.0 - u.1 * 3.0, base.1 + u.0 * 3.0), (base.0 + u.1 * 3.0, base.1 - u.0 * 3.0)], Some(Ink::Main), None);
+    svg.polygon(
+        &[tip, (base.0 - u.1 * 3.0, base.1 + u.0 * 3.0), (base.0 + u.1 * 3.0, base.1 - u.0 * 3.0)],
+        Some(Ink::Main),
+        None,
+    );
 }
 
 /// Size of a block of lines.

@@ -182,7 +182,15 @@ impl Svg {
     }
 
     /// The whole document.
-    pub(crate) fn finish(self, width: f64, height: f64, font: &str, title: &str, about: &str, data: &[(&str, f64)]) -> String {
+    pub(crate) fn finish(
+        self,
+        width: f64,
+        height: f64,
+        font: &str,
+        title: &str,
+        about: &str,
+        data: &[(&str, f64)],
+    ) -> String {
         let mut head = String::with_capacity(self.out.len() + 1024);
         let _ = write!(
             head,

@@ -4,7 +4,7 @@ use super::Read;
 use super::axes::Axes;
 use crate::key::{Row, Swatch};
 use crate::labels::{Placer, Rect, text_width};
-use crate::marks::{block, block_size, cross};
+use crate::marks::{block, block_size, dot};
 use crate::style::Ink;
 use crate::svg::{Anchor, Pen, Px, Svg, Type};
 use crate::words::{Words, length, mass};
@@ -54,7 +54,7 @@ pub(crate) fn draw(svg: &mut Svg, placer: &mut Placer, axes: &Axes, scene: &Char
     svg.lines(&[((axes.plot.x, at.1), at), ((at.0, axes.plot.bottom()), at)], Pen::dashed(Ink::Main, 1.2, "8 3 2 3"));
     svg.rect(rect, None, Some(Pen::new(Ink::Sheet, 5.0)));
     svg.rect(rect, None, Some(Pen::new(Ink::Main, 2.2)));
-    cross(svg, at);
+    dot(svg, at);
     let ((reach, reach_box), (height, height_box)) = values(axes, scene, words);
     block(svg, &[reach], reach_box, Type::plain(SIZE).bold().halo());
     let kind = Type::plain(SIZE).bold().halo().at(Anchor::Start);
@@ -92,7 +92,7 @@ pub(crate) fn rows(lift: &LiftPlan, scene: &ChartScene, words: &Words<'_>) -> Ve
         }
         None => rows.push(Row::new(Swatch::Strong, words.say(ui::NO_ZONE))),
     }
-    rows.push(Row::new(Swatch::Point, words.say(ui::CHART_POINT)));
+    rows.push(Row::new(Swatch::Dot, words.say(ui::CHART_POINT)));
     rows.push(Row::new(Swatch::PointBox, words.say(ui::POINT_BOX)));
     rows.push(Row::new(Swatch::None, words.say(scene.datum.clone())));
     rows.push(Row::new(Swatch::None, words.say(ui::RATED_LOAD_CENTRE.with("distance", length(scene.load_centre_m)))));

@@ -34,9 +34,11 @@ pub(crate) fn fills(svg: &mut Svg, axes: &Axes, scene: &ChartScene) {
         if let Some((degrees, spacing)) = family {
             svg.lines(&hatch(&outline, degrees, spacing), Pen::new(Ink::Soft, 0.8));
         }
-        let governs = scene.zone == Some(zone);
-        svg.polygon(&outline, None, Some(Pen::new(Ink::Main, if governs { 2.6 } else { 1.2 })));
+        svg.polygon(&outline, None, Some(Pen::new(Ink::Main, 1.2)));
         svg.close();
+    }
+    if let Some(zone) = scene.zone.and_then(|z| scene.zones.get(z)) {
+        svg.polygon(&axes.all(&zone.outline), None, Some(Pen::new(Ink::Main, 2.8)));
     }
     for area in &scene.not_permitted {
         let outline = axes.all(area);
@@ -91,7 +93,9 @@ pub(crate) fn names(
             let (w, h) = block_size(text, kind.size, true);
             let room = Rect { x: 0.0, y: 0.0, w: w + 2.0, h };
             let last = i + 1 == forms.len();
-            let Some(rect) = roomiest(placer, &outlines[zone], room, &|p| seen(p) == Some(zone), last) else { continue };
+            let Some(rect) = roomiest(placer, &outlines[zone], room, &|p| seen(p) == Some(zone), last) else {
+                continue;
+            };
             let mut at = rect;
             for (k, line) in text.iter().enumerate() {
                 let one = block_size(std::slice::from_ref(line), kind.size, true).1;
@@ -132,7 +136,8 @@ fn roomiest(placer: &Placer, outline: &[Px], size: Rect, seen: &dyn Fn(Px) -> bo
                 (c.0, rect.y),
                 (c.0, rect.bottom()),
             ];
-            let inside = corners.iter().all(|p| seen(*p)) && !edges(outline).any(|(a, b)| clip_segment(a, b, rect).is_some());
+            let inside =
+                corners.iter().all(|p| seen(*p)) && !edges(outline).any(|(a, b)| clip_segment(a, b, rect).is_some());
             if !inside && !force {
                 continue;
             }
@@ -182,7 +187,8 @@ pub(crate) fn rows(scene: &ChartScene, named: &[bool], words: &Words<'_>) -> Vec
             Class::TooHeavy => Swatch::ZoneTooHeavy,
         };
         let capacity = mass(scene.of_zone(zone));
-        let text = words.say(ui::ZONE_CAPACITY.with("zone", scene.zones[zone].name.as_str()).with("capacity", capacity));
+        let text =
+            words.say(ui::ZONE_CAPACITY.with("zone", scene.zones[zone].name.as_str()).with("capacity", capacity));
         rows.push(Row::new(swatch, text));
     }
     rows

@@ -126,7 +126,8 @@ fn extension(
     svg.open("extension");
     if extension * frame.scale > 2.0 {
         let foot = |p: (f64, f64)| frame.px((p.0 + up.0 * deepest / 2.0, p.1 + up.1 * deepest / 2.0));
-        let over = |p: (f64, f64)| frame.px((p.0 + up.0 * (off + 4.0 / frame.scale), p.1 + up.1 * (off + 4.0 / frame.scale)));
+        let over =
+            |p: (f64, f64)| frame.px((p.0 + up.0 * (off + 4.0 / frame.scale), p.1 + up.1 * (off + 4.0 / frame.scale)));
         let tip = (last.2, last.3);
         svg.lines(&[(foot(back), over(back)), (foot(tip), over(tip))], Pen::new(Ink::Soft, 0.9));
         dimension(svg, a, b);

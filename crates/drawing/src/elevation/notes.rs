@@ -21,7 +21,14 @@ pub(crate) fn height(lift: &LiftPlan, scene: &ElevationScene) -> f64 {
 }
 
 /// Places a block of text near `anchor`.
-pub(crate) fn place(svg: &mut Svg, placer: &mut Placer, anchor: Px, text: &[String], prefer: f64, kind: Type) -> Placed {
+pub(crate) fn place(
+    svg: &mut Svg,
+    placer: &mut Placer,
+    anchor: Px,
+    text: &[String],
+    prefer: f64,
+    kind: Type,
+) -> Placed {
     let (w, h) = block_size(text, kind.size, kind.bold);
     let placed = placer.place(anchor, w, h, 7.0, prefer);
     if placed.far {
@@ -40,6 +47,8 @@ pub(crate) fn labels(
     words: &Words<'_>,
 ) {
     let kind = Type::plain(12.5);
+    // A narrow picture leaves to the key what the key says anyway.
+    let roomy = frame.plot.w >= 460.0;
     svg.open("labels");
     for (i, line) in scene.lines.iter().enumerate().filter(|(_, l)| frame.shows(l.at)) {
         let mut text = vec![words.say(ui::LINE_NUMBER.with("number", i + 1))];
@@ -47,16 +56,17 @@ pub(crate) fn labels(
             Some(required) => words.say(ui::LINE_KEEP.with("distance", length(required))),
             None => words.say(ui::VOLTAGE_NOT_KNOWN),
         });
-        if line.aside_m.abs() >= overhead::IN_PLANE {
+        if roomy && line.aside_m.abs() >= overhead::IN_PLANE {
             text.push(words.say(ui::LINE_ASIDE.with("distance", length(line.aside_m.abs()))));
         }
         place(svg, placer, frame.px(line.at), &text, 90.0, kind.ink(Ink::Danger));
     }
-    let load = Rect::of(&frame.all(&scene.load)).map_or_else(|| frame.px(scene.load_centre), |r| (r.x + r.w / 2.0, r.y));
+    let load =
+        Rect::of(&frame.all(&scene.load)).map_or_else(|| frame.px(scene.load_centre), |r| (r.x + r.w / 2.0, r.y));
     place(svg, placer, load, &[words.say(ui::LOAD), words.mass(lift.load.mass_kg.nominal)], 80.0, kind);
     let (left, right) = frame.span();
     let (from, to) = (scene.landing.0.min(scene.landing.1).max(left), scene.landing.0.max(scene.landing.1).min(right));
-    if to > from && scene.landing.2.is_finite() {
+    if roomy && to > from && scene.landing.2.is_finite() {
         let under = frame.px((f64::midpoint(from, to), scene.landing.2));
         place(svg, placer, (under.0, under.1 + 6.0), &[words.say(ui::LANDING)], -90.0, kind);
     }
@@ -76,10 +86,7 @@ pub(crate) fn scale_bar(svg: &mut Svg, frame: &Frame, words: &Words<'_>) -> f64 
     let y = frame.plot.bottom() + 6.0;
     let unit_px = frame.scale * words.metres_per_unit;
     let room = (frame.plot.w * 0.32).max(60.0);
-    let step = [20.0, 10.0, 5.0, 2.0, 1.0, 0.5]
-        .into_iter()
-        .find(|s| s * unit_px * 2.0 <= room)
-        .unwrap_or(0.5);
+    let step = [20.0, 10.0, 5.0, 2.0, 1.0, 0.5].into_iter().find(|s| s * unit_px * 2.0 <= room).unwrap_or(0.5);
     let x = frame.plot.x + 4.0;
     svg.open("scale-bar");
     for i in 0..2 {

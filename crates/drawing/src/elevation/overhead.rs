@@ -23,7 +23,14 @@ pub(crate) fn rings(svg: &mut Svg, placer: &mut Placer, frame: &Frame, scene: &E
         let Some(required) = line.required_m else { continue };
         let ring = circle(frame.px(line.at), required * frame.scale, 96);
         if cuts_plane(line) {
-            svg.lines(&hatch(&clip_polygon(&ring, frame.plot), 60.0, 8.0), Pen::new(Ink::Danger, 0.7));
+            // Hatched along the inside of the circle only, so that what lies in it stays readable.
+            let r = required * frame.scale;
+            let mut band = ring.clone();
+            band.push(ring[0]);
+            let mut inner = circle(frame.px(line.at), r - (0.3 * r).min(22.0), 96);
+            inner.push(inner[0]);
+            band.extend(inner.into_iter().rev());
+            svg.lines(&hatch(&clip_polygon(&band, frame.plot), 60.0, 6.0), Pen::new(Ink::Danger, 0.8));
         }
         let outline: Vec<(Px, Px)> = edges(&ring).filter_map(|(a, b)| clip_segment(a, b, frame.plot)).collect();
         // Every third piece left out makes it dashed, whatever it was cut to.

@@ -69,7 +69,10 @@ pub(crate) fn load(svg: &mut Svg, placer: &mut Placer, frame: &Frame, scene: &El
         // Legs to the edges of the load's top, where that is wider than a point.
         let outline = frame.all(&scene.load);
         if let Some(r) = Rect::of(&outline) {
-            svg.lines(&[(hook, (r.x + r.w * 0.08, r.y)), (hook, (r.right() - r.w * 0.08, r.y))], Pen::new(Ink::Main, 1.4));
+            svg.lines(
+                &[(hook, (r.x + r.w * 0.08, r.y)), (hook, (r.right() - r.w * 0.08, r.y))],
+                Pen::new(Ink::Main, 1.4),
+            );
         } else {
             svg.line(hook, top, Pen::new(Ink::Main, 1.4));
         }

@@ -24,18 +24,13 @@ fn deg(d: f64) -> Quantity {
 }
 
 /// A lift of bricks onto a scaffold landing, on tyres, with an overhead line ahead.
-pub fn bricks() -> LiftPlan {
+pub(crate) fn bricks() -> LiftPlan {
     let (pivot, angle) = ((-3.1, 2.05), 38.0_f64.to_radians());
     let at = |l: f64| (pivot.0 + l * angle.cos(), pivot.1 + l * angle.sin());
     let (a, b, c, d) = (at(5.4), at(2.4), at(7.4), at(9.6));
     let tip = at(9.6);
     let heel = (tip.0 + 0.55, tip.1 - 0.5);
-    let load = vec![
-        (heel.0, heel.1),
-        (heel.0 + 1.05, heel.1),
-        (heel.0 + 1.05, heel.1 + 1.1),
-        (heel.0, heel.1 + 1.1),
-    ];
+    let load = vec![(heel.0, heel.1), (heel.0 + 1.05, heel.1), (heel.0 + 1.05, heel.1 + 1.1), (heel.0, heel.1 + 1.1)];
     let datum = (0.62, 0.02);
     let point = (heel.0 + 0.5, heel.1);
     let (reach, height) = (point.0 - datum.0, point.1 - datum.1);
@@ -104,7 +99,15 @@ pub fn bricks() -> LiftPlan {
             machine: vec![
                 PolygonScene {
                     kind: "frame".into(),
-                    outline: vec![(-4.0, 0.55), (0.9, 0.75), (0.9, 1.15), (-0.2, 1.35), (-2.9, 1.45), (-4.1, 1.9), (-4.3, 1.2)],
+                    outline: vec![
+                        (-4.0, 0.55),
+                        (0.9, 0.75),
+                        (0.9, 1.15),
+                        (-0.2, 1.35),
+                        (-2.9, 1.45),
+                        (-4.1, 1.9),
+                        (-4.3, 1.2),
+                    ],
                 },
                 PolygonScene {
                     kind: "cab".into(),
@@ -194,7 +197,11 @@ fn findings() -> Vec<Finding> {
         ],
     };
     vec![
-        Finding::new("machine", Status::Go, text::MACHINE_INSPECTED.with("machine", "Demo 14 m").with("by", "J. Example")),
+        Finding::new(
+            "machine",
+            Status::Go,
+            text::MACHINE_INSPECTED.with("machine", "Demo 14 m").with("by", "J. Example"),
+        ),
         Finding::new(
             "chart",
             Status::Condition,
@@ -233,7 +240,10 @@ fn findings() -> Vec<Finding> {
         Finding::new(
             "line",
             Status::Go,
-            text::LINE_CLEAR.with("line", "11 kV feeder along the lane").with("distance", m(4.6)).with("required", m(4.05)),
+            text::LINE_CLEAR
+                .with("line", "11 kV feeder along the lane")
+                .with("distance", m(4.6))
+                .with("required", m(4.05)),
         )
         .measured(m(4.05), m(4.6), 0.12)
         .source(Source::read("29 CFR 1926.1408, Table A")),
@@ -257,12 +267,15 @@ fn findings() -> Vec<Finding> {
                 .with("by", "M. Sample, lift supervisor")
                 .with("statement", "barriers and a banksman at both ends of the lane"),
         )
-        .source(Source::Person { name: "M. Sample, lift supervisor".into(), statement: "barriers at both ends".into() }),
+        .source(Source::Person {
+            name: "M. Sample, lift supervisor".into(),
+            statement: "barriers at both ends".into(),
+        }),
     ]
 }
 
 /// A hung load on a jib, stabilizers down, no ground, a line of unknown voltage to the side.
-pub fn hung() -> LiftPlan {
+pub(crate) fn hung() -> LiftPlan {
     let mut lift = bricks();
     lift.id = "L2".into();
     lift.name = "Roof light on the jib".into();
@@ -276,7 +289,8 @@ pub fn hung() -> LiftPlan {
         scene.ground.clear();
         scene.tool = vec![scene.tool[0], hook];
         let top = (hook.0, hook.1 - 1.5);
-        scene.load = vec![(top.0 - 0.9, top.1), (top.0 + 0.9, top.1), (top.0 + 0.9, top.1 - 0.4), (top.0 - 0.9, top.1 - 0.4)];
+        scene.load =
+            vec![(top.0 - 0.9, top.1), (top.0 + 0.9, top.1), (top.0 + 0.9, top.1 - 0.4), (top.0 - 0.9, top.1 - 0.4)];
         scene.load_centre = (top.0, top.1 - 0.2);
         scene.sling = Some((hook.0, hook.1, top.0, top.1));
         scene.chart_point = hook;
@@ -286,9 +300,27 @@ pub fn hung() -> LiftPlan {
             outline: vec![(0.7, 0.0), (1.3, 0.0), (1.1, 0.1), (0.95, 0.9), (0.75, 0.9)],
         });
         scene.lines = vec![
-            LineScene { name: "Yard lighting".into(), at: (7.0, 9.0), aside_m: 3.4, required_m: None, nearest_m: Some(5.0) },
-            LineScene { name: "20 kV".into(), at: (-3.0, 10.5), aside_m: 2.2, required_m: Some(3.05), nearest_m: Some(6.1) },
-            LineScene { name: "Far line".into(), at: (60.0, 12.0), aside_m: 0.0, required_m: Some(3.05), nearest_m: Some(55.0) },
+            LineScene {
+                name: "Yard lighting".into(),
+                at: (7.0, 9.0),
+                aside_m: 3.4,
+                required_m: None,
+                nearest_m: Some(5.0),
+            },
+            LineScene {
+                name: "20 kV".into(),
+                at: (-3.0, 10.5),
+                aside_m: 2.2,
+                required_m: Some(3.05),
+                nearest_m: Some(6.1),
+            },
+            LineScene {
+                name: "Far line".into(),
+                at: (60.0, 12.0),
+                aside_m: 0.0,
+                required_m: Some(3.05),
+                nearest_m: Some(55.0),
+            },
         ];
         lift.stand.reach_m = Some(hook.0 - scene.datum.0);
         lift.stand.height_m = Some(hook.1 - scene.datum.1);
@@ -309,7 +341,7 @@ pub fn hung() -> LiftPlan {
 }
 
 /// A plan of these lifts.
-pub fn plan(lifts: Vec<LiftPlan>) -> Plan {
+pub(crate) fn plan(lifts: Vec<LiftPlan>) -> Plan {
     Plan {
         schema: planning::PLAN_SCHEMA.into(),
         engine: "0.1.0".into(),
@@ -344,9 +376,15 @@ pub fn plan(lifts: Vec<LiftPlan>) -> Plan {
             },
         ],
         warnings: vec![text::WARN_INVENTED.with("name", "machines/demo-14.toml")],
-        cautions: [text::CAUTION_MANUAL, text::CAUTION_COMPETENT, text::CAUTION_INPUTS, text::CAUTION_NEVER, text::CAUTION_TRIAL]
-            .map(Message::from)
-            .to_vec(),
+        cautions: [
+            text::CAUTION_MANUAL,
+            text::CAUTION_COMPETENT,
+            text::CAUTION_INPUTS,
+            text::CAUTION_NEVER,
+            text::CAUTION_TRIAL,
+        ]
+        .map(Message::from)
+        .to_vec(),
         emergency: [text::EMERGENCY_TIP, text::EMERGENCY_LINE, text::PLAN_ENDS].map(Message::from).to_vec(),
     }
 }

@@ -1,0 +1,262 @@
+//! What every drawing keeps: valid XML, finite numbers, true scale, the plan's own numbers in the
+//! text, no script and nothing from outside.
+#![allow(clippy::unwrap_used, clippy::expect_used, reason = "tests")]
+
+mod sample;
+
+use drawing::{Style, chart, elevation};
+use planning::LiftPlan;
+use quantity::UnitSystem;
+use roxmltree::{Document, Node};
+use wording::{Language, Wording};
+
+fn wordings() -> [Wording; 3] {
+    [
+        Wording::new(Language::English, UnitSystem::Si),
+        Wording::new(Language::English, UnitSystem::Us),
+        Wording::new(Language::Spanish, UnitSystem::Us),
+    ]
+}
+
+fn styles() -> [Style; 4] {
+    [Style::screen(360.0), Style::screen(900.0), Style::paper(680.0), Style::paper(f64::NAN)]
+}
+
+/// The lifts of the sample, and scenes with things missing, odd or broken.
+fn lifts() -> Vec<(&'static str, LiftPlan)> {
+    let mut out = vec![("bricks", sample::bricks()), ("hung", sample::hung())];
+    let mut bare = sample::bricks();
+    let scene = bare.elevation.as_mut().unwrap();
+    scene.ground.clear();
+    scene.lines.clear();
+    scene.machine.clear();
+    scene.wheels.clear();
+    scene.boom.clear();
+    out.push(("bare", bare));
+    let mut broken = sample::bricks();
+    let scene = broken.elevation.as_mut().unwrap();
+    scene.load[0].0 = f64::NAN;
+    scene.ground[3].1 = Some(f64::INFINITY);
+    scene.lines[0].required_m = Some(f64::NAN);
+    scene.boom[1].2 = f64::NEG_INFINITY;
+    scene.landing.2 = f64::NAN;
+    let chart = broken.chart.as_mut().unwrap();
+    chart.zones[1].outline[2].1 = f64::NAN;
+    chart.at.0 = f64::NAN;
+    chart.zone = Some(99);
+    out.push(("broken", broken));
+    let mut nothing = sample::bricks();
+    nothing.elevation = None;
+    nothing.chart = None;
+    out.push(("nothing", nothing));
+    let mut no_zones = sample::bricks();
+    let chart = no_zones.chart.as_mut().unwrap();
+    chart.zones.clear();
+    chart.not_permitted.clear();
+    chart.zone = None;
+    out.push(("no zones", no_zones));
+    let mut hostile = sample::bricks();
+    hostile.name = "<script>alert(1)</script> & \"quotes\" ' \u{1} שלום مرحبا 🧱 ".repeat(4);
+    hostile.landing = "]]>&amp;<g onload='x'>".into();
+    hostile.load.name = "x".repeat(300);
+    hostile.elevation.as_mut().unwrap().lines[0].name = "\"/><image href='http://example.invalid/x'/>".into();
+    hostile.chart.as_mut().unwrap().zones[0].name = "<&>".into();
+    out.push(("hostile", hostile));
+    out
+}
+
+fn each(check: impl Fn(&str, &LiftPlan, Wording, &Style, &str)) {
+    for (name, lift) in lifts() {
+        for wording in wordings() {
+            for style in styles() {
+                for (kind, svg) in
+                    [("elevation", elevation(&lift, &wording, &style)), ("chart", chart(&lift, &wording, &style))]
+                {
+                    let label = format!("{kind} of {name}, {wording:?}, {style:?}");
+                    check(&label, &lift, wording, &style, &svg);
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn every_drawing_is_valid_and_finite_and_inside_its_box() {
+    each(|label, _, _, _, svg| {
+        let doc = Document::parse(svg).unwrap_or_else(|e| panic!("{label}: {e}"));
+        let root = doc.root_element();
+        assert_eq!(root.attribute("role"), Some("img"), "{label}");
+        let part = |tag| root.children().find(|n: &Node<'_, '_>| n.has_tag_name(("http://www.w3.org/2000/svg", tag)));
+        assert!(part("title").is_some_and(|t| !t.text().unwrap_or("").is_empty()), "{label}");
+        assert!(part("desc").is_some_and(|t| !t.text().unwrap_or("").is_empty()), "{label}");
+        let view: Vec<f64> = root.attribute("viewBox").unwrap().split(' ').map(|v| v.parse().unwrap()).collect();
+        for node in doc.descendants().filter(Node::is_element) {
+            for a in node.attributes() {
+                let numbers: Vec<f64> = match a.name() {
+                    "x" | "y" | "x1" | "y1" | "x2" | "y2" | "cx" | "cy" | "r" | "width" | "height" | "font-size"
+                    | "stroke-width" => {
+                        vec![a.value().parse().unwrap_or_else(|_| panic!("{label}: {a:?}"))]
+                    }
+                    "points" => a.value().split([' ', ',']).map(|v| v.parse().unwrap()).collect(),
+                    _ => continue,
+                };
+                assert!(numbers.iter().all(|v| v.is_finite()), "{label}: {a:?}");
+            }
+            if node.has_tag_name(("http://www.w3.org/2000/svg", "text")) {
+                let at = |n| node.attribute(n).unwrap().parse::<f64>().unwrap();
+                assert!(at("x") >= 0.0 && at("x") <= view[2], "{label}: {:?} at {}", node.text(), at("x"));
+                assert!(at("y") >= 0.0 && at("y") <= view[3], "{label}: {:?} at {}", node.text(), at("y"));
+                assert!(at("font-size") >= 12.0, "{label}: small text {:?}", node.text());
+            }
+        }
+    });
+}
+
+#[test]
+fn nothing_runs_and_nothing_comes_from_outside() {
+    each(|label, _, _, _, svg| {
+        let doc = Document::parse(svg).unwrap();
+        for node in doc.descendants().filter(Node::is_element) {
+            let tag = node.tag_name().name();
+            assert!(
+                ["svg", "title", "desc", "g", "rect", "line", "path", "polyline", "polygon", "circle", "text"]
+                    .contains(&tag),
+                "{label}: <{tag}>"
+            );
+            for a in node.attributes() {
+                assert!(!a.name().starts_with("on") && a.name() != "href" && a.name() != "style", "{label}: {a:?}");
+                assert!(!a.value().contains("url("), "{label}: {a:?}");
+            }
+        }
+    });
+}
+
+#[test]
+fn paper_has_fixed_colours() {
+    each(|label, _, _, style, svg| {
+        let screen = style.theme == drawing::Theme::Screen;
+        assert_eq!(svg.contains("var(--drawing-ink,"), screen, "{label}");
+    });
+}
+
+#[test]
+fn every_text_is_worded() {
+    each(|label, _, _, _, svg| assert!(!svg.contains("⟨ui-"), "{label}: a text id has no words"));
+}
+
+/// Attribute of the root as a number.
+fn data(doc: &Document<'_>, name: &str) -> f64 {
+    doc.root_element().attribute(name).unwrap().parse().unwrap()
+}
+/// The group of that name.
+fn part<'a>(doc: &'a Document<'_>, name: &str) -> Node<'a, 'a> {
+    doc.descendants().find(|n| n.attribute("data-part") == Some(name)).unwrap_or_else(|| panic!("no part {name}"))
+}
+fn texts(node: Node<'_, '_>) -> String {
+    node.descendants().filter_map(|n| n.is_text().then(|| n.text().unwrap_or(""))).collect::<Vec<_>>().join(" ")
+}
+
+#[test]
+fn the_elevation_is_to_scale() {
+    let lift = sample::bricks();
+    let scene = lift.elevation.clone().unwrap();
+    for style in styles() {
+        let svg = elevation(&lift, &wordings()[0], &style);
+        let doc = Document::parse(&svg).unwrap();
+        let scale = data(&doc, "data-px-per-m");
+        // Two hubs of the machine: what the picture shows between them is what the scene has.
+        let hubs: Vec<(f64, f64, f64)> = part(&doc, "machine")
+            .children()
+            .filter(|n| n.has_tag_name(("http://www.w3.org/2000/svg", "circle")))
+            .map(|n| ["cx", "cy", "r"].map(|a| n.attribute(a).unwrap().parse::<f64>().unwrap()).into())
+            .filter(|c: &(f64, f64, f64)| c.2 > 0.55 * scale)
+            .collect();
+        assert_eq!(hubs.len(), 2);
+        let px = (hubs[1].0 - hubs[0].0).hypot(hubs[1].1 - hubs[0].1);
+        let m = (scene.wheels[1].0 - scene.wheels[0].0).hypot(scene.wheels[1].1 - scene.wheels[0].1);
+        // Coordinates have two digits.
+        assert!((px - m * scale).abs() < 0.03, "{px} px for {m} m at {scale} px/m");
+        assert!((hubs[0].2 - scene.wheels[0].2 * scale).abs() < 0.01);
+        // The centre of gravity lies where the origin and the scale say.
+        let centre = part(&doc, "load-centre").first_element_child().unwrap();
+        let cx: f64 = centre.attribute("cx").unwrap().parse().unwrap();
+        let cy: f64 = centre.attribute("cy").unwrap().parse().unwrap();
+        assert!((cx - (data(&doc, "data-x0") + scene.load_centre.0 * scale)).abs() < 0.01);
+        assert!((cy - (data(&doc, "data-y0") - scene.load_centre.1 * scale)).abs() < 0.01);
+    }
+}
+
+#[test]
+fn dimensions_say_the_plans_numbers() {
+    let lift = sample::bricks();
+    for wording in wordings() {
+        let svg = elevation(&lift, &wording, &Style::paper(700.0));
+        let doc = Document::parse(&svg).unwrap();
+        let m = |v: f64| wording.quantity(quantity::metres(v));
+        assert!(texts(part(&doc, "reach")).contains(&m(lift.stand.reach_m.unwrap())));
+        assert!(texts(part(&doc, "height")).contains(&m(lift.stand.height_m.unwrap())));
+        assert!(texts(part(&doc, "extension")).contains(&m(lift.stand.extension_m.unwrap())));
+        let angle = wording.quantity(quantity::radians(lift.stand.boom_angle_rad.unwrap()));
+        assert!(texts(part(&doc, "boom-angle")).contains(&angle));
+        // The dimension line is as long as the reach that it names.
+        let scale = data(&doc, "data-px-per-m");
+        let line = part(&doc, "reach").children().find(|n| n.tag_name().name() == "line").unwrap();
+        let x = |n| line.attribute(n).unwrap().parse::<f64>().unwrap();
+        assert!((x("x2") - x("x1") - lift.stand.reach_m.unwrap() * scale).abs() < 0.03);
+    }
+}
+
+#[test]
+fn a_line_without_voltage_says_so_beside_it() {
+    let wording = wordings()[0];
+    let svg = elevation(&sample::hung(), &wording, &Style::screen(900.0));
+    let doc = Document::parse(&svg).unwrap();
+    let labels = texts(part(&doc, "labels"));
+    assert!(labels.contains(&wording.text(wording::ui::VOLTAGE_NOT_KNOWN)), "{labels}");
+    let key = texts(part(&doc, "key"));
+    assert!(key.contains(&wording.text(wording::ui::OUTSIDE_PICTURE)), "a far line stays in the key: {key}");
+    assert!(key.contains(&wording.text(wording::ui::GROUND_NOT_KNOWN)), "{key}");
+}
+
+#[test]
+fn the_chart_reads_the_plans_point_and_classes() {
+    let lift = sample::bricks();
+    let scene = lift.chart.clone().unwrap();
+    let wording = wordings()[0];
+    let svg = chart(&lift, &wording, &Style::paper(800.0));
+    let doc = Document::parse(&svg).unwrap();
+    let scale = data(&doc, "data-px-per-m");
+    let dot = part(&doc, "here").children().find(|n| n.tag_name().name() == "circle").unwrap();
+    let at = |n| dot.attribute(n).unwrap().parse::<f64>().unwrap();
+    assert!((at("cx") - data(&doc, "data-x0") - scene.at.0 * scale).abs() < 0.01);
+    assert!((data(&doc, "data-y0") - at("cy") - scene.at.1 * scale).abs() < 0.01);
+    assert!(texts(part(&doc, "here")).contains("2,035\u{a0}kg of 2,208\u{a0}kg"));
+    // A, B carry it well (plain); C with little left, D and E not at all (hatched).
+    let hatched: Vec<bool> = doc
+        .descendants()
+        .filter(|n| n.attribute("data-part") == Some("zone"))
+        .map(|n| n.children().any(|c| c.tag_name().name() == "path"))
+        .collect();
+    assert_eq!(hatched, [false, false, true, true, true]);
+    let names = texts(part(&doc, "zone-names"));
+    for zone in &scene.zones {
+        assert!(names.contains(&wording.quantity(quantity::kilograms(zone.capacity_kg * 0.96))), "{names}");
+    }
+}
+
+#[test]
+fn outside_the_chart_reads_not_permitted() {
+    let wording = wordings()[0];
+    let svg = chart(&sample::hung(), &wording, &Style::paper(800.0));
+    let doc = Document::parse(&svg).unwrap();
+    assert!(texts(part(&doc, "here")).contains(&wording.text(wording::ui::NOT_PERMITTED)));
+}
+
+#[test]
+fn a_drawing_is_the_same_twice() {
+    for (_, lift) in lifts() {
+        let style = Style::paper(700.0);
+        assert_eq!(elevation(&lift, &wordings()[0], &style), elevation(&lift, &wordings()[0], &style));
+        assert_eq!(chart(&lift, &wordings()[0], &style), chart(&lift, &wordings()[0], &style));
+    }
+}
