@@ -1,0 +1,83 @@
+//! Collects the faults of one file while it is read.
+
+use evidence::{Fault, Faults, Message, Place, Severity};
+
+/// Says that an error stands in the [`Notes`] and reading cannot go on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) struct Refused;
+
+/// The faults of one file.
+#[derive(Debug)]
+pub(crate) struct Notes<'a> {
+    file: &'a str,
+    faults: Faults,
+}
+
+impl<'a> Notes<'a> {
+    pub(crate) fn new(file: &'a str) -> Self {
+        Self { file, faults: Faults::default() }
+    }
+
+    /// Adds an error; the return value goes into `Err` where reading ends.
+    pub(crate) fn refuse(&mut self, code: &str, message: impl Into<Message>, hint: impl Into<Message>) -> Refused {
+        self.add(code, Severity::Error, None, message, hint);
+        Refused
+    }
+
+    /// Adds an error at a line, from 1.
+    pub(crate) fn refuse_line(
+        &mut self,
+        code: &str,
+        line: u64,
+        message: impl Into<Message>,
+        hint: impl Into<Message>,
+    ) -> Refused {
+        self.add(code, Severity::Error, Some(line), message, hint);
+        Refused
+    }
+
+    /// Adds a warning.
+    pub(crate) fn warn(&mut self, code: &str, message: impl Into<Message>, hint: impl Into<Message>) {
+        self.add(code, Severity::Warning, None, message, hint);
+    }
+
+    /// Adds a warning at a line, from 1.
+    pub(crate) fn warn_line(&mut self, code: &str, line: u64, message: impl Into<Message>, hint: impl Into<Message>) {
+        self.add(code, Severity::Warning, Some(line), message, hint);
+    }
+
+    fn add(
+        &mut self,
+        code: &str,
+        severity: Severity,
+        line: Option<u64>,
+        message: impl Into<Message>,
+        hint: impl Into<Message>,
+    ) {
+        let place = Place { line: line.and_then(|l| usize::try_from(l).ok()), ..Place::file(self.file) };
+        self.faults.push(Fault {
+            code: code.to_owned(),
+            severity,
+            place,
+            message: message.into(),
+            hint: Some(hint.into()),
+        });
+    }
+
+    pub(crate) fn any_error(&self) -> bool {
+        self.faults.any_error()
+    }
+
+    #[cfg(test)]
+    pub(crate) fn into_faults(self) -> Faults {
+        self.faults
+    }
+
+    /// The value with the warnings, or every fault: an error among them makes it unusable.
+    pub(crate) fn finish<T>(self, value: Result<T, Refused>) -> Result<(T, Faults), Faults> {
+        match value {
+            Ok(value) if !self.any_error() => Ok((value, self.faults)),
+            _ => Err(self.faults),
+        }
+    }
+}

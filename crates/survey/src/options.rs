@@ -1,0 +1,52 @@
+//! What the job states about a survey file.
+
+use crate::{LengthUnit, LevelColumns};
+use geometry::DVec2;
+
+/// Longest triangle edge in a point cloud, m; longer ones are holes. Ours: ground points of
+/// airborne and drone surveys lie closer than 1 m, and under a wheel nothing wider may be guessed.
+pub const LONGEST_EDGE_CLOUD: f64 = 2.0;
+
+/// Longest triangle edge between level points, m; longer ones are holes. Ours: levels are taken
+/// by hand at breaks of slope, on sites in a raster of 10 to 20 m, so neighbours lie within 30 m.
+pub const LONGEST_EDGE_LEVELS: f64 = 30.0;
+
+/// What the job states about a survey file. Everything is optional; a statement of the job counts
+/// more than one of the file, and a warning tells where they differ.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct GroundOptions {
+    /// Unit of eastings and northings, and of heights too unless `height_units` says otherwise.
+    pub units: Option<LengthUnit>,
+    /// Unit of the heights.
+    pub height_units: Option<LengthUnit>,
+    /// Coordinate system in the user's words; only shown.
+    pub crs: Option<String>,
+    /// Which columns of a CSV file hold what.
+    pub columns: Option<LevelColumns>,
+    /// Longest triangle edge, m, instead of [`LONGEST_EDGE_CLOUD`] or [`LONGEST_EDGE_LEVELS`].
+    pub longest_edge: Option<f64>,
+    /// Only the ground in and just around this rectangle is kept.
+    pub window: Option<Window>,
+}
+
+/// A rectangle in the site frame, m.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Window {
+    /// South-west corner.
+    pub min: DVec2,
+    /// North-east corner.
+    pub max: DVec2,
+}
+
+impl Window {
+    /// The same with a margin all around, m.
+    #[must_use]
+    pub fn grown(self, margin: f64) -> Self {
+        Self { min: self.min - DVec2::splat(margin), max: self.max + DVec2::splat(margin) }
+    }
+
+    /// True on the edge too.
+    pub fn contains(self, at: DVec2) -> bool {
+        at.x >= self.min.x && at.x <= self.max.x && at.y >= self.min.y && at.y <= self.max.y
+    }
+}

@@ -1,0 +1,189 @@
+//! The ids of every sentence about survey files. `wording` has the words.
+
+evidence::messages! {
+    /// The file has no bytes.
+    EMPTY = "survey-empty" [];
+    /// The name ends in `extension`, but the content is of another kind.
+    NOT_THE_KIND = "survey-not-the-kind" [extension];
+    /// The file is of no kind that is read: LAS, LAZ, GeoTIFF, CSV levels.
+    KIND_UNKNOWN = "survey-kind-unknown" [];
+    /// A point cloud (LAS or LAZ) is needed here, and this file is none.
+    NOT_A_CLOUD = "survey-not-a-cloud" [];
+    /// Several grids cannot be joined into one surface.
+    TILES_OF_GRIDS = "survey-tiles-of-grids" [];
+
+    /// The file ends inside its header.
+    HEADER_CUT = "survey-header-cut" [];
+    /// The file is cut short: it should have at least `needed` bytes and has `found`.
+    TRUNCATED = "survey-truncated" [needed, found];
+    /// The file declares `points` points or cells, more than its `bytes` bytes can hold: cut short, or the header is wrong.
+    TOO_FEW_BYTES = "survey-too-few-bytes" [points, bytes];
+    /// The header holds values that cannot be: sizes, positions, scales or bounds.
+    HEADER_ABSURD = "survey-header-absurd" [];
+    /// The header declares `declared` descriptive records, but there is room for only `room` bytes of them.
+    RECORD_COUNT_ABSURD = "survey-record-count-absurd" [declared, room];
+    /// The header declares `declared` descriptive records, `found` are there; points were read all the same, but a coordinate system may be missing.
+    RECORDS_MISSING = "survey-records-missing" [declared, found];
+    /// Point format `format` with `length` bytes a point is none of the formats 0 to 10.
+    POINT_FORMAT = "survey-point-format" [format, length];
+    /// How the points are compressed is not described, or in a way that is not known.
+    COMPRESSION_UNKNOWN = "survey-compression-unknown" [];
+    /// Compressed points without the table that says where their chunks are (old compressor or interrupted writing).
+    NO_CHUNK_TABLE = "survey-no-chunk-table" [];
+    /// The table of compressed chunks does not agree with the file.
+    CHUNKS_WRONG = "survey-chunks-wrong" [];
+    /// The header declares `declared` points, the compressed chunks `found`.
+    CHUNK_POINTS_WRONG = "survey-chunk-points-wrong" [declared, found];
+    /// The content cannot be decoded: `detail` is the decoder's own remark, in English.
+    DECODE_FAILED = "survey-decode-failed" [detail];
+    /// Points lie `by` outside the box that the header declares, so the content is damaged or the header wrong.
+    BOUNDS_DIFFER = "survey-bounds-differ" [by];
+    /// Coordinates such as `east`, `north` lie on no plane of the earth.
+    NOT_ON_EARTH = "survey-not-on-earth" [east, north];
+    /// The file holds no points.
+    NO_POINTS = "survey-no-points" [];
+    /// `points` points are more than the `most` that are taken at once.
+    TOO_MANY_POINTS = "survey-too-many-points" [points, most];
+    /// Only `points` points, or all in one line: a surface needs three that are not.
+    TOO_FEW_POINTS = "survey-too-few-points" [points];
+    /// None of the `points` points is classed as ground (class 2); classes found: `classes`.
+    UNCLASSIFIED = "survey-unclassified" [points, classes];
+    /// No ground in the window; the file covers east `west` to `east`, north `south` to `north` (m).
+    WINDOW_EMPTY = "survey-window-empty" [west, south, east, north];
+    /// Only `density` ground points per square metre: between them nothing is known, so much of the ground stays unknown.
+    CLOUD_THIN = "survey-cloud-thin" [density];
+    /// `count` ground points have heights no ground can have and were left out.
+    HEIGHTS_IMPLAUSIBLE = "survey-heights-implausible" [count];
+
+    /// Neither the file nor the job says which length unit the numbers are in.
+    UNITS_UNKNOWN = "survey-units-unknown" [];
+    /// The file names the coordinate system `crs`, but not its length unit, and the job states none.
+    UNITS_UNKNOWN_CRS = "survey-units-unknown-crs" [crs];
+    /// The file contradicts itself about its length unit: `found`.
+    UNITS_CONTRADICT = "survey-units-contradict" [found];
+    /// The file gives eastings and northings in `plan`, heights in `heights`: often one of the two is wrong.
+    UNITS_DIFFER = "survey-units-differ" [plan, heights];
+    /// The length unit `found` is neither metre, foot nor US survey foot.
+    UNIT_NOT_KNOWN = "survey-unit-not-known" [found];
+    /// The file says its eastings and northings are in `found`; taken as `stated`, as the job states.
+    UNITS_OVERRIDDEN = "survey-units-overridden" [found, stated];
+    /// The file says its heights are in `found`; taken as `stated`, as the job states.
+    HEIGHT_UNITS_OVERRIDDEN = "survey-height-units-overridden" [found, stated];
+    /// The file does not say which unit its heights are in; taken as `unit`, like its eastings.
+    HEIGHT_UNITS_ASSUMED = "survey-height-units-assumed" [unit];
+    /// The coordinates are longitude and latitude (`crs`, stated in `place`), not lengths.
+    DEGREES = "survey-degrees" [crs, place];
+    /// Nothing names a coordinate system, and numbers such as `east`, `north` are longitude and latitude, not lengths.
+    LOOKS_LIKE_DEGREES = "survey-looks-like-degrees" [east, north];
+    /// The file says (`crs`, in `place`) that its numbers are longitude and latitude, but they reach `east`, `north`, which cannot be.
+    CRS_IMPOSSIBLE = "survey-crs-impossible" [crs, place, east, north];
+
+    /// The grid is turned or skewed against north.
+    ROTATED = "survey-rotated" [];
+    /// The grid's columns run west: it is mirrored.
+    MIRRORED = "survey-mirrored" [];
+    /// The grid is placed by loose control points only.
+    TIE_POINTS_ONLY = "survey-tie-points-only" [];
+    /// The picture does not say where on the ground it lies.
+    NO_GEOREFERENCE = "survey-no-georeference" [];
+    /// The file holds colours or several bands, not one band of heights.
+    NOT_HEIGHTS = "survey-not-heights" [];
+    /// No cell has a height that ground can have.
+    NO_HEIGHTS = "survey-no-heights" [];
+    /// `count` cells hold heights no ground can have, such as `value`, without the file declaring it as "no data"; taken as unknown.
+    CELLS_IMPLAUSIBLE = "survey-cells-implausible" [count, value];
+    /// Cells of `cell` are too coarse for the ground under four wheels: bumps and edges between them are not in it.
+    CELLS_COARSE = "survey-cells-coarse" [cell];
+    /// All heights are whole numbers, so slopes come in steps.
+    HEIGHTS_WHOLE = "survey-heights-whole" [];
+
+    /// The text is in UTF-16.
+    TEXT_UTF16 = "survey-text-utf16" [];
+    /// There is no column for `column`; the first line has: `found`.
+    COLUMN_MISSING = "survey-column-missing" [column, found];
+    /// Two columns may mean the same, or one is used twice: `first` and `second`.
+    COLUMN_TWICE = "survey-column-twice" [first, second];
+    /// Column `column` is in `unit`, which is neither metre, foot nor US survey foot.
+    COLUMN_UNIT = "survey-column-unit" [column, unit];
+    /// No header line, and too few columns to know which is easting, northing and height.
+    COLUMNS_UNKNOWN = "survey-columns-unknown" [];
+    /// No header line: read as point, northing, easting, elevation; the other order would mirror the site.
+    ORDER_ASSUMED = "survey-order-assumed" [];
+    /// Name of a column: easting.
+    COLUMN_EAST = "survey-column-east" [];
+    /// Name of a column: northing.
+    COLUMN_NORTH = "survey-column-north" [];
+    /// Name of a column: height.
+    COLUMN_HEIGHT = "survey-column-height" [];
+    /// The `column` (column number `place`) is missing in this row.
+    ROW_FIELD_EMPTY = "survey-row-field-empty" [column, place];
+    /// The `column` `value` is not a number.
+    ROW_NOT_A_NUMBER = "survey-row-not-a-number" [column, value];
+    /// A point at this place or with the height `height` cannot be ground.
+    ROW_IMPLAUSIBLE = "survey-row-implausible" [height];
+    /// `count` more rows are bad.
+    MORE_BAD_ROWS = "survey-more-bad-rows" [count];
+    /// Point name `name` stands in line `first` already.
+    NAME_TWICE = "survey-name-twice" [name, first];
+    /// Two heights at one place: `one` in line `first`, `other` here.
+    TWO_HEIGHTS = "survey-two-heights" [first, one, other];
+    /// `count` rows repeat a point and were left out.
+    ROWS_REPEATED = "survey-rows-repeated" [count];
+
+    /// Do: copy or download the file again, it is damaged or incomplete.
+    DO_COPY_AGAIN = "survey-do-copy-again" [];
+    /// Do: export the file again from the survey program.
+    DO_EXPORT_AGAIN = "survey-do-export-again" [];
+    /// Do: export as plain LAS, or compress again with a current program.
+    DO_EXPORT_PLAIN = "survey-do-export-plain" [];
+    /// Do: decompress to LAS and compress again with a current program.
+    DO_COMPRESS_AGAIN = "survey-do-compress-again" [];
+    /// Do: give LAS, LAZ, GeoTIFF or CSV levels.
+    DO_GIVE_KNOWN_KIND = "survey-do-give-known-kind" [];
+    /// Do: list each grid as a ground source of its own.
+    DO_GIVE_GRIDS_APART = "survey-do-give-grids-apart" [];
+    /// Do: give the heights themselves (one band), not a coloured picture or an orthophoto.
+    DO_GIVE_HEIGHTS = "survey-do-give-heights" [];
+    /// Do: check where the file's coordinate system is stated; export again if it is missing.
+    DO_CHECK_CRS = "survey-do-check-crs" [];
+    /// Do: cut the file down to the site in the survey program.
+    DO_CUT_OUT = "survey-do-cut-out" [];
+    /// Do: state a window (a rectangle around the site) for this file in the job.
+    DO_STATE_WINDOW = "survey-do-state-window" [];
+    /// Do: check the window against the file's coordinates; another coordinate system or unit is the usual reason.
+    DO_CHECK_WINDOW = "survey-do-check-window" [];
+    /// Do: state the units of this file in the job (metre, foot or US survey foot), after asking who made it.
+    DO_STATE_UNITS = "survey-do-state-units" [];
+    /// Do: state the units of plan and of heights in the job, after asking who made the file.
+    DO_STATE_BOTH_UNITS = "survey-do-state-both-units" [];
+    /// Do: make sure of the units: measure a known length and height in the result.
+    DO_CHECK_UNITS = "survey-do-check-units" [];
+    /// Do: state coordinate system and units of this file in the job, after asking who made it; the file's own statement is wrong.
+    DO_STATE_CRS_AND_UNITS = "survey-do-state-crs-and-units" [];
+    /// Do: export in metres.
+    DO_EXPORT_METRES = "survey-do-export-metres" [];
+    /// Do: project to a plane coordinate system in metres first (UTM or the national grid).
+    DO_REPROJECT = "survey-do-reproject" [];
+    /// Do: have the ground classified (class 2) in the survey program, or give levels or a terrain grid.
+    DO_CLASSIFY = "survey-do-classify" [];
+    /// Do: check the heights: units, "no data" numbers, wrong points.
+    DO_CHECK_HEIGHTS = "survey-do-check-heights" [];
+    /// Do: declare the number as "no data" when exporting, and check that no true height was lost.
+    DO_DECLARE_NODATA = "survey-do-declare-nodata" [];
+    /// Do: survey the stands and ways more densely, or measure levels there.
+    DO_DENSER = "survey-do-denser" [];
+    /// Do: get a finer terrain model, or measure levels where the machine stands and drives.
+    DO_FINER = "survey-do-finer" [];
+    /// Do: give at least three points that do not lie in one line.
+    DO_MORE_POINTS = "survey-do-more-points" [];
+    /// Do: resample the grid to rows and columns along east and north.
+    DO_WARP = "survey-do-warp" [];
+    /// Do: export with georeference (GeoTIFF tags); a separate world file is not read.
+    DO_GEOREFERENCE = "survey-do-georeference" [];
+    /// Do: save the text as UTF-8.
+    DO_SAVE_UTF8 = "survey-do-save-utf8" [];
+    /// Do: add a header line (point, easting, northing, elevation) or state the columns in the job.
+    DO_STATE_COLUMNS = "survey-do-state-columns" [];
+    /// Do: mend or delete the row.
+    DO_MEND_ROW = "survey-do-mend-row" [];
+}
