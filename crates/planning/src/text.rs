@@ -229,6 +229,12 @@ evidence::messages! {
     /// Do: ask the maker for the wind limit; measure at the boom.
     DO_ASK_WIND = "do-ask-wind" [];
 
+    /// Working: legal distance by voltage.
+    WORKING_LINE_LEGAL = "working-line-legal" [];
+    /// Working: distance required: the legal one (or the site's own rule d_s), plus survey error e, conductor swing w, boom flex f, operator's allowance a, stand error p.
+    WORKING_LINE_REQUIRED = "working-line-required" [];
+    /// Working: nearest distance of any part of machine, boom and load over the whole movement.
+    WORKING_LINE_NEAREST = "working-line-nearest" [];
     /// No line within reach, stated by name.
     LINE_NONE = "line-none" [by];
     /// Nobody stated that there is no (other) line.
@@ -243,6 +249,12 @@ evidence::messages! {
     LINE_NO_HEIGHT = "line-no-height" [line];
     /// Above the voltages of the table: owner or engineer must state the distance.
     LINE_VOLTAGE_ABOVE_TABLE = "line-voltage-above-table" [line, voltage];
+    /// Farther than any rule asks, whatever the voltage up to 1,000 kV.
+    LINE_FAR = "line-far" [line, distance];
+    /// Said to be dead, but not visibly grounded: counts as live. Follows the finding as what to do.
+    DO_GROUND_LINE = "do-ground-line" [];
+    /// Not checked, because the machine cannot be posed.
+    LINE_NOT_CHECKED = "line-not-checked" [line];
     /// Dead and grounded by permit.
     LINE_DEAD = "line-dead" [line, owner, permit];
     /// Hung load within the planning zone: the actions of the crane rule.
@@ -270,6 +282,8 @@ evidence::messages! {
     GROUND_NO_PATCH = "ground-no-patch" [wheel, force];
     /// Accepted without a strength.
     GROUND_NO_STRENGTH = "ground-no-strength" [by];
+    /// Forces not computed, because the machine cannot be posed.
+    GROUND_NOT_CHECKED = "ground-not-checked" [];
     /// Do: have a named competent person state the strength.
     DO_STATE_GROUND = "do-state-ground" [pressure];
     /// Do: mats or another stand.
@@ -308,6 +322,8 @@ evidence::messages! {
     APPROACH_WRONG_SIDE = "approach-wrong-side" [angle, tolerance];
     /// No direction given: any is taken.
     APPROACH_ANY = "approach-any" [offset];
+    /// Not checked.
+    APPROACH_NOT_CHECKED = "approach-not-checked" [];
     /// Landing behind the machine.
     APPROACH_BEHIND = "approach-behind" [];
     /// Do: turn to heading.

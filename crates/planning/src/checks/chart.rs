@@ -1,0 +1,296 @@
+//! The load chart: lowest capacity in the box, load centre rule, no chart = no-go.
+
+use super::{kilograms, metres, reserve, within};
+use crate::context::Context;
+use crate::posed::{NotPosed, Posed};
+use crate::text;
+use evidence::{Finding, Silent, Source, Status, Step, Trace, Working};
+use geometry::{DVec2, DVec3};
+use machine::kinematics::OutOfReach;
+use machine::{Attachment, Chart, ChartPoint, ReachFrom, ReachTo, Reading};
+use quantity::{Quantity, Si};
+
+/// What the chart says of one pose.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) struct ChartReading {
+    pub(crate) point: ChartPoint,
+    pub(crate) reading: Reading,
+    /// Cap by moment on carriage and forks where the load centre is beyond the rated one, kg.
+    pub(crate) cap: Option<f64>,
+    /// Load centre beyond the rated one, m.
+    pub(crate) excess: f64,
+}
+
+impl ChartReading {
+    /// Capacity that counts, kg; `None` outside.
+    pub(crate) fn capacity(&self) -> Option<f64> {
+        match self.reading {
+            Reading::Within { capacity_kg, .. } => Some(self.cap.map_or(capacity_kg, |cap| cap.min(capacity_kg))),
+            Reading::Outside => None,
+        }
+    }
+}
+
+/// The chart for the load: of several load centres the smallest that covers it, else the largest.
+pub(crate) fn choose<'a>(ctx: &Context<'a>) -> Option<&'a Chart> {
+    let centre = ctx.load.centre_ahead.high;
+    let machine = ctx.machine;
+    let charts = || machine.charts_for(&ctx.lift.attachment, ctx.lift.support);
+    charts()
+        .filter(|c| c.load_centre.si() >= centre - 1e-9)
+        .min_by(|a, b| a.load_centre.si().total_cmp(&b.load_centre.si()))
+        .or_else(|| charts().max_by(|a, b| a.load_centre.si().total_cmp(&b.load_centre.si())))
+}
+
+/// Point of the load that the chart measures to, ahead of the tool point along the forks, m.
+pub(crate) fn measured_ahead(chart: &Chart) -> f64 {
+    match chart.datum.reach_to {
+        ReachTo::LoadCentre => chart.load_centre.si(),
+        ReachTo::ForkHeel | ReachTo::Hook => 0.0,
+    }
+}
+
+/// x of the reach datum, machine frame, m.
+pub(crate) fn datum_x(ctx: &Context<'_>, chart: &Chart) -> f64 {
+    match chart.datum.reach_from {
+        ReachFrom::FrontTyreFace => ctx.machine.front_face(),
+        ReachFrom::FrontAxle => ctx.machine.front.x,
+    }
+}
+
+/// Reads the chart for a tool point in the machine frame. The box holds the point in machine axes
+/// and in gravity axes, the stand error, the ground's accuracy, boom flex outward, and the excess
+/// of the load centre.
+pub(crate) fn read(
+    ctx: &Context<'_>,
+    posed: &Posed,
+    chart: &Chart,
+    attachment: &Attachment,
+    tool: DVec3,
+    trace: &mut impl Trace,
+) -> ChartReading {
+    let datum = DVec3::new(datum_x(ctx, chart), 0.0, 0.0);
+    let ahead = measured_ahead(chart);
+    let tilt = -libm::atan(posed.footing.along.nominal);
+    let point = tool + DVec3::new(ahead * libm::cos(tilt), 0.0, ahead * libm::sin(tilt)) - datum;
+    let in_machine = DVec2::new(point.x, point.z);
+    // Gravity axes: the same vector from the datum on the ground, turned level.
+    let turned = posed.footing.site_from_machine.turn(point);
+    let (s, c) = libm::sincos(ctx.lift.stand.heading);
+    let by_gravity = DVec2::new(turned.x * c + turned.y * s, turned.z);
+    let hung = ctx.load.hanging.is_some();
+    let excess = if hung { 0.0 } else { (ctx.load.centre_ahead.high - chart.load_centre.si()).max(0.0) };
+    let error = ctx.job.policy.stand_error;
+    let low = in_machine.min(by_gravity) - DVec2::new(error, posed.footing.accuracy);
+    let high =
+        in_machine.max(by_gravity) + DVec2::new(error + ctx.machine.boom.flex + excess, posed.footing.accuracy);
+    let point = ChartPoint { at: by_gravity, low, high };
+    let reading = chart.read(&point);
+    let rated = chart.load_centre.si();
+    let cap = (excess > 0.0).then(|| attachment.capacity.si() * rated / ctx.load.centre_ahead.high);
+
+    let input = || Source::Input { place: format!("{} chart", ctx.machine.id), certainty: chart.certainty };
+    trace.step(|| Step {
+        title: machine::text::STEP_REACH.message(),
+        formula: "r = x_P − x_D".into(),
+        values: vec![
+            ("x_D".into(), metres(datum.x)),
+            ("z_P".into(), metres(by_gravity.y)),
+            ("r_machine axes".into(), metres(in_machine.x)),
+            ("z_machine axes".into(), metres(in_machine.y)),
+        ],
+        result: ("r".into(), metres(by_gravity.x)),
+        source: Source::Mechanics,
+    });
+    if excess > 0.0 {
+        trace.step(|| Step {
+            title: machine::text::STEP_EXCESS_REACH.message(),
+            formula: "Δr = c − c₀".into(),
+            values: vec![("c".into(), metres(ctx.load.centre_ahead.high)), ("c₀".into(), metres(rated))],
+            result: ("Δr".into(), metres(excess)),
+            source: Source::CommonPractice,
+        });
+    }
+    trace.step(|| Step {
+        title: machine::text::STEP_BOX.message(),
+        formula: "r_max = r + e + f + Δr".into(),
+        values: vec![
+            ("e".into(), metres(error)),
+            ("f".into(), metres(ctx.machine.boom.flex)),
+            ("Δr".into(), metres(excess)),
+            ("r_min".into(), metres(low.x)),
+            ("z_min".into(), metres(low.y)),
+            ("z_max".into(), metres(high.y)),
+        ],
+        result: ("r_max".into(), metres(high.x)),
+        source: Source::CommonPractice,
+    });
+    if let Reading::Within { capacity_kg, zone } = reading {
+        trace.step(|| Step {
+            title: machine::text::STEP_CAPACITY.with("zone", &chart.zones[zone].name),
+            formula: "C = min C_zone in [r_min, r_max] × [z_min, z_max]".into(),
+            values: vec![("r_max".into(), metres(high.x)), ("z_max".into(), metres(high.y))],
+            result: ("C".into(), kilograms(capacity_kg)),
+            source: input(),
+        });
+    }
+    if let Some(cap) = cap {
+        trace.step(|| Step {
+            title: machine::text::STEP_MOMENT_CAP.message(),
+            formula: "C_m = C_a · c₀ / c".into(),
+            values: vec![
+                ("C_a".into(), Quantity::from(attachment.capacity)),
+                ("c₀".into(), metres(rated)),
+                ("c".into(), metres(ctx.load.centre_ahead.high)),
+            ],
+            result: ("C_m".into(), kilograms(cap)),
+            source: Source::Mechanics,
+        });
+    }
+    ChartReading { point, reading, cap, excess }
+}
+
+/// The reading of the worse of the two poses (clear above the landing, and set down).
+pub(crate) fn worst(ctx: &Context<'_>, posed: &Posed, chart: &Chart) -> Option<ChartReading> {
+    let attachment = ctx.attachment?;
+    let poses = posed.reach.ok()?;
+    poses
+        .iter()
+        .map(|b| read(ctx, posed, chart, attachment, posed.tool(ctx, attachment, *b), &mut Silent))
+        .min_by(|a, b| a.capacity().unwrap_or(-1.0).total_cmp(&b.capacity().unwrap_or(-1.0)))
+}
+
+pub(crate) fn status(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Status {
+    let Some(chart) = choose(ctx) else { return Status::NoGo };
+    let Ok(posed) = posed else { return Status::CannotTell };
+    match worst(ctx, posed, chart) {
+        None => Status::NoGo,
+        Some(r) => match r.capacity() {
+            None => Status::NoGo,
+            Some(capacity) => {
+                let status = within(ctx.load.mass_kg.high, capacity);
+                if status == Status::Go && load_is_high(ctx, chart) { Status::Condition } else { status }
+            }
+        },
+    }
+}
+
+/// Test load's centre height: as stated, else equal to the load centre (a cube; ISO 22915-1, from memory).
+fn tested_height(chart: &Chart) -> f64 {
+    chart.load_centre_height.map_or(chart.load_centre.si(), |h| h.si())
+}
+
+fn load_is_high(ctx: &Context<'_>, chart: &Chart) -> bool {
+    ctx.load.hanging.is_none() && ctx.load.centre_up.high > tested_height(chart) + 1e-9
+}
+
+pub(crate) fn finding(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Finding {
+    let status = status(ctx, posed);
+    let Some(chart) = choose(ctx) else {
+        let support = match ctx.lift.support {
+            machine::SupportState::Tyres => text::SUPPORT_TYRES,
+            machine::SupportState::Stabilizers => text::SUPPORT_STABILIZERS,
+        };
+        let name = ctx.attachment.map_or(ctx.lift.attachment.as_str(), |a| a.name.as_str());
+        return Finding::new("chart", status, text::CHART_NONE.with("attachment", name).with("support", support))
+            .remedy(text::DO_OTHER_MACHINE)
+            .source(Source::read("29 CFR 1926.602(c)(1)"));
+    };
+    let Ok(posed) = posed else {
+        return Finding::new("chart", status, text::CHART_NOT_READ).remedy(text::DO_SURVEY).source(Source::CommonPractice);
+    };
+    let input = Source::Input { place: format!("{} chart", ctx.machine.id), certainty: chart.certainty };
+    if let Err(out) = posed.reach {
+        return out_of_reach(ctx, posed, chart, out).source(input);
+    }
+    let (Some(worst), Some(attachment)) = (worst(ctx, posed, chart), ctx.attachment) else {
+        return Finding::new("chart", Status::CannotTell, text::CHART_NOT_READ).source(input);
+    };
+    let mut working = Working::default();
+    if let Ok(poses) = posed.reach {
+        // The pose that gave the worst reading, again, now with its steps.
+        for boom in poses {
+            let mut steps = Working::default();
+            let tool = posed.tool(ctx, attachment, boom);
+            if read(ctx, posed, chart, attachment, tool, &mut steps) == worst {
+                working = steps;
+                break;
+            }
+        }
+    }
+    let at = worst.point.at;
+    let mass = ctx.load.mass_kg.high;
+    let (Some(capacity), Reading::Within { zone, .. }) = (worst.capacity(), worst.reading) else {
+        let message = text::CHART_OUTSIDE.with("reach", metres(at.x)).with("height", metres(at.y));
+        return Finding::new("chart", status, message)
+            .remedy(nearer(ctx, posed, chart, attachment).unwrap_or_else(|| text::DO_OTHER_MACHINE.message()))
+            .source(input)
+            .working(working);
+    };
+    working.step(|| Step {
+        title: machine::text::STEP_RESERVE.message(),
+        formula: "1 − W / C".into(),
+        values: vec![("W".into(), kilograms(mass)), ("C".into(), kilograms(capacity))],
+        result: ("R".into(), Quantity::ratio(reserve(mass, capacity))),
+        source: Source::CommonPractice,
+    });
+    let said = |id: evidence::TextId| {
+        id.with("mass", kilograms(mass))
+            .with("capacity", kilograms(capacity))
+            .with("zone", &chart.zones[zone].name)
+            .with("reach", metres(at.x))
+            .with("height", metres(at.y))
+    };
+    let finding = match status {
+        Status::Go => Finding::new("chart", status, said(text::CHART_WITHIN)),
+        Status::Condition => {
+            let message = text::CHART_HIGH_LOAD
+                .with("height", metres(ctx.load.centre_up.high))
+                .with("tested", metres(tested_height(chart)));
+            Finding::new("chart", status, message).remedy(text::DO_TRIAL_LIFT)
+        }
+        _ => {
+            let f = Finding::new("chart", status, said(text::CHART_EXCEEDED))
+                .remedy(text::DO_LIGHTEN.with("mass", kilograms(capacity)));
+            match nearer(ctx, posed, chart, attachment) {
+                Some(message) => f.remedy(message),
+                None => f.remedy(text::DO_OTHER_MACHINE),
+            }
+        }
+    };
+    finding.measured(kilograms(mass), kilograms(capacity), reserve(mass, capacity)).source(input).working(working)
+}
+
+fn out_of_reach(ctx: &Context<'_>, posed: &Posed, chart: &Chart, out: OutOfReach) -> Finding {
+    let at = posed.target.x - datum_x(ctx, chart) + measured_ahead(chart);
+    let message = text::CHART_OUT_OF_REACH.with("reach", metres(at)).with("height", metres(posed.target.z));
+    let beyond = match out {
+        OutOfReach::Extension(e) => e - ctx.machine.boom.extension_max.si(),
+        OutOfReach::Angle(_) => 0.0,
+    };
+    let finding = Finding::new("chart", Status::NoGo, message);
+    if beyond > 0.0 { finding.remedy(text::DO_NEARER.with("distance", metres(beyond))) } else { finding.remedy(text::DO_OTHER_MACHINE) }
+}
+
+/// How far nearer the machine would have to stand for the chart to allow the load, searched in
+/// steps of 5 cm up to the boom's whole reach; `None` if nowhere.
+fn nearer(ctx: &Context<'_>, posed: &Posed, chart: &Chart, attachment: &Attachment) -> Option<evidence::Message> {
+    const STEP: f64 = 0.05;
+    let poses = posed.reach.ok()?;
+    let tools = poses.map(|b| posed.tool(ctx, attachment, b));
+    let steps = (1..).map(|i| f64::from(i) * STEP).take_while(|d| *d < tools[0].x);
+    for distance in steps {
+        let fits = tools.iter().all(|tool| {
+            let nearer = *tool - DVec3::X * distance;
+            let plane = DVec2::new(nearer.x, nearer.z);
+            machine::kinematics::position_for(&ctx.machine.boom, attachment, plane, poses[0].fork_tilt).is_ok()
+                && read(ctx, posed, chart, attachment, nearer, &mut Silent)
+                    .capacity()
+                    .is_some_and(|c| ctx.load.mass_kg.high <= c)
+        });
+        if fits {
+            return Some(text::DO_NEARER.with("distance", metres(distance)));
+        }
+    }
+    None
+}

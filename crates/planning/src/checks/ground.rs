@@ -1,0 +1,103 @@
+//! Force and pressure under each wheel or pad, against a strength that a named person states.
+
+use super::level::contact_names;
+use super::statics::Statics;
+use super::{newtons, pascals, reserve, within};
+use crate::context::Context;
+use crate::{Matter, WheelForce, text};
+use evidence::{Finding, Source, Status, Working};
+use machine::SupportState;
+use quantity::Si;
+
+/// Contact pressure under contact `i` for its worst force, Pa.
+pub(crate) fn pressure(ctx: &Context<'_>, force: [f64; 4], i: usize) -> Option<f64> {
+    contact(ctx, i).map(|c| c.pressure(force[i]))
+}
+
+fn contact(ctx: &Context<'_>, i: usize) -> Option<ground::Contact> {
+    if ctx.lift.support == SupportState::Stabilizers && i < 2 {
+        return ctx.machine.stabilizers.as_ref().map(|s| ground::Contact::Pad { area: s.pad_area });
+    }
+    let tyre = if i < 2 { &ctx.machine.front.tyre } else { &ctx.machine.rear.axle.tyre };
+    tyre.pressure.map(|p| ground::Contact::Tyre { inflation: p.si() })
+}
+
+/// The contact that asks most of the ground: by pressure where all are known, else by force.
+fn worst(ctx: &Context<'_>, force: [f64; 4]) -> usize {
+    let measure = |i: usize| pressure(ctx, force, i).unwrap_or(f64::INFINITY);
+    (0..4)
+        .max_by(|a, b| measure(*a).total_cmp(&measure(*b)).then(force[*a].total_cmp(&force[*b])))
+        .unwrap_or(0)
+}
+
+pub(crate) fn status(ctx: &Context<'_>, statics: Option<&Statics>) -> Status {
+    let Some(s) = statics else { return Status::CannotTell };
+    let Some(strength) = ctx.accepted(Matter::GroundStrength).and_then(|a| a.strength) else {
+        return Status::CannotTell;
+    };
+    match pressure(ctx, s.force, worst(ctx, s.force)) {
+        None => Status::CannotTell,
+        Some(p) => within(p, strength.si()),
+    }
+}
+
+pub(crate) fn finding(ctx: &Context<'_>, statics: Option<&Statics>) -> Finding {
+    let status = status(ctx, statics);
+    let Some(s) = statics else {
+        return Finding::new("ground", status, text::GROUND_NOT_CHECKED)
+            .remedy(text::DO_SURVEY)
+            .source(Source::Mechanics);
+    };
+    let i = worst(ctx, s.force);
+    let wheel = contact_names(ctx)[i];
+    let force = newtons(s.force[i]);
+    let mut working = Working::default();
+    let found = contact(ctx, i).map(|c| c.traced_pressure(s.force[i], &mut working));
+    let memory = Source::from_memory("tyre patch = wheel force / inflation pressure, handbook practice");
+    let Some(p) = found else {
+        return Finding::new("ground", status, text::GROUND_NO_PATCH.with("wheel", wheel).with("force", force))
+            .remedy(text::DO_TYRE_PRESSURE)
+            .source(memory);
+    };
+    let asked = pascals(p);
+    let accepted = ctx.accepted(Matter::GroundStrength);
+    let Some(accepted) = accepted else {
+        let message = text::GROUND_UNKNOWN.with("wheel", wheel).with("force", force).with("pressure", asked);
+        return Finding::new("ground", status, message)
+            .remedy(text::DO_STATE_GROUND.with("pressure", asked))
+            .source(memory)
+            .working(working);
+    };
+    let person = Source::Person { name: accepted.by.clone(), statement: accepted.statement.clone() };
+    let Some(strength) = accepted.strength else {
+        return Finding::new("ground", status, text::GROUND_NO_STRENGTH.with("by", &accepted.by))
+            .remedy(text::DO_STATE_GROUND.with("pressure", asked))
+            .source(person)
+            .working(working);
+    };
+    let id = if status == Status::Go { text::GROUND_CARRIES } else { text::GROUND_WEAK };
+    let message = id.with("wheel", wheel).with("pressure", asked).with("strength", strength).with("by", &accepted.by);
+    let f = Finding::new("ground", status, message)
+        .measured(asked, strength, reserve(p, strength.si()))
+        .source(person)
+        .source(memory)
+        .working(working);
+    if status == Status::Go { f } else { f.remedy(text::DO_MATS) }
+}
+
+/// Forces for the plan, most loaded first.
+pub(crate) fn wheel_forces(ctx: &Context<'_>, s: &Statics) -> Vec<WheelForce> {
+    let mut out: Vec<_> = (0..4)
+        .map(|i| {
+            let contact = contact(ctx, i);
+            WheelForce {
+                name: contact_names(ctx)[i].message(),
+                force_n: s.force[i],
+                pressure_pa: contact.map(|c| c.pressure(s.force[i])),
+                area_m2: contact.map(|c| c.area(s.force[i])),
+            }
+        })
+        .collect();
+    out.sort_by(|a, b| b.force_n.total_cmp(&a.force_n));
+    out
+}

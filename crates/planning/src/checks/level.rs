@@ -1,0 +1,109 @@
+//! Is the stand level enough for the chart. Levelling the frame is not credited.
+
+use super::{angle, reserve};
+use crate::context::Context;
+use crate::posed::{NotPosed, Posed};
+use crate::text;
+use evidence::{Finding, Ranged, Source, Status, TextId};
+use machine::LevelTolerance;
+use quantity::Si;
+
+/// Numbers of the level check.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) struct Level {
+    /// Worst roll with the ground's accuracy, rad, always positive.
+    pub(crate) roll: f64,
+    /// Worst pitch, rad, always positive.
+    pub(crate) pitch: f64,
+    pub(crate) twist: f64,
+    pub(crate) tolerance: LevelTolerance,
+}
+
+fn worst(slope: Ranged) -> f64 {
+    libm::atan(slope.low.abs().max(slope.high.abs()))
+}
+
+/// `None` where there is no chart, so no tolerance.
+pub(crate) fn level(ctx: &Context<'_>, posed: &Posed) -> Option<Level> {
+    let chart = ctx.machine.charts_for(&ctx.lift.attachment, ctx.lift.support).next()?;
+    Some(Level {
+        roll: worst(posed.footing.across),
+        pitch: worst(posed.footing.along),
+        twist: posed.footing.twist,
+        tolerance: chart.level,
+    })
+}
+
+impl Level {
+    pub(crate) fn status(&self, ctx: &Context<'_>) -> Status {
+        let within = self.roll <= self.tolerance.sideways.si()
+            && self.pitch <= self.tolerance.fore_aft.si()
+            && self.twist <= ctx.machine.rear.oscillation.si();
+        if within { Status::Go } else { Status::NoGo }
+    }
+}
+
+const CONTACTS: [[TextId; 4]; 2] = [
+    [text::WHEEL_FRONT_LEFT, text::WHEEL_FRONT_RIGHT, text::WHEEL_REAR_LEFT, text::WHEEL_REAR_RIGHT],
+    [text::PAD_LEFT, text::PAD_RIGHT, text::WHEEL_REAR_LEFT, text::WHEEL_REAR_RIGHT],
+];
+
+/// Names of the four contacts.
+pub(crate) fn contact_names(ctx: &Context<'_>) -> [TextId; 4] {
+    CONTACTS[usize::from(ctx.lift.support == machine::SupportState::Stabilizers)]
+}
+
+pub(crate) fn finding(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Finding {
+    let posed = match posed {
+        Ok(p) => p,
+        Err(NotPosed::Ground(heights)) => {
+            let missing = heights.iter().position(Option::is_none).unwrap_or(0);
+            let message = text::LEVEL_NO_GROUND.with("wheel", contact_names(ctx)[missing]);
+            return Finding::new("level", Status::CannotTell, message).remedy(text::DO_SURVEY).source(Source::Mechanics);
+        }
+        Err(NotPosed::Attachment) => {
+            return Finding::new("level", Status::CannotTell, text::CHART_NOT_READ)
+                .remedy(text::DO_LISTED_ATTACHMENT)
+                .source(Source::CommonPractice);
+        }
+    };
+    let Some(l) = level(ctx, posed) else {
+        return Finding::new("level", Status::CannotTell, text::CHART_NOT_READ)
+            .remedy(text::DO_OTHER_MACHINE)
+            .source(Source::CommonPractice);
+    };
+    let chart = Source::Input { place: format!("{} chart", ctx.machine.id), certainty: evidence::Certainty::Chart };
+    let (side, fore) = (l.tolerance.sideways.si(), l.tolerance.fore_aft.si());
+    if l.roll > side {
+        let message = text::LEVEL_SIDEWAYS.with("across", angle(l.roll)).with("tolerance", angle(side));
+        return Finding::new("level", Status::NoGo, message)
+            .measured(angle(l.roll), angle(side), reserve(l.roll, side))
+            .remedy(text::DO_LEVEL_STAND)
+            .source(chart);
+    }
+    if l.pitch > fore {
+        let message = text::LEVEL_FORE_AFT.with("along", angle(l.pitch)).with("tolerance", angle(fore));
+        return Finding::new("level", Status::NoGo, message)
+            .measured(angle(l.pitch), angle(fore), reserve(l.pitch, fore))
+            .remedy(text::DO_LEVEL_STAND)
+            .source(chart);
+    }
+    let limit = ctx.machine.rear.oscillation.si();
+    if l.twist > limit {
+        let message = text::LEVEL_TWIST.with("twist", angle(l.twist)).with("limit", angle(limit));
+        return Finding::new("level", Status::NoGo, message)
+            .measured(angle(l.twist), angle(limit), reserve(l.twist, limit))
+            .remedy(text::DO_LEVEL_STAND)
+            .source(Source::Mechanics);
+    }
+    let message = text::LEVEL_WITHIN
+        .with("across", angle(l.roll))
+        .with("along", angle(l.pitch))
+        .with("tolerance_across", angle(side))
+        .with("tolerance_along", angle(fore));
+    // The direction with less reserve is the one shown as a length.
+    let (demand, bound) = if reserve(l.roll, side) <= reserve(l.pitch, fore) { (l.roll, side) } else { (l.pitch, fore) };
+    Finding::new("level", Status::Go, message)
+        .measured(angle(demand), angle(bound), reserve(demand, bound))
+        .source(chart)
+}

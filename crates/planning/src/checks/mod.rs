@@ -1,0 +1,57 @@
+//! The checks of a lift. Each module has an outcome that is numbers and status only, the function
+//! that computes it, and the function that says it as a finding.
+
+pub(crate) mod approach;
+pub(crate) mod attachment;
+pub(crate) mod chart;
+pub(crate) mod forks;
+pub(crate) mod ground;
+pub(crate) mod landing;
+pub(crate) mod level;
+pub(crate) mod line;
+pub(crate) mod load;
+pub(crate) mod machine_fit;
+pub(crate) mod matters;
+pub(crate) mod parts;
+pub(crate) mod rigging;
+pub(crate) mod statics;
+pub(crate) mod stops;
+pub(crate) mod wind;
+
+use evidence::Status;
+use quantity::{Dimension, Quantity};
+
+/// Reserve below which a passed check is a condition: a quarter more than required.
+pub(crate) const NEAR: f64 = 1.25;
+
+pub(crate) fn metres(si: f64) -> Quantity {
+    Quantity::new(si, Dimension::Length)
+}
+pub(crate) fn kilograms(si: f64) -> Quantity {
+    Quantity::new(si, Dimension::Mass)
+}
+pub(crate) fn angle(si: f64) -> Quantity {
+    Quantity::new(si, Dimension::Angle)
+}
+pub(crate) fn newtons(si: f64) -> Quantity {
+    Quantity::new(si, Dimension::Force)
+}
+pub(crate) fn pascals(si: f64) -> Quantity {
+    Quantity::new(si, Dimension::Pressure)
+}
+
+/// Reserve of a demand against a limit: 0 at the limit, negative beyond.
+pub(crate) fn reserve(demand: f64, limit: f64) -> f64 {
+    if limit > 0.0 { 1.0 - demand / limit } else { -1.0 }
+}
+
+/// Go within the limit, no-go beyond; NaN is "cannot tell".
+pub(crate) fn within(demand: f64, limit: f64) -> Status {
+    if demand.is_nan() || limit.is_nan() {
+        Status::CannotTell
+    } else if demand <= limit {
+        Status::Go
+    } else {
+        Status::NoGo
+    }
+}

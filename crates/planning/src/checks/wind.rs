@@ -1,0 +1,49 @@
+//! The wind at which this lift stops, against the maker's limit. The force of that gust is in the
+//! statics; here is only the limit.
+
+use super::within;
+use crate::context::Context;
+use crate::text;
+use evidence::{Finding, Source, Status};
+use machine::WindMeasure;
+use quantity::{Dimension, Quantity, Si};
+
+/// Gust over ten-minute mean at 10 m in open country: `√2.35` (EN 1991-1-4, terrain II; from memory).
+pub(crate) const GUST_OVER_MEAN: f64 = 1.53;
+
+/// The maker's limit as a gust at height, m/s.
+fn limit(ctx: &Context<'_>) -> Option<f64> {
+    ctx.machine.limits.wind.map(|w| match w.measure {
+        WindMeasure::GustAtHeight => w.speed.si(),
+        WindMeasure::ForecastMean => w.speed.si() * GUST_OVER_MEAN,
+    })
+}
+
+pub(crate) fn status(ctx: &Context<'_>) -> Status {
+    match (ctx.lift.wind, limit(ctx)) {
+        (None, _) => Status::CannotTell,
+        (Some(_), None) => Status::Condition,
+        (Some(w), Some(limit)) => within(w.gust.si(), limit),
+    }
+}
+
+pub(crate) fn finding(ctx: &Context<'_>) -> Finding {
+    let status = status(ctx);
+    let speed = |v: f64| Quantity::new(v, Dimension::Speed);
+    let manual = || Source::Input { place: format!("{} limits.wind", ctx.machine.id), certainty: evidence::Certainty::Manual };
+    match (ctx.lift.wind, limit(ctx)) {
+        (None, _) => Finding::new("wind", status, text::WIND_NOT_STATED)
+            .remedy(text::DO_STATE_WIND)
+            .source(Source::CommonPractice),
+        (Some(w), None) => Finding::new("wind", status, text::WIND_NO_LIMIT.with("gust", w.gust))
+            .remedy(text::DO_ASK_WIND)
+            .source(Source::CommonPractice),
+        (Some(w), Some(limit)) => {
+            let id = if status == Status::Go { text::WIND_WITHIN } else { text::WIND_ABOVE };
+            let f = Finding::new("wind", status, id.with("gust", w.gust).with("limit", speed(limit)))
+                .measured(w.gust, speed(limit), super::reserve(w.gust.si(), limit))
+                .source(manual());
+            if status == Status::Go { f } else { f.remedy(text::DO_LOWER_WIND.with("limit", speed(limit))) }
+        }
+    }
+}

@@ -1,0 +1,44 @@
+//! What one lift refers to, looked up once.
+
+use crate::{Acceptance, Job, JobMachine, Lift, Matter};
+use machine::{Attachment, Load, Machine};
+use site::Landing;
+
+/// A lift with everything it refers to.
+#[derive(Clone, Copy)]
+pub(crate) struct Context<'a> {
+    pub(crate) job: &'a Job,
+    pub(crate) lift: &'a Lift,
+    pub(crate) unit: &'a JobMachine,
+    pub(crate) machine: &'a Machine,
+    /// `None`: the machine's maker does not list it.
+    pub(crate) attachment: Option<&'a Attachment>,
+    pub(crate) load: &'a Load,
+    pub(crate) landing: &'a Landing,
+}
+
+impl<'a> Context<'a> {
+    /// `None` if an index of the lift points nowhere (a job that was not read by `jobfile`).
+    pub(crate) fn new(job: &'a Job, lift: &'a Lift) -> Option<Self> {
+        let unit = job.machines.get(lift.machine)?;
+        Some(Self {
+            job,
+            lift,
+            unit,
+            machine: &unit.machine,
+            attachment: unit.machine.attachment(&lift.attachment),
+            load: job.loads.get(lift.load)?,
+            landing: job.landings.get(lift.landing)?,
+        })
+    }
+
+    /// What a named person accepted: the lift's own statement before the job's.
+    pub(crate) fn accepted(&self, matter: Matter) -> Option<&'a Acceptance> {
+        self.lift.acceptances.iter().chain(&self.job.acceptances).find(|a| a.matter == matter)
+    }
+
+    /// True if the load hangs, whatever the attachment is called.
+    pub(crate) fn hung(&self) -> bool {
+        self.load.hanging.is_some() || self.attachment.is_some_and(Attachment::hangs)
+    }
+}

@@ -1,0 +1,80 @@
+//! The machine on the ground with the boom where the lift needs it.
+
+use crate::context::Context;
+use geometry::{DVec2, DVec3, Pose};
+use machine::kinematics::{self, OutOfReach};
+use machine::{Attachment, BoomPosition, SupportState};
+use quantity::Si;
+use site::footing::{Contacts, Footing, footing};
+
+/// A lift posed: all that the checks of level, chart, statics, lines and ground share.
+#[derive(Debug, Clone)]
+pub(crate) struct Posed {
+    pub(crate) footing: Footing,
+    /// Target of the tool point (heel or hook) at set-down, machine frame, m.
+    pub(crate) target: DVec3,
+    /// Boom carried for driving.
+    pub(crate) carry: BoomPosition,
+    /// Boom with the load clear above the landing, and at set-down; or why it does not get there.
+    pub(crate) reach: Result<[BoomPosition; 2], OutOfReach>,
+}
+
+/// Why a lift cannot be posed.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) enum NotPosed {
+    /// Ground heights that are known, by contact; at least one is not.
+    Ground([Option<f64>; 4]),
+    /// The attachment is unknown to the machine.
+    Attachment,
+}
+
+pub(crate) fn contacts(ctx: &Context<'_>) -> Contacts {
+    let machine = ctx.machine;
+    let (front_x, front_half) = match (ctx.lift.support, &machine.stabilizers) {
+        (SupportState::Stabilizers, Some(s)) => (s.pad.x, s.pad.y),
+        _ => (machine.front.x, machine.front.half_track),
+    };
+    Contacts { front_x, front_half, rear_x: machine.rear.axle.x, rear_half: machine.rear.axle.half_track }
+}
+
+/// Poses a lift.
+pub(crate) fn pose(ctx: &Context<'_>) -> Result<Posed, NotPosed> {
+    let stand = ctx.lift.stand;
+    let footing =
+        footing(&ctx.job.ground, stand.at, stand.heading, &contacts(ctx)).map_err(NotPosed::Ground)?;
+    let attachment = ctx.attachment.ok_or(NotPosed::Attachment)?;
+    let machine_from_site = footing.site_from_machine.inverse();
+
+    let (s, c) = libm::sincos(stand.heading);
+    let forward = DVec2::new(c, s);
+    let tool_at = |lift_by: f64| -> DVec3 {
+        let site = match &ctx.load.hanging {
+            Some(h) => ctx.landing.at.extend(ctx.landing.level + ctx.load.height + h.drop + lift_by),
+            // The load's middle comes to lie on the landing: the heel is half its depth short of it.
+            None => (ctx.landing.at - forward * (ctx.load.depth * 0.5)).extend(ctx.landing.level + lift_by),
+        };
+        machine_from_site * site
+    };
+    let target = tool_at(0.0);
+    // Forks level by gravity, whatever the machine's own pitch.
+    let fork_tilt = -libm::atan(footing.along.nominal);
+    let to = |p: DVec3| kinematics::position_for(&ctx.machine.boom, attachment, DVec2::new(p.x, p.z), fork_tilt);
+    let above = to(tool_at(ctx.lift.clear.si() + ctx.landing.upstand));
+    let reach = above.and_then(|a| to(target).map(|b| [a, b]));
+    let limits = &ctx.machine.limits.carry;
+    let carry = BoomPosition { angle: limits.angle.si(), extension: 0.0, fork_tilt };
+    Ok(Posed { footing, target, carry, reach })
+}
+
+impl Posed {
+    /// Fork heel or hook for a boom position, machine frame, m.
+    pub(crate) fn tool(&self, ctx: &Context<'_>, attachment: &Attachment, boom: BoomPosition) -> DVec3 {
+        kinematics::tool_point(&ctx.machine.boom, attachment, boom)
+    }
+
+    /// Rotation from the carriage (x along the forks) to the machine frame.
+    pub(crate) fn carriage(tool: DVec3, boom: BoomPosition) -> Pose {
+        let (s, c) = libm::sincos(boom.fork_tilt);
+        Pose::from_axes(DVec3::new(c, 0.0, s), DVec3::Y, tool)
+    }
+}

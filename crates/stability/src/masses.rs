@@ -1,0 +1,78 @@
+//! What weighs and where.
+
+use geometry::DVec3;
+use machine::{Attachment, BodyKind, BoomPosition, Machine, kinematics};
+use quantity::Si;
+
+/// Sums of mass and first moment, with and without the rear axle. kg, kg·m, machine frame.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Masses {
+    /// Everything but the rear axle, kg.
+    pub sprung: f64,
+    /// First moment of that, kg·m.
+    pub sprung_moment: DVec3,
+    /// Rear axle with wheels, kg.
+    pub axle: f64,
+    /// First moment of that, kg·m.
+    pub axle_moment: DVec3,
+}
+
+/// A load on the boom.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct LoadOnBoom {
+    /// Its mass, kg.
+    pub mass: f64,
+    /// Its centre of gravity; for a hung load the hook, where its weight acts. m.
+    pub at: DVec3,
+}
+
+impl Masses {
+    /// The machine with its attachment and boom in a position, without load.
+    pub fn of(machine: &Machine, attachment: &Attachment, boom: BoomPosition) -> Self {
+        let mut sums = Self::default();
+        for body in &machine.bodies {
+            let m = body.mass.si();
+            if body.kind == BodyKind::RearAxle {
+                sums.axle += m;
+                sums.axle_moment += body.centre * m;
+            } else {
+                sums.add(m, body.centre);
+            }
+        }
+        for (m, at) in kinematics::boom_masses(&machine.boom, attachment, boom) {
+            sums.add(m, at);
+        }
+        sums
+    }
+
+    /// The same with a load.
+    #[must_use]
+    pub fn with(mut self, load: LoadOnBoom) -> Self {
+        self.add(load.mass, load.at);
+        self
+    }
+
+    fn add(&mut self, mass: f64, at: DVec3) {
+        self.sprung += mass;
+        self.sprung_moment += at * mass;
+    }
+
+    /// Mass (kg) and first moment (kg·m) that count for a tipping line.
+    pub fn counted(&self, with_rear_axle: bool) -> (f64, DVec3) {
+        if with_rear_axle {
+            (self.sprung + self.axle, self.sprung_moment + self.axle_moment)
+        } else {
+            (self.sprung, self.sprung_moment)
+        }
+    }
+
+    /// Total mass, kg.
+    pub fn total(&self) -> f64 {
+        self.sprung + self.axle
+    }
+
+    /// Centre of gravity of everything, m.
+    pub fn centre(&self) -> DVec3 {
+        (self.sprung_moment + self.axle_moment) / self.total()
+    }
+}

@@ -1,0 +1,102 @@
+//! Forces on wheels or pads, rigid contacts.
+//!
+//! All contact forces are taken parallel to gravity (equal use of friction at every contact).
+//! Rear axle free: the frame is a tripod on the two front supports and the pin, the pin's share
+//! goes to the rear wheels by moments about the axle: determinate. Locked: four contacts with
+//! equal stiffness, contacts in tension dropped until consistent.
+
+use crate::support::points;
+use crate::{Masses, RearAxleState, Support};
+use geometry::{DVec2, DVec3};
+use machine::Machine;
+use quantity::STANDARD_GRAVITY as G;
+
+/// Forces along gravity, N: front left, front right, rear left, rear right.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Reactions {
+    /// Forces in the order front left, front right, rear left, rear right.
+    pub force: [f64; 4],
+    /// False if equilibrium asks a contact to pull: the machine tips.
+    pub stands: bool,
+}
+
+/// A point seen along gravity on the ground plane z = 0.
+fn along_gravity(p: DVec3, gravity: DVec3) -> DVec2 {
+    (p - gravity * (p.z / gravity.z)).truncate()
+}
+
+/// Reactions of a machine; `gravity` is its unit vector in the machine frame (z < 0).
+pub fn reactions(machine: &Machine, support: Support, masses: &Masses, gravity: DVec3) -> Reactions {
+    let p = points(machine, support.state);
+    match support.rear {
+        RearAxleState::Free => free(&p, masses, gravity),
+        RearAxleState::Locked => locked(&p, masses, gravity),
+    }
+}
+
+fn free(p: &crate::support::Points, masses: &Masses, gravity: DVec3) -> Reactions {
+    let centre = along_gravity(masses.sprung_moment / masses.sprung, gravity);
+    let [a, b] = p.front.map(|f| along_gravity(f, gravity));
+    let c = along_gravity(p.pin, gravity);
+    let cross = |u: DVec2, v: DVec2| u.x * v.y - u.y * v.x;
+    let whole = cross(b - a, c - a);
+    let share_c = cross(b - a, centre - a) / whole;
+    let share_b = cross(centre - a, c - a) / whole;
+    let w = masses.sprung * G;
+    let (front_right, pin) = (share_b * w, share_c * w);
+    let front_left = w - front_right - pin;
+
+    // Rear axle: pin force and own weight to its two contacts, seen along gravity.
+    let axle = masses.axle * G;
+    let rear = pin + axle;
+    let pin_y = c.y;
+    let axle_y = if masses.axle > 0.0 { along_gravity(masses.axle_moment / masses.axle, gravity).y } else { 0.0 };
+    let half = p.rear[0].y;
+    let left_share = if rear.abs() > 0.0 { 0.5 + (pin * pin_y + axle * axle_y) / (2.0 * half * rear) } else { 0.5 };
+    let force = [front_left, front_right, rear * left_share, rear * (1.0 - left_share)];
+    Reactions { force, stands: force.iter().all(|f| *f >= 0.0) }
+}
+
+fn locked(p: &crate::support::Points, masses: &Masses, gravity: DVec3) -> Reactions {
+    let contacts = [p.front[0], p.front[1], p.rear[0], p.rear[1]].map(|q| q.truncate());
+    let w = masses.total() * G;
+    let centre = along_gravity(masses.centre(), gravity);
+    let mut active = [true; 4];
+    // Each round drops one contact in tension; with two or fewer left there is no support.
+    for _ in 0..4 {
+        let Some(force) = spread(&contacts, active, w, centre) else { break };
+        match (0..4).filter(|i| active[*i]).min_by(|a, b| force[*a].total_cmp(&force[*b])) {
+            Some(i) if force[i] < -1e-9 * w => active[i] = false,
+            _ => return Reactions { force, stands: true },
+        }
+    }
+    let mut force = spread(&contacts, [true; 4], w, centre).unwrap_or([f64::NAN; 4]);
+    for f in &mut force {
+        *f = f.max(0.0);
+    }
+    Reactions { force, stands: false }
+}
+
+/// Forces `N_i = α + β x_i + γ y_i` on the active contacts (equal springs under a rigid body).
+fn spread(contacts: &[DVec2; 4], active: [bool; 4], w: f64, centre: DVec2) -> Option<[f64; 4]> {
+    if active.iter().filter(|a| **a).count() < 3 {
+        return None;
+    }
+    let used = || contacts.iter().zip(active).filter(|(_, a)| *a).map(|(c, _)| *c);
+    let mut m = glam::DMat3::ZERO;
+    for c in used() {
+        let v = DVec3::new(1.0, c.x, c.y);
+        m += glam::DMat3::from_cols(v * v.x, v * v.y, v * v.z);
+    }
+    if m.determinant().abs() < 1e-9 {
+        return None;
+    }
+    let k = m.inverse() * (DVec3::new(1.0, centre.x, centre.y) * w);
+    let mut force = [0.0; 4];
+    for i in 0..4 {
+        if active[i] {
+            force[i] = k.x + k.y * contacts[i].x + k.z * contacts[i].y;
+        }
+    }
+    Some(force)
+}

@@ -1,0 +1,96 @@
+//! What the machine stands on, and the lines it tips over.
+
+use geometry::DVec3;
+use machine::{Machine, SupportState};
+use serde::{Deserialize, Serialize};
+
+/// Whether the rear axle may oscillate.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, schemars::JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum RearAxleState {
+    /// It may: the frame rests on the rear pin.
+    Free,
+    /// It may not: four contacts.
+    Locked,
+}
+
+/// A support state in full.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Support {
+    /// Tyres or stabilizers.
+    pub state: SupportState,
+    /// Rear axle free or locked.
+    pub rear: RearAxleState,
+}
+
+/// Which way it goes over.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize, schemars::JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum TipsOver {
+    /// Forward.
+    Front,
+    /// Backward.
+    Rear,
+    /// To the left.
+    Left,
+    /// To the right.
+    Right,
+}
+
+/// A tipping line: through two supports, through the middle of the patches.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct TippingLine {
+    /// Which way.
+    pub over: TipsOver,
+    /// A point on it, m.
+    pub point: DVec3,
+    /// Unit vector along it, so that a restoring moment about it is positive.
+    pub along: DVec3,
+    /// Whether the rear axle's weight counts.
+    pub with_rear_axle: bool,
+}
+
+/// Points that carry: front left, front right, rear left, rear right, and the rear pin, m.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) struct Points {
+    pub(crate) front: [DVec3; 2],
+    pub(crate) rear: [DVec3; 2],
+    pub(crate) pin: DVec3,
+}
+
+pub(crate) fn points(machine: &Machine, state: SupportState) -> Points {
+    let (front_x, front_half) = match (state, &machine.stabilizers) {
+        (SupportState::Stabilizers, Some(s)) => (s.pad.x, s.pad.y),
+        _ => (machine.front.x, machine.front.half_track),
+    };
+    let rear = &machine.rear.axle;
+    Points {
+        front: [DVec3::new(front_x, front_half, 0.0), DVec3::new(front_x, -front_half, 0.0)],
+        rear: [DVec3::new(rear.x, rear.half_track, 0.0), DVec3::new(rear.x, -rear.half_track, 0.0)],
+        pin: DVec3::new(rear.x, 0.0, machine.rear.pin_height),
+    }
+}
+
+/// The four tipping lines of a support state, in the order front, rear, left, right.
+///
+/// With the rear axle free the side lines run from a front support to the pin *at the pin's
+/// height*, and the rear axle's own mass does not help; locked, they run from front to rear contact.
+pub fn tipping_lines(machine: &Machine, support: Support) -> [TippingLine; 4] {
+    let p = points(machine, support.state);
+    let free = support.rear == RearAxleState::Free;
+    let line = |over, from: DVec3, to: DVec3, with_rear_axle| TippingLine {
+        over,
+        point: from,
+        along: (to - from).normalize(),
+        with_rear_axle,
+    };
+    let (rear_left, rear_right) = if free { (p.pin, p.pin) } else { (p.rear[0], p.rear[1]) };
+    // Directions chosen so that weight inside the polygon gives a positive moment: the inside
+    // lies to the right of the direction, seen from above.
+    [
+        line(TipsOver::Front, p.front[0], p.front[1], true),
+        line(TipsOver::Rear, p.rear[1], p.rear[0], true),
+        line(TipsOver::Left, rear_left, p.front[0], !free),
+        line(TipsOver::Right, p.front[1], rear_right, !free),
+    ]
+}

@@ -1,0 +1,36 @@
+//! Ids of the step titles said here. `wording` has the words.
+
+evidence::messages! {
+    /// Working: total mass that counts for the tipping line and its centre of gravity; `axis` names the coordinate (x, y, z).
+    STEP_CENTRE_OF_GRAVITY = "working-centre-of-gravity" [axis];
+    /// Working: mass that counts for the tipping line (without the rear axle where it hangs free).
+    STEP_COUNTED_MASS = "working-counted-mass" [];
+    /// Working: restoring moment about the tipping line by weight.
+    STEP_RESTORING = "working-restoring" [];
+    /// Working: overturning moment of the wind about the tipping line.
+    STEP_WIND_MOMENT = "working-wind-moment" [];
+    /// Working: wind pressure q = ½ρv².
+    STEP_WIND_PRESSURE = "working-wind-pressure" [];
+    /// Working: wind force on one part, named by `part`.
+    STEP_WIND_FORCE = "working-wind-force" [part];
+    /// Working: distance of the centre of gravity from the tipping line.
+    STEP_ARM = "working-arm" [];
+    /// Working: tilt that remains until the moment about the line is zero, in the worst direction.
+    STEP_TILT = "working-tilt" [];
+    /// Working: load at which tipping starts.
+    STEP_TIPPING_LOAD = "working-tipping-load" [];
+    /// Working: load factor = tipping load / upper load.
+    STEP_LOAD_FACTOR = "working-load-factor" [];
+    /// Name of a part: the load.
+    PART_LOAD = "part-load" [];
+    /// Name of a part: the boom.
+    PART_BOOM = "part-boom" [];
+    /// Name of a part: frame and cab.
+    PART_FRAME = "part-frame" [];
+    /// Name of a coordinate: x, forward of the front axle.
+    AXIS_X = "axis-x" [];
+    /// Name of a coordinate: y, left of the middle.
+    AXIS_Y = "axis-y" [];
+    /// Name of a coordinate: z, above the ground.
+    AXIS_Z = "axis-z" [];
+}

@@ -1,0 +1,219 @@
+//! Onset of tipping and what is left before it. Closed form.
+//!
+//! Moment about a line through `P` with unit direction `u`: `M = m·g·(ĝ · a)` with
+//! `a = u × (G − P)` and `ĝ` the unit vector of gravity in the machine frame; positive holds,
+//! zero is the onset (moment balance of a rigid body on one edge).
+
+use crate::{LoadOnBoom, Masses, TippingLine, TipsOver, text};
+use evidence::{Source, Step, Trace};
+use geometry::DVec3;
+use quantity::{Dimension, Quantity, STANDARD_GRAVITY as G};
+
+/// Gravity on level ground.
+pub const LEVEL: DVec3 = DVec3::new(0.0, 0.0, -1.0);
+
+/// Unit vector of gravity in the frame of a machine whose ground rises by `along` ahead (nose up)
+/// and falls by `across` to the left, both as rise over run.
+pub fn gravity_for_slopes(along: f64, across: f64) -> DVec3 {
+    // The ground plane in machine axes: gravity leans backward when the nose is up, left when the left is low.
+    DVec3::new(-along, across, -1.0).normalize()
+}
+
+/// Everything that loads the machine in one corner of the uncertain inputs.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Loading {
+    /// Machine and load.
+    pub masses: Masses,
+    /// Unit vector of gravity in the machine frame.
+    pub gravity: DVec3,
+    /// Wind, whose direction is the worst for each line.
+    pub wind: crate::wind::WindLoad,
+}
+
+/// `a = u × (G·m − P·m)`: first moment about the line, kg·m.
+fn arm(masses: &Masses, line: &TippingLine) -> (f64, DVec3) {
+    let (m, moment) = masses.counted(line.with_rear_axle);
+    (m, line.along.cross(moment - line.point * m))
+}
+
+/// Restoring moment about a line by weight and wind, N·m; negative: it tips.
+pub fn restoring_moment(loading: &Loading, line: &TippingLine) -> f64 {
+    let (_, a) = arm(&loading.masses, line);
+    G * loading.gravity.dot(a) - loading.wind.overturning(line)
+}
+
+/// Tilt at which tipping starts.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Onset {
+    /// Tilt of the whole ground plane, rad.
+    pub tilt: f64,
+    /// Which way it goes over.
+    pub over: TipsOver,
+}
+
+/// Tilt of a level ground plane in the direction of descent `azimuth` (rad, 0 = downhill ahead,
+/// π/2 = downhill to the left) at which the machine starts to tip; `None` if it does not before 90°.
+pub fn onset(masses: &Masses, lines: &[TippingLine], azimuth: f64) -> Option<Onset> {
+    let (s, c) = libm::sincos(azimuth);
+    let downhill = DVec3::new(c, s, 0.0);
+    let mut first: Option<Onset> = None;
+    for line in lines {
+        let (_, a) = arm(masses, line);
+        // ĝ(θ) = sin θ · downhill − cos θ · ẑ: M = sin θ · (a·d) − cos θ · a_z.
+        let (along, level) = (a.dot(downhill), -a.z);
+        let tilt = if level <= 0.0 {
+            Some(0.0)
+        } else if along < 0.0 {
+            Some(libm::atan2(level, -along))
+        } else {
+            None
+        };
+        if let Some(tilt) = tilt
+            && first.is_none_or(|f| tilt < f.tilt)
+        {
+            first = Some(Onset { tilt, over: line.over });
+        }
+    }
+    first
+}
+
+/// Load at `at` (kg) at which the level machine is at the point of tipping over `line`; `None` if
+/// no load there tips it that way.
+pub fn level_tipping_load(masses: &Masses, line: &TippingLine, at: DVec3) -> Option<f64> {
+    let (_, a) = arm(masses, line);
+    let unit = line.along.cross(at - line.point);
+    let (held, asked) = (-a.z, unit.z);
+    (asked > 0.0).then(|| held / asked)
+}
+
+/// How many times the load would start to tip the machine as it stands, over the worst line;
+/// `None`: no load there does. Wind and attitude stay as they are.
+///
+/// `masses` is without the load.
+pub fn load_factor(
+    bare: &Loading,
+    load: LoadOnBoom,
+    lines: &[TippingLine],
+    trace: &mut impl Trace,
+) -> Option<(f64, TipsOver)> {
+    let mut worst: Option<(f64, TippingLine, f64, f64)> = None;
+    for line in lines {
+        let asked = -G * bare.gravity.dot(line.along.cross(load.at - line.point));
+        if asked > 0.0 {
+            let held = restoring_moment(bare, line);
+            let factor = held / (asked * load.mass);
+            if worst.is_none_or(|(w, ..)| factor < w) {
+                worst = Some((factor, *line, held, asked));
+            }
+        }
+    }
+    let (factor, line, held, asked) = worst?;
+    let tipping = held / asked;
+    trace.step(|| Step {
+        title: text::STEP_RESTORING.message(),
+        formula: "M_r = g · ĝ · (u × Σm(r − P)) − M_w  (without load)".into(),
+        values: vec![("g".into(), Quantity::number(G)), ("Σm".into(), kg(bare.masses.counted(line.with_rear_axle).0))],
+        result: ("M_r".into(), nm(held)),
+        source: Source::Mechanics,
+    });
+    trace.step(|| Step {
+        title: text::STEP_TIPPING_LOAD.message(),
+        formula: "W_t = M_r / (g · a_L)".into(),
+        values: vec![
+            ("M_r".into(), nm(held)),
+            ("g".into(), Quantity::number(G)),
+            ("a_L".into(), Quantity::new(asked / G, Dimension::Length)),
+        ],
+        result: ("W_t".into(), kg(tipping)),
+        source: Source::Mechanics,
+    });
+    trace.step(|| Step {
+        title: text::STEP_LOAD_FACTOR.message(),
+        formula: "k = W_t / W".into(),
+        values: vec![("W_t".into(), kg(tipping)), ("W".into(), kg(load.mass))],
+        result: ("k".into(), Quantity::number(factor)),
+        source: Source::CommonPractice,
+    });
+    Some((factor, line.over))
+}
+
+/// Tilt (rad) that the ground may still turn, in the worst direction, until the machine tips over
+/// `line`; negative if it tips already.
+///
+/// With `a = u × Σm(r − P)`, elevation `ψ` of gravity over the plane of line and centre
+/// (`sin ψ = ĝ·a / |a|`) and wind moment `M_w`, tilting by `δ` leaves
+/// `g·|a|·sin(ψ − δ) − M_w`; so `δ = ψ − asin(M_w / (g·|a|))`.
+pub fn tilt_reserve(loading: &Loading, line: &TippingLine, trace: &mut impl Trace) -> f64 {
+    let (mass, a) = arm(&loading.masses, line);
+    let size = a.length();
+    if size == 0.0 || !size.is_finite() {
+        return f64::NAN;
+    }
+    let psi = libm::asin((loading.gravity.dot(a) / size).clamp(-1.0, 1.0));
+    let wind = loading.wind.overturning(line);
+    let tilt = psi - libm::asin((wind / (G * size)).clamp(-1.0, 1.0));
+    trace.step(|| Step {
+        title: text::STEP_COUNTED_MASS.message(),
+        formula: "m = Σm_i".into(),
+        values: vec![("m_A".into(), kg(loading.masses.axle))],
+        result: ("m".into(), kg(mass)),
+        source: Source::Mechanics,
+    });
+    for (axis, symbol, value) in [
+        (text::AXIS_X, "x_G", loading.masses.counted(line.with_rear_axle).1.x / mass),
+        (text::AXIS_Y, "y_G", loading.masses.counted(line.with_rear_axle).1.y / mass),
+        (text::AXIS_Z, "z_G", loading.masses.counted(line.with_rear_axle).1.z / mass),
+    ] {
+        trace.step(|| Step {
+            title: text::STEP_CENTRE_OF_GRAVITY.with("axis", axis),
+            formula: "Σ(m_i · r_i) / m".into(),
+            values: vec![("m".into(), kg(mass))],
+            result: (symbol.into(), Quantity::new(value, Dimension::Length)),
+            source: Source::Mechanics,
+        });
+    }
+    trace.step(|| Step {
+        title: text::STEP_ARM.message(),
+        formula: "d = |u × (G − P)|".into(),
+        values: vec![
+            ("P_x".into(), Quantity::new(line.point.x, Dimension::Length)),
+            ("P_y".into(), Quantity::new(line.point.y, Dimension::Length)),
+            ("P_z".into(), Quantity::new(line.point.z, Dimension::Length)),
+            ("u_x".into(), Quantity::number(line.along.x)),
+            ("u_y".into(), Quantity::number(line.along.y)),
+            ("u_z".into(), Quantity::number(line.along.z)),
+        ],
+        result: ("d".into(), Quantity::new(size / mass, Dimension::Length)),
+        source: Source::Mechanics,
+    });
+    trace.step(|| Step {
+        title: text::STEP_WIND_MOMENT.message(),
+        formula: "M_w = |(u × ΣF_i(r_i − P))_xy|".into(),
+        values: vec![("ΣF".into(), Quantity::new(loading.wind.force, Dimension::Force))],
+        result: ("M_w".into(), nm(wind)),
+        source: Source::Mechanics,
+    });
+    trace.step(|| Step {
+        title: text::STEP_TILT.message(),
+        formula: "δ = asin(ĝ·(u × (G − P)) / d) − asin(M_w / (m · g · d))".into(),
+        values: vec![
+            ("d".into(), Quantity::new(size / mass, Dimension::Length)),
+            ("m".into(), kg(mass)),
+            ("g".into(), Quantity::number(G)),
+            ("M_w".into(), nm(wind)),
+            ("ĝ_x".into(), Quantity::number(loading.gravity.x)),
+            ("ĝ_y".into(), Quantity::number(loading.gravity.y)),
+            ("ĝ_z".into(), Quantity::number(loading.gravity.z)),
+        ],
+        result: ("δ".into(), Quantity::new(tilt, Dimension::Angle)),
+        source: Source::Mechanics,
+    });
+    tilt
+}
+
+fn kg(value: f64) -> Quantity {
+    Quantity::new(value, Dimension::Mass)
+}
+fn nm(value: f64) -> Quantity {
+    Quantity::new(value, Dimension::Moment)
+}

@@ -1,0 +1,7 @@
+//! Statics against published and independent numbers, and properties.
+#![allow(missing_docs, clippy::unwrap_used, clippy::expect_used, clippy::print_stderr, reason = "tests")]
+
+mod properties;
+mod r1;
+mod val_textbook;
+mod val_tipping;
