@@ -155,7 +155,15 @@ impl Chart {
         let boxes = parts.zones.iter().map(|z| bounds(&z.outline)).collect();
         let border = crate::chart_faults::border(&parts.zones);
         let ChartParts {
-            attachment, support, load_centre, load_centre_height, datum, level, zones, not_permitted, certainty,
+            attachment,
+            support,
+            load_centre,
+            load_centre_height,
+            datum,
+            level,
+            zones,
+            not_permitted,
+            certainty,
         } = parts;
         Self {
             attachment,

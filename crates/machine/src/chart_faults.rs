@@ -103,7 +103,8 @@ pub fn chart_problems(chart: &Chart) -> Vec<ChartProblem> {
             }
             let shared = polygon(&a.outline).intersection(&polygon(&b.outline));
             let area = shared.unsigned_area();
-            let length: f64 = shared.iter().flat_map(|p| p.exterior().lines()).map(|l| libm::hypot(l.dx(), l.dy())).sum();
+            let length: f64 =
+                shared.iter().flat_map(|p| p.exterior().lines()).map(|l| libm::hypot(l.dx(), l.dy())).sum();
             if area > SLIVER * length * 0.5 && area > 1e-6 {
                 let at = shared.iter().next().map_or(DVec2::ZERO, |p| middle(p.exterior()));
                 out.push(ChartProblem::Overlap { first: i, second: j, area, at });

@@ -101,10 +101,7 @@ pub fn pair_capacity_kg(forks: &Forks, centre_ahead: f64, centre_left: f64, trac
     trace.step(|| Step {
         title: text::STEP_BLADE_PAIR.message(),
         formula: "W_f = C_b / a".into(),
-        values: vec![
-            ("C_b".into(), Quantity::new(lower, Dimension::Mass)),
-            ("a".into(), Quantity::number(share)),
-        ],
+        values: vec![("C_b".into(), Quantity::new(lower, Dimension::Mass)), ("a".into(), Quantity::number(share))],
         result: ("W_f".into(), Quantity::new(capacity, Dimension::Mass)),
         source: Source::Mechanics,
     });

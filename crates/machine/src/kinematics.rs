@@ -46,12 +46,10 @@ pub fn section_centre(boom: &Boom, at: BoomPosition, index: usize) -> DVec3 {
 
 /// Masses (kg) and centres (m) of boom sections, carriage and attachment.
 pub fn boom_masses(boom: &Boom, attachment: &Attachment, at: BoomPosition) -> impl Iterator<Item = (f64, DVec3)> {
-    (0..boom.sections.len())
-        .map(move |i| (boom.sections[i].mass.si(), section_centre(boom, at, i)))
-        .chain([
-            (boom.carriage_mass.si(), on_carriage(boom, at, boom.carriage_centre)),
-            (attachment.mass.si(), on_carriage(boom, at, attachment.centre)),
-        ])
+    (0..boom.sections.len()).map(move |i| (boom.sections[i].mass.si(), section_centre(boom, at, i))).chain([
+        (boom.carriage_mass.si(), on_carriage(boom, at, boom.carriage_centre)),
+        (attachment.mass.si(), on_carriage(boom, at, attachment.centre)),
+    ])
 }
 
 /// Why the boom does not get to a point.

@@ -7,11 +7,72 @@
 //! - [`distance_check`]: the quick look-up: inside or outside the chart, never "go"
 //! - [`text`]: the ids of every sentence said here
 
+mod check;
+mod checks;
+mod context;
+mod distance_check;
 mod job;
 mod plan;
+mod plan_job;
+mod posed;
+mod scene;
+mod steps;
 pub mod text;
 
+pub use check::{LiftCheck, check_lift};
+pub use distance_check::{DistanceAnswer, DistanceQuestion, MeasuredFrom, MeasuredTo, NoAnswer, distance_check};
 pub use job::{Acceptance, Job, JobMachine, Lift, Matter, Policy, Stand, WindInput};
 pub use plan::{
-    ChartScene, ChartZoneScene, ElevationScene, InputLine, LiftPlan, LineScene, Plan, PlanHead, PolygonScene, StandSummary, LoadSummary, WheelForce,
+    ChartScene, ChartZoneScene, ElevationScene, InputLine, LiftPlan, LineScene, LoadSummary, PLAN_SCHEMA, Plan,
+    PlanHead, PolygonScene, StandSummary, WheelForce,
 };
+pub use plan_job::{digest, plan};
+
+/// Names of the checks that a look into the chart alone does not make.
+pub fn checks_not_in_the_chart() -> [evidence::TextId; 16] {
+    [
+        text::CHECK_MACHINE,
+        text::CHECK_STOPS,
+        text::CHECK_LOAD,
+        text::CHECK_ATTACHMENT,
+        text::CHECK_FORKS,
+        text::CHECK_LEVEL,
+        text::CHECK_LOAD_FACTOR,
+        text::CHECK_TILT,
+        text::CHECK_WIND,
+        text::CHECK_LINE,
+        text::CHECK_GROUND,
+        text::CHECK_LANDING,
+        text::CHECK_EDGES,
+        text::CHECK_OBSTACLES,
+        text::CHECK_PEOPLE,
+        text::CHECK_ROUTE,
+    ]
+}
+
+/// Name of a check by the id that findings carry.
+pub fn check_name(check: &str) -> Option<evidence::TextId> {
+    Some(match check {
+        "machine" => text::CHECK_MACHINE,
+        "stops" => text::CHECK_STOPS,
+        "load" => text::CHECK_LOAD,
+        "attachment" => text::CHECK_ATTACHMENT,
+        "forks" => text::CHECK_FORKS,
+        "rigging" => text::CHECK_RIGGING,
+        "level" => text::CHECK_LEVEL,
+        "chart" => text::CHECK_CHART,
+        "load-factor" => text::CHECK_LOAD_FACTOR,
+        "tilt" => text::CHECK_TILT,
+        "wind" => text::CHECK_WIND,
+        "line" => text::CHECK_LINE,
+        "ground" => text::CHECK_GROUND,
+        "approach" => text::CHECK_APPROACH,
+        "landing" => text::CHECK_LANDING,
+        "edges" => text::CHECK_EDGES,
+        "buried" => text::CHECK_BURIED,
+        "obstacles" => text::CHECK_OBSTACLES,
+        "people" => text::CHECK_PEOPLE,
+        "route" => text::CHECK_ROUTE,
+        _ => return None,
+    })
+}

@@ -2,7 +2,6 @@
 //! degrees clockwise from north.
 
 use evidence::{Certainty, Finding, Message, Ranged, Verdict};
-use quantity::Quantity;
 use serde::{Deserialize, Serialize};
 
 /// Version of the plan's JSON form.
@@ -260,6 +259,3 @@ impl Plan {
         lifts.iter().map(|l| l.verdict).max().unwrap_or(Verdict::NoGo)
     }
 }
-
-/// A value with the finding's unit, for documents that show demand against limit.
-pub type Measured = Quantity;

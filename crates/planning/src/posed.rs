@@ -40,8 +40,7 @@ pub(crate) fn contacts(ctx: &Context<'_>) -> Contacts {
 /// Poses a lift.
 pub(crate) fn pose(ctx: &Context<'_>) -> Result<Posed, NotPosed> {
     let stand = ctx.lift.stand;
-    let footing =
-        footing(&ctx.job.ground, stand.at, stand.heading, &contacts(ctx)).map_err(NotPosed::Ground)?;
+    let footing = footing(&ctx.job.ground, stand.at, stand.heading, &contacts(ctx)).map_err(NotPosed::Ground)?;
     let attachment = ctx.attachment.ok_or(NotPosed::Attachment)?;
     let machine_from_site = footing.site_from_machine.inverse();
 

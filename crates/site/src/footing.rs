@@ -105,13 +105,7 @@ mod tests {
                 (10.0 + slope_east * (f64::from(col) - 20.0) + slope_north * (20.0 - f64::from(row))) as f32
             })
             .collect();
-        let grid = Grid {
-            north_west: DVec2::new(-20.0, 20.0),
-            cell: DVec2::ONE,
-            rows: 41,
-            cols: 41,
-            heights,
-        };
+        let grid = Grid { north_west: DVec2::new(-20.0, 20.0), cell: DVec2::ONE, rows: 41, cols: 41, heights };
         let source = GroundSource { name: "plane".into(), terrain: Terrain::Grid(grid), accuracy: 0.03, date: None };
         Ground { surfaces: vec![source] }
     }

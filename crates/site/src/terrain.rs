@@ -107,7 +107,10 @@ impl Grid {
     /// Smallest and largest cell centre, m.
     pub fn bounds(&self) -> (DVec2, DVec2) {
         let span = DVec2::new((self.cols.max(1) - 1) as f64 * self.cell.x, (self.rows.max(1) - 1) as f64 * self.cell.y);
-        (DVec2::new(self.north_west.x, self.north_west.y - span.y), DVec2::new(self.north_west.x + span.x, self.north_west.y))
+        (
+            DVec2::new(self.north_west.x, self.north_west.y - span.y),
+            DVec2::new(self.north_west.x + span.x, self.north_west.y),
+        )
     }
 }
 
@@ -208,10 +211,7 @@ impl Tin {
         Some(a.z + wb * (b.z - a.z) + wc * (c.z - a.z))
     }
 
-    fn short_edges(
-        &self,
-        face: &spade::handles::FaceHandle<'_, spade::handles::InnerTag, Vertex, (), (), ()>,
-    ) -> bool {
+    fn short_edges(&self, face: &spade::handles::FaceHandle<'_, spade::handles::InnerTag, Vertex, (), (), ()>) -> bool {
         face.adjacent_edges().iter().all(|e| e.length_2() <= self.longest_edge * self.longest_edge)
     }
 

@@ -58,5 +58,8 @@ pub(crate) fn finding(ctx: &Context<'_>) -> Finding {
         }
         _ => measured(Finding::new("attachment", status, said(text::ATTACHMENT_FIT))),
     };
-    finding.source(Source::Input { place: format!("{} {}", ctx.machine.id, attachment.id), certainty: evidence::Certainty::Plate })
+    finding.source(Source::Input {
+        place: format!("{} {}", ctx.machine.id, attachment.id),
+        certainty: evidence::Certainty::Plate,
+    })
 }

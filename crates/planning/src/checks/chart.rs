@@ -82,8 +82,7 @@ pub(crate) fn read(
     let excess = if hung { 0.0 } else { (ctx.load.centre_ahead.high - chart.load_centre.si()).max(0.0) };
     let error = ctx.job.policy.stand_error;
     let low = in_machine.min(by_gravity) - DVec2::new(error, posed.footing.accuracy);
-    let high =
-        in_machine.max(by_gravity) + DVec2::new(error + ctx.machine.boom.flex + excess, posed.footing.accuracy);
+    let high = in_machine.max(by_gravity) + DVec2::new(error + ctx.machine.boom.flex + excess, posed.footing.accuracy);
     let point = ChartPoint { at: by_gravity, low, high };
     let reading = chart.read(&point);
     let rated = chart.load_centre.si();
@@ -197,7 +196,9 @@ pub(crate) fn finding(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Fi
             .source(Source::read("29 CFR 1926.602(c)(1)"));
     };
     let Ok(posed) = posed else {
-        return Finding::new("chart", status, text::CHART_NOT_READ).remedy(text::DO_SURVEY).source(Source::CommonPractice);
+        return Finding::new("chart", status, text::CHART_NOT_READ)
+            .remedy(text::DO_SURVEY)
+            .source(Source::CommonPractice);
     };
     let input = Source::Input { place: format!("{} chart", ctx.machine.id), certainty: chart.certainty };
     if let Err(out) = posed.reach {
@@ -269,7 +270,11 @@ fn out_of_reach(ctx: &Context<'_>, posed: &Posed, chart: &Chart, out: OutOfReach
         OutOfReach::Angle(_) => 0.0,
     };
     let finding = Finding::new("chart", Status::NoGo, message);
-    if beyond > 0.0 { finding.remedy(text::DO_NEARER.with("distance", metres(beyond))) } else { finding.remedy(text::DO_OTHER_MACHINE) }
+    if beyond > 0.0 {
+        finding.remedy(text::DO_NEARER.with("distance", metres(beyond)))
+    } else {
+        finding.remedy(text::DO_OTHER_MACHINE)
+    }
 }
 
 /// How far nearer the machine would have to stand for the chart to allow the load, searched in

@@ -101,8 +101,7 @@ pub(crate) fn findings(ctx: &Context<'_>) -> Vec<Finding> {
     let capacity = pair_capacity_kg(forks, centre, y, &mut working);
     let status = within(mass, capacity);
     let id = if status == Status::Go { text::FORKS_WITHIN } else { text::FORKS_OVERLOADED };
-    let message =
-        id.with("mass", kilograms(mass)).with("capacity", kilograms(capacity)).with("centre", metres(centre));
+    let message = id.with("mass", kilograms(mass)).with("capacity", kilograms(capacity)).with("centre", metres(centre));
     let mut finding = Finding::new("forks", status, message)
         .measured(kilograms(mass), kilograms(capacity), reserve(mass, capacity))
         .source(Source::CommonPractice)

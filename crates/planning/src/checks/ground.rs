@@ -25,9 +25,7 @@ fn contact(ctx: &Context<'_>, i: usize) -> Option<ground::Contact> {
 /// The contact that asks most of the ground: by pressure where all are known, else by force.
 fn worst(ctx: &Context<'_>, force: [f64; 4]) -> usize {
     let measure = |i: usize| pressure(ctx, force, i).unwrap_or(f64::INFINITY);
-    (0..4)
-        .max_by(|a, b| measure(*a).total_cmp(&measure(*b)).then(force[*a].total_cmp(&force[*b])))
-        .unwrap_or(0)
+    (0..4).max_by(|a, b| measure(*a).total_cmp(&measure(*b)).then(force[*a].total_cmp(&force[*b]))).unwrap_or(0)
 }
 
 pub(crate) fn status(ctx: &Context<'_>, statics: Option<&Statics>) -> Status {

@@ -24,11 +24,8 @@ pub(crate) fn finding(ctx: &Context<'_>) -> Finding {
     let total = load + ctx.landing.occupied.si();
     let limit = rating.mass.si();
     let id = if status == Status::Go { text::LANDING_CARRIES } else { text::LANDING_OVERLOADED };
-    let message = id
-        .with("landing", name)
-        .with("mass", kilograms(total))
-        .with("rating", kilograms(limit))
-        .with("by", &rating.by);
+    let message =
+        id.with("landing", name).with("mass", kilograms(total)).with("rating", kilograms(limit)).with("by", &rating.by);
     let f = Finding::new("landing", status, message)
         .measured(kilograms(total), kilograms(limit), reserve(total, limit))
         .source(Source::Person { name: rating.by.clone(), statement: name.clone() });

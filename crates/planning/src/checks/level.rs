@@ -59,7 +59,9 @@ pub(crate) fn finding(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Fi
         Err(NotPosed::Ground(heights)) => {
             let missing = heights.iter().position(Option::is_none).unwrap_or(0);
             let message = text::LEVEL_NO_GROUND.with("wheel", contact_names(ctx)[missing]);
-            return Finding::new("level", Status::CannotTell, message).remedy(text::DO_SURVEY).source(Source::Mechanics);
+            return Finding::new("level", Status::CannotTell, message)
+                .remedy(text::DO_SURVEY)
+                .source(Source::Mechanics);
         }
         Err(NotPosed::Attachment) => {
             return Finding::new("level", Status::CannotTell, text::CHART_NOT_READ)
@@ -102,7 +104,8 @@ pub(crate) fn finding(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Fi
         .with("tolerance_across", angle(side))
         .with("tolerance_along", angle(fore));
     // The direction with less reserve is the one shown as a length.
-    let (demand, bound) = if reserve(l.roll, side) <= reserve(l.pitch, fore) { (l.roll, side) } else { (l.pitch, fore) };
+    let (demand, bound) =
+        if reserve(l.roll, side) <= reserve(l.pitch, fore) { (l.roll, side) } else { (l.pitch, fore) };
     Finding::new("level", Status::Go, message)
         .measured(angle(demand), angle(bound), reserve(demand, bound))
         .source(chart)

@@ -179,8 +179,7 @@ fn nearest(
     line: &PowerLine,
     required: f64,
 ) -> Option<(f64, DVec3)> {
-    let foot = posed.footing.site_from_machine
-        * DVec3::new(ctx.machine.boom.foot.x, 0.0, ctx.machine.boom.foot.y);
+    let foot = posed.footing.site_from_machine * DVec3::new(ctx.machine.boom.foot.x, 0.0, ctx.machine.boom.foot.y);
     let radius = reach_radius(ctx) + ctx.load.height + ctx.load.hanging.as_ref().map_or(0.0, |h| h.drop);
     let here = Segment { a: foot, b: foot };
     let mut chords: Vec<(f64, Segment)> = line
@@ -296,7 +295,8 @@ pub(crate) fn finding(ctx: &Context<'_>, line: &PowerLine, outcome: &LineOutcome
                 result: ("d_min".into(), metres(distance)),
                 source: Source::Mechanics,
             });
-            let said = |id| -> Message { named(id).with("distance", metres(distance)).with("required", metres(needed)) };
+            let said =
+                |id| -> Message { named(id).with("distance", metres(distance)).with("required", metres(needed)) };
             let f = match status {
                 Status::Go => Finding::new("line", status, said(text::LINE_CLEAR)),
                 Status::Condition => {

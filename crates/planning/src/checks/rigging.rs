@@ -54,11 +54,10 @@ pub(crate) fn findings(ctx: &Context<'_>) -> Vec<Finding> {
     let limit = hanging.leg_limit.si();
     let status = within(leg, limit);
     let id = if status == Status::Go { text::RIGGING_WITHIN } else { text::RIGGING_OVERLOADED };
-    let mut finding =
-        Finding::new("rigging", status, id.with("force", kilograms(leg)).with("limit", kilograms(limit)))
-            .measured(kilograms(leg), kilograms(limit), reserve(leg, limit))
-            .source(Source::Mechanics)
-            .working(working);
+    let mut finding = Finding::new("rigging", status, id.with("force", kilograms(leg)).with("limit", kilograms(limit)))
+        .measured(kilograms(leg), kilograms(limit), reserve(leg, limit))
+        .source(Source::Mechanics)
+        .working(working);
     if status != Status::Go {
         finding = finding.remedy(text::DO_STRONGER_SLINGS);
     }

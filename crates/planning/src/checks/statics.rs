@@ -4,7 +4,7 @@
 //! The load is also taken away (set down, boom still up): it is never counted on to steady.
 
 use super::parts::wind_parts;
-use super::{NEAR, angle, newtons, reserve};
+use super::{NEAR, angle, reserve};
 use crate::context::Context;
 use crate::posed::Posed;
 use crate::text;
@@ -14,8 +14,8 @@ use machine::{Attachment, BoomPosition};
 use quantity::{Quantity, Si};
 use stability::wind::WindLoad;
 use stability::{
-    LoadOnBoom, Loading, Masses, RearAxleState, Support, TippingLine, TipsOver, gravity_for_slopes, load_factor, reactions,
-    tilt_reserve, tipping_lines,
+    LoadOnBoom, Loading, Masses, RearAxleState, Support, TippingLine, TipsOver, gravity_for_slopes, load_factor,
+    reactions, tilt_reserve, tipping_lines,
 };
 
 /// Worst of everything.
@@ -67,22 +67,17 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
     let lines = tipping_lines(ctx.machine, support(ctx));
     let load = ctx.load;
     let flex = ctx.machine.boom.flex;
-    let aheads = if load.hanging.is_some() {
-        [0.0, flex]
-    } else {
-        [load.centre_ahead.low, load.centre_ahead.high + flex]
-    };
+    let aheads =
+        if load.hanging.is_some() { [0.0, flex] } else { [load.centre_ahead.low, load.centre_ahead.high + flex] };
     let gust = ctx.lift.wind.map(|w| w.gust.si());
     let mut found: Option<Statics> = None;
     for boom in poses {
         let bare = Masses::of(ctx.machine, attachment, boom);
         let tool = posed.tool(ctx, attachment, boom);
-        let with_load = gust.map_or(WindLoad::NONE, |v| {
-            WindLoad::of(v, &wind_parts(ctx, tool, boom, true), &mut Silent)
-        });
-        let without = gust.map_or(WindLoad::NONE, |v| {
-            WindLoad::of(v, &wind_parts(ctx, tool, boom, false), &mut Silent)
-        });
+        let with_load =
+            gust.map_or(WindLoad::NONE, |v| WindLoad::of(v, &wind_parts(ctx, tool, boom, true), &mut Silent));
+        let without =
+            gust.map_or(WindLoad::NONE, |v| WindLoad::of(v, &wind_parts(ctx, tool, boom, false), &mut Silent));
         for along in [posed.footing.along.low, posed.footing.along.high] {
             for across in [posed.footing.across.low, posed.footing.across.high] {
                 let gravity = gravity_for_slopes(along, across);
@@ -250,9 +245,4 @@ fn wind_steps(ctx: &Context<'_>, s: &Statics, trace: &mut impl Trace) {
     let Ok([above, _]) = posed.reach else { return };
     let tool = posed.tool(ctx, attachment, above);
     WindLoad::of(gust, &wind_parts(ctx, tool, above, true), trace);
-}
-
-/// Force as the finding of the ground shows it.
-pub(crate) fn force_quantity(force: f64) -> Quantity {
-    newtons(force)
 }

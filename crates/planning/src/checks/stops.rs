@@ -27,9 +27,11 @@ pub(crate) fn status(ctx: &Context<'_>) -> Status {
 /// One finding a stop, or one that says there is none.
 pub(crate) fn findings(ctx: &Context<'_>) -> Vec<Finding> {
     let out: Vec<_> = applying(ctx)
-        .map(|(stop, instead)| {
-            Finding::new("stops", Status::Stop, stop).remedy(instead).source(Source::CommonPractice)
-        })
+        .map(|(stop, instead)| Finding::new("stops", Status::Stop, stop).remedy(instead).source(Source::CommonPractice))
         .collect();
-    if out.is_empty() { vec![Finding::new("stops", Status::Go, text::STOP_NONE).source(Source::CommonPractice)] } else { out }
+    if out.is_empty() {
+        vec![Finding::new("stops", Status::Go, text::STOP_NONE).source(Source::CommonPractice)]
+    } else {
+        out
+    }
 }

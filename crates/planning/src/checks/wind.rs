@@ -30,7 +30,8 @@ pub(crate) fn status(ctx: &Context<'_>) -> Status {
 pub(crate) fn finding(ctx: &Context<'_>) -> Finding {
     let status = status(ctx);
     let speed = |v: f64| Quantity::new(v, Dimension::Speed);
-    let manual = || Source::Input { place: format!("{} limits.wind", ctx.machine.id), certainty: evidence::Certainty::Manual };
+    let manual =
+        || Source::Input { place: format!("{} limits.wind", ctx.machine.id), certainty: evidence::Certainty::Manual };
     match (ctx.lift.wind, limit(ctx)) {
         (None, _) => Finding::new("wind", status, text::WIND_NOT_STATED)
             .remedy(text::DO_STATE_WIND)

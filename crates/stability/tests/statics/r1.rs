@@ -65,10 +65,7 @@ pub(crate) fn r1() -> Machine {
         },
         attachments: vec![forks],
         charts: vec![],
-        limits: Limits {
-            carry: CarryPosition { angle: degrees(5.0), extension: metres(0.0) },
-            wind: None,
-        },
+        limits: Limits { carry: CarryPosition { angle: degrees(5.0), extension: metres(0.0) }, wind: None },
         outline: Outline {
             front: 0.6,
             rear: -4.3,

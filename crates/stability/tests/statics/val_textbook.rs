@@ -85,8 +85,7 @@ fn val_beam_reactions() {
 fn val_wind_forces() {
     use stability::wind::{AIR_DENSITY, Part, WindLoad};
     let force = |gust: f64, area: f64, factor: f64, density: f64, height: f64| {
-        let part =
-            Part { name: stability::text::PART_LOAD.message(), area, factor, at: DVec3::new(0.0, 0.0, height) };
+        let part = Part { name: stability::text::PART_LOAD.message(), area, factor, at: DVec3::new(0.0, 0.0, height) };
         let w = WindLoad::of(gust, &[part], &mut evidence::Silent);
         (w.force * density / AIR_DENSITY, w.moment.z * density / AIR_DENSITY)
     };

@@ -1,0 +1,109 @@
+//! Every check of one lift in fixed order: numbers and status.
+
+use crate::checks::line::LineOutcome;
+use crate::checks::statics::Statics;
+use crate::checks::{
+    approach, attachment, chart, forks, ground, landing, level, line, load, machine_fit, matters, rigging, statics,
+    stops, wind,
+};
+use crate::context::Context;
+use crate::posed::{NotPosed, Posed, pose};
+use crate::{Job, Lift};
+use evidence::{Finding, Status, Verdict};
+
+/// What the checks of one lift found: enough to decide, no text and no working.
+pub struct LiftCheck<'a> {
+    pub(crate) ctx: Context<'a>,
+    pub(crate) posed: Result<Posed, NotPosed>,
+    pub(crate) statics: Option<Statics>,
+    pub(crate) lines: Vec<LineOutcome>,
+    statuses: Vec<Status>,
+}
+
+/// Checks one lift. Every check runs, whatever the others say.
+///
+/// `None` if the lift refers to a machine, load or landing that the job does not have.
+pub fn check_lift<'a>(job: &'a Job, lift: &'a Lift) -> Option<LiftCheck<'a>> {
+    let ctx = Context::new(job, lift)?;
+    let posed = pose(&ctx);
+    let level = posed.as_ref().ok().and_then(|p| level::level(&ctx, p));
+    let statics = match (&posed, ctx.attachment) {
+        (Ok(p), Some(a)) => statics::statics(&ctx, p, a),
+        _ => None,
+    };
+    let lines: Vec<_> = job.lines.iter().map(|l| line::outcome(&ctx, posed.as_ref().ok(), ctx.attachment, l)).collect();
+
+    let mut statuses = vec![
+        machine_fit::status(&ctx),
+        stops::status(&ctx),
+        load::status(&ctx),
+        attachment::status(&ctx),
+        chart::status(&ctx, posed.as_ref()),
+        level.map_or(Status::CannotTell, |l| l.status(&ctx)),
+        statics.as_ref().map_or(Status::CannotTell, |s| s.factor_status(&ctx)),
+        statics.as_ref().map_or(Status::CannotTell, Statics::tilt_status),
+        wind::status(&ctx),
+        ground::status(&ctx, statics.as_ref()),
+        landing::status(&ctx),
+        posed.as_ref().map_or(Status::CannotTell, |p| approach::approach(&ctx, p).status()),
+        matters::status(&ctx),
+    ];
+    statuses.extend(forks::status(&ctx));
+    statuses.extend(rigging::status(&ctx));
+    statuses.extend(lines.iter().zip(&job.lines).map(|(o, l)| o.status(&ctx, l)));
+    if job.lines_complete.is_none() {
+        statuses.push(Status::CannotTell);
+    }
+    Some(LiftCheck { ctx, posed, statics, lines, statuses })
+}
+
+impl LiftCheck<'_> {
+    /// The worst status of all checks decides.
+    pub fn verdict(&self) -> Verdict {
+        self.statuses.iter().max().map_or(Verdict::NoGo, |s| (*s).into())
+    }
+
+    /// Every finding, with its working, in the fixed order of the checks.
+    pub fn findings(&self) -> Vec<Finding> {
+        let ctx = &self.ctx;
+        let posed = self.posed.as_ref();
+        let mut out = stops::findings(ctx);
+        out.push(machine_fit::finding(ctx));
+        out.push(load::finding(ctx));
+        out.push(attachment::finding(ctx));
+        out.extend(forks::findings(ctx));
+        out.extend(rigging::findings(ctx));
+        out.push(level::finding(ctx, posed));
+        out.push(chart::finding(ctx, posed));
+        match &self.statics {
+            Some(s) => {
+                out.push(statics::factor_finding(ctx, s));
+                out.push(statics::tilt_finding(ctx, s));
+            }
+            None => {
+                out.push(statics::not_done("load-factor"));
+                out.push(statics::not_done("tilt"));
+            }
+        }
+        out.push(wind::finding(ctx));
+        out.extend(self.lines.iter().zip(&ctx.job.lines).map(|(o, l)| line::finding(ctx, l, o)));
+        out.push(line::completeness(ctx));
+        out.push(ground::finding(ctx, self.statics.as_ref()));
+        out.push(approach::finding(ctx, posed));
+        out.push(landing::finding(ctx));
+        out.extend(matters::findings(ctx));
+        out
+    }
+}
+
+/// Index of the finding that governs: the worst status; among equals the least reserve, and a
+/// finding with a number before one without.
+pub(crate) fn governing(findings: &[Finding]) -> usize {
+    let worst = findings.iter().map(|f| f.status).max();
+    findings
+        .iter()
+        .enumerate()
+        .filter(|(_, f)| Some(f.status) == worst)
+        .min_by(|(_, a), (_, b)| a.reserve.unwrap_or(f64::INFINITY).total_cmp(&b.reserve.unwrap_or(f64::INFINITY)))
+        .map_or(0, |(i, _)| i)
+}

@@ -1,0 +1,194 @@
+//! The plan of a whole job.
+
+use crate::check::{LiftCheck, check_lift, governing};
+use crate::checks::{chart, ground};
+use crate::plan::PLAN_SCHEMA;
+use crate::{InputLine, Job, LiftPlan, LoadSummary, Plan, PlanHead, StandSummary, scene, steps, text};
+use evidence::{Certainty, Finding, Message, Status};
+use quantity::Si;
+use sha2::{Digest, Sha256};
+
+/// Plans a job: every lift at its stated stand. Same job, same engine version, same plan.
+pub fn plan(job: &Job) -> Plan {
+    let lifts: Vec<_> = job.lifts.iter().map(|l| plan_lift(job, l)).collect();
+    let mut plan = Plan {
+        schema: PLAN_SCHEMA.to_owned(),
+        engine: env!("CARGO_PKG_VERSION").to_owned(),
+        digest: String::new(),
+        head: PlanHead {
+            job: job.name.clone(),
+            site: job.site.clone(),
+            date: job.date.clone(),
+            planner: job.planner.clone(),
+            invented: job.invented,
+        },
+        verdict: Plan::worst(&lifts),
+        lifts,
+        inputs: inputs(job),
+        warnings: warnings(job),
+        cautions: [
+            text::CAUTION_MANUAL,
+            text::CAUTION_COMPETENT,
+            text::CAUTION_INPUTS,
+            text::CAUTION_NEVER,
+            text::CAUTION_TRIAL,
+            text::PLAN_ENDS,
+        ]
+        .map(Message::from)
+        .to_vec(),
+        emergency: [text::EMERGENCY_TIP, text::EMERGENCY_LINE].map(Message::from).to_vec(),
+    };
+    plan.digest = digest(&plan);
+    plan
+}
+
+/// SHA-256 over the plan's JSON with an empty digest: keys in the order of the form, floats in
+/// their shortest form.
+pub fn digest(plan: &Plan) -> String {
+    let mut bare = plan.clone();
+    bare.digest = String::new();
+    // A plan holds only numbers, texts and lists: it always serialises.
+    let bytes = serde_json::to_vec(&bare).unwrap_or_default();
+    Sha256::digest(&bytes).iter().fold(String::new(), |mut hex, byte| {
+        use std::fmt::Write as _;
+        let _ = write!(hex, "{byte:02x}");
+        hex
+    })
+}
+
+fn inputs(job: &Job) -> Vec<InputLine> {
+    job.inputs.clone()
+}
+
+fn warnings(job: &Job) -> Vec<Message> {
+    let mut out = Vec::new();
+    for unit in job.machines.iter().filter(|u| u.machine.invented) {
+        out.push(text::WARN_INVENTED.with("name", &unit.machine.name));
+    }
+    for load in &job.loads {
+        // The middle of the pack lies half its depth ahead: a centre beyond it means heavy parts outside.
+        if load.hanging.is_none() && load.centre_ahead.nominal > load.depth / 2.0 + 0.05 {
+            out.push(text::WARN_HEAVY_OUTSIDE.with("load", &load.name));
+        }
+    }
+    out
+}
+
+fn plan_lift(job: &Job, lift: &crate::Lift) -> LiftPlan {
+    let stand = StandSummary {
+        east_m: lift.stand.at.x,
+        north_m: lift.stand.at.y,
+        heading_deg: geometry::heading_to_degrees(lift.stand.heading),
+        wheel_heights_m: [None; 4],
+        slope_along: None,
+        slope_across: None,
+        ground: None,
+        boom_angle_rad: None,
+        extension_m: None,
+        reach_m: None,
+        height_m: None,
+    };
+    let Some(check) = check_lift(job, lift) else {
+        return unresolved(job, lift, stand);
+    };
+    let ctx = &check.ctx;
+    let findings = check.findings();
+    let posed = check.posed.as_ref().ok();
+    LiftPlan {
+        id: lift.id.clone(),
+        name: lift.name.clone(),
+        machine: ctx.machine.name.clone(),
+        attachment: ctx.attachment.map_or_else(|| lift.attachment.clone(), |a| a.name.clone()),
+        support: lift.support,
+        landing: ctx.landing.name.clone(),
+        load: LoadSummary {
+            name: ctx.load.name.clone(),
+            mass_kg: ctx.load.mass_kg,
+            certainty: ctx.load.certainty,
+            centre_ahead_m: ctx.load.centre_ahead,
+            centre_left_m: ctx.load.centre_left,
+            centre_up_m: ctx.load.centre_up,
+            size_m: [ctx.load.depth, ctx.load.width, ctx.load.height],
+        },
+        stand: posed_stand(&check, stand),
+        verdict: check.verdict(),
+        governing: governing(&findings),
+        steps: posed.map_or_else(Vec::new, |p| steps::steps(ctx, p)),
+        wheels: check.statics.as_ref().map_or_else(Vec::new, |s| ground::wheel_forces(ctx, s)),
+        elevation: posed.and_then(|p| scene::elevation(&check, p)),
+        chart: posed.and_then(|p| scene::chart(&check, p)),
+        findings,
+    }
+}
+
+fn posed_stand(check: &LiftCheck<'_>, mut stand: StandSummary) -> StandSummary {
+    let ctx = &check.ctx;
+    match &check.posed {
+        Err(crate::posed::NotPosed::Ground(heights)) => stand.wheel_heights_m = *heights,
+        Err(crate::posed::NotPosed::Attachment) => {}
+        Ok(posed) => {
+            let f = &posed.footing;
+            stand.wheel_heights_m = f.heights.map(Some);
+            stand.slope_along = Some(f.along);
+            stand.slope_across = Some(f.across);
+            stand.ground = Some(f.source.clone());
+            if let Ok([_, down]) = posed.reach {
+                stand.boom_angle_rad = Some(down.angle);
+                stand.extension_m = Some(down.extension);
+            }
+            if let (Some(chart), Ok([above, _]), Some(a)) = (chart::choose(ctx), posed.reach, ctx.attachment) {
+                let tool = posed.tool(ctx, a, above);
+                let at = chart::read(ctx, posed, chart, a, tool, &mut evidence::Silent).point.at;
+                stand.reach_m = Some(at.x);
+                stand.height_m = Some(at.y);
+            }
+        }
+    }
+    stand
+}
+
+/// A lift whose machine, load or landing is not in the job: nothing can be told.
+fn unresolved(job: &Job, lift: &crate::Lift, stand: StandSummary) -> LiftPlan {
+    let finding = Finding::new("chart", Status::CannotTell, text::CHART_NOT_READ);
+    let zero = evidence::Ranged::exact(0.0);
+    LiftPlan {
+        id: lift.id.clone(),
+        name: lift.name.clone(),
+        machine: job.machines.get(lift.machine).map_or_else(String::new, |m| m.machine.name.clone()),
+        attachment: lift.attachment.clone(),
+        support: lift.support,
+        landing: job.landings.get(lift.landing).map_or_else(String::new, |l| l.name.clone()),
+        load: LoadSummary {
+            name: job.loads.get(lift.load).map_or_else(String::new, |l| l.name.clone()),
+            mass_kg: job.loads.get(lift.load).map_or(zero, |l| l.mass_kg),
+            certainty: Certainty::Estimated,
+            centre_ahead_m: zero,
+            centre_left_m: zero,
+            centre_up_m: zero,
+            size_m: [0.0; 3],
+        },
+        stand,
+        verdict: evidence::Verdict::NoGo,
+        governing: 0,
+        findings: vec![finding],
+        steps: Vec::new(),
+        wheels: Vec::new(),
+        elevation: None,
+        chart: None,
+    }
+}
+
+/// Levels and slopes as angles, for the operator's indicator.
+pub(crate) fn slope_angle(slope: evidence::Ranged) -> f64 {
+    libm::atan(slope.nominal)
+}
+
+/// True where the lift asks for stabilizers.
+pub(crate) fn on_stabilizers(lift: &crate::Lift) -> bool {
+    lift.support == machine::SupportState::Stabilizers
+}
+
+/// Clearance above the landing, m.
+pub(crate) fn clear(lift: &crate::Lift, landing: &site::Landing) -> f64 {
+    lift.clear.si() + landing.upstand
+}

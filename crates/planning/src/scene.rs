@@ -1,0 +1,251 @@
+//! What the drawings show, from the same numbers that the checks used.
+
+use crate::check::LiftCheck;
+use crate::checks::chart as chart_check;
+use crate::checks::line::{LineOutcome, required};
+use crate::posed::Posed;
+use crate::{ChartScene, ChartZoneScene, ElevationScene, LineScene, PolygonScene, text};
+use evidence::{Message, Silent};
+use geometry::{DVec2, DVec3};
+use machine::{AttachmentKind, BoomPosition, Chart, ReachFrom, ReachTo, Reading, SupportState, kinematics};
+use quantity::Si;
+
+/// Points of the picture: forward distance along the heading from the stand, and site height.
+struct View<'a> {
+    posed: &'a Posed,
+    at: DVec2,
+    forward: DVec2,
+}
+
+impl View<'_> {
+    fn site(&self, p: DVec3) -> (f64, f64) {
+        ((p.truncate() - self.at).dot(self.forward), p.z)
+    }
+    fn machine(&self, p: DVec3) -> (f64, f64) {
+        self.site(self.posed.footing.site_from_machine * p)
+    }
+}
+
+/// Side elevation with the load clear above the landing, or carried if the boom does not get there.
+pub(crate) fn elevation(check: &LiftCheck<'_>, posed: &Posed) -> Option<ElevationScene> {
+    let ctx = &check.ctx;
+    let attachment = ctx.attachment?;
+    let machine = ctx.machine;
+    let (s, c) = libm::sincos(ctx.lift.stand.heading);
+    let view = View { posed, at: ctx.lift.stand.at, forward: DVec2::new(c, s) };
+    let boom = posed.reach.map_or(posed.carry, |[above, _]| above);
+    let tool = posed.tool(ctx, attachment, boom);
+
+    let landing_s = (ctx.landing.at - view.at).dot(view.forward);
+    let half = ctx.landing.size.x / 2.0;
+    let (from, to) = (machine.outline.rear - 3.0, (landing_s + half + 3.0).max(machine.outline.front + 4.0));
+    let steps = ((to - from) / 0.25).ceil() as usize;
+    let ground = (0..=steps)
+        .map(|i| {
+            let s = from + (to - from) * i as f64 / steps as f64;
+            (s, ctx.job.ground.height(view.at + view.forward * s).map(|(z, _)| z))
+        })
+        .collect();
+
+    let o = &machine.outline;
+    let rectangle = |x0: f64, x1: f64, z0: f64, z1: f64| {
+        [(x0, z0), (x1, z0), (x1, z1), (x0, z1)]
+            .iter()
+            .map(|(x, z)| view.machine(DVec3::new(*x, 0.0, *z)))
+            .collect::<Vec<_>>()
+    };
+    let mut polygons = vec![
+        PolygonScene {
+            kind: "frame".into(),
+            outline: rectangle(o.rear, o.front - 0.25, o.ground_clearance, o.frame_top),
+        },
+        PolygonScene { kind: "cab".into(), outline: rectangle(o.cab.0, o.cab.1, o.frame_top, o.cab_top) },
+    ];
+    if let (SupportState::Stabilizers, Some(st)) = (ctx.lift.support, &machine.stabilizers) {
+        let w = st.pad_area.sqrt() / 2.0;
+        polygons.push(PolygonScene {
+            kind: "stabilizer".into(),
+            outline: rectangle(st.pad.x - w, st.pad.x + w, 0.0, 0.12),
+        });
+    }
+    let wheel = |axle: &machine::Axle| {
+        let r = axle.tyre.free_radius.si();
+        let (s, z) = view.machine(DVec3::new(axle.x, 0.0, r));
+        (s, z, r)
+    };
+
+    let (load_outline, load_centre, sling) = load_picture(&view, ctx, tool, boom);
+    let tool_line = match &attachment.kind {
+        AttachmentKind::Forks(f) => {
+            let length = f.blades.iter().map(|b| b.length.si()).fold(0.0, f64::max);
+            let carriage = Posed::carriage(tool, boom);
+            let head = kinematics::head(&machine.boom, boom);
+            vec![
+                view.machine(head),
+                view.machine(carriage * DVec3::new(0.0, 0.0, 1.0)),
+                view.machine(tool),
+                view.machine(carriage * DVec3::new(length, 0.0, 0.0)),
+            ]
+        }
+        AttachmentKind::Jib(_) => vec![view.machine(kinematics::head(&machine.boom, boom)), view.machine(tool)],
+    };
+
+    let chart = chart_check::choose(ctx);
+    let datum_x = chart.map_or(machine.front_face(), |c| chart_check::datum_x(ctx, c));
+    let ahead = chart.map_or(0.0, chart_check::measured_ahead);
+    Some(ElevationScene {
+        ground,
+        machine: polygons,
+        wheels: vec![wheel(&machine.rear.axle), wheel(&machine.front)],
+        boom: boom_sections(&view, machine, boom),
+        tool: tool_line,
+        load: load_outline,
+        sling,
+        load_centre,
+        landing: (landing_s - half, landing_s + half, ctx.landing.level),
+        datum: view.machine(DVec3::new(datum_x, 0.0, 0.0)),
+        chart_point: view.machine(Posed::carriage(tool, boom) * DVec3::new(ahead, 0.0, 0.0)),
+        lines: line_scenes(check, &view),
+    })
+}
+
+type Outline = Vec<(f64, f64)>;
+type Sling = Option<(f64, f64, f64, f64)>;
+
+fn load_picture(
+    view: &View<'_>,
+    ctx: &crate::context::Context<'_>,
+    tool: DVec3,
+    boom: BoomPosition,
+) -> (Outline, (f64, f64), Sling) {
+    let load = ctx.load;
+    if let Some(h) = &load.hanging {
+        // Hangs straight down by gravity, in the site frame.
+        let hook = view.machine(tool);
+        let top = (hook.0, hook.1 - h.drop);
+        let half = load.depth / 2.0;
+        let outline = vec![
+            (top.0 - half, top.1),
+            (top.0 + half, top.1),
+            (top.0 + half, top.1 - load.height),
+            (top.0 - half, top.1 - load.height),
+        ];
+        let centre = (top.0, top.1 - load.height + load.centre_up.nominal);
+        return (outline, centre, Some((hook.0, hook.1, top.0, top.1)));
+    }
+    let carriage = Posed::carriage(tool, boom);
+    let corner = |x: f64, z: f64| view.machine(carriage * DVec3::new(x, 0.0, z));
+    let outline =
+        vec![corner(0.0, 0.0), corner(load.depth, 0.0), corner(load.depth, load.height), corner(0.0, load.height)];
+    (outline, corner(load.centre_ahead.nominal, load.centre_up.nominal), None)
+}
+
+/// Sections of the boom from base to tip, each a little slimmer.
+fn boom_sections(view: &View<'_>, machine: &machine::Machine, at: BoomPosition) -> Vec<(f64, f64, f64, f64, f64)> {
+    let b = &machine.boom;
+    let (sin, cos) = libm::sincos(at.angle);
+    let point = |along: f64| {
+        let p = b.foot + DVec2::new(cos, sin) * along;
+        view.machine(DVec3::new(p.x, 0.0, p.y))
+    };
+    let total = b.head_along + at.extension;
+    let n = b.sections.len().max(1);
+    let shares: Vec<f64> = b.sections.iter().map(|s| s.share).collect();
+    (0..n)
+        .map(|i| {
+            // Each section is as long as the retracted boom and slides out by its share.
+            let out = shares.get(i).copied().unwrap_or(1.0) * at.extension;
+            let (from, to) = (if i == 0 { 0.0 } else { out }, (b.head_along + out).min(total));
+            let (p, q) = (point(from.min(to)), point(to));
+            (p.0, p.1, q.0, q.1, b.depth * (1.0 - 0.18 * i as f64).max(0.4))
+        })
+        .collect()
+}
+
+fn line_scenes(check: &LiftCheck<'_>, view: &View<'_>) -> Vec<LineScene> {
+    let ctx = &check.ctx;
+    let left = DVec2::new(-view.forward.y, view.forward.x);
+    check
+        .lines
+        .iter()
+        .zip(&ctx.job.lines)
+        .filter_map(|(outcome, line)| {
+            let (at, nearest) = match *outcome {
+                LineOutcome::Measured { distance, at, .. } => (at, Some(distance)),
+                LineOutcome::NoVoltage => (nearest_span_point(line, view.at)?, None),
+                _ => return None,
+            };
+            Some(LineScene {
+                name: line.name.clone(),
+                at: view.site(at),
+                aside_m: (at.truncate() - view.at).dot(left),
+                required_m: required(ctx, line, &mut Silent),
+                nearest_m: nearest,
+            })
+        })
+        .collect()
+}
+
+/// Point of the line nearest to the stand in plan, at its height; `None` without heights.
+fn nearest_span_point(line: &site::PowerLine, at: DVec2) -> Option<DVec3> {
+    line.spans
+        .iter()
+        .flat_map(|s| s.chords(16))
+        .map(|c| {
+            let d = (c.b - c.a).truncate();
+            let t = if d.length_squared() > 0.0 {
+                ((at - c.a.truncate()).dot(d) / d.length_squared()).clamp(0.0, 1.0)
+            } else {
+                0.0
+            };
+            c.a + (c.b - c.a) * t
+        })
+        .min_by(|a, b| a.truncate().distance(at).total_cmp(&b.truncate().distance(at)))
+}
+
+/// The chart picture, where there is a chart and the boom gets there.
+pub(crate) fn chart(check: &LiftCheck<'_>, posed: &Posed) -> Option<ChartScene> {
+    let ctx = &check.ctx;
+    let chart = chart_check::choose(ctx)?;
+    let worst = chart_check::worst(ctx, posed, chart)?;
+    let pair = |p: &DVec2| (p.x, p.y);
+    Some(ChartScene {
+        zones: chart
+            .zones
+            .iter()
+            .map(|z| ChartZoneScene {
+                name: z.name.clone(),
+                capacity_kg: z.capacity.si(),
+                outline: z.outline.iter().map(pair).collect(),
+            })
+            .collect(),
+        not_permitted: chart.not_permitted.iter().map(|a| a.iter().map(pair).collect()).collect(),
+        at: pair(&worst.point.at),
+        low: pair(&worst.point.low),
+        high: pair(&worst.point.high),
+        load_kg: ctx.load.mass_kg.high,
+        load_centre_m: chart.load_centre.si(),
+        support: chart.support,
+        capacity_factor: match (worst.cap, chart.greatest_kg()) {
+            (Some(cap), greatest) if greatest > 0.0 => (cap / greatest).min(1.0),
+            _ => 1.0,
+        },
+        datum: datum_text(chart),
+        zone: match worst.reading {
+            Reading::Within { zone, .. } => Some(zone),
+            Reading::Outside => None,
+        },
+    })
+}
+
+fn datum_text(chart: &Chart) -> Message {
+    match (chart.datum.reach_from, chart.datum.reach_to) {
+        (ReachFrom::FrontTyreFace, ReachTo::LoadCentre) => text::DATUM_TYRE_LOAD_CENTRE,
+        (ReachFrom::FrontTyreFace, ReachTo::ForkHeel) => text::DATUM_TYRE_HEEL,
+        (ReachFrom::FrontTyreFace, ReachTo::Hook) => text::DATUM_TYRE_HOOK,
+        (ReachFrom::FrontAxle, ReachTo::LoadCentre) => text::DATUM_AXLE_LOAD_CENTRE,
+        (ReachFrom::FrontAxle, ReachTo::ForkHeel) => text::DATUM_AXLE_HEEL,
+        (ReachFrom::FrontAxle, ReachTo::Hook) => text::DATUM_AXLE_HOOK,
+    }
+    .message()
+}
