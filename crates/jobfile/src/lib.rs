@@ -1,1 +1,51 @@
-//! Bytes of a job folder to a Job, or every fault at once
+//! Bytes of a job folder to a [`planning::Job`], or every fault at once. Pure.
+//!
+//! - [`read_job`]: `job.toml` with everything it names, from a [`Folder`]
+//! - [`read_machine`]: one machine file
+//! - [`read_table`]: any TOML or JSON file as a [`Document`], decoded key by key through [`Reader`]:
+//!   every value is checked, every key not asked for is a fault
+//! - [`starter_job`]: the files of a new job, with comments
+//! - [`text`]: the ids of what faults say
+//!
+//! Places count lines, columns and list entries from 1. `docs/job-files.md` has every key.
+
+mod accept_section;
+mod attachment_section;
+mod boom_section;
+mod certainty;
+mod chart_reach;
+mod chart_section;
+mod document;
+mod folder;
+mod format;
+mod ground_section;
+mod ids;
+mod job_file;
+mod landing_section;
+mod lift_section;
+mod line_index;
+mod line_section;
+mod load_mass;
+mod load_section;
+mod machine_file;
+mod machine_section;
+mod nearest;
+mod node;
+mod parse_json;
+mod parse_toml;
+mod policy_section;
+mod quantity_value;
+mod starter;
+mod table;
+pub mod text;
+
+pub use document::{Document, read_table};
+pub use folder::{Folder, stays_inside};
+pub use job_file::{JOB_FILE, JOB_FORMAT, read_job};
+pub use load_mass::usual_uncertainty;
+pub use load_section::SHEET_WIND_FACTOR;
+pub use machine_file::{MACHINE_FORMAT, read_machine};
+pub use node::{Entry, Node, Table, Value};
+pub use quantity_value::{Bound, Fact};
+pub use starter::starter_job;
+pub use table::Reader;

@@ -1,0 +1,45 @@
+//! Whether the boom gets to a zone of a chart at all.
+
+use geometry::DVec2;
+use machine::{Attachment, Chart, Machine, ReachFrom, ReachTo, kinematics};
+use quantity::Si;
+
+/// Zones drawn by hand may lie this far beyond the boom's own reach, m.
+const DRAWING: f64 = 0.25;
+
+/// True if some point of the zone (its corners, the points between and the middle) lies within
+/// reach, or nearer to it than a drawing error.
+pub(crate) fn reaches(machine: &Machine, attachment: &Attachment, chart: &Chart, outline: &[DVec2]) -> bool {
+    let to_tool = tool_from_chart(machine, chart);
+    let around = [DVec2::ZERO, DVec2::X, DVec2::Y, DVec2::NEG_X, DVec2::NEG_Y].map(|d| d * DRAWING);
+    points(outline).any(|p| {
+        around.iter().any(|d| kinematics::position_for(&machine.boom, attachment, p + to_tool + *d, 0.0).is_ok())
+    })
+}
+
+/// From a chart's (reach, height) to the tool point in the machine's middle plane, m.
+fn tool_from_chart(machine: &Machine, chart: &Chart) -> DVec2 {
+    let from = match chart.datum.reach_from {
+        ReachFrom::FrontTyreFace => machine.front_face(),
+        ReachFrom::FrontAxle => 0.0,
+    };
+    let beyond = match chart.datum.reach_to {
+        ReachTo::LoadCentre => chart.load_centre.si(),
+        ReachTo::ForkHeel | ReachTo::Hook => 0.0,
+    };
+    DVec2::new(from - beyond, 0.0)
+}
+
+/// Points over the zone: along each edge, and between each edge and the middle.
+fn points(outline: &[DVec2]) -> impl Iterator<Item = DVec2> + '_ {
+    const STEPS: usize = 12;
+    let middle = outline.iter().copied().sum::<DVec2>() / outline.len().max(1) as f64;
+    (0..outline.len()).flat_map(move |i| {
+        let (a, b) = (outline[i], outline[(i + 1) % outline.len()]);
+        (0..STEPS * STEPS).map(move |k| {
+            let along = (k % STEPS) as f64 / STEPS as f64;
+            let inward = (k / STEPS) as f64 / (STEPS - 1) as f64;
+            a.lerp(b, along).lerp(middle, inward)
+        })
+    })
+}

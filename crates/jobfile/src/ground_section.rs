@@ -1,0 +1,115 @@
+//! `[[ground]]`: survey files, in order of priority.
+
+use crate::job_file::{Files, all, as_date};
+use crate::node::{Node, Value};
+use crate::quantity_value::Bound::Positive;
+use crate::table::Reader;
+use crate::text;
+use evidence::Certainty;
+use planning::InputLine;
+use quantity::Dimension as D;
+use site::GroundSource;
+use survey::{Column, GroundOptions, GroundReading, LengthUnit, LevelColumns, Window, read_ground, read_tiles};
+
+const UNITS: [(&str, LengthUnit); 3] =
+    [("m", LengthUnit::Metre), ("ft", LengthUnit::Foot), ("US ft", LengthUnit::UsSurveyFoot)];
+
+pub(crate) fn surfaces(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Vec<GroundSource>> {
+    if !root.has("ground") {
+        root.warning("ground", text::NO_GROUND, None);
+    }
+    all(root.tables("ground").iter().map(|t| surface(t, files)).collect())
+}
+
+fn surface(t: &Reader<'_>, files: &mut Files<'_>) -> Option<GroundSource> {
+    let (one, many) = (t.optional("file"), t.optional("files"));
+    let accuracy = t.si("accuracy", D::Length, Positive);
+    let date = t.optional("date").and_then(|node| as_date(t, node, "date"));
+    let certainty = t.sourced(&Node { value: Value::Nothing, span: t.span() }, "file");
+    let units = unit(t, "units");
+    let options = GroundOptions {
+        units: units.flatten(),
+        height_units: unit(t, "height_units").flatten(),
+        crs: t.text_or_none("crs"),
+        longest_edge: t.decision_or_none("longest_edge", D::Length, Positive),
+        window: window(t),
+        columns: columns(t),
+    };
+    t.done();
+    let opened = match (one, many) {
+        (Some(node), None) => vec![files.open(t, node, "file")],
+        (None, Some(node)) => t.as_list(node, "files")?.iter().map(|item| files.open(t, item, "files")).collect(),
+        (Some(_), Some(_)) => {
+            t.fault("files", text::EITHER_OR.with("first", "file").with("second", "files"), None);
+            return None;
+        }
+        (None, None) => {
+            t.missing("file", "file = \"survey/levels.csv\"");
+            return None;
+        }
+    };
+    let opened = all(opened)?;
+    let names: Vec<&str> = opened.iter().map(|(name, _)| name.as_str()).collect();
+    let name = names.join(", ");
+    let reading = match &opened[..] {
+        [(name, bytes)] => read_ground(name, bytes, &options),
+        tiles => read_tiles(&tiles.iter().map(|(n, b)| (n.as_str(), b.as_slice())).collect::<Vec<_>>(), &options),
+    };
+    let GroundReading { terrain, facts, notes } = match reading {
+        Ok(reading) => reading,
+        Err(faults) => {
+            files.faults.append(faults);
+            return None;
+        }
+    };
+    files.faults.append(notes);
+    let (accuracy, certainty): (f64, Certainty) = (accuracy?, certainty?);
+    files.inputs.push(InputLine {
+        name: name.clone(),
+        place: t.path().to_owned(),
+        value: date.iter().cloned().chain([facts.ground_points.to_string()]).collect::<Vec<_>>().join("; "),
+        certainty,
+    });
+    Some(GroundSource { name, terrain, accuracy, date })
+}
+
+fn unit(t: &Reader<'_>, key: &str) -> Option<Option<LengthUnit>> {
+    let node = t.optional(key)?;
+    Some(t.as_choice(node, key, &UNITS))
+}
+
+/// `columns = { east = "E", north = "N", height = "Z" }`: of a level file, by name or by place from 1.
+fn columns(t: &Reader<'_>) -> Option<LevelColumns> {
+    let c = t.table_or_none("columns")?;
+    let column = |key: &str, node: &Node| match &node.value {
+        Value::Number(_) => {
+            let place = c.count(key, "", 1)?;
+            Some(Column::Number(usize::try_from(place).ok()?))
+        }
+        Value::Text(name) if !name.trim().is_empty() => Some(Column::Name(name.clone())),
+        _ => {
+            c.wrong_type(node, key, text::TYPE_TEXT);
+            None
+        }
+    };
+    let needed = |key: &str| c.required(key, &format!("{key} = 2")).and_then(|node| column(key, node));
+    let (east, north, height) = (needed("east"), needed("north"), needed("height"));
+    let point = c.optional("point").and_then(|node| column("point", node));
+    c.done();
+    Some(LevelColumns { point, east: east?, north: north?, height: height? })
+}
+
+/// A rectangle to which a large survey is cut.
+fn window(t: &Reader<'_>) -> Option<Window> {
+    let w = t.table_or_none("window")?;
+    let min = w.point("from", "from = [\"0 m\", \"0 m\"]");
+    let max = w.point("to", "to = [\"60 m\", \"50 m\"]");
+    w.done();
+    let (min, max) = (min?, max?);
+    if min.x >= max.x || min.y >= max.y {
+        let low = quantity::metres(min.x);
+        let high = quantity::metres(max.x);
+        w.fault("to", text::ORDER.with("key", "window").with("low", low).with("high", high), None);
+    }
+    Some(Window { min, max })
+}

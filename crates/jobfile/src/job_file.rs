@@ -1,0 +1,205 @@
+//! `job.toml` and everything it names.
+
+use crate::document::read_table;
+use crate::folder::{Folder, stays_inside};
+use crate::ids::Ids;
+use crate::node::{Node, Value};
+use crate::table::Reader;
+use crate::{accept_section, format, ground_section, landing_section, lift_section, line_section, load_section};
+use crate::{machine_section, policy_section, text};
+use evidence::{Faults, Place};
+use planning::{InputLine, Job};
+use site::Ground;
+
+/// Name of the job's own file.
+pub const JOB_FILE: &str = "job.toml";
+
+/// The format of job files that this version reads.
+pub const JOB_FORMAT: &str = "counterpoise-job/1";
+
+/// A job from its folder, with warnings.
+///
+/// # Errors
+/// Every fault of every file, those of `job.toml` first.
+pub fn read_job(folder: &dyn Folder) -> Result<(Job, Faults), Faults> {
+    let bytes = match folder.read(JOB_FILE) {
+        Some(Ok(bytes)) => bytes,
+        other => {
+            let mut faults = Faults::default();
+            let message = match other {
+                Some(Err(reason)) => text::UNREADABLE_FILE.with("file", JOB_FILE).with("reason", reason),
+                _ => text::MISSING_FILE.with("file", JOB_FILE),
+            };
+            let code = message.id.replacen('-', "::", 1);
+            faults.error(&code, Place::file(JOB_FILE), message, None);
+            return Err(faults);
+        }
+    };
+    let document = read_table(JOB_FILE, &bytes);
+    let root = document.root();
+    if !format::check(&root, JOB_FORMAT) {
+        return Err(document.faults());
+    }
+    let mut files = Files { folder, faults: Faults::default(), inputs: Vec::new() };
+    let job = job(&root, &mut files);
+    let mut faults = document.faults();
+    faults.append(files.faults);
+    match job {
+        Some(mut job) if !faults.any_error() => {
+            job.inputs = document.inputs();
+            job.inputs.append(&mut files.inputs);
+            Ok((job, faults))
+        }
+        _ => Err(faults),
+    }
+}
+
+/// The other files of the job: their faults and inputs gather here.
+pub(crate) struct Files<'f> {
+    folder: &'f dyn Folder,
+    pub(crate) faults: Faults,
+    pub(crate) inputs: Vec<InputLine>,
+}
+
+impl Files<'_> {
+    /// Path and bytes of a file that a key names. What is wrong is said at the key.
+    pub(crate) fn open(&self, t: &Reader<'_>, node: &Node, key: &str) -> Option<(String, Vec<u8>)> {
+        let path = t.as_text(node, key)?.to_owned();
+        let hint = || Some(text::HINT_PATH.message());
+        if !stays_inside(&path) {
+            t.fault_at(node, key, text::BAD_PATH.with("path", &path), hint());
+            return None;
+        }
+        match self.folder.read(&path) {
+            Some(Ok(bytes)) => Some((path, bytes)),
+            Some(Err(reason)) => {
+                t.fault_at(node, key, text::UNREADABLE_FILE.with("file", &path).with("reason", reason), None);
+                None
+            }
+            None => {
+                t.fault_at(node, key, text::MISSING_FILE.with("file", &path), hint());
+                None
+            }
+        }
+    }
+}
+
+fn job(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Job> {
+    let name = root.text("name", "name = \"Block C, week 14\"");
+    let site = root.text("site", "site = \"Mill Lane 4\"");
+    let date = date(root, "date");
+    let planner = root.text("planner", "planner = \"A. Planner\"");
+    let invented = root.yes_no("invented").unwrap_or(false);
+    let policy = policy_section::policy(root);
+    let surfaces = ground_section::surfaces(root, files);
+    let lines = line_section::lines(root);
+    let lines_complete = root.table_or_none("lines_complete").and_then(|t| {
+        let by = t.text("by", "by = \"A. Planner, site manager\"");
+        t.done();
+        by
+    });
+
+    let mut machine_ids = Ids::default();
+    let machines = machine_section::machines(root, files, &mut machine_ids);
+    let mut load_ids = Ids::default();
+    let loads = load_section::loads(root, &mut load_ids);
+    let mut landing_ids = Ids::default();
+    let landings = landing_section::landings(root, &mut landing_ids);
+    let lifts = lift_section::lifts(
+        root,
+        &lift_section::Known { machines: &machine_ids, loads: &load_ids, landings: &landing_ids },
+    );
+    let acceptances = accept_section::acceptances(root);
+    root.done();
+    Some(Job {
+        name: name?,
+        site: site?,
+        date: date?,
+        invented,
+        planner: planner?,
+        machines: machines?,
+        loads: loads?,
+        ground: Ground { surfaces: surfaces? },
+        lines: lines?,
+        lines_complete,
+        landings: landings?,
+        lifts: lifts?,
+        policy: policy?,
+        acceptances: acceptances?,
+        inputs: Vec::new(),
+    })
+}
+
+/// A date as year-month-day, in quotes or without.
+pub(crate) fn date(t: &Reader<'_>, key: &str) -> Option<String> {
+    let node = t.required(key, &format!("{key} = \"2027-04-12\""))?;
+    as_date(t, node, key)
+}
+
+pub(crate) fn as_date(t: &Reader<'_>, node: &Node, key: &str) -> Option<String> {
+    let written = match &node.value {
+        Value::Date(d) => d.clone(),
+        Value::Text(s) if !s.trim().is_empty() => s.clone(),
+        Value::Text(_) => {
+            t.fault_at(node, key, text::EMPTY_TEXT.with("key", key), None);
+            return None;
+        }
+        _ => {
+            t.wrong_type(node, key, text::TYPE_DATE);
+            return None;
+        }
+    };
+    if is_date(&written) {
+        return Some(written);
+    }
+    let hint = text::HINT_EXAMPLE.with("example", format!("{key} = \"2027-04-12\""));
+    t.fault_at(node, key, text::BAD_DATE.with("date", written), Some(hint));
+    None
+}
+
+/// True for a day of the Gregorian calendar as `YYYY-MM-DD`.
+fn is_date(text: &str) -> bool {
+    let parts: Vec<&str> = text.split('-').collect();
+    let [y, m, d] = parts[..] else { return false };
+    let digits = |s: &str, n: usize| s.len() == n && s.bytes().all(|b| b.is_ascii_digit());
+    if !(digits(y, 4) && digits(m, 2) && digits(d, 2)) {
+        return false;
+    }
+    let number = |s: &str| s.parse::<u32>().unwrap_or(0);
+    let (y, m, d) = (number(y), number(m), number(d));
+    let leap = (y % 4 == 0 && y % 100 != 0) || y % 400 == 0;
+    let days = match m {
+        4 | 6 | 9 | 11 => 30,
+        2 => 28 + u32::from(leap),
+        1..=12 => 31,
+        _ => 0,
+    };
+    (1..=days).contains(&d)
+}
+
+/// All tables of a list read before one that is wrong ends it.
+pub(crate) fn all<T>(read: Vec<Option<T>>) -> Option<Vec<T>> {
+    read.into_iter().collect()
+}
+
+/// The list under a key must have at least one table.
+pub(crate) fn at_least_one(root: &Reader<'_>, key: &str) {
+    if !root.has(key) {
+        root.missing(key, &format!("[[{key}]]"));
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::is_date;
+
+    #[test]
+    fn dates_are_days_of_the_calendar() {
+        for good in ["2027-04-12", "2028-02-29", "2000-02-29"] {
+            assert!(is_date(good), "{good}");
+        }
+        for bad in ["2027-02-29", "1900-02-29", "2027-13-01", "2027-4-12", "12.04.2027", "2027-04-31", "2027-04-00"] {
+            assert!(!is_date(bad), "{bad}");
+        }
+    }
+}

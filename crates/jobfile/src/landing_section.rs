@@ -1,0 +1,78 @@
+//! `[[landing]]`: what receives the loads.
+
+use crate::ids::Ids;
+use crate::job_file::{all, at_least_one};
+use crate::node::Value;
+use crate::quantity_value::Bound::{Any, NotNegative, Positive, Within};
+use crate::table::Reader;
+use geometry::DVec2;
+use quantity::{Dimension as D, kilograms};
+use site::{ApproachDirection, Landing, LandingRating};
+use std::f64::consts::{FRAC_PI_2, PI, TAU};
+
+pub(crate) fn landings(root: &Reader<'_>, ids: &mut Ids) -> Option<Vec<Landing>> {
+    at_least_one(root, "landing");
+    let tables = root.tables("landing");
+    all(tables.iter().map(|t| landing(t, ids)).collect())
+}
+
+fn landing(t: &Reader<'_>, ids: &mut Ids) -> Option<Landing> {
+    let id = ids.add(t);
+    let name = t.text("name", "name = \"Loading bay, 2nd lift\"");
+    let at = t.fact_point("at", "at = [\"12.0 m\", \"30.0 m\"]");
+    let level = t.si("level", D::Length, Any);
+    let size = t.table("size", "size = { along = \"1.20 m\", across = \"2.40 m\" }").map(|s| {
+        let along = s.si("along", D::Length, Positive);
+        let across = s.si("across", D::Length, Positive);
+        s.done();
+        Some(DVec2::new(along?, across?))
+    });
+    let approach = approach(t);
+    let rating = t.table_or_none("rating").map(|r| {
+        let mass = r.si("mass", D::Mass, Positive);
+        let by = r.text("by", "by = \"C. Scaffold, scaffold designer\"");
+        r.done();
+        Some(LandingRating { mass: kilograms(mass?), by: by? })
+    });
+    let occupied = t.si("occupied", D::Mass, NotNegative);
+    let upstand = t.si("upstand", D::Length, NotNegative);
+    t.done();
+    let rating = match rating {
+        None => None,
+        Some(read) => Some(read?),
+    };
+    Some(Landing {
+        id: id?,
+        name: name?,
+        at: at?,
+        level: level?,
+        size: size??,
+        approach: approach?,
+        rating,
+        occupied: kilograms(occupied?),
+        upstand: upstand?,
+    })
+}
+
+/// A direction with its tolerance, or the word "any". Left out is a fault: it decides from where a
+/// load may come.
+fn approach(t: &Reader<'_>) -> Option<Option<ApproachDirection>> {
+    const EXAMPLE: &str = "approach = { heading = \"90°\", tolerance = \"10°\" } or approach = \"any\"";
+    let node = t.required("approach", EXAMPLE)?;
+    if node.value == Value::Text(String::from("any")) {
+        return Some(None);
+    }
+    let a = t.as_table(node, "approach")?;
+    let heading = heading(&a, "heading");
+    let tolerance = a.decision("tolerance", D::Angle, Within(0.0, FRAC_PI_2));
+    a.done();
+    Some(Some(ApproachDirection { heading: heading?, tolerance: tolerance? }))
+}
+
+/// A heading, degrees clockwise from north, as the inside angle (rad counter-clockwise from east,
+/// −π to π).
+pub(crate) fn heading(t: &Reader<'_>, key: &str) -> Option<f64> {
+    let clockwise = t.decision(key, D::Angle, Within(0.0, TAU))?;
+    let inside = FRAC_PI_2 - clockwise;
+    Some(if inside < -PI { inside + TAU } else { inside })
+}

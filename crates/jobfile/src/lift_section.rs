@@ -1,0 +1,95 @@
+//! `[[lift]]`: one load to a landing from a stand.
+
+use crate::accept_section;
+use crate::chart_section::SUPPORTS;
+use crate::ids::Ids;
+use crate::job_file::{all, at_least_one};
+use crate::landing_section::heading;
+use crate::quantity_value::Bound::{NotNegative, Within};
+use crate::table::Reader;
+use crate::text;
+use planning::{Lift, Stand, WindInput};
+use quantity::{Dimension as D, metres, metres_per_second};
+
+/// The ids that lifts may name.
+pub(crate) struct Known<'i> {
+    pub(crate) machines: &'i Ids,
+    pub(crate) loads: &'i Ids,
+    pub(crate) landings: &'i Ids,
+}
+
+/// What makes a lift an absolute stop.
+#[derive(Debug, Clone, Copy, PartialEq)]
+enum StopWord {
+    People,
+    Shared,
+    Drags,
+    BoomUp,
+    Hand,
+    Seat,
+}
+
+const STOPS: [(&str, StopWord); 6] = [
+    ("raises-people", StopWord::People),
+    ("shared-load", StopWord::Shared),
+    ("drags", StopWord::Drags),
+    ("drives-boom-up", StopWord::BoomUp),
+    ("hand-steadied", StopWord::Hand),
+    ("leaves-seat", StopWord::Seat),
+];
+
+pub(crate) fn lifts(root: &Reader<'_>, known: &Known<'_>) -> Option<Vec<Lift>> {
+    at_least_one(root, "lift");
+    let mut ids = Ids::default();
+    all(root.tables("lift").iter().map(|t| lift(t, known, &mut ids)).collect())
+}
+
+fn lift(t: &Reader<'_>, known: &Known<'_>, ids: &mut Ids) -> Option<Lift> {
+    let id = ids.add(t);
+    let name = t.text("name", "name = \"Blocks to the bay\"");
+    let machine = known.machines.reference(t, "machine", text::KIND_MACHINE);
+    let attachment = t.text("attachment", "attachment = \"forks\"");
+    let support = t.choice("support", &SUPPORTS);
+    let load = known.loads.reference(t, "load", text::KIND_LOAD);
+    let landing = known.landings.reference(t, "landing", text::KIND_LANDING);
+    let stand = t.table("stand", "stand = { at = [\"12.0 m\", \"20.0 m\"], heading = \"0°\" }").map(|s| {
+        let at = s.point("at", "at = [\"12.0 m\", \"20.0 m\"]");
+        let heading = heading(&s, "heading");
+        s.done();
+        Some(Stand { at: at?, heading: heading? })
+    });
+    let clear = t.decision("clear", D::Length, Within(0.0, 5.0));
+    let stop_gust = t.decision_or_none("stop_gust", D::Speed, NotNegative);
+    let stops = stops(t);
+    let acceptances = accept_section::acceptances(t);
+    t.done();
+    let stops = stops?;
+    let has = |word: StopWord| stops.contains(&word);
+    Some(Lift {
+        id: id?,
+        name: name?,
+        machine: machine?,
+        attachment: attachment?,
+        support: support?,
+        load: load?,
+        stand: stand??,
+        landing: landing?,
+        clear: metres(clear?),
+        wind: stop_gust.map(|gust| WindInput { gust: metres_per_second(gust) }),
+        raises_people: has(StopWord::People),
+        shared_load: has(StopWord::Shared),
+        drags: has(StopWord::Drags),
+        drives_boom_up: has(StopWord::BoomUp),
+        hand_steadied: has(StopWord::Hand),
+        leaves_seat: has(StopWord::Seat),
+        acceptances: acceptances?,
+    })
+}
+
+/// `stops = []` states that none of them happens. Left out is a fault: silence is no statement.
+fn stops(t: &Reader<'_>) -> Option<Vec<StopWord>> {
+    let node = t.required("stops", "stops = []")?;
+    let read: Vec<Option<StopWord>> =
+        t.as_list(node, "stops")?.iter().map(|item| t.as_choice(item, "stops", &STOPS)).collect();
+    all(read)
+}

@@ -1,0 +1,99 @@
+//! `[[line]]`: overhead lines.
+
+use crate::job_file::all;
+use crate::node::Value;
+use crate::quantity_value::Bound::{NotNegative, Positive};
+use crate::table::Reader;
+use crate::text;
+use quantity::{Dimension as D, Voltage, kilovolts, metres};
+use site::{DeadConfirmation, PowerLine, Span};
+
+pub(crate) fn lines(root: &Reader<'_>) -> Option<Vec<PowerLine>> {
+    all(root.tables("line").iter().map(line).collect())
+}
+
+fn line(t: &Reader<'_>) -> Option<PowerLine> {
+    let name = t.text("name", "name = \"Line along the road\"");
+    let voltage = voltage(t);
+    let spans = spans(t);
+    let unit = t.list_unit();
+    let course = t.optional("course").map(|node| {
+        let certainty = t.sourced(node, "course");
+        let points = t.as_points(node, "course", unit.as_deref(), 2)?;
+        t.note("course", node, certainty?);
+        Some(points)
+    });
+    let survey_error = t.si("survey_error", D::Length, NotNegative);
+    let swing = t.si("swing", D::Length, NotNegative);
+    let dead = t.table_or_none("dead").map(|d| confirmation(&d));
+    t.done();
+
+    let course = match course {
+        None => Vec::new(),
+        Some(read) => read?,
+    };
+    let spans = spans?;
+    let name = name?;
+    if spans.is_empty() && course.is_empty() {
+        t.fault(
+            "span",
+            text::LINE_NOWHERE.with("line", &name),
+            Some(text::HINT_EXAMPLE.with("example", "[[line.span]]")),
+        );
+        return None;
+    }
+    let dead = match dead {
+        None => None,
+        Some(read) => Some(read?),
+    };
+    Some(PowerLine {
+        name,
+        voltage: voltage?,
+        spans,
+        course,
+        survey_error: metres(survey_error?),
+        swing: metres(swing?),
+        dead,
+    })
+}
+
+/// A voltage, or the word "unknown". Left out is a fault: not known must be said.
+fn voltage(t: &Reader<'_>) -> Option<Option<Voltage>> {
+    let node = t.required("voltage", "voltage = \"11 kV\" or voltage = \"unknown\"")?;
+    if node.value == Value::Text(String::from("unknown")) {
+        return Some(None);
+    }
+    let fact = t.as_fact(node, "voltage", D::Voltage, Positive)?;
+    Some(Some(kilovolts(fact.si / 1000.0)))
+}
+
+fn spans(t: &Reader<'_>) -> Option<Vec<Span>> {
+    all(t.tables("span").iter().map(span).collect())
+}
+
+fn span(t: &Reader<'_>) -> Option<Span> {
+    let from = t.fact_point_3("from", "from = [\"0 m\", \"0 m\", \"9.20 m\"]");
+    let to = t.fact_point_3("to", "to = [\"40 m\", \"0 m\", \"9.00 m\"]");
+    let sag = t.si("sag", D::Length, NotNegative);
+    t.done();
+    let (from, to, sag) = (from?, to?, sag?);
+    let length = libm::hypot(to.x - from.x, to.y - from.y);
+    if length < 0.01 {
+        t.fault("to", text::SPAN_NO_LENGTH, None);
+        return None;
+    }
+    // A conductor hangs a few hundredths of its span; half of it is a slip of the pen.
+    if sag > 0.5 * length {
+        t.fault("sag", text::SAG_TOO_LARGE.with("sag", metres(sag)).with("length", metres(length)), None);
+    }
+    Some(Span { from, to, sag })
+}
+
+fn confirmation(t: &Reader<'_>) -> Option<DeadConfirmation> {
+    let owner = t.text("owner", "owner = \"B. Network, line owner's engineer\"");
+    let permit = t.text("permit", "permit = \"P-118\"");
+    let grounded = t.required("visibly_grounded", "visibly_grounded = true");
+    let grounded = grounded.and_then(|_| t.yes_no("visibly_grounded"));
+    t.done();
+    Some(DeadConfirmation { owner: owner?, permit: permit?, visibly_grounded: grounded? })
+}

@@ -1,0 +1,298 @@
+//! Machine files.
+
+use crate::document::{Document, read_table};
+use crate::quantity_value::Bound::{Any, NotNegative, Positive, Within};
+use crate::table::Reader;
+use crate::{attachment_section, boom_section, chart_section, format, text};
+use evidence::Faults;
+use geometry::{DVec2, DVec3};
+use machine::{
+    Axle, Body, BodyKind, CarryPosition, Limits, Lock, Machine, Outline, RearAxle, Stabilizers, Tyre, WindAreas,
+    WindLimit, WindMeasure,
+};
+use planning::InputLine;
+use quantity::{Dimension as D, kilograms, metres, metres_per_second, pascals, radians};
+
+/// The format of machine files that this version reads.
+pub const MACHINE_FORMAT: &str = "counterpoise-machine/1";
+
+/// A machine from its file, with warnings.
+///
+/// # Errors
+/// Every fault of the file.
+pub fn read_machine(name: &str, bytes: &[u8]) -> Result<(Machine, Faults), Faults> {
+    let (machine, faults, _) = decode(name, bytes);
+    match machine {
+        Some(machine) if !faults.any_error() => Ok((machine, faults)),
+        _ => Err(faults),
+    }
+}
+
+/// The machine where everything in it could be read, every fault, and what goes on the input list.
+pub(crate) fn decode(name: &str, bytes: &[u8]) -> (Option<Machine>, Faults, Vec<InputLine>) {
+    let document = read_table(name, bytes);
+    let root = document.root();
+    let machine = if format::check(&root, MACHINE_FORMAT) { machine(&root) } else { None };
+    let inputs = inputs(&document, &root, machine.as_ref());
+    (machine, document.faults(), inputs)
+}
+
+/// One line for the file, and one for each value that is known otherwise than the file as a whole.
+fn inputs(document: &Document, root: &Reader<'_>, machine: Option<&Machine>) -> Vec<InputLine> {
+    let mut lines = Vec::new();
+    let Some(machine) = machine else { return lines };
+    if let Some(certainty) = root.source() {
+        lines.push(InputLine {
+            name: machine.id.clone(),
+            place: document.file().to_owned(),
+            value: machine.name.clone(),
+            certainty,
+        });
+    }
+    let own = |line: &InputLine| Some(line.certainty) != root.source();
+    lines.extend(document.inputs().into_iter().filter(own));
+    lines
+}
+
+fn machine(root: &Reader<'_>) -> Option<Machine> {
+    let id = root.text("id", "id = \"heron-7\"");
+    let name = root.text("name", "name = \"Heron 7\"");
+    let invented = root.yes_no("invented").unwrap_or(false);
+    let serial = root.text_or_none("serial");
+    let greatest_capacity = root.si("greatest_capacity", D::Mass, Positive);
+    let bodies = bodies(root);
+    let front = root.table("front_axle", "[front_axle]").map(|t| front_axle(&t));
+    let rear = root.table("rear_axle", "[rear_axle]").map(|t| rear_axle(&t));
+    let stabilizers = root.table_or_none("stabilizers").map(|t| stabilizers(&t));
+    let boom = root.table("boom", "[boom]").map(|t| boom_section::boom(&t));
+    let attachments = attachment_section::attachments(root);
+    let limits = root.table("limits", "[limits]").map(|t| limits(&t));
+    let outline = root.table("outline", "[outline]").map(|t| outline(&t));
+    let wind_areas = root.table("wind_areas", "[wind_areas]").map(|t| wind_areas(&t));
+    let charts = root.tables("chart");
+    root.done();
+
+    let stabilizers = match stabilizers {
+        None => None,
+        Some(read) => Some(read?),
+    };
+    let mut machine = Machine {
+        id: id?,
+        name: name?,
+        invented,
+        serial,
+        greatest_capacity: kilograms(greatest_capacity?),
+        bodies: bodies?,
+        front: front??,
+        rear: rear??,
+        stabilizers,
+        boom: boom??,
+        attachments: attachments?,
+        charts: Vec::new(),
+        limits: limits??,
+        outline: outline??,
+        wind_areas: wind_areas??,
+    };
+    standing(root, &machine);
+    if charts.is_empty() {
+        root.warning("chart", text::NO_CHARTS.with("machine", &machine.id), None);
+    }
+    machine.charts = chart_section::charts(&charts, &machine);
+    Some(machine)
+}
+
+fn bodies(root: &Reader<'_>) -> Option<Vec<Body>> {
+    const KINDS: [(&str, BodyKind); 3] =
+        [("frame", BodyKind::Frame), ("front-axle", BodyKind::FrontAxle), ("rear-axle", BodyKind::RearAxle)];
+    if !root.has("body") {
+        root.missing("body", "[[body]]");
+        return None;
+    }
+    let tables = root.tables("body");
+    let read: Vec<(Option<BodyKind>, Option<Body>)> = tables.iter().map(|t| body(t, &KINDS)).collect();
+    // A body that could not be read may be the one that seems to be missing.
+    if read.iter().all(|(kind, _)| kind.is_some()) {
+        for (word, kind) in KINDS {
+            if !read.iter().any(|(k, _)| *k == Some(kind)) {
+                root.fault("body", text::NO_BODY.with("kind", word), None);
+            }
+        }
+    }
+    read.into_iter().map(|(_, body)| body).collect()
+}
+
+fn body(t: &Reader<'_>, kinds: &[(&str, BodyKind)]) -> (Option<BodyKind>, Option<Body>) {
+    let kind = t.choice("kind", kinds);
+    let name = t.text("name", "name = \"counterweight\"");
+    let mass = t.si("mass", D::Mass, Positive);
+    let centre = t.fact_point_3("centre", "centre = [\"-1.90 m\", \"0 m\", \"1.00 m\"]");
+    t.done();
+    let read = || Some(Body { kind: kind?, name: name?, mass: kilograms(mass?), centre: centre? });
+    (kind, read())
+}
+
+fn tyre(t: &Reader<'_>) -> Option<Tyre> {
+    let tyre = t.table("tyre", "tyre = { radius = \"0.60 m\", width = \"0.40 m\", pressure = \"4 bar\" }")?;
+    let radius = tyre.si("radius", D::Length, Within(0.1, 2.0));
+    let width = tyre.si("width", D::Length, Within(0.05, 2.0));
+    let pressure = tyre.required("pressure", "pressure = \"4 bar\"").and_then(|node| {
+        // Solid tyres have none, and not known is said, not left out.
+        match &node.value {
+            crate::Value::Text(t) if t == "unknown" || t == "solid" => Some(None),
+            _ => tyre.as_fact(node, "pressure", D::Pressure, Positive).map(|f| Some(pascals(f.si))),
+        }
+    });
+    tyre.done();
+    Some(Tyre { free_radius: metres(radius?), width: metres(width?), pressure: pressure? })
+}
+
+fn front_axle(t: &Reader<'_>) -> Option<Axle> {
+    let track = t.si("track", D::Length, Within(0.3, 10.0));
+    let tyre = tyre(t);
+    t.done();
+    Some(Axle { x: 0.0, half_track: track? / 2.0, tyre: tyre? })
+}
+
+fn rear_axle(t: &Reader<'_>) -> Option<RearAxle> {
+    const LOCKS: [(&str, Lock); 4] = [
+        ("never", Lock::Never),
+        ("operator", Lock::Operator),
+        ("above-boom-angle", Lock::AboveBoomAngle),
+        ("unknown", Lock::Unknown),
+    ];
+    let wheelbase = t.si("wheelbase", D::Length, Positive);
+    let track = t.si("track", D::Length, Within(0.3, 10.0));
+    let tyre = tyre(t);
+    let pin_height = t.si("pin_height", D::Length, Positive);
+    let oscillation = t.si("oscillation", D::Angle, Within(0.0, 30_f64.to_radians()));
+    let lock = t.choice("lock", &LOCKS);
+    t.done();
+    if let (Some(pin), Some(track)) = (pin_height, track)
+        && pin >= track / 2.0
+    {
+        let message = text::PIN_TOO_HIGH.with("pin", metres(pin)).with("half_track", metres(track / 2.0));
+        t.fault("pin_height", message, None);
+    }
+    Some(RearAxle {
+        axle: Axle { x: -wheelbase?, half_track: track? / 2.0, tyre: tyre? },
+        pin_height: pin_height?,
+        oscillation: radians(oscillation?),
+        lock: lock?,
+    })
+}
+
+fn stabilizers(t: &Reader<'_>) -> Option<Stabilizers> {
+    // Not known counts as free.
+    const REAR: [(&str, bool); 3] = [("free", true), ("locked", false), ("unknown", true)];
+    let ahead = t.si("ahead", D::Length, Any);
+    let spread = t.si("spread", D::Length, Positive);
+    let pad_area = t.si("pad_area", D::Area, Positive);
+    let rear_axle_free = t.choice("rear_axle", &REAR);
+    t.done();
+    Some(Stabilizers { pad: DVec2::new(ahead?, spread? / 2.0), pad_area: pad_area?, rear_axle_free: rear_axle_free? })
+}
+
+fn limits(t: &Reader<'_>) -> Option<Limits> {
+    let angle = t.si("carry_angle", D::Angle, Within(-90_f64.to_radians(), 90_f64.to_radians()));
+    let extension = t.si("carry_extension", D::Length, NotNegative);
+    let wind = t.table_or_none("wind").map(|w| wind_limit(&w));
+    t.done();
+    let wind = match wind {
+        None => None,
+        Some(read) => Some(read?),
+    };
+    Some(Limits { carry: CarryPosition { angle: radians(angle?), extension: metres(extension?) }, wind })
+}
+
+fn wind_limit(t: &Reader<'_>) -> Option<WindLimit> {
+    const MEASURES: [(&str, WindMeasure); 2] =
+        [("gust-at-height", WindMeasure::GustAtHeight), ("forecast-mean", WindMeasure::ForecastMean)];
+    let speed = t.si("speed", D::Speed, Positive);
+    let measure = t.choice("measure", &MEASURES);
+    t.done();
+    Some(WindLimit { speed: metres_per_second(speed?), measure: measure? })
+}
+
+fn outline(t: &Reader<'_>) -> Option<Outline> {
+    let front = t.si("front", D::Length, Any);
+    let rear = t.si("rear", D::Length, Any);
+    let width = t.si("width", D::Length, Positive);
+    let ground_clearance = t.si("ground_clearance", D::Length, NotNegative);
+    let frame_top = t.si("frame_top", D::Length, Positive);
+    let cab_top = t.si("cab_top", D::Length, Positive);
+    let cab = t
+        .required("cab", "cab = [\"-2.0 m\", \"-0.6 m\"]")
+        .and_then(|node| t.as_numbers::<2>(node, "cab", D::Length, None));
+    t.done();
+    for (key, low, high) in [("rear", rear, front), ("cab", cab.map(|c| c[0]), cab.map(|c| c[1]))] {
+        if let (Some(low), Some(high)) = (low, high)
+            && low >= high
+        {
+            t.fault(key, text::ORDER.with("key", key).with("low", metres(low)).with("high", metres(high)), None);
+        }
+    }
+    let cab = cab?;
+    Some(Outline {
+        front: front?,
+        rear: rear?,
+        half_width: width? / 2.0,
+        ground_clearance: ground_clearance?,
+        frame_top: frame_top?,
+        cab_top: cab_top?,
+        cab: (cab[0], cab[1]),
+    })
+}
+
+fn wind_areas(t: &Reader<'_>) -> Option<WindAreas> {
+    let frame_side = t.si("side", D::Area, Positive);
+    let frame_front = t.si("front", D::Area, Positive);
+    let frame_height = t.si("height", D::Length, Positive);
+    t.done();
+    Some(WindAreas { frame_side: frame_side?, frame_front: frame_front?, frame_height: frame_height? })
+}
+
+/// A machine that would tip standing empty, boom down, is described wrongly.
+fn standing(root: &Reader<'_>, machine: &Machine) {
+    let (mass, moment) = weight(machine);
+    let centre = moment / mass;
+    let wheelbase = -machine.rear.axle.x;
+    if !(centre.x < 0.0 && centre.x > -wheelbase) {
+        let message =
+            text::CENTRE_OUTSIDE_WHEELBASE.with("centre", metres(centre.x)).with("wheelbase", metres(wheelbase));
+        root.fault("body", message, Some(text::HINT_CENTRES.message()));
+    }
+    let half_track = machine.front.half_track.min(machine.rear.axle.half_track);
+    if centre.y.abs() >= half_track {
+        let message = text::CENTRE_OUTSIDE_TRACK.with("left", metres(centre.y)).with("half_track", metres(half_track));
+        root.fault("body", message, Some(text::HINT_CENTRES.message()));
+    }
+}
+
+/// Mass (kg) and first moment (kg·m, machine frame) of the machine with its first attachment, boom
+/// at its lowest angle, retracted.
+fn weight(machine: &Machine) -> (f64, DVec3) {
+    use quantity::Si;
+    let mut mass = 0.0;
+    let mut moment = DVec3::ZERO;
+    let mut add = |m: f64, at: DVec3| {
+        mass += m;
+        moment += at * m;
+    };
+    for body in &machine.bodies {
+        add(body.mass.si(), body.centre);
+    }
+    let boom = &machine.boom;
+    let angle = boom.angle_min.si();
+    let along = DVec2::new(libm::cos(angle), libm::sin(angle));
+    let below = DVec2::new(along.y, -along.x);
+    let in_plane = |p: DVec2| DVec3::new(p.x, 0.0, p.y);
+    for section in &boom.sections {
+        add(section.mass.si(), in_plane(boom.foot + along * section.centre_along));
+    }
+    let head = boom.foot + along * boom.head_along + below * boom.head_below;
+    add(boom.carriage_mass.si(), in_plane(head + boom.carriage_centre));
+    if let Some(first) = machine.attachments.first() {
+        add(first.mass.si(), in_plane(head + first.centre));
+    }
+    (mass, moment)
+}

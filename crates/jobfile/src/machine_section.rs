@@ -1,0 +1,61 @@
+//! `[[machine]]`: the machines of a job and their state today.
+
+use crate::ids::Ids;
+use crate::job_file::{Files, all, at_least_one};
+use crate::machine_file;
+use crate::table::Reader;
+use machine::{LockSeen, Machine};
+use planning::JobMachine;
+
+const LOCKS: [(&str, LockSeen); 3] =
+    [("locked", LockSeen::Locked), ("open", LockSeen::Open), ("not-seen", LockSeen::NotSeen)];
+
+pub(crate) fn machines(root: &Reader<'_>, files: &mut Files<'_>, ids: &mut Ids) -> Option<Vec<JobMachine>> {
+    at_least_one(root, "machine");
+    // A file that two machines share says its faults once.
+    let mut told: Vec<String> = Vec::new();
+    all(root.tables("machine").iter().map(|t| machine(t, files, ids, &mut told)).collect())
+}
+
+fn machine(t: &Reader<'_>, files: &mut Files<'_>, ids: &mut Ids, told: &mut Vec<String>) -> Option<JobMachine> {
+    let id = ids.add(t);
+    let file = t.required("file", "file = \"machines/heron-7.toml\"");
+    let opened = file.and_then(|node| files.open(t, node, "file"));
+    let inspected_by = t.text_or_none("inspected_by");
+    let tagged_out = t.text_or_none("tagged_out");
+    let described = opened.and_then(|(path, bytes)| {
+        let (machine, faults, mut inputs) = machine_file::decode(&path, &bytes);
+        let usable = !faults.any_error();
+        if !told.contains(&path) {
+            files.faults.append(faults);
+            files.inputs.append(&mut inputs);
+            told.push(path);
+        }
+        machine.filter(|_| usable)
+    });
+    let attachment_lock = locks(t, described.as_ref());
+    t.done();
+    let mut machine = described?;
+    // Lifts and documents call it by the job's id.
+    machine.id = id?;
+    Some(JobMachine { machine, inspected_by, tagged_out, attachment_lock: attachment_lock? })
+}
+
+/// `locks = { forks = "locked" }`: keys are ids of the machine's attachments.
+fn locks(t: &Reader<'_>, machine: Option<&Machine>) -> Option<Vec<(String, LockSeen)>> {
+    let Some(l) = t.table_or_none("locks") else {
+        return if t.has("locks") { None } else { Some(Vec::new()) };
+    };
+    let Some(machine) = machine else {
+        // Without its file nobody knows which attachments it has.
+        return None;
+    };
+    let mut seen = Vec::new();
+    for attachment in &machine.attachments {
+        if let Some(node) = l.optional(&attachment.id) {
+            seen.push((attachment.id.clone(), l.as_choice(node, &attachment.id, &LOCKS)?));
+        }
+    }
+    l.done();
+    Some(seen)
+}

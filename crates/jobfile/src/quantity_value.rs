@@ -1,0 +1,338 @@
+//! Quantities: "3.00 m", `{ value = "3.00 m", source = "measured" }`, points, ranges.
+
+use crate::node::{Node, Value};
+use crate::table::Reader;
+use crate::{certainty, text};
+use evidence::{Certainty, Message, TextId};
+use geometry::{DVec2, DVec3};
+use quantity::{Dimension, ParseError, Quantity};
+
+/// What a value may be.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Bound {
+    /// Anything finite.
+    Any,
+    /// Zero or more.
+    NotNegative,
+    /// More than zero.
+    Positive,
+    /// From a least to a greatest value, in SI.
+    Within(f64, f64),
+}
+
+/// A value of the world with where it comes from.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Fact {
+    /// The value in the coherent SI unit.
+    pub si: f64,
+    /// How sure it is.
+    pub certainty: Certainty,
+}
+
+impl<'d> Reader<'d> {
+    /// A value that the planner chooses: needs no source. Must be there.
+    pub fn decision(&self, key: &str, dimension: Dimension, bound: Bound) -> Option<f64> {
+        let node = self.required(key, &example(key, dimension))?;
+        self.as_quantity(node, key, dimension, bound, None)
+    }
+
+    /// A value that the planner chooses and may leave out.
+    pub fn decision_or_none(&self, key: &str, dimension: Dimension, bound: Bound) -> Option<f64> {
+        self.optional(key).and_then(|node| self.as_quantity(node, key, dimension, bound, None))
+    }
+
+    /// A value of the world: needs a source, and goes to the input list. Must be there.
+    pub fn fact(&self, key: &str, dimension: Dimension, bound: Bound) -> Option<Fact> {
+        let node = self.required(key, &example(key, dimension))?;
+        self.as_fact(node, key, dimension, bound)
+    }
+
+    /// A value of the world that may be left out.
+    pub fn fact_or_none(&self, key: &str, dimension: Dimension, bound: Bound) -> Option<Fact> {
+        self.optional(key).and_then(|node| self.as_fact(node, key, dimension, bound))
+    }
+
+    /// The SI value of a fact that must be there.
+    pub fn si(&self, key: &str, dimension: Dimension, bound: Bound) -> Option<f64> {
+        self.fact(key, dimension, bound).map(|f| f.si)
+    }
+
+    /// The SI value of a fact that may be left out.
+    pub fn si_or_none(&self, key: &str, dimension: Dimension, bound: Bound) -> Option<f64> {
+        self.fact_or_none(key, dimension, bound).map(|f| f.si)
+    }
+
+    /// A value as a fact: text, or a table with `value` and `source`.
+    pub fn as_fact(&self, node: &'d Node, key: &str, dimension: Dimension, bound: Bound) -> Option<Fact> {
+        if let Value::Table(_) = node.value {
+            let inline = self.as_table(node, key)?;
+            let value = inline.required("value", &example("value", dimension));
+            inline.done();
+            let value = value?;
+            let certainty = inline.sourced(node, "value");
+            let si = inline.as_quantity(value, "value", dimension, bound, None)?;
+            let certainty = certainty?;
+            self.note(key, value, certainty);
+            return Some(Fact { si, certainty });
+        }
+        let certainty = self.sourced(node, key);
+        let si = self.as_quantity(node, key, dimension, bound, None)?;
+        let certainty = certainty?;
+        self.note(key, node, certainty);
+        Some(Fact { si, certainty })
+    }
+
+    /// The source that holds for a value; a fault where there is none.
+    pub fn sourced(&self, node: &Node, key: &str) -> Option<Certainty> {
+        if self.source().is_none() {
+            let hint = text::HINT_SOURCE.with("known", certainty::words());
+            self.fault_at(node, key, text::NO_SOURCE.with("key", key), Some(hint));
+        }
+        self.source()
+    }
+
+    /// Puts a value on the input list.
+    pub fn note(&self, key: &str, node: &Node, certainty: Certainty) {
+        let path = self.path_of(key);
+        self.document().record(path.clone(), &path, self.document().written(node.span), certainty);
+    }
+
+    /// A point of two lengths (a decision).
+    pub fn point(&self, key: &str, example: &str) -> Option<DVec2> {
+        let node = self.required(key, example)?;
+        self.as_numbers::<2>(node, key, Dimension::Length, None).map(DVec2::from_array)
+    }
+
+    /// A point of two lengths that is a fact.
+    pub fn fact_point(&self, key: &str, example: &str) -> Option<DVec2> {
+        let node = self.required(key, example)?;
+        let certainty = self.sourced(node, key);
+        let point = self.as_numbers::<2>(node, key, Dimension::Length, None).map(DVec2::from_array)?;
+        self.note(key, node, certainty?);
+        Some(point)
+    }
+
+    /// A point of three lengths that is a fact.
+    pub fn fact_point_3(&self, key: &str, example: &str) -> Option<DVec3> {
+        let node = self.required(key, example)?;
+        let certainty = self.sourced(node, key);
+        let point = self.as_numbers::<3>(node, key, Dimension::Length, None).map(DVec3::from_array)?;
+        self.note(key, node, certainty?);
+        Some(point)
+    }
+
+    /// A list of exactly `N` quantities. Plain numbers take `unit`, where one is stated.
+    pub fn as_numbers<const N: usize>(
+        &self,
+        node: &'d Node,
+        key: &str,
+        dimension: Dimension,
+        unit: Option<&str>,
+    ) -> Option<[f64; N]> {
+        let items = self.as_list(node, key)?;
+        if items.len() != N {
+            let message = text::LIST_LENGTH.with("key", key).with("expected", N).with("found", items.len());
+            self.fault_at(node, key, message, None);
+            return None;
+        }
+        let values: Vec<Option<f64>> =
+            items.iter().map(|item| self.as_quantity(item, key, dimension, Bound::Any, unit)).collect();
+        let values: Option<Vec<f64>> = values.into_iter().collect();
+        values?.try_into().ok()
+    }
+
+    /// A list of at least `least` points. Plain numbers take `unit`.
+    pub fn as_points(&self, node: &'d Node, key: &str, unit: Option<&str>, least: usize) -> Option<Vec<DVec2>> {
+        let items = self.as_list(node, key)?;
+        if items.len() < least {
+            let message = text::LIST_TOO_SHORT.with("key", key).with("least", least).with("found", items.len());
+            self.fault_at(node, key, message, None);
+            return None;
+        }
+        let points: Vec<Option<DVec2>> = items
+            .iter()
+            .map(|item| self.as_numbers::<2>(item, key, Dimension::Length, unit).map(DVec2::from_array))
+            .collect();
+        points.into_iter().collect()
+    }
+
+    /// `unit = "m"` of a table, for its lists of plain numbers. Only the unit of a length is possible.
+    pub fn list_unit(&self) -> Option<String> {
+        let node = self.optional("unit")?;
+        let unit = self.as_text(node, "unit")?;
+        self.parsed(&format!("1 {unit}"), node, "unit", Dimension::Length)?;
+        Some(unit.to_owned())
+    }
+
+    /// A value as a quantity in SI, within its bound.
+    pub fn as_quantity(
+        &self,
+        node: &'d Node,
+        key: &str,
+        dimension: Dimension,
+        bound: Bound,
+        unit: Option<&str>,
+    ) -> Option<f64> {
+        let plain = matches!(dimension, Dimension::Number | Dimension::Ratio);
+        let written = match (&node.value, unit) {
+            (Value::Text(t), _) => t.clone(),
+            (Value::Number(n), Some(unit)) => format!("{n} {unit}"),
+            (Value::Number(n), None) if plain => n.clone(),
+            (Value::Number(n), None) => {
+                let message = text::VALUE_MISSING_UNIT.with("value", n).with("dimension", name(dimension));
+                let in_list = matches!(self.optional(key).map(|n| &n.value), Some(Value::List(_)));
+                let hint = if in_list && self.asks_for_unit() {
+                    text::HINT_LIST_UNIT.message()
+                } else {
+                    text::HINT_EXAMPLE.with("example", format!("\"{n} {}\"", unit_example(dimension)))
+                };
+                self.document().report_as("quantity::missing-unit", node.span, &self.path_of(key), message, hint);
+                return None;
+            }
+            _ => {
+                self.wrong_type(node, key, if plain { text::TYPE_NUMBER } else { text::TYPE_QUANTITY });
+                return None;
+            }
+        };
+        // A share as a plain number, 0.5, is as good as "50 %".
+        let read_as = if matches!(node.value, Value::Number(_)) && plain { Dimension::Number } else { dimension };
+        let quantity = self.parsed(&written, node, key, read_as)?;
+        let si = quantity.si;
+        let message = match bound {
+            Bound::Any => return Some(si),
+            Bound::NotNegative if si >= 0.0 => return Some(si),
+            Bound::Positive if si > 0.0 => return Some(si),
+            Bound::Within(low, high) if si >= low && si <= high => return Some(si),
+            Bound::NotNegative => text::NEGATIVE.with("key", key).with("value", written),
+            Bound::Positive => text::NOT_POSITIVE.with("key", key).with("value", written),
+            Bound::Within(low, high) => text::OUT_OF_RANGE
+                .with("key", key)
+                .with("value", written)
+                .with("low", Quantity::new(low, dimension))
+                .with("high", Quantity::new(high, dimension)),
+        };
+        self.fault_at(node, key, message, None);
+        None
+    }
+
+    fn parsed(&self, written: &str, node: &Node, key: &str, dimension: Dimension) -> Option<Quantity> {
+        match quantity::parse(written, dimension) {
+            Ok(q) => Some(q),
+            Err(e) => {
+                let (message, hint) = in_words(&e, written, key, dimension);
+                let span = self.document().inside(node.span, written, e.span());
+                self.document().report_as(e.code(), span, &self.path_of(key), message, hint);
+                None
+            }
+        }
+    }
+
+    fn asks_for_unit(&self) -> bool {
+        self.was_asked("unit")
+    }
+}
+
+/// What a quantity that could not be read says, and what to do.
+fn in_words(error: &ParseError, value: &str, key: &str, wanted: Dimension) -> (Message, Message) {
+    let example = text::HINT_EXAMPLE.with("example", example(key, wanted));
+    let dimension = name(wanted);
+    let message = match error {
+        ParseError::Empty { .. } => text::VALUE_EMPTY.with("dimension", dimension),
+        ParseError::NoNumber { .. } => text::VALUE_NO_NUMBER.with("value", value).with("dimension", dimension),
+        ParseError::BadNumber { .. } => text::VALUE_BAD_NUMBER.with("value", value),
+        ParseError::NotFinite { .. } => text::VALUE_NOT_FINITE.with("value", value),
+        ParseError::AmbiguousSeparator { readings: [first, second], .. } => {
+            text::VALUE_AMBIGUOUS_SEPARATOR.with("value", value).with("first", first).with("second", second)
+        }
+        ParseError::MissingUnit { .. } => {
+            let with_unit = format!("\"{} {}\"", value.trim(), unit_example(wanted));
+            return (
+                text::VALUE_MISSING_UNIT.with("value", value).with("dimension", dimension),
+                text::HINT_EXAMPLE.with("example", with_unit),
+            );
+        }
+        ParseError::UnknownUnit { unit, nearest, .. } => {
+            let message = text::VALUE_UNKNOWN_UNIT.with("unit", unit).with("dimension", dimension);
+            let hint = match nearest {
+                Some(near) => text::HINT_NEAREST.with("nearest", *near),
+                None => text::HINT_KNOWN.with("known", quantity::unit_examples(wanted).join(", ")),
+            };
+            return (message, hint);
+        }
+        ParseError::AmbiguousUnit { unit, choices, .. } => {
+            text::VALUE_AMBIGUOUS_UNIT.with("unit", unit).with("choices", choices.join(", "))
+        }
+        ParseError::WrongDimension { found, .. } => {
+            text::VALUE_WRONG_DIMENSION.with("value", value).with("found", name(*found)).with("expected", dimension)
+        }
+        ParseError::AmbiguousRatio { .. } => text::VALUE_AMBIGUOUS_RATIO.with("value", value),
+        ParseError::TooSteep { .. } => text::VALUE_TOO_STEEP.with("value", value),
+        ParseError::BadParts { .. } => text::VALUE_BAD_PARTS.with("value", value),
+        ParseError::Trailing { text: rest, .. } => text::VALUE_TRAILING.with("value", value).with("rest", rest),
+        ParseError::Negative { .. } => text::NEGATIVE.with("key", key).with("value", value),
+        ParseError::Zero { .. } => text::NOT_POSITIVE.with("key", key).with("value", value),
+    };
+    (message, example)
+}
+
+/// The text that names a dimension.
+pub(crate) fn name(dimension: Dimension) -> TextId {
+    match dimension {
+        Dimension::Length => text::DIMENSION_LENGTH,
+        Dimension::Area => text::DIMENSION_AREA,
+        Dimension::Volume => text::DIMENSION_VOLUME,
+        Dimension::Mass => text::DIMENSION_MASS,
+        Dimension::Angle => text::DIMENSION_ANGLE,
+        Dimension::Slope => text::DIMENSION_SLOPE,
+        Dimension::Ratio => text::DIMENSION_RATIO,
+        Dimension::Number => text::DIMENSION_NUMBER,
+        Dimension::Force => text::DIMENSION_FORCE,
+        Dimension::Moment => text::DIMENSION_MOMENT,
+        Dimension::Pressure => text::DIMENSION_PRESSURE,
+        Dimension::Speed => text::DIMENSION_SPEED,
+        Dimension::Voltage => text::DIMENSION_VOLTAGE,
+        Dimension::Density => text::DIMENSION_DENSITY,
+        Dimension::Stiffness => text::DIMENSION_STIFFNESS,
+    }
+}
+
+fn unit_example(dimension: Dimension) -> &'static str {
+    match dimension {
+        Dimension::Length => "m",
+        Dimension::Area => "m²",
+        Dimension::Volume => "m³",
+        Dimension::Mass => "kg",
+        Dimension::Angle => "°",
+        Dimension::Slope | Dimension::Ratio => "%",
+        Dimension::Number => "",
+        Dimension::Force => "kN",
+        Dimension::Moment => "kN·m",
+        Dimension::Pressure => "kPa",
+        Dimension::Speed => "m/s",
+        Dimension::Voltage => "kV",
+        Dimension::Density => "kg/m³",
+        Dimension::Stiffness => "kN/m",
+    }
+}
+
+/// A line of a file with a value of that dimension.
+fn example(key: &str, dimension: Dimension) -> String {
+    let value = match dimension {
+        Dimension::Length => "3.00 m",
+        Dimension::Area => "0.16 m²",
+        Dimension::Volume => "0.5 m³",
+        Dimension::Mass => "1200 kg",
+        Dimension::Angle => "4°",
+        Dimension::Slope => "7 %",
+        Dimension::Ratio => "10 %",
+        Dimension::Number => "1.5",
+        Dimension::Force => "12 kN",
+        Dimension::Moment => "30 kN·m",
+        Dimension::Pressure => "150 kPa",
+        Dimension::Speed => "10 m/s",
+        Dimension::Voltage => "11 kV",
+        Dimension::Density => "1800 kg/m³",
+        Dimension::Stiffness => "600 kN/m",
+    };
+    format!("{key} = \"{value}\"")
+}

@@ -1,0 +1,268 @@
+//! Reading a table key by key: every value asked for is checked, every key not asked for is a fault.
+
+use crate::document::Document;
+use crate::nearest::nearest;
+use crate::node::{Node, Table, Value};
+use crate::{certainty, text};
+use evidence::{Certainty, Message, Severity, TextId};
+use std::cell::RefCell;
+
+/// A table of a file, with the path to it and the nearest `source` around it.
+///
+/// Ask for every key the table may have, then call [`Reader::done`]: the rest is unknown.
+#[derive(Debug)]
+pub struct Reader<'d> {
+    document: &'d Document,
+    table: &'d Table,
+    span: (usize, usize),
+    path: String,
+    source: Option<Certainty>,
+    asked: RefCell<Vec<String>>,
+}
+
+impl<'d> Reader<'d> {
+    pub(crate) fn new(
+        document: &'d Document,
+        table: &'d Table,
+        span: (usize, usize),
+        path: String,
+        around: Option<Certainty>,
+    ) -> Self {
+        let mut reader = Self { document, table, span, path, source: around, asked: RefCell::default() };
+        if let Some(node) = reader.optional("source") {
+            reader.source = reader.certainty(node).or(Some(Certainty::Estimated));
+        }
+        reader
+    }
+
+    /// The document.
+    pub fn document(&self) -> &'d Document {
+        self.document
+    }
+
+    /// Where the table starts.
+    pub fn span(&self) -> (usize, usize) {
+        self.span
+    }
+
+    /// Path of the table in the file ("" for the whole file). Lists count from 1.
+    pub fn path(&self) -> &str {
+        &self.path
+    }
+
+    /// The nearest `source` around the table.
+    pub fn source(&self) -> Option<Certainty> {
+        self.source
+    }
+
+    /// Path of a key of this table.
+    pub fn path_of(&self, key: &str) -> String {
+        if self.path.is_empty() { key.to_owned() } else { format!("{}.{key}", self.path) }
+    }
+
+    /// The value of a key that may be left out.
+    pub fn optional(&self, key: &str) -> Option<&'d Node> {
+        if !self.asked.borrow().iter().any(|k| k == key) {
+            self.asked.borrow_mut().push(key.to_owned());
+        }
+        self.table.get(key)
+    }
+
+    /// The value of a key that must be there; `example` is a line of the file that has it.
+    pub fn required(&self, key: &str, example: &str) -> Option<&'d Node> {
+        let node = self.optional(key);
+        if node.is_none() {
+            self.missing(key, example);
+        }
+        node
+    }
+
+    /// Says that a key is missing.
+    pub fn missing(&self, key: &str, example: &str) {
+        // Behind a grammar error a key may stand unseen.
+        if !self.document.is_broken() {
+            let message = text::MISSING_KEY.with("key", key);
+            self.document.error(
+                self.span,
+                Some(&self.path_of(key)),
+                message,
+                Some(text::HINT_EXAMPLE.with("example", example)),
+            );
+        }
+    }
+
+    /// True if the key is there; counts as asked for.
+    pub fn has(&self, key: &str) -> bool {
+        self.optional(key).is_some()
+    }
+
+    /// A fault at the value of a key (at the table where it is missing).
+    pub fn fault(&self, key: &str, message: impl Into<Message>, hint: Option<Message>) {
+        let span = self.table.get(key).map_or(self.span, |n| n.span);
+        self.document.error(span, Some(&self.path_of(key)), message.into(), hint);
+    }
+
+    /// A warning at the value of a key (at the table where it is missing).
+    pub fn warning(&self, key: &str, message: impl Into<Message>, hint: Option<Message>) {
+        let span = self.table.get(key).map_or(self.span, |n| n.span);
+        self.document.report(Severity::Warning, span, Some(&self.path_of(key)), message.into(), hint);
+    }
+
+    /// A fault at a value.
+    pub fn fault_at(&self, node: &Node, key: &str, message: impl Into<Message>, hint: Option<Message>) {
+        self.document.error(node.span, Some(&self.path_of(key)), message.into(), hint);
+    }
+
+    /// Says that a value is of the wrong kind.
+    pub fn wrong_type(&self, node: &Node, key: &str, expected: TextId) {
+        let message = text::WRONG_TYPE.with("key", key).with("expected", expected).with("found", node.value.kind());
+        self.fault_at(node, key, message, None);
+    }
+
+    /// Ends the reading of this table: keys not asked for are unknown.
+    pub fn done(&self) {
+        let asked = self.asked.borrow();
+        for entry in self.table.entries.iter().filter(|e| !asked.contains(&e.key)) {
+            let known = asked.iter().map(String::as_str);
+            let hint = match nearest(&entry.key, known) {
+                Some(near) => text::HINT_NEAREST.with("nearest", near),
+                None => text::HINT_KNOWN.with("known", asked.join(", ")),
+            };
+            let message = text::UNKNOWN_KEY.with("key", &entry.key);
+            self.document.error(entry.key_span, Some(&self.path_of(&entry.key)), message, Some(hint));
+        }
+    }
+
+    pub(crate) fn was_asked(&self, key: &str) -> bool {
+        self.asked.borrow().iter().any(|k| k == key)
+    }
+
+    /// The table under a key that may be left out.
+    pub fn table_or_none(&self, key: &str) -> Option<Self> {
+        let node = self.optional(key)?;
+        self.as_table(node, key)
+    }
+
+    /// The table under a key that must be there.
+    pub fn table(&self, key: &str, example: &str) -> Option<Self> {
+        let node = self.required(key, example)?;
+        self.as_table(node, key)
+    }
+
+    /// A value as a table.
+    pub fn as_table(&self, node: &'d Node, key: &str) -> Option<Self> {
+        if let Value::Table(table) = &node.value {
+            Some(Self::new(self.document, table, node.span, self.path_of(key), self.source))
+        } else {
+            self.wrong_type(node, key, text::TYPE_TABLE);
+            None
+        }
+    }
+
+    /// The tables of a list (`[[key]]`); none where the key is missing.
+    pub fn tables(&self, key: &str) -> Vec<Self> {
+        let Some(node) = self.optional(key) else { return Vec::new() };
+        let Value::List(items) = &node.value else {
+            self.wrong_type(node, key, text::TYPE_LIST);
+            return Vec::new();
+        };
+        let number = |i: usize| format!("{key}[{}]", i + 1);
+        items.iter().enumerate().filter_map(|(i, item)| self.as_table(item, &number(i))).collect()
+    }
+
+    /// The entries of a list.
+    pub fn as_list(&self, node: &'d Node, key: &str) -> Option<&'d [Node]> {
+        if let Value::List(items) = &node.value {
+            Some(items)
+        } else {
+            self.wrong_type(node, key, text::TYPE_LIST);
+            None
+        }
+    }
+
+    /// A value as text that is not empty.
+    pub fn as_text(&self, node: &'d Node, key: &str) -> Option<&'d str> {
+        match &node.value {
+            Value::Text(t) if t.trim().is_empty() => {
+                self.fault_at(node, key, text::EMPTY_TEXT.with("key", key), None);
+                None
+            }
+            Value::Text(t) => Some(t),
+            _ => {
+                self.wrong_type(node, key, text::TYPE_TEXT);
+                None
+            }
+        }
+    }
+
+    /// Text that must be there.
+    pub fn text(&self, key: &str, example: &str) -> Option<String> {
+        self.required(key, example).and_then(|n| self.as_text(n, key)).map(str::to_owned)
+    }
+
+    /// Text that may be left out.
+    pub fn text_or_none(&self, key: &str) -> Option<String> {
+        self.optional(key).and_then(|n| self.as_text(n, key)).map(str::to_owned)
+    }
+
+    /// True or false; `None` where left out or wrong.
+    pub fn yes_no(&self, key: &str) -> Option<bool> {
+        let node = self.optional(key)?;
+        if let Value::Bool(b) = node.value {
+            Some(b)
+        } else {
+            self.wrong_type(node, key, text::TYPE_BOOL);
+            None
+        }
+    }
+
+    /// A whole number of at least `least` that must be there.
+    pub fn count(&self, key: &str, example: &str, least: i64) -> Option<i64> {
+        let node = self.required(key, example)?;
+        let Value::Number(written) = &node.value else {
+            self.wrong_type(node, key, text::TYPE_WHOLE);
+            return None;
+        };
+        match written.replace('_', "").parse::<i64>() {
+            Ok(n) if (least..=1_000_000).contains(&n) => Some(n),
+            Ok(_) => {
+                let message = text::OUT_OF_RANGE
+                    .with("key", key)
+                    .with("value", written)
+                    .with("low", least.to_string())
+                    .with("high", "1000000");
+                self.fault_at(node, key, message, None);
+                None
+            }
+            Err(_) => {
+                self.wrong_type(node, key, text::TYPE_WHOLE);
+                None
+            }
+        }
+    }
+
+    /// One of some words.
+    pub fn as_choice<T: Copy>(&self, node: &'d Node, key: &str, words: &[(&str, T)]) -> Option<T> {
+        let written = self.as_text(node, key)?;
+        let found = words.iter().find(|(w, _)| *w == written).map(|(_, t)| *t);
+        if found.is_none() {
+            let known = words.iter().map(|(w, _)| *w).collect::<Vec<_>>();
+            let hint = match nearest(written, known.iter().copied()) {
+                Some(near) => text::HINT_NEAREST.with("nearest", near),
+                None => text::HINT_KNOWN.with("known", known.join(", ")),
+            };
+            self.fault_at(node, key, text::BAD_CHOICE.with("key", key).with("value", written), Some(hint));
+        }
+        found
+    }
+
+    /// One of some words, that must be there.
+    pub fn choice<T: Copy>(&self, key: &str, words: &[(&str, T)]) -> Option<T> {
+        let example = format!("{key} = \"{}\"", words.first().map_or("", |(w, _)| w));
+        self.required(key, &example).and_then(|n| self.as_choice(n, key, words))
+    }
+
+    fn certainty(&self, node: &'d Node) -> Option<Certainty> {
+        self.as_choice(node, "source", &certainty::WORDS)
+    }
+}

@@ -1,0 +1,222 @@
+//! Ids of what a fault in a job or machine file says. `wording` has the words.
+//!
+//! The code of a fault is its text's id with the first hyphen as `::`: `jobfile-unknown-key` is
+//! `jobfile::unknown-key`.
+
+evidence::messages! {
+    /// The file breaks the grammar of TOML or JSON; `detail`: what the parser met, in its own words.
+    SYNTAX = "jobfile-syntax" [detail];
+    /// The same key stands twice in one table.
+    DUPLICATE_KEY = "jobfile-duplicate-key" [];
+    /// The file's bytes are not UTF-8 text.
+    NOT_TEXT = "jobfile-not-text" [];
+    /// The file is larger than this reader takes; `limit` in bytes.
+    TOO_LARGE = "jobfile-too-large" [limit];
+    /// `file` does not exist in the job folder.
+    MISSING_FILE = "jobfile-missing-file" [file];
+    /// `file` exists but could not be read; `reason` in the system's words.
+    UNREADABLE_FILE = "jobfile-unreadable-file" [file, reason];
+    /// `path` leaves the job folder or is absolute; only paths inside the folder are read.
+    BAD_PATH = "jobfile-bad-path" [path];
+    /// Hint: put the file into the job folder and give its path from there, with forward slashes.
+    HINT_PATH = "jobfile-hint-path" [];
+    /// The file does not say its format.
+    FORMAT_MISSING = "jobfile-format-missing" [];
+    /// `format` is not one this version reads.
+    FORMAT_UNKNOWN = "jobfile-format-unknown" [format];
+    /// Hint: first line must be `format = "known"`; `known` is the one this version reads.
+    HINT_FORMAT = "jobfile-hint-format" [known];
+    /// `key` means nothing here.
+    UNKNOWN_KEY = "jobfile-unknown-key" [key];
+    /// Hint: probably `nearest` was meant.
+    HINT_NEAREST = "jobfile-hint-nearest" [nearest];
+    /// Hint: possible here are `known` (a list).
+    HINT_KNOWN = "jobfile-hint-known" [known];
+    /// `key` is missing.
+    MISSING_KEY = "jobfile-missing-key" [key];
+    /// Hint: write, for example, `example` (a line of the file).
+    HINT_EXAMPLE = "jobfile-hint-example" [example];
+    /// `key` has the wrong kind of value: `expected` was wanted, `found` stands there (both are type-… texts).
+    WRONG_TYPE = "jobfile-wrong-type" [key, expected, found];
+    /// Kind of value: text in quotes.
+    TYPE_TEXT = "jobfile-type-text" [];
+    /// Kind of value: a number.
+    TYPE_NUMBER = "jobfile-type-number" [];
+    /// Kind of value: a whole number.
+    TYPE_WHOLE = "jobfile-type-whole" [];
+    /// Kind of value: true or false.
+    TYPE_BOOL = "jobfile-type-bool" [];
+    /// Kind of value: a list in square brackets.
+    TYPE_LIST = "jobfile-type-list" [];
+    /// Kind of value: a table, or braces with keys.
+    TYPE_TABLE = "jobfile-type-table" [];
+    /// Kind of value: a date or time without quotes.
+    TYPE_DATE = "jobfile-type-date" [];
+    /// Kind of value: nothing (JSON null).
+    TYPE_NOTHING = "jobfile-type-nothing" [];
+    /// Kind of value: a value with its unit, in quotes.
+    TYPE_QUANTITY = "jobfile-type-quantity" [];
+    /// Kind of value: text, or braces with keys.
+    TYPE_TEXT_OR_TABLE = "jobfile-type-text-or-table" [];
+    /// `key` is empty text.
+    EMPTY_TEXT = "jobfile-empty-text" [key];
+    /// A value in quotes is empty; `dimension` (a dimension-… text) is wanted.
+    VALUE_EMPTY = "jobfile-value-empty" [dimension];
+    /// `value` has no number at its start; `dimension` is wanted.
+    VALUE_NO_NUMBER = "jobfile-value-no-number" [value, dimension];
+    /// The digits and separators of `value` make no number.
+    VALUE_BAD_NUMBER = "jobfile-value-bad-number" [value];
+    /// `value` is not a finite number.
+    VALUE_NOT_FINITE = "jobfile-value-not-finite" [value];
+    /// `value` may be read in two ways: `first` or `second`.
+    VALUE_AMBIGUOUS_SEPARATOR = "jobfile-value-ambiguous-separator" [value, first, second];
+    /// `value` has no unit; `dimension` is wanted.
+    VALUE_MISSING_UNIT = "jobfile-value-missing-unit" [value, dimension];
+    /// `unit` is not a unit known here; `dimension` is wanted.
+    VALUE_UNKNOWN_UNIT = "jobfile-value-unknown-unit" [unit, dimension];
+    /// `unit` means different things to different people; `choices` say which is meant (a list).
+    VALUE_AMBIGUOUS_UNIT = "jobfile-value-ambiguous-unit" [unit, choices];
+    /// `value` measures `found` (a dimension-… text) where `expected` is wanted.
+    VALUE_WRONG_DIMENSION = "jobfile-value-wrong-dimension" [value, found, expected];
+    /// The ratio `value` may be rise to run or run to rise.
+    VALUE_AMBIGUOUS_RATIO = "jobfile-value-ambiguous-ratio" [value];
+    /// The slope `value` is 90° or steeper.
+    VALUE_TOO_STEEP = "jobfile-value-too-steep" [value];
+    /// The parts of `value` do not go from large to small.
+    VALUE_BAD_PARTS = "jobfile-value-bad-parts" [value];
+    /// Behind the quantity in `value` stands more text: `rest`.
+    VALUE_TRAILING = "jobfile-value-trailing" [value, rest];
+    /// Hint: plain numbers in a list take the unit that `unit = "m"` in the same table states.
+    HINT_LIST_UNIT = "jobfile-hint-list-unit" [];
+    /// Dimension: a length.
+    DIMENSION_LENGTH = "jobfile-dimension-length" [];
+    /// Dimension: an area.
+    DIMENSION_AREA = "jobfile-dimension-area" [];
+    /// Dimension: a volume.
+    DIMENSION_VOLUME = "jobfile-dimension-volume" [];
+    /// Dimension: a mass.
+    DIMENSION_MASS = "jobfile-dimension-mass" [];
+    /// Dimension: an angle.
+    DIMENSION_ANGLE = "jobfile-dimension-angle" [];
+    /// Dimension: a slope.
+    DIMENSION_SLOPE = "jobfile-dimension-slope" [];
+    /// Dimension: a share.
+    DIMENSION_RATIO = "jobfile-dimension-ratio" [];
+    /// Dimension: a plain number.
+    DIMENSION_NUMBER = "jobfile-dimension-number" [];
+    /// Dimension: a force.
+    DIMENSION_FORCE = "jobfile-dimension-force" [];
+    /// Dimension: a moment.
+    DIMENSION_MOMENT = "jobfile-dimension-moment" [];
+    /// Dimension: a pressure.
+    DIMENSION_PRESSURE = "jobfile-dimension-pressure" [];
+    /// Dimension: a speed.
+    DIMENSION_SPEED = "jobfile-dimension-speed" [];
+    /// Dimension: a voltage.
+    DIMENSION_VOLTAGE = "jobfile-dimension-voltage" [];
+    /// Dimension: a density.
+    DIMENSION_DENSITY = "jobfile-dimension-density" [];
+    /// Dimension: a stiffness.
+    DIMENSION_STIFFNESS = "jobfile-dimension-stiffness" [];
+    /// `key` is negative: `value`.
+    NEGATIVE = "jobfile-negative" [key, value];
+    /// `key` must be greater than zero and is `value`.
+    NOT_POSITIVE = "jobfile-not-positive" [key, value];
+    /// `key` is `value`; possible is from `low` to `high`.
+    OUT_OF_RANGE = "jobfile-out-of-range" [key, value, low, high];
+    /// `value` is none of the words possible for `key`.
+    BAD_CHOICE = "jobfile-bad-choice" [key, value];
+    /// `key` needs `expected` entries and has `found`.
+    LIST_LENGTH = "jobfile-list-length" [key, expected, found];
+    /// `key` needs at least `least` entries and has `found`.
+    LIST_TOO_SHORT = "jobfile-list-too-short" [key, least, found];
+    /// `key`: nothing in the table or any table around it says where the value comes from.
+    NO_SOURCE = "jobfile-no-source" [key];
+    /// Hint: put `source = "…"` into this table or one around it; possible are `known`.
+    HINT_SOURCE = "jobfile-hint-source" [known];
+    /// The id `id` was given before, in line `line`.
+    DUPLICATE_ID = "jobfile-duplicate-id" [id, line];
+    /// There is no `kind` (a kind-… text) with the id `id` in this job.
+    UNKNOWN_REFERENCE = "jobfile-unknown-reference" [kind, id];
+    /// Kind: machine.
+    KIND_MACHINE = "jobfile-kind-machine" [];
+    /// Kind: load.
+    KIND_LOAD = "jobfile-kind-load" [];
+    /// Kind: landing.
+    KIND_LANDING = "jobfile-kind-landing" [];
+    /// Kind: attachment.
+    KIND_ATTACHMENT = "jobfile-kind-attachment" [];
+    /// Only one of the keys `first` and `second` may stand here.
+    EITHER_OR = "jobfile-either-or" [first, second];
+    /// One of the keys `first` and `second` must stand here.
+    ONE_OF = "jobfile-one-of" [first, second];
+
+    /// The pin height `pin` is not below half the rear track `half_track`: the axle could not carry the frame upright.
+    PIN_TOO_HIGH = "jobfile-pin-too-high" [pin, half_track];
+    /// With the boom down and retracted the machine's own centre of gravity lies `centre` ahead of the front
+    /// axle, which is not between the axles (wheelbase `wheelbase`): it would tip standing.
+    CENTRE_OUTSIDE_WHEELBASE = "jobfile-centre-outside-wheelbase" [centre, wheelbase];
+    /// Hint: check the bodies' masses and centres: ahead of the front axle is positive, behind is negative.
+    HINT_CENTRES = "jobfile-hint-centres" [];
+    /// The centre of gravity lies `left` to the left, outside half the track `half_track`.
+    CENTRE_OUTSIDE_TRACK = "jobfile-centre-outside-track" [left, half_track];
+    /// The first of the two angles, `low`, is not below the second, `high`.
+    ANGLE_ORDER = "jobfile-angle-order" [low, high];
+    /// No section takes the whole extension (share 1), or one before takes more than one after it.
+    SECTION_SHARES = "jobfile-section-shares" [];
+    /// No body of that kind: `kind` is the word used in the file.
+    NO_BODY = "jobfile-no-body" [kind];
+    /// The low value `low` of `key` is not below the high one, `high`.
+    ORDER = "jobfile-order" [key, low, high];
+    /// The machine has neither forks nor a jib.
+    NO_ATTACHMENT = "jobfile-no-attachment" [];
+    /// The blade is thicker now (`now`) than new (`new`).
+    BLADE_GREW = "jobfile-blade-grew" [now, new];
+    /// A chart for a hook cannot have this datum, or one for forks that: `datum` is the word in the file.
+    DATUM_MISMATCH = "jobfile-datum-mismatch" [datum, attachment];
+    /// A chart for stabilizers on a machine without them.
+    CHART_NO_STABILIZERS = "jobfile-chart-no-stabilizers" [];
+    /// A second chart for the same attachment, support state and load centre.
+    CHART_TWICE = "jobfile-chart-twice" [attachment, support];
+    /// The outline of zone `zone` has no area or crosses itself.
+    CHART_BAD_OUTLINE = "jobfile-chart-bad-outline" [zone];
+    /// Zones `zone` and `other` have different capacities and share `area`, around (`reach`, `height`).
+    CHART_OVERLAP = "jobfile-chart-overlap" [zone, other, area, reach, height];
+    /// Zones leave a hole of `area` around (`reach`, `height`) that is not declared "not permitted".
+    CHART_HOLE = "jobfile-chart-hole" [area, reach, height];
+    /// Hint: outline the hole in `not_permitted`, or give it to a zone.
+    HINT_NOT_PERMITTED = "jobfile-hint-not-permitted" [];
+    /// The zones do not join: they make `count` pieces.
+    CHART_PIECES = "jobfile-chart-pieces" [count];
+    /// The boom gets nowhere into zone `zone`: its datum, unit or outline cannot be right.
+    CHART_OUT_OF_REACH = "jobfile-chart-out-of-reach" [zone];
+    /// Warning: the machine has no chart at all, so no lift of it can be approved.
+    NO_CHARTS = "jobfile-no-charts" [machine];
+
+    /// The spans or the course of a line are missing: not even its course is known.
+    LINE_NOWHERE = "jobfile-line-nowhere" [line];
+    /// The two ends of a span are the same point in plan.
+    SPAN_NO_LENGTH = "jobfile-span-no-length" [];
+    /// The sag `sag` brings the conductor below `level`, the lowest end minus the span's height: impossible.
+    SAG_TOO_LARGE = "jobfile-sag-too-large" [sag, length];
+    /// The load's centre lies outside its size along `axis` (an axis-… text): `centre`, possible `low` to `high`.
+    CENTRE_OUTSIDE_LOAD = "jobfile-centre-outside-load" [axis, centre, low, high];
+    /// Axis: ahead.
+    AXIS_AHEAD = "jobfile-axis-ahead" [];
+    /// Axis: left.
+    AXIS_LEFT = "jobfile-axis-left" [];
+    /// Axis: up.
+    AXIS_UP = "jobfile-axis-up" [];
+    /// The source `certainty` has no usual uncertainty of a mass: it must be stated.
+    NO_UNCERTAINTY = "jobfile-no-uncertainty" [certainty];
+    /// A load from a ticket must say its ticket's number and what the ticket leaves out.
+    TICKET_INCOMPLETE = "jobfile-ticket-incomplete" [key];
+    /// The ground strength belongs only to the matter ground-strength.
+    STRENGTH_MISPLACED = "jobfile-strength-misplaced" [];
+    /// Warning: the shape factor for wind of load `load` was not given and is taken as `factor` (sheets, from memory).
+    WIND_FACTOR_ASSUMED = "jobfile-wind-factor-assumed" [load, factor];
+    /// Warning: no ground file: no stand has a known slope.
+    NO_GROUND = "jobfile-no-ground" [];
+    /// `date` is not a date as year-month-day.
+    BAD_DATE = "jobfile-bad-date" [date];
+}

@@ -1,0 +1,9 @@
+//! Files as users write them: what is read, and what is said of what cannot be read.
+#![allow(clippy::unwrap_used, clippy::expect_used, reason = "tests")]
+
+mod examples;
+mod faults_job;
+mod faults_machine;
+mod folder;
+mod robust;
+mod shown;
