@@ -1,0 +1,163 @@
+//! Routes under `/api`, with their OpenAPI description.
+
+use crate::preference::{Asked, DrawingChoice, LanguageChoice, Paper, Preference, SheetChoice};
+use crate::problem::{Problem, ProblemBody};
+use crate::render;
+use crate::state::Shared;
+use crate::wire::{AliveView, JobView, LiftView, TextsView};
+use crate::{drawings, fonts};
+use axum::Json;
+use axum::body::Bytes;
+use axum::extract::{Path, State};
+use axum::http::header;
+use axum::response::{IntoResponse, Response};
+use utoipa::OpenApi;
+use utoipa_axum::router::OpenApiRouter;
+use utoipa_axum::routes;
+use wording::ui;
+
+#[derive(OpenApi)]
+#[openapi(components(schemas(Paper)), info(
+    title = "Counterpoise",
+    description = "Reads one finished lift plan. Values come as text in the reader's language and units; \
+                   numbers beside them are SI. The maker's manual and the chart in the cab govern."
+))]
+struct Described;
+
+/// Every described route.
+pub(crate) fn routes() -> OpenApiRouter<Shared> {
+    OpenApiRouter::with_openapi(Described::openapi())
+        .routes(routes!(current_job))
+        .routes(routes!(current_lift))
+        .routes(routes!(elevation))
+        .routes(routes!(chart))
+        .routes(routes!(plan_json))
+        .routes(routes!(plan_sheet))
+        .routes(routes!(texts))
+        .routes(routes!(alive))
+        .routes(routes!(fonts::sheet))
+        .routes(routes!(fonts::file))
+}
+
+/// The plan in short: lifts, verdicts and what governs each.
+#[utoipa::path(get, path = "/api/jobs/current", params(Preference), responses(
+    (status = OK, body = JobView),
+    (status = BAD_REQUEST, body = ProblemBody, content_type = "application/problem+json"),
+))]
+async fn current_job(State(served): State<Shared>, Asked(asked): Asked<Preference>) -> Json<JobView> {
+    Json(render::job(served.plan(), asked))
+}
+
+/// One lift: every finding with its working, the steps, the figures.
+#[utoipa::path(get, path = "/api/jobs/current/lifts/{id}",
+    params(("id" = String, Path, description = "Id of the lift"), Preference),
+    responses(
+        (status = OK, body = LiftView),
+        (status = BAD_REQUEST, body = ProblemBody, content_type = "application/problem+json"),
+        (status = NOT_FOUND, body = ProblemBody, content_type = "application/problem+json"),
+    ))]
+async fn current_lift(
+    State(served): State<Shared>,
+    Path(id): Path<String>,
+    Asked(asked): Asked<Preference>,
+) -> Result<Json<LiftView>, Problem> {
+    let lift = served.lift(&id).ok_or_else(|| unknown(&served, id))?;
+    Ok(Json(render::lift(served.plan(), lift, asked)))
+}
+
+/// Side view of a lift, to scale.
+#[utoipa::path(get, path = "/api/jobs/current/lifts/{id}/elevation.svg",
+    params(("id" = String, Path, description = "Id of the lift"), DrawingChoice),
+    responses(
+        (status = OK, body = String, content_type = "image/svg+xml"),
+        (status = BAD_REQUEST, body = ProblemBody, content_type = "application/problem+json"),
+        (status = NOT_FOUND, body = ProblemBody, content_type = "application/problem+json"),
+    ))]
+async fn elevation(
+    State(served): State<Shared>,
+    Path(id): Path<String>,
+    Asked(asked): Asked<DrawingChoice>,
+) -> Result<Response, Problem> {
+    let Some(lift) = served.lift(&id) else { return Err(unknown(&served, id)) };
+    let absent = Problem::DrawingAbsent { id, drawing: "side view" };
+    drawings::elevation(lift, asked).map(svg).ok_or(absent)
+}
+
+/// Load chart of a lift with the point it uses.
+#[utoipa::path(get, path = "/api/jobs/current/lifts/{id}/chart.svg",
+    params(("id" = String, Path, description = "Id of the lift"), DrawingChoice),
+    responses(
+        (status = OK, body = String, content_type = "image/svg+xml"),
+        (status = BAD_REQUEST, body = ProblemBody, content_type = "application/problem+json"),
+        (status = NOT_FOUND, body = ProblemBody, content_type = "application/problem+json"),
+    ))]
+async fn chart(
+    State(served): State<Shared>,
+    Path(id): Path<String>,
+    Asked(asked): Asked<DrawingChoice>,
+) -> Result<Response, Problem> {
+    let Some(lift) = served.lift(&id) else { return Err(unknown(&served, id)) };
+    let absent = Problem::DrawingAbsent { id, drawing: "load chart" };
+    drawings::chart(lift, asked).map(svg).ok_or(absent)
+}
+
+/// The plan itself, as the engine made it: ids, SI values, sources, working.
+#[utoipa::path(get, path = "/api/jobs/current/plan.json", responses(
+    (status = OK, body = serde_json::Value, content_type = "application/json"),
+))]
+async fn plan_json(State(served): State<Shared>) -> Response {
+    Json(served.plan()).into_response()
+}
+
+/// The plan sheet for the supervisor.
+#[utoipa::path(get, path = "/api/jobs/current/plan-sheet.pdf", params(SheetChoice), responses(
+    (status = OK, body = Vec<u8>, content_type = "application/pdf"),
+    (status = BAD_REQUEST, body = ProblemBody, content_type = "application/problem+json"),
+    (status = INTERNAL_SERVER_ERROR, body = ProblemBody, content_type = "application/problem+json"),
+))]
+async fn plan_sheet(State(served): State<Shared>, Asked(asked): Asked<SheetChoice>) -> Result<Response, Problem> {
+    let paper = match asked.paper {
+        Paper::A4 => report::Paper::A4,
+        Paper::Letter => report::Paper::Letter,
+    };
+    let wording = Preference { lang: asked.lang, units: asked.units }.wording();
+    let sheet = tokio::task::spawn_blocking(move || served.printer().plan_sheet(served.plan(), &wording, paper)).await;
+    let pdf = sheet.map_err(|e| failed(&e))?.map_err(|e| failed(&e))?;
+    let headers = [
+        (header::CONTENT_TYPE, "application/pdf"),
+        (header::CONTENT_DISPOSITION, "inline; filename=\"plan-sheet.pdf\""),
+    ];
+    Ok((headers, Bytes::from(pdf)).into_response())
+}
+
+/// Words of the client's own buttons and headings.
+#[utoipa::path(get, path = "/api/texts", params(LanguageChoice), responses(
+    (status = OK, body = TextsView),
+    (status = BAD_REQUEST, body = ProblemBody, content_type = "application/problem+json"),
+))]
+async fn texts(Asked(asked): Asked<LanguageChoice>) -> Json<TextsView> {
+    let w = Preference { lang: asked.lang, ..Preference::default() }.wording();
+    let plain = ui::ALL.iter().filter(|id| id.args.is_empty());
+    let texts = plain.map(|id| (id.id.to_owned(), w.text(*id))).collect();
+    Json(TextsView { language: asked.lang, texts })
+}
+
+/// A sign of life, with the digest of the plan now served.
+#[utoipa::path(get, path = "/api/alive", responses((status = OK, body = AliveView)))]
+async fn alive(State(served): State<Shared>) -> Json<AliveView> {
+    Json(AliveView { version: env!("CARGO_PKG_VERSION").to_owned(), digest: served.plan().digest.clone() })
+}
+
+fn unknown(served: &Shared, id: String) -> Problem {
+    Problem::LiftUnknown { id, known: served.plan().lifts.iter().map(|l| l.id.clone()).collect() }
+}
+
+fn svg(drawing: String) -> Response {
+    ([(header::CONTENT_TYPE, "image/svg+xml; charset=utf-8")], drawing).into_response()
+}
+
+#[expect(clippy::print_stderr, reason = "the reason belongs to whoever runs the server, not into the answer")]
+fn failed(error: &dyn std::fmt::Display) -> Problem {
+    eprintln!("the plan sheet could not be made: {error}");
+    Problem::SheetFailed
+}

@@ -1,0 +1,249 @@
+//! The shapes of the answers. Every text is already in the reader's language and units.
+
+use crate::preference::{Language, Units};
+use serde::Serialize;
+use std::collections::BTreeMap;
+use utoipa::ToSchema;
+
+/// A job's plan in short.
+#[derive(Debug, Serialize, ToSchema)]
+pub(crate) struct JobView {
+    pub(crate) language: Language,
+    pub(crate) units: Units,
+    /// Job name.
+    pub(crate) job: String,
+    /// Site name.
+    pub(crate) site: String,
+    /// Date of the work, as written in the job.
+    pub(crate) date: String,
+    /// Planner.
+    pub(crate) planner: String,
+    /// True for demonstrations with invented data; to be said wherever a verdict is shown.
+    pub(crate) invented: bool,
+    /// What made the plan, and the digest of the plan, in words.
+    pub(crate) made_by: String,
+    /// Digest of the plan: changes with any change of the plan.
+    pub(crate) digest: String,
+    /// The worst verdict of the lifts.
+    pub(crate) verdict: VerdictView,
+    /// How many lifts, and how many of each verdict, in words.
+    pub(crate) summary: String,
+    /// Lifts in the order of the job.
+    pub(crate) lifts: Vec<LiftLine>,
+    /// What was read.
+    pub(crate) inputs: Vec<InputView>,
+    /// Warnings about the inputs.
+    pub(crate) warnings: Vec<String>,
+    /// Cautions that belong on every screen with a verdict.
+    pub(crate) cautions: Vec<String>,
+    /// What to do in an emergency.
+    pub(crate) emergency: Vec<String>,
+}
+
+/// A lift in the overview.
+#[derive(Debug, Serialize, ToSchema)]
+pub(crate) struct LiftLine {
+    /// Id, unique in the job.
+    pub(crate) id: String,
+    /// Name for people.
+    pub(crate) name: String,
+    /// Machine.
+    pub(crate) machine: String,
+    /// Load with its mass.
+    pub(crate) load: String,
+    /// Landing.
+    pub(crate) landing: String,
+    pub(crate) verdict: VerdictView,
+    /// What decides the verdict.
+    pub(crate) governing: Option<Governing>,
+}
+
+/// A verdict with its word.
+#[derive(Debug, Serialize, ToSchema)]
+pub(crate) struct VerdictView {
+    pub(crate) code: VerdictCode,
+    /// The verdict in words.
+    pub(crate) word: String,
+    /// What the verdict means, one sentence.
+    pub(crate) means: String,
+}
+
+/// Go, go with conditions, no-go.
+#[derive(Debug, Clone, Copy, Serialize, ToSchema)]
+#[serde(rename_all = "kebab-case")]
+pub(crate) enum VerdictCode {
+    Go,
+    GoWithConditions,
+    NoGo,
+}
+
+/// A check's status with its word.
+#[derive(Debug, Serialize, ToSchema)]
+pub(crate) struct StatusView {
+    pub(crate) code: StatusCode,
+    /// The status in words.
+    pub(crate) word: String,
+}
+
+/// What a check says, best to worst.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, ToSchema)]
+#[serde(rename_all = "kebab-case")]
+pub(crate) enum StatusCode {
+    Go,
+    Condition,
+    CannotTell,
+    NoGo,
+    Stop,
+}
+
+/// The finding that decides a verdict, in short.
+#[derive(Debug, Serialize, ToSchema)]
+pub(crate) struct Governing {
+    /// Name of the check.
+    pub(crate) check: String,
+    pub(crate) status: StatusView,
+    /// The sentence.
+    pub(crate) sentence: String,
+    pub(crate) reserve: Option<ReserveView>,
+}
+
+/// How much is left before the limit.
+#[derive(Debug, Serialize, ToSchema)]
+pub(crate) struct ReserveView {
+    /// Share of the limit: 0 at the limit, negative beyond.
+    pub(crate) share: f64,
+    /// In words, with the number.
+    pub(crate) text: String,
+}
+
+/// A measured value.
+#[derive(Debug, Serialize, ToSchema)]
+pub(crate) struct Measure {
+    /// With unit, in the reader's units.
+    pub(crate) text: String,
+    /// The value in the coherent SI unit.
+    pub(crate) si: f64,
+    /// Symbol of that unit; empty for shares and plain numbers.
+    pub(crate) si_unit: String,
+}
+
+/// A lift in full.
+#[derive(Debug, Serialize, ToSchema)]
+pub(crate) struct LiftView {
+    pub(crate) language: Language,
+    pub(crate) units: Units,
+    /// Id, unique in the job.
+    pub(crate) id: String,
+    /// Name for people.
+    pub(crate) name: String,
+    /// True for demonstrations with invented data.
+    pub(crate) invented: bool,
+    pub(crate) verdict: VerdictView,
+    /// What decides the verdict.
+    pub(crate) governing: Option<Governing>,
+    /// Index into `findings` of the finding that governs.
+    pub(crate) governing_index: usize,
+    /// Where the machine stands and what its boom does.
+    pub(crate) place: Vec<FactView>,
+    /// Machine, attachment, load.
+    pub(crate) carried: Vec<FactView>,
+    /// Force on each wheel or pad, most loaded first.
+    pub(crate) wheels: Vec<FactView>,
+    /// Every finding, in the order of the checks.
+    pub(crate) findings: Vec<FindingView>,
+    /// What the operator does, in order.
+    pub(crate) steps: Vec<String>,
+    /// True if there is a side view.
+    pub(crate) has_elevation: bool,
+    /// True if there is a load chart.
+    pub(crate) has_chart: bool,
+    /// Cautions that belong on every screen with a verdict.
+    pub(crate) cautions: Vec<String>,
+    /// What to do in an emergency.
+    pub(crate) emergency: Vec<String>,
+}
+
+/// A named value.
+#[derive(Debug, Serialize, ToSchema)]
+pub(crate) struct FactView {
+    /// What it is.
+    pub(crate) name: String,
+    /// Its value, with unit.
+    pub(crate) text: String,
+    /// How sure it is, where that is known.
+    pub(crate) certainty: Option<String>,
+}
+
+/// One check's result.
+#[derive(Debug, Serialize, ToSchema)]
+pub(crate) struct FindingView {
+    /// Stable id of the check.
+    pub(crate) id: String,
+    /// Name of the check.
+    pub(crate) check: String,
+    pub(crate) status: StatusView,
+    /// What was found and by how much.
+    pub(crate) sentence: String,
+    /// What is asked of the machine, ground or line.
+    pub(crate) demand: Option<Measure>,
+    /// What it may be.
+    pub(crate) limit: Option<Measure>,
+    pub(crate) reserve: Option<ReserveView>,
+    /// What to do.
+    pub(crate) remedies: Vec<String>,
+    /// Where the rule comes from.
+    pub(crate) sources: Vec<String>,
+    /// Steps of the calculation.
+    pub(crate) working: Vec<StepView>,
+}
+
+/// One step of a calculation.
+#[derive(Debug, Serialize, ToSchema)]
+pub(crate) struct StepView {
+    /// What this step computes.
+    pub(crate) title: String,
+    /// Formula in symbols.
+    pub(crate) formula: String,
+    /// Symbols with their values.
+    pub(crate) values: Vec<SymbolView>,
+    pub(crate) result: SymbolView,
+    /// Where the formula comes from.
+    pub(crate) source: String,
+}
+
+/// A symbol of a formula and its value.
+#[derive(Debug, Serialize, ToSchema)]
+pub(crate) struct SymbolView {
+    pub(crate) symbol: String,
+    pub(crate) value: Measure,
+}
+
+/// An input with where it came from.
+#[derive(Debug, Serialize, ToSchema)]
+pub(crate) struct InputView {
+    /// What it is.
+    pub(crate) name: String,
+    /// File and key.
+    pub(crate) place: String,
+    /// The value as written.
+    pub(crate) value: String,
+    /// How sure.
+    pub(crate) certainty: String,
+}
+
+/// The words of the client's own buttons and headings.
+#[derive(Debug, Serialize, ToSchema)]
+pub(crate) struct TextsView {
+    pub(crate) language: Language,
+    /// Text by id; texts that need values are not among them.
+    pub(crate) texts: BTreeMap<String, String>,
+}
+
+/// A sign of life.
+#[derive(Debug, Serialize, ToSchema)]
+pub(crate) struct AliveView {
+    /// Version of the server.
+    pub(crate) version: String,
+    /// Digest of the plan now served.
+    pub(crate) digest: String,
+}

@@ -1,0 +1,216 @@
+//! A small plan written by hand: one lift of each verdict, every value invented. For tests of what
+//! serves a plan, and for the example that serves one.
+
+use evidence::{Certainty, Finding, Message, Ranged, Source, Status, Step, Verdict, Working};
+use machine::SupportState;
+use planning::{
+    ChartScene, ChartZoneScene, ElevationScene, InputLine, LiftPlan, LineScene, LoadSummary, Plan, PlanHead,
+    PolygonScene, StandSummary, WheelForce, text,
+};
+use quantity::{Quantity, degrees, kilograms, metres};
+
+/// The plan.
+pub fn plan() -> Plan {
+    let lifts = vec![no_go(), go(), conditions()];
+    Plan {
+        schema: "counterpoise-plan/1".to_owned(),
+        engine: "0.0.0-handmade".to_owned(),
+        digest: "0123456789abcdef0123456789abcdef0123456789abcdef0123456789abcdef".to_owned(),
+        head: PlanHead {
+            job: "Three pallets".to_owned(),
+            site: "Invented yard".to_owned(),
+            date: "2026-11-24".to_owned(),
+            planner: "R. Invented".to_owned(),
+            invented: true,
+        },
+        verdict: Plan::worst(&lifts),
+        lifts,
+        inputs: vec![InputLine {
+            name: "machine Test 7".to_owned(),
+            place: "machines/test-7.toml".to_owned(),
+            value: "3500 kg".to_owned(),
+            certainty: Certainty::Invented,
+        }],
+        warnings: vec![text::WARN_INVENTED.with("name", "Test 7")],
+        cautions: vec![
+            text::CAUTION_MANUAL.into(),
+            text::CAUTION_COMPETENT.into(),
+            text::CAUTION_INPUTS.into(),
+            text::CAUTION_NEVER.into(),
+            text::CAUTION_TRIAL.into(),
+        ],
+        emergency: vec![text::EMERGENCY_TIP.into(), text::EMERGENCY_LINE.into()],
+    }
+}
+
+fn no_go() -> LiftPlan {
+    let working = Working {
+        steps: vec![Step {
+            title: text::CHECK_CHART.into(),
+            formula: "r = 1 − m / C".into(),
+            values: vec![("m".into(), kilograms(1925.0).into()), ("C".into(), kilograms(1500.0).into())],
+            result: ("r".into(), Quantity::ratio(-0.283)),
+            source: Source::read("test source, clause 1"),
+        }],
+    };
+    let chart = text::CHART_EXCEEDED
+        .with("mass", kilograms(1925.0))
+        .with("capacity", kilograms(1500.0))
+        .with("zone", "C")
+        .with("reach", metres(7.4))
+        .with("height", metres(5.9));
+    let findings = vec![
+        inspected(),
+        Finding::new("chart", Status::NoGo, chart)
+            .measured(kilograms(1925.0), kilograms(1500.0), -0.283)
+            .remedy(text::DO_NEARER.with("distance", metres(1.6)))
+            .remedy(text::DO_LIGHTEN.with("mass", kilograms(1425.0)))
+            .source(Source::Input { place: "machines/test-7.toml".to_owned(), certainty: Certainty::Chart })
+            .working(working),
+        open_matter(),
+    ];
+    lift("L1", "Bricks to the second floor", Verdict::NoGo, 1, findings)
+}
+
+fn go() -> LiftPlan {
+    let tilt = text::TILT_ENOUGH
+        .with("tilt", degrees(8.2))
+        .with("required", degrees(6.8))
+        .with("side", text::SIDE_LEFT);
+    let findings = vec![
+        inspected(),
+        Finding::new("tilt", Status::Go, tilt).measured(degrees(8.2), degrees(6.8), 0.17).source(Source::Mechanics),
+    ];
+    lift("L2", "Mortar to the deck", Verdict::Go, 1, findings)
+}
+
+fn conditions() -> LiftPlan {
+    let level = text::LEVEL_WITHIN
+        .with("across", degrees(1.1))
+        .with("along", degrees(0.6))
+        .with("tolerance_across", degrees(2.0))
+        .with("tolerance_along", degrees(3.0));
+    let wind = text::WIND_NO_LIMIT.with("gust", quantity::metres_per_second(9.8));
+    let findings = vec![
+        inspected(),
+        Finding::new("level", Status::Go, level).measured(degrees(1.1), degrees(2.0), 0.45),
+        Finding::new("wind", Status::Condition, wind).remedy(text::DO_ASK_WIND).source(Source::CommonPractice),
+    ];
+    let mut lift = lift("L3", "Windows to the bay", Verdict::GoWithConditions, 2, findings);
+    lift.elevation = None;
+    lift.chart = None;
+    lift
+}
+
+fn inspected() -> Finding {
+    let said = text::MACHINE_INSPECTED.with("machine", "Test 7").with("by", "A. Invented, operator");
+    Finding::new("machine", Status::Go, said)
+        .source(Source::Person { name: "A. Invented".to_owned(), statement: "walked round it at 6:40".to_owned() })
+}
+
+fn open_matter() -> Finding {
+    let said = text::MATTER_OPEN.with("matter", text::CHECK_EDGES);
+    Finding::new("edges", Status::CannotTell, said).remedy(text::DO_STATE_MATTER)
+}
+
+fn lift(id: &str, name: &str, verdict: Verdict, governing: usize, findings: Vec<Finding>) -> LiftPlan {
+    LiftPlan {
+        id: id.to_owned(),
+        name: name.to_owned(),
+        machine: "Test 7 (invented)".to_owned(),
+        attachment: "Forks 1200".to_owned(),
+        support: SupportState::Stabilizers,
+        landing: "Bay 2, second floor".to_owned(),
+        load: LoadSummary {
+            name: "Pallet of bricks".to_owned(),
+            mass_kg: Ranged::shares(1750.0, 0.05, 0.10),
+            certainty: Certainty::Ticket,
+            centre_ahead_m: Ranged::exact(0.6),
+            centre_left_m: Ranged::exact(0.0),
+            centre_up_m: Ranged::exact(0.5),
+            size_m: [1.2, 1.0, 1.0],
+        },
+        stand: StandSummary {
+            east_m: 12.4,
+            north_m: 8.1,
+            heading_deg: 92.0,
+            wheel_heights_m: [Some(0.0), Some(0.02), Some(0.03), None],
+            slope_along: Some(Ranged::plus_minus(0.01, 0.004)),
+            slope_across: None,
+            ground: Some("survey/levels.csv".to_owned()),
+            boom_angle_rad: Some(0.72),
+            extension_m: Some(4.1),
+            reach_m: Some(7.4),
+            height_m: Some(5.9),
+        },
+        verdict,
+        governing,
+        findings,
+        steps: vec![
+            text::STEP_DRIVE_IN.with("heading", degrees(92.0)),
+            text::STEP_TRIAL_LIFT.into(),
+            text::STEP_RAISE.with("angle", degrees(41.3)),
+            text::STEP_WITHDRAW.into(),
+        ],
+        wheels: vec![WheelForce {
+            name: text::PAD_LEFT.into(),
+            force_n: 61_200.0,
+            pressure_pa: Some(340_000.0),
+            area_m2: Some(0.18),
+        }],
+        elevation: Some(elevation()),
+        chart: Some(chart()),
+    }
+}
+
+fn elevation() -> ElevationScene {
+    ElevationScene {
+        ground: vec![(-6.0, Some(0.05)), (0.0, Some(0.0)), (6.0, Some(0.02)), (12.0, None)],
+        machine: vec![
+            PolygonScene { kind: "frame".to_owned(), outline: vec![(-4.2, 0.5), (0.9, 0.5), (0.9, 1.5), (-4.2, 1.9)] },
+            PolygonScene { kind: "cab".to_owned(), outline: vec![(-2.2, 1.2), (-0.7, 1.2), (-0.9, 2.5), (-2.1, 2.5)] },
+        ],
+        wheels: vec![(0.0, 0.6, 0.6), (-3.0, 0.6, 0.6)],
+        boom: vec![(-3.4, 1.9, 1.6, 4.6, 0.36), (1.2, 4.4, 5.6, 6.8, 0.28)],
+        tool: vec![(6.9, 6.9), (6.9, 5.4), (8.1, 5.4)],
+        load: vec![(6.9, 5.45), (8.1, 5.45), (8.1, 6.45), (6.9, 6.45)],
+        sling: None,
+        load_centre: (7.5, 5.95),
+        landing: (6.8, 9.5, 5.4),
+        datum: (0.62, 0.0),
+        chart_point: (8.02, 5.9),
+        lines: vec![LineScene {
+            name: "Yard feeder".to_owned(),
+            at: (10.5, 9.0),
+            aside_m: 2.0,
+            required_m: Some(4.1),
+            nearest_m: Some(4.9),
+        }],
+    }
+}
+
+fn chart() -> ChartScene {
+    let zone = |name: &str, capacity_kg: f64, from: f64, to: f64| ChartZoneScene {
+        name: name.to_owned(),
+        capacity_kg,
+        outline: vec![(from, 0.0), (to, 0.0), (to, 9.0 - to / 2.0), (from, 9.0 - from / 2.0)],
+    };
+    ChartScene {
+        zones: vec![zone("A", 3500.0, 0.5, 3.0), zone("B", 2500.0, 3.0, 5.5), zone("C", 1500.0, 5.5, 8.5)],
+        not_permitted: Vec::new(),
+        at: (7.4, 5.9),
+        low: (7.2, 5.7),
+        high: (7.6, 6.1),
+        load_kg: 1925.0,
+        load_centre_m: 0.6,
+        support: SupportState::Stabilizers,
+        capacity_factor: 1.0,
+        datum: text::DATUM_TYRE_LOAD_CENTRE.into(),
+        zone: Some(2),
+    }
+}
+
+/// A message whose argument tries to be markup.
+pub fn hostile() -> Message {
+    text::MACHINE_TAGGED_OUT.with("machine", "<script>alert(1)</script>").with("reason", "\"><img src=x>")
+}
