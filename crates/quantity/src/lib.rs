@@ -27,3 +27,6 @@ pub use units::{FOOT, INCH, POUND, POUND_FORCE, US_SURVEY_FOOT, unit_examples};
 
 /// Standard acceleration of gravity, m/s² (ISO 80000-3; CGPM 1901).
 pub const STANDARD_GRAVITY: f64 = 9.806_65;
+
+#[cfg(test)]
+mod tests;
