@@ -42,7 +42,7 @@ const DEFINITIONS: &[(D, &str, f64, f64)] = &[
     (D::Mass, "lb", 0.453_592_37, EXACT),
     (D::Mass, "oz", 2.834_952e-2, PRINTED),
     (D::Mass, "short ton", 907.184_74, EXACT),
-    (D::Mass, "long ton", 1016.046_908_8, EXACT),
+    (D::Mass, "long ton", 1_016.046_908_8, EXACT),
     (D::Angle, "°", 1.745_329e-2, PRINTED),
     (D::Angle, "rad", 1.0, EXACT),
     (D::Angle, "mrad", 0.001, EXACT),

@@ -24,7 +24,7 @@ fn lengths_keep_what_a_clearance_needs() {
 fn other_dimensions() {
     assert_eq!(shown(1850.0, D::Mass, Si), "1850 kg");
     assert_eq!(shown(4.5, D::Mass, Si), "4.5 kg");
-    assert_eq!(shown(3628.738_96, D::Mass, Us), "8000 lb");
+    assert_eq!(shown(3_628.738_96, D::Mass, Us), "8000 lb");
     assert_eq!(shown(0.025, D::Ratio, Si), "2.5 %");
     assert_eq!(shown(0.33, D::Ratio, Si), "33 %");
     assert_eq!(shown(0.07, D::Slope, Si), "7.0 %");

@@ -42,11 +42,11 @@ fn lengths_in_feet_and_inches() {
 
 #[test]
 fn masses_name_their_ton() {
-    reads("8000 lb", D::Mass, 3628.738_96);
+    reads("8000 lb", D::Mass, 3_628.738_96);
     reads("3.2 t", D::Mass, 3200.0);
-    reads("2.5 short ton", D::Mass, 2267.961_85);
-    reads("2.5 US ton", D::Mass, 2267.961_85);
-    reads("2.5 long ton", D::Mass, 2540.117_272);
+    reads("2.5 short ton", D::Mass, 2_267.961_85);
+    reads("2.5 US ton", D::Mass, 2_267.961_85);
+    reads("2.5 long ton", D::Mass, 2_540.117_272);
     reads("12 lb 4 oz", D::Mass, 12.25 * 0.453_592_37);
     for ton in ["ton", "tons", "TONS", "T"] {
         let error = refuses(&format!("2 {ton}"), D::Mass, "quantity::ambiguous-unit", ton);
