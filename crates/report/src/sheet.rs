@@ -1,0 +1,200 @@
+//! The plan as ready words and numbers, in the shape the template reads. Everything a person reads
+//! is rendered here; the template only sets it.
+
+use crate::PaperSize;
+use crate::breakable::breakable;
+use crate::lift_view::{LiftView, lift_view};
+use crate::words::template_words;
+use evidence::{Certainty, Message, Verdict};
+use planning::{InputLine, Plan, text};
+use serde::Serialize;
+use std::collections::BTreeMap;
+use wording::{Wording, ui};
+
+/// Texts longer than this may be split over two pages.
+pub(crate) const LONG: usize = 600;
+
+/// All that the template reads.
+#[derive(Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub(crate) struct Sheet {
+    title: String,
+    language: &'static str,
+    paper: &'static str,
+    running: String,
+    words: BTreeMap<&'static str, String>,
+    head: Head,
+    verdict: VerdictView,
+    means: String,
+    lifts: Vec<LiftView>,
+    inputs: Vec<Input>,
+    warnings: Vec<String>,
+    cautions: Vec<Signal>,
+    emergency: Vec<Signal>,
+    made_by: String,
+    digest: String,
+    /// Pieces of "page n of m": "page" and "pages" stand for the numbers.
+    page: Vec<String>,
+}
+
+#[derive(Serialize)]
+#[serde(rename_all = "kebab-case")]
+struct Head {
+    job: String,
+    planner: String,
+    planner_short: String,
+    invented: bool,
+    rows: Vec<Fact>,
+}
+
+/// A name with its value.
+#[derive(Serialize)]
+pub(crate) struct Fact {
+    pub name: String,
+    pub value: String,
+}
+
+/// A verdict: which shape, which word.
+#[derive(Serialize)]
+pub(crate) struct VerdictView {
+    pub kind: &'static str,
+    pub word: String,
+}
+
+#[derive(Serialize)]
+struct Input {
+    name: String,
+    value: String,
+    place: String,
+    certainty: String,
+    assumed: bool,
+    long: bool,
+}
+
+/// A line under a signal word.
+#[derive(Serialize)]
+struct Signal {
+    level: &'static str,
+    word: String,
+    text: String,
+}
+
+/// The sheet of a plan.
+pub(crate) fn sheet(plan: &Plan, wording: Wording, paper: PaperSize) -> Sheet {
+    let job = breakable(&plan.head.job);
+    let fact = |id, value: &str| Fact { name: wording.text(id), value: breakable(value) };
+    let short = plan.digest.chars().take(12).collect::<String>();
+    let summary = |verdict| plan.lifts.iter().filter(|l| l.verdict == verdict).count();
+    let counts = ui::LIFTS_SUMMARY
+        .with("lifts", plan.lifts.len())
+        .with("go", summary(Verdict::Go))
+        .with("conditions", summary(Verdict::GoWithConditions))
+        .with("no_go", summary(Verdict::NoGo));
+    let running: Vec<String> = [&plan.head.job, &plan.head.site, &plan.head.date]
+        .into_iter()
+        .filter(|s| !s.trim().is_empty())
+        .map(|s| breakable(&clip(s, 60)))
+        .collect();
+    Sheet {
+        title: format!("{}: {}", wording.text(ui::PLAN_SHEET), plan.head.job),
+        language: wording.language().code(),
+        paper: paper.typst_name(),
+        running: running.join(" · "),
+        words: template_words(wording),
+        head: Head {
+            rows: vec![
+                fact(ui::SITE, &plan.head.site),
+                fact(ui::DATE, &plan.head.date),
+                fact(ui::PLANNED_BY, &plan.head.planner),
+                fact(ui::LIFTS, &wording.render(&counts)),
+            ],
+            job,
+            planner: plan.head.planner.clone(),
+            planner_short: breakable(&clip(&plan.head.planner, 60)),
+            invented: plan.head.invented,
+        },
+        verdict: verdict_view(plan.verdict, wording),
+        means: wording.verdict_means(plan.verdict),
+        lifts: plan.lifts.iter().enumerate().map(|(i, l)| lift_view(l, i, plan.lifts.len(), wording)).collect(),
+        inputs: plan.inputs.iter().map(|i| input(i, wording)).collect(),
+        warnings: plan.warnings.iter().map(|m| breakable(&wording.render(m))).collect(),
+        cautions: plan.cautions.iter().map(|m| signal(m, wording)).collect(),
+        emergency: plan.emergency.iter().map(|m| signal(m, wording)).collect(),
+        made_by: wording
+            .render(&ui::MADE_BY.with("version", plan.engine.as_str()).with("digest", short.as_str())),
+        digest: breakable(&plan.digest),
+        page: page_pieces(wording),
+    }
+}
+
+/// A verdict's shape and word.
+pub(crate) fn verdict_view(verdict: Verdict, wording: Wording) -> VerdictView {
+    VerdictView { kind: kind(verdict), word: wording.verdict(verdict) }
+}
+
+/// The template's name for a verdict.
+pub(crate) fn kind(verdict: Verdict) -> &'static str {
+    match verdict {
+        Verdict::Go => "go",
+        Verdict::GoWithConditions => "conditions",
+        Verdict::NoGo => "no-go",
+    }
+}
+
+/// A text cut to `most` characters.
+pub(crate) fn clip(text: &str, most: usize) -> String {
+    if text.chars().count() <= most {
+        return text.to_owned();
+    }
+    let mut cut: String = text.chars().take(most).collect();
+    cut.push('…');
+    cut
+}
+
+fn input(line: &InputLine, wording: Wording) -> Input {
+    Input {
+        name: breakable(&line.name),
+        value: breakable(&line.value),
+        place: breakable(&line.place),
+        certainty: wording.certainty(line.certainty),
+        assumed: matches!(line.certainty, Certainty::Estimated),
+        long: line.name.len() + line.value.len() + line.place.len() > LONG,
+    }
+}
+
+/// The signal word of a caution by what may happen (ANSI Z535.6, ISO 3864-2): danger where death
+/// follows, warning where it may, notice where nobody is hurt at once.
+fn signal(message: &Message, wording: Wording) -> Signal {
+    let is = |id: evidence::TextId| message.id == id.id;
+    let (level, word) = if is(text::CAUTION_NEVER) || is(text::EMERGENCY_LINE) || is(text::EMERGENCY_TIP) {
+        ("danger", ui::SIGNAL_DANGER)
+    } else if is(text::CAUTION_MANUAL) || is(text::CAUTION_TRIAL) {
+        ("warning", ui::SIGNAL_WARNING)
+    } else if is(text::CAUTION_COMPETENT) || is(text::CAUTION_INPUTS) || is(text::PLAN_ENDS) {
+        ("notice", ui::SIGNAL_NOTICE)
+    } else {
+        ("caution", ui::SIGNAL_CAUTION)
+    };
+    Signal { level, word: wording.text(word), text: breakable(&wording.render(message)) }
+}
+
+/// "Page", the number, "of", the number, as a language orders them.
+fn page_pieces(wording: Wording) -> Vec<String> {
+    const PAGE: &str = "\u{E000}";
+    const PAGES: &str = "\u{E001}";
+    let whole = wording.render(&ui::PAGE_OF.with("page", PAGE).with("pages", PAGES));
+    let mut pieces = vec![String::new()];
+    for c in whole.chars() {
+        match c {
+            '\u{E000}' => pieces.extend(["page".to_owned(), String::new()]),
+            '\u{E001}' => pieces.extend(["pages".to_owned(), String::new()]),
+            '\u{2066}'..='\u{2069}' => {}
+            c => {
+                if let Some(last) = pieces.last_mut() {
+                    last.push(c);
+                }
+            }
+        }
+    }
+    pieces
+}
