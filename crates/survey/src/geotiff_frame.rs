@@ -41,7 +41,7 @@ pub(crate) fn read(
         let m = &tags.matrix;
         // A thousandth of a cell over the whole grid is rounding, more is a turned grid.
         let skew = (m[1] * rows as f64).abs().max((m[4] * cols as f64).abs());
-        if !(skew <= 1e-3 * m[0].abs().min(m[5].abs())) {
+        if skew > 1e-3 * m[0].abs().min(m[5].abs()) {
             return Err(notes.refuse("survey::rotated", text::ROTATED, text::DO_WARP));
         }
         Frame {

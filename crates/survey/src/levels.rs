@@ -62,18 +62,16 @@ pub(crate) fn points(
         if fields.iter().all(String::is_empty) {
             continue;
         }
-        let layout = match &layout {
-            Some(layout) => layout,
-            None => {
-                let found = level_columns::find(&fields, options.columns.as_ref(), notes)?;
-                let is_header = found.has_header;
-                layout = Some(found);
-                if is_header {
-                    continue;
-                }
-                let Some(layout) = &layout else { continue };
-                layout
+        let layout = if let Some(layout) = &layout {
+            layout
+        } else {
+            let found = level_columns::find(&fields, options.columns.as_ref(), notes)?;
+            let is_header = found.has_header;
+            let found = layout.insert(found);
+            if is_header {
+                continue;
             }
+            found
         };
         match row(&fields, layout, delimiter, line) {
             Ok(row) if rows.len() < MOST_ROWS => rows.push(row),

@@ -20,6 +20,7 @@ mod cloud_records;
 mod crs;
 mod geo_keys;
 mod geotiff;
+mod geotiff_cells;
 mod geotiff_frame;
 mod kind;
 mod level_columns;

@@ -22,15 +22,13 @@ use site::{Terrain, Tin, TinError};
 /// [`GroundReading::notes`].
 pub fn read_ground(name: &str, bytes: &[u8], options: &GroundOptions) -> Result<GroundReading, Faults> {
     let mut notes = Notes::new(name);
-    let result = kind::sniff(name, bytes, &mut notes).and_then(|kind| match kind {
-        FileKind::GeoTiff => {
+    let result = kind::sniff(name, bytes, &mut notes).and_then(|kind| {
+        if kind == FileKind::GeoTiff {
             let (grid, facts) = geotiff::grid(bytes, options, &mut notes)?;
-            Ok((Terrain::Grid(grid), facts))
+            return Ok((Terrain::Grid(grid), facts));
         }
-        _ => {
-            let (points, facts) = points(kind, bytes, options, &mut notes)?;
-            Ok((triangulate(&points, facts.kind, options, &mut notes)?, facts))
-        }
+        let (points, facts) = points(kind, bytes, options, &mut notes)?;
+        Ok((triangulate(&points, facts.kind, options, &mut notes)?, facts))
     });
     let ((terrain, facts), notes) = notes.finish(result)?;
     Ok(GroundReading { terrain, facts, notes })
@@ -48,11 +46,11 @@ pub fn read_tiles(tiles: &[(&str, &[u8])], options: &GroundOptions) -> Result<Gr
     let mut empty = Faults::default();
     for (name, bytes) in tiles {
         let mut notes = Notes::new(name);
-        let result = kind::sniff(name, bytes, &mut notes).and_then(|kind| match kind {
-            FileKind::GeoTiff => {
-                Err(notes.refuse("survey::tiles-of-grids", text::TILES_OF_GRIDS, text::DO_GIVE_GRIDS_APART))
+        let result = kind::sniff(name, bytes, &mut notes).and_then(|kind| {
+            if kind == FileKind::GeoTiff {
+                return Err(notes.refuse("survey::tiles-of-grids", text::TILES_OF_GRIDS, text::DO_GIVE_GRIDS_APART));
             }
-            _ => points(kind, bytes, options, &mut notes),
+            points(kind, bytes, options, &mut notes)
         });
         match notes.finish(result) {
             Ok(((points, facts), notes)) => {

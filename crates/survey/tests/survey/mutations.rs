@@ -1,0 +1,82 @@
+//! Seeded mutations of small files: no reader panics, and none answers without a reason.
+
+use crate::made::{Cloud, Dice, Raster};
+use survey::{GroundOptions, LengthUnit, read_ground};
+
+/// What a fuzzer calls: any bytes, under every name that chooses another reader.
+fn target(bytes: &[u8]) {
+    let options = GroundOptions { units: Some(LengthUnit::Metre), ..GroundOptions::default() };
+    for (name, options) in [("file.csv", &options), ("file.csv", &GroundOptions::default())] {
+        match read_ground(name, bytes, options) {
+            Ok(reading) => {
+                assert!(!reading.notes.any_error());
+                let (low, high) = reading.terrain.bounds().expect("a surface has bounds");
+                assert!(low.is_finite() && high.is_finite());
+                let _ = reading.terrain.height((low + high) / 2.0);
+            }
+            Err(faults) => {
+                assert!(faults.any_error());
+                assert!(faults.list.iter().all(|f| f.hint.is_some() && f.code.starts_with("survey::")));
+            }
+        }
+    }
+}
+
+fn mutated(seed: &[u8], dice: &mut Dice) -> Vec<u8> {
+    let mut bytes = seed.to_vec();
+    for _ in 0..=dice.below(4) {
+        if bytes.len() < 8 {
+            break;
+        }
+        // Headers are where the lies are.
+        let reach = if dice.below(3) == 0 { bytes.len() } else { bytes.len().min(700) };
+        let at = dice.below(reach);
+        match dice.below(7) {
+            0 => bytes[at] ^= 1 << dice.below(8),
+            1 => bytes[at] = dice.next() as u8,
+            2 => bytes.truncate(at),
+            3 => {
+                let extreme = [0, 1, 0x7F, 0x80, 0xFF][dice.below(5)];
+                let end = (at + 1 + dice.below(8)).min(bytes.len());
+                bytes[at..end].fill(extreme);
+            }
+            4 => {
+                let from = dice.below(bytes.len());
+                let n = (1 + dice.below(16)).min(bytes.len() - from.max(at));
+                bytes.copy_within(from..from + n, at);
+            }
+            5 => {
+                bytes.remove(at);
+            }
+            _ => bytes.insert(at, dice.next() as u8),
+        }
+    }
+    bytes
+}
+
+#[test]
+fn no_mutation_makes_a_reader_panic() {
+    let wkt = r#"COMPD_CS["both",PROJCS["p",GEOGCS["g",UNIT["degree",0.0174]],UNIT["metre",1]],VERT_CS["v",UNIT["metre",1]]]"#;
+    let seeds = [
+        Cloud { side: 6, text: Some(wkt), ..Cloud::default() }.bytes(),
+        Cloud { side: 6, format: 3, compressed: true, ..Cloud::default() }.bytes(),
+        Cloud { side: 6, format: 7, compressed: true, ..Cloud::default() }.bytes(),
+        Cloud { side: 6, format: 8, ..Cloud::default() }.bytes(),
+        Raster { nodata: Some("-9999"), ..Raster::default() }.bytes(),
+        Raster { compression: tiff::encoder::Compression::Lzw, ..Raster::default() }.bytes(),
+        Raster {
+            compression: tiff::encoder::Compression::Deflate(tiff::encoder::DeflateLevel::Balanced),
+            ..Raster::default()
+        }
+        .bytes(),
+        b"point,x [m],y [m],z [m],remark\n1,0,0,10,\"a, b\"\n2,10,0,11,\n3,0,10,12,peg\n4,9,9,13,\n".to_vec(),
+        b"1;5000,1;1000,2;12,5;A\r\n2;5010,1;1000,2;12,6;B\r\n3;5000,1;1010,2;12,7;C\r\n".to_vec(),
+    ];
+    let mut dice = Dice(0x5EED_2026);
+    for seed in &seeds {
+        target(seed);
+        for _ in 0..700 {
+            target(&mutated(seed, &mut dice));
+        }
+    }
+}
