@@ -31,3 +31,6 @@ mod words;
 pub use fault::RenderedFault;
 pub use language::{Language, UnknownLanguage};
 pub use render::Wording;
+
+#[cfg(test)]
+mod tests;

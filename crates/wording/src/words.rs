@@ -1,7 +1,7 @@
 //! Words for the fixed terms of `evidence` and `quantity`.
 
 use crate::{Wording, entry, ui};
-use evidence::{Certainty, Severity, Source, Status, TextId, Verdict};
+use evidence::{Certainty, Message, Severity, Source, Status, TextId, Verdict};
 use quantity::Dimension;
 
 impl Wording {
@@ -32,6 +32,11 @@ impl Wording {
             Status::NoGo => ui::STATUS_NO_GO,
             Status::Stop => ui::STATUS_STOP,
         })
+    }
+
+    /// The name of a check, from a finding's `check`: "chart" is "Load chart".
+    pub fn check(self, check: &str) -> String {
+        self.render(&Message { id: format!("check-{check}").into(), args: Vec::new() })
     }
 
     /// The word for a fault's severity.
