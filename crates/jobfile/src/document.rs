@@ -164,13 +164,26 @@ impl Document {
         self.faults.borrow_mut().push(Fault { code, severity, place, message, hint });
     }
 
-    pub(crate) fn record(&self, name: String, path: &str, value: String, certainty: Certainty) {
-        let place = format!("{}: {path}", self.file);
+    /// Puts a value as written on the input list.
+    pub(crate) fn record(&self, name: String, path: &str, span: (usize, usize), certainty: Certainty) {
+        self.record_as(name, path, span, self.written(span), certainty);
+    }
+
+    /// Puts a value that stands nowhere as such on the input list.
+    pub(crate) fn record_as(
+        &self,
+        name: String,
+        path: &str,
+        span: (usize, usize),
+        value: String,
+        certainty: Certainty,
+    ) {
+        let place = format!("{}:{} {path}", self.file, self.line(span));
         self.inputs.borrow_mut().push(InputLine { name, place, value, certainty });
     }
 
     /// The bytes of a span as written, without the quotes of text.
-    pub(crate) fn written(&self, span: (usize, usize)) -> String {
+    fn written(&self, span: (usize, usize)) -> String {
         let raw = self.text.get(span.0..span.1).unwrap_or_default();
         raw.trim_matches('"').split_whitespace().collect::<Vec<_>>().join(" ")
     }

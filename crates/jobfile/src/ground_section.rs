@@ -36,6 +36,9 @@ fn surface(t: &Reader<'_>, files: &mut Files<'_>) -> Option<GroundSource> {
         columns: columns(t),
     };
     t.done();
+    if units == Some(None) {
+        return None; // Read in another unit, the file would only have faults that it has not.
+    }
     let opened = match (one, many) {
         (Some(node), None) => vec![files.open(t, node, "file")],
         (None, Some(node)) => t.as_list(node, "files")?.iter().map(|item| files.open(t, item, "files")).collect(),
@@ -65,8 +68,8 @@ fn surface(t: &Reader<'_>, files: &mut Files<'_>) -> Option<GroundSource> {
     files.faults.append(notes);
     let (accuracy, certainty): (f64, Certainty) = (accuracy?, certainty?);
     files.inputs.push(InputLine {
-        name: name.clone(),
-        place: t.path().to_owned(),
+        name: format!("ground[{name}]"),
+        place: format!("{}:{} {}", t.document().file(), t.document().line(t.span()), t.path()),
         value: date.iter().cloned().chain([facts.ground_points.to_string()]).collect::<Vec<_>>().join("; "),
         certainty,
     });

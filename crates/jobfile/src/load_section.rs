@@ -80,7 +80,8 @@ fn assumed_wind_factor(t: &Reader<'_>, id: &str) -> f64 {
     let factor = quantity::Quantity::number(SHEET_WIND_FACTOR);
     t.warning("wind_factor", text::WIND_FACTOR_ASSUMED.with("load", id).with("factor", factor), None);
     let path = t.path_of("wind_factor");
-    t.document().record(path.clone(), &path, SHEET_WIND_FACTOR.to_string(), Certainty::Estimated);
+    let value = SHEET_WIND_FACTOR.to_string();
+    t.document().record_as(t.label_of("wind_factor"), &path, t.span(), value, Certainty::Estimated);
     SHEET_WIND_FACTOR
 }
 

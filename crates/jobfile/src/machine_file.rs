@@ -43,7 +43,7 @@ fn inputs(document: &Document, root: &Reader<'_>, machine: Option<&Machine>) -> 
     let Some(machine) = machine else { return lines };
     if let Some(certainty) = root.source() {
         lines.push(InputLine {
-            name: machine.id.clone(),
+            name: format!("machine[{}]", machine.id),
             place: document.file().to_owned(),
             value: machine.name.clone(),
             certainty,

@@ -94,7 +94,7 @@ impl<'d> Reader<'d> {
     /// Puts a value on the input list.
     pub fn note(&self, key: &str, node: &Node, certainty: Certainty) {
         let path = self.path_of(key);
-        self.document().record(path.clone(), &path, self.document().written(node.span), certainty);
+        self.document().record(self.label_of(key), &path, node.span, certainty);
     }
 
     /// A point of two lengths (a decision).
@@ -141,12 +141,21 @@ impl<'d> Reader<'d> {
         values?.try_into().ok()
     }
 
-    /// A list of at least `least` points. Plain numbers take `unit`.
+    /// A list of at least `least` points. Plain numbers take `unit`; without one they are faults.
     pub fn as_points(&self, node: &'d Node, key: &str, unit: Option<&str>, least: usize) -> Option<Vec<DVec2>> {
         let items = self.as_list(node, key)?;
         if items.len() < least {
             let message = text::LIST_TOO_SHORT.with("key", key).with("least", least).with("found", items.len());
             self.fault_at(node, key, message, None);
+            return None;
+        }
+        if unit.is_none()
+            && let Some((number, written)) = plain_number(items)
+        {
+            // Said once a list: the unit of all its numbers is missing, not that of each.
+            let message = text::VALUE_MISSING_UNIT.with("value", written).with("dimension", text::DIMENSION_LENGTH);
+            let hint = text::HINT_LIST_UNIT.message();
+            self.document().report_as("quantity::missing-unit", number.span, &self.path_of(key), message, hint);
             return None;
         }
         let points: Vec<Option<DVec2>> = items
@@ -160,11 +169,12 @@ impl<'d> Reader<'d> {
     pub fn list_unit(&self) -> Option<String> {
         let node = self.optional("unit")?;
         let unit = self.as_text(node, "unit")?;
-        self.parsed(&format!("1 {unit}"), node, "unit", Dimension::Length)?;
-        Some(unit.to_owned())
+        // After a wrong one reading goes on in metres: its numbers have no faults of their own.
+        let right = self.parsed(&format!("1 {unit}"), node, "unit", Dimension::Length).is_some();
+        Some(if right { unit.to_owned() } else { String::from("m") })
     }
 
-    /// A value as a quantity in SI, within its bound.
+    /// A value as a quantity in SI, within its bound. `unit`: of plain numbers in a list.
     pub fn as_quantity(
         &self,
         node: &'d Node,
@@ -180,12 +190,7 @@ impl<'d> Reader<'d> {
             (Value::Number(n), None) if plain => n.clone(),
             (Value::Number(n), None) => {
                 let message = text::VALUE_MISSING_UNIT.with("value", n).with("dimension", name(dimension));
-                let in_list = matches!(self.optional(key).map(|n| &n.value), Some(Value::List(_)));
-                let hint = if in_list && self.asks_for_unit() {
-                    text::HINT_LIST_UNIT.message()
-                } else {
-                    text::HINT_EXAMPLE.with("example", format!("\"{n} {}\"", unit_example(dimension)))
-                };
+                let hint = text::HINT_EXAMPLE.with("example", format!("\"{n} {}\"", unit_example(dimension)));
                 self.document().report_as("quantity::missing-unit", node.span, &self.path_of(key), message, hint);
                 return None;
             }
@@ -226,10 +231,15 @@ impl<'d> Reader<'d> {
             }
         }
     }
+}
 
-    fn asks_for_unit(&self) -> bool {
-        self.was_asked("unit")
-    }
+/// The first plain number in a list of points.
+fn plain_number(items: &[Node]) -> Option<(&Node, &str)> {
+    items.iter().find_map(|item| match &item.value {
+        Value::Number(n) => Some((item, n.as_str())),
+        Value::List(inner) => plain_number(inner),
+        _ => None,
+    })
 }
 
 /// What a quantity that could not be read says, and what to do.

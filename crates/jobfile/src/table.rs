@@ -16,6 +16,7 @@ pub struct Reader<'d> {
     table: &'d Table,
     span: (usize, usize),
     path: String,
+    label: String,
     source: Option<Certainty>,
     asked: RefCell<Vec<String>>,
 }
@@ -28,7 +29,8 @@ impl<'d> Reader<'d> {
         path: String,
         around: Option<Certainty>,
     ) -> Self {
-        let mut reader = Self { document, table, span, path, source: around, asked: RefCell::default() };
+        let label = path.clone();
+        let mut reader = Self { document, table, span, path, label, source: around, asked: RefCell::default() };
         if let Some(node) = reader.optional("source") {
             reader.source = reader.certainty(node).or(Some(Certainty::Estimated));
         }
@@ -58,6 +60,11 @@ impl<'d> Reader<'d> {
     /// Path of a key of this table.
     pub fn path_of(&self, key: &str) -> String {
         if self.path.is_empty() { key.to_owned() } else { format!("{}.{key}", self.path) }
+    }
+
+    /// Name of a key of this table for people: as [`Reader::path_of`], with ids in place of numbers.
+    pub fn label_of(&self, key: &str) -> String {
+        if self.label.is_empty() { key.to_owned() } else { format!("{}.{key}", self.label) }
     }
 
     /// The value of a key that may be left out.
@@ -133,10 +140,6 @@ impl<'d> Reader<'d> {
         }
     }
 
-    pub(crate) fn was_asked(&self, key: &str) -> bool {
-        self.asked.borrow().iter().any(|k| k == key)
-    }
-
     /// The table under a key that may be left out.
     pub fn table_or_none(&self, key: &str) -> Option<Self> {
         let node = self.optional(key)?;
@@ -152,7 +155,9 @@ impl<'d> Reader<'d> {
     /// A value as a table.
     pub fn as_table(&self, node: &'d Node, key: &str) -> Option<Self> {
         if let Value::Table(table) = &node.value {
-            Some(Self::new(self.document, table, node.span, self.path_of(key), self.source))
+            let mut reader = Self::new(self.document, table, node.span, self.path_of(key), self.source);
+            reader.label = self.label_of(&label(key, table));
+            Some(reader)
         } else {
             self.wrong_type(node, key, text::TYPE_TABLE);
             None
@@ -264,5 +269,13 @@ impl<'d> Reader<'d> {
 
     fn certainty(&self, node: &'d Node) -> Option<Certainty> {
         self.as_choice(node, "source", &certainty::WORDS)
+    }
+}
+
+/// `load[4]` as `load[mixed]`, where the table has an id.
+fn label(key: &str, table: &Table) -> String {
+    match (key.split_once('['), table.get("id").map(|node| &node.value)) {
+        (Some((list, _)), Some(Value::Text(id))) => format!("{list}[{id}]"),
+        _ => key.to_owned(),
     }
 }

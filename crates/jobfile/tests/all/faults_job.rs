@@ -1,1 +1,271 @@
-//! x
+//! Faults of job files and of what they name.
+
+use crate::folder::{demo, text};
+use crate::shown;
+use evidence::{Faults, Severity};
+use std::collections::BTreeMap;
+
+fn faults(folder: &BTreeMap<String, Vec<u8>>) -> Faults {
+    match jobfile::read_job(folder) {
+        Ok((_, warnings)) => warnings,
+        Err(faults) => faults,
+    }
+}
+
+/// Replaces `from` (its first place) in the demo job by `to`, and expects exactly the errors
+/// `expected`: "code `text it points at`", with " : " and the message's arguments where given.
+fn check(from: &str, to: &str, expected: &[&str]) {
+    let mut folder = demo();
+    let whole = text(&folder, "job.toml");
+    assert!(whole.contains(from), "nothing to replace: {from}");
+    let changed = whole.replacen(from, to, 1);
+    folder.insert(String::from("job.toml"), changed.clone().into_bytes());
+    let found = faults(&folder);
+    let errors = found.list.iter().filter(|f| f.severity == Severity::Error);
+    let shown: Vec<String> = errors
+        .zip(expected.iter().map(Some).chain(std::iter::repeat(None)))
+        .map(|(f, wanted)| {
+            let line = shown::fault(f, &changed);
+            let line = line.split_once(' ').unwrap().1.to_owned();
+            if wanted.is_some_and(|w| w.contains(" : ")) {
+                format!("{line} : {}", shown::args(&f.message))
+            } else {
+                line
+            }
+        })
+        .collect();
+    assert_eq!(shown, expected, "after {from} -> {to}");
+}
+
+#[test]
+fn files_and_format() {
+    let empty = faults(&BTreeMap::new());
+    assert_eq!(empty.list.len(), 1);
+    assert_eq!(empty.list[0].code, "jobfile::missing-file");
+    check(
+        "counterpoise-job/1",
+        "counterpoise-job/2",
+        &["jobfile::format-unknown `\"counterpoise-job/2\"` : format=counterpoise-job/2"],
+    );
+    check("survey/levels.csv", "survey/level.csv", &["jobfile::missing-file `\"survey/level.csv\"`"]);
+    check("survey/levels.csv", "../levels.csv", &["jobfile::bad-path `\"../levels.csv\"`"]);
+    check("survey/levels.csv", "/tmp/levels.csv", &["jobfile::bad-path `\"/tmp/levels.csv\"`"]);
+    check("file = \"survey/levels.csv\"", "file = 7", &["jobfile::wrong-type `7`"]);
+}
+
+#[test]
+fn heads() {
+    check("name = \"Demo: Orchard Row, week 15\"\n", "", &["jobfile::missing-key `` : key=name"]);
+    check("date = \"2027-04-12\"", "date = 2027-04-12", &[]);
+    check("date = \"2027-04-12\"", "date = \"12 April\"", &["jobfile::bad-date `\"12 April\"`"]);
+    check("date = \"2027-04-12\"", "date = \"2027-02-30\"", &["jobfile::bad-date `\"2027-02-30\"`"]);
+    check(
+        "planner = \"P. Lindqvist (invented), lift supervisor\"",
+        "planner = \" \"",
+        &["jobfile::empty-text `\" \"`"],
+    );
+    check(
+        "source = \"measured\"",
+        "sources = \"measured\"\nsource = \"measured\"",
+        &["jobfile::unknown-key `sources`"],
+    );
+}
+
+#[test]
+fn references() {
+    check(
+        "machine = \"H14\"",
+        "machine = \"H41\"",
+        &["jobfile::unknown-reference `\"H41\"` : kind=jobfile-kind-machine id=H41"],
+    );
+    check("load = \"blocks\"", "load = \"block\"", &["jobfile::unknown-reference `\"block\"`"]);
+    check("landing = \"bay\"", "landing = \"bayy\"", &["jobfile::unknown-reference `\"bayy\"`"]);
+    check(
+        "id = \"H7\"",
+        "id = \"H14\"",
+        &[
+            "jobfile::duplicate-id `\"H14\"`",
+            "jobfile::unknown-reference `\"H7\"`",
+            "jobfile::unknown-reference `\"H7\"`",
+            "jobfile::unknown-reference `\"H7\"`",
+        ],
+    );
+    check("[[lift]]\nid = \"2\"", "[[lift]]\nid = \"1\"", &["jobfile::duplicate-id `\"1\"`"]);
+    // An attachment that the machine does not have is a finding of the plan, not a fault of the file.
+    check("attachment = \"jib\"", "attachment = \"bucket\"", &[]);
+    check("locks = { forks = \"locked\" }", "locks = { fork = \"locked\" }", &["jobfile::unknown-key `fork`"]);
+    check("locks = { forks = \"locked\" }", "locks = { forks = \"closed\" }", &["jobfile::bad-choice `\"closed\"`"]);
+}
+
+#[test]
+fn lifts() {
+    check("heading = \"0°\" }\nclear", "heading = \"400°\" }\nclear", &["jobfile::out-of-range `\"400°\"`"]);
+    check("heading = \"0°\" }\nclear", "heading = \"N\" }\nclear", &["quantity::no-number `N`"]);
+    check(
+        "heading = \"0°\" }\nclear",
+        "haeding = \"0°\" }\nclear",
+        &[
+            "jobfile::missing-key `{ at = [\"30.0 m\", \"28.9 m\"], haeding = \"0°\" }`",
+            "jobfile::unknown-key `haeding`",
+        ],
+    );
+    check("support = \"tyres\"", "support = \"tires\"", &["jobfile::bad-choice `\"tires\"`"]);
+    check("stops = []\n", "", &["jobfile::missing-key `[[lift]]` : key=stops"]);
+    check("stops = []", "stops = [\"drag\"]", &["jobfile::bad-choice `\"drag\"`"]);
+    check("stop_gust = \"10 m/s\"", "stop_gust = \"10\"", &["quantity::missing-unit `10`"]);
+    check("at = [\"30.0 m\", \"28.9 m\"]", "at = [\"30.0 m\"]", &["jobfile::list-length `[\"30.0 m\"]`"]);
+    check("clear = \"0.30 m\"", "clear = \"-0.30 m\"", &["jobfile::out-of-range `\"-0.30 m\"`"]);
+}
+
+#[test]
+fn loads() {
+    check("mass = \"1480 kg\"\n", "", &["jobfile::one-of `[[load]]` : first=mass second=part"]);
+    check("ticket = \"ON-20871 (invented)\"\n", "", &["jobfile::missing-key `[[load]]` : key=ticket"]);
+    check(
+        "left_out = { value = \"35 kg\", source = \"estimated\" }\n",
+        "",
+        &["jobfile::missing-key `[[load]]` : key=left_out"],
+    );
+    check("source = \"weighed\"", "source = \"stated\"", &["jobfile::no-uncertainty `\"860 kg\"` : certainty=stated"]);
+    check("source = \"weighed\"", "source = \"stated\"\nuncertainty = \"5 %\"", &[]);
+    check(
+        "source = \"weighed\"",
+        "uncertainty = \"150 %\"",
+        &["jobfile::out-of-range `\"150 %\"`", "jobfile::no-uncertainty `\"860 kg\"`"],
+    );
+    check(
+        "centre = [\"0.60 m\", \"0 m\", \"0.52 m\"]",
+        "centre = [\"1.60 m\", \"0 m\", \"0.52 m\"]",
+        &[
+            "jobfile::centre-outside-load `[\"1.60 m\", \"0 m\", \"0.52 m\"]` : axis=jobfile-axis-ahead centre=1.6000 m low=0.0000 m high=1.2000 m",
+        ],
+    );
+    check("condition = \"sound\"", "condition = \"fine\"", &["jobfile::bad-choice `\"fine\"`"]);
+    check("density = \"1200 kg/m³\"", "density = \"1200 kg\"", &["quantity::wrong-dimension `kg`"]);
+    check("legs = 2", "legs = 2.5", &["jobfile::wrong-type `2.5`"]);
+    check("legs = 2", "legs = 0", &["jobfile::out-of-range `0`"]);
+    check("size = { depth = \"1.20 m\"", "size = { depth = \"nan m\"", &["quantity::not-finite `nan`"]);
+}
+
+#[test]
+fn sites() {
+    check(
+        "voltage = { value = \"11 kV\", source = \"stated\" }\n",
+        "",
+        &["jobfile::missing-key `[[line]]` : key=voltage"],
+    );
+    check("{ value = \"11 kV\", source = \"stated\" }", "\"unknown\"", &[]);
+    check("{ value = \"11 kV\", source = \"stated\" }", "\"11 km\"", &["quantity::wrong-dimension `km`"]);
+    check("sag = \"0.60 m\"", "sag = \"30 m\"", &["jobfile::sag-too-large `\"30 m\"`"]);
+    check(
+        "to = [\"31.0 m\", \"2.5 m\", \"105.70 m\"]",
+        "to = [\"-12.0 m\", \"2.5 m\", \"105.70 m\"]",
+        &["jobfile::span-no-length `[\"-12.0 m\", \"2.5 m\", \"105.70 m\"]`"],
+    );
+    check("tolerance = \"8°\"", "tolerance = \"95°\"", &["jobfile::out-of-range `\"95°\"`"]);
+    check(
+        "approach = { heading = \"0°\", tolerance = \"8°\" }\n",
+        "",
+        &["jobfile::missing-key `[[landing]]` : key=approach"],
+    );
+    check("occupied = \"0 kg\"", "occupied = \"-1 kg\"", &["jobfile::negative `\"-1 kg\"` : key=occupied value=-1 kg"]);
+    check("units = \"m\"", "units = \"yd\"", &["jobfile::bad-choice `\"yd\"`"]);
+    check("accuracy = \"0.02 m\"\n", "", &["jobfile::missing-key `[[ground]]` : key=accuracy"]);
+    check(
+        "matter = \"edges\"",
+        "matter = \"edges\"\nstrength = \"200 kPa\"",
+        &["jobfile::strength-misplaced `\"200 kPa\"`"],
+    );
+    check(
+        "[[ground]]",
+        "[policy]\ntilt_sideways = \"150 %\"\nload_factor = 0.8\nline_allowance = \"2 m\"\n[[ground]]",
+        &["jobfile::out-of-range `\"150 %\"`", "jobfile::out-of-range `0.8`"],
+    );
+}
+
+#[test]
+fn no_source_around_a_load_is_said_at_the_value() {
+    let mut folder = demo();
+    let job = text(&folder, "job.toml").replacen("source = \"measured\"\n", "", 1);
+    folder.insert(String::from("job.toml"), job.clone().into_bytes());
+    let found = faults(&folder);
+    assert!(found.list.iter().filter(|f| f.severity == Severity::Error).all(|f| f.code == "jobfile::no-source"));
+    let first = &found.list[0];
+    assert_eq!(shown::fault(first, &job).split_once(' ').unwrap().1, "jobfile::no-source `[[ground]]`");
+    assert!(shown::hint(first).contains("measured"), "the hint names the words");
+}
+
+#[test]
+fn a_missing_wind_factor_is_assumed_and_marked() {
+    let mut folder = demo();
+    let job = text(&folder, "job.toml").replacen("wind_factor = 1.4\n", "", 1);
+    folder.insert(String::from("job.toml"), job.into_bytes());
+    let (job, warnings) = jobfile::read_job(&folder).unwrap();
+    assert!(warnings.list.iter().any(|f| f.code == "jobfile::wind-factor-assumed"));
+    assert_eq!(job.loads[0].wind_factor, jobfile::SHEET_WIND_FACTOR);
+    let line = job.inputs.iter().find(|i| i.name == "load[blocks].wind_factor").unwrap();
+    assert_eq!(line.certainty, evidence::Certainty::Estimated);
+}
+
+/// One bad file hides nothing of another: six faults in three files, in one go, each with its place.
+#[test]
+fn all_at_once() {
+    let mut folder = demo();
+    let job = text(&folder, "job.toml")
+        .replacen("heading = \"0°\" }\nclear", "heading = \"-5°\" }\nclear", 1)
+        .replacen("load = \"tiles\"", "load = \"tile\"", 1);
+    let machine = text(&folder, "machines/demo-7.toml").replacen("mass = \"2790 kg\"", "mass = \"2790\"", 1).replacen(
+        "wheelbase",
+        "wheel_base",
+        1,
+    );
+    let levels = text(&folder, "survey/levels.csv").replacen("3,5.00,0.00,", "3,5.00,north,", 1);
+    for (name, text) in [("job.toml", &job), ("machines/demo-7.toml", &machine), ("survey/levels.csv", &levels)] {
+        folder.insert(name.to_owned(), text.clone().into_bytes());
+    }
+    let found = faults(&folder);
+    let errors: Vec<String> = found
+        .list
+        .iter()
+        .filter(|f| f.severity == Severity::Error)
+        .map(|f| format!("{}:{} {}", f.place.file, f.place.line.unwrap_or(0), f.code))
+        .collect();
+    let line = |text: &str, piece: &str| text.lines().position(|l| l.contains(piece)).unwrap() + 1;
+    let expected = [
+        format!("job.toml:{} jobfile::out-of-range", line(&job, "heading = \"-5°\"")),
+        format!("job.toml:{} jobfile::unknown-reference", line(&job, "load = \"tile\"")),
+        String::from("survey/levels.csv:4 survey::bad-row"),
+        format!("machines/demo-7.toml:{} quantity::missing-unit", line(&machine, "mass = \"2790\"")),
+        format!("machines/demo-7.toml:{} jobfile::missing-key", line(&machine, "[rear_axle]")),
+        format!("machines/demo-7.toml:{} jobfile::unknown-key", line(&machine, "wheel_base")),
+    ];
+    assert_eq!(errors, expected);
+}
+
+#[test]
+fn a_small_file_of_json_says_the_same_as_toml() {
+    use quantity::Dimension as D;
+    let read = |name: &str, text: &str| {
+        let document = jobfile::read_table(name, text.as_bytes());
+        let root = document.root();
+        root.decision("load", D::Mass, jobfile::Bound::Positive);
+        root.decision("reach", D::Length, jobfile::Bound::Any);
+        root.done();
+        shown::all(&document.faults(), text)
+    };
+    let toml = read("calc.toml", "load = \"1200\"\nraech = \"3 m\"\n");
+    let json = read("calc.json", "{\n  \"load\": \"1200\",\n  \"raech\": \"3 m\"\n}\n");
+    assert_eq!(
+        toml,
+        ["1:1 jobfile::missing-key ``", "1:9 quantity::missing-unit `1200`", "2:1 jobfile::unknown-key `raech`"]
+    );
+    assert_eq!(
+        json,
+        ["1:1 jobfile::missing-key `{`", "2:12 quantity::missing-unit `1200`", "3:3 jobfile::unknown-key `\"raech\"`"]
+    );
+    assert_eq!(
+        read("calc.json", "{\"load\": \"1 kg\", \"reach\": \"2 m\", \"load\": \"2 kg\"}"),
+        ["1:34 jobfile::duplicate-key `\"load\"`"]
+    );
+    assert_eq!(read("calc.json", "{\"load\": ")[0], "1:9 jobfile::syntax ``");
+}

@@ -21,11 +21,6 @@ pub(crate) fn project() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("../..")
 }
 
-/// A folder in memory.
-pub(crate) fn memory(files: &[(&str, &str)]) -> BTreeMap<String, Vec<u8>> {
-    files.iter().map(|(name, text)| ((*name).to_owned(), text.as_bytes().to_vec())).collect()
-}
-
 /// The demo job's folder in memory, for tests that change it.
 pub(crate) fn demo() -> BTreeMap<String, Vec<u8>> {
     let root = project().join("examples/demo-job");
