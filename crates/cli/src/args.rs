@@ -1,0 +1,250 @@
+//! Arguments, with help that teaches.
+
+use clap::{Args, Parser, Subcommand, ValueEnum};
+use std::path::PathBuf;
+
+const ABOUT: &str = "Plans and checks lifts with telehandlers (rough-terrain variable-reach trucks): load chart, \
+level, tipping, forks, overhead lines and ground, on the real ground of the site.";
+
+const AFTER: &str = "\
+Start here:
+  counterpoise new my-job           write a commented starter job
+  counterpoise plan my-job          verdict of every lift, and why
+  counterpoise serve my-job         look at it in a browser
+  counterpoise check --help         one quick look into a load chart
+
+Exit codes: 0 go (or done), 4 go with conditions, 3 no-go, 1 fault of input, 2 usage.
+
+The maker's manual and the chart in the cab govern; a result never overrides them.";
+
+/// The command line.
+#[derive(Debug, Parser)]
+#[command(name = "counterpoise", version, about = ABOUT, after_help = AFTER, arg_required_else_help = true)]
+pub(crate) struct Cli {
+    #[command(subcommand)]
+    pub(crate) command: Command,
+}
+
+#[derive(Debug, Subcommand)]
+pub(crate) enum Command {
+    /// Plan every lift of a job: verdict, what governs, what to do
+    Plan(PlanArgs),
+    /// Look once into a load chart: inside or outside. Never says go
+    Check(CheckArgs),
+    /// Run one calculation alone, from a TOML or JSON file
+    Calc(CalcArgs),
+    /// Write a commented starter job
+    New(NewArgs),
+    /// Show a job in the browser, on this computer only
+    Serve(ServeArgs),
+    /// Print the JSON Schema of an output
+    Schema(SchemaArgs),
+    /// Print shell completions
+    #[command(after_help = "Example: counterpoise completions bash > /etc/bash_completion.d/counterpoise")]
+    Completions {
+        /// Shell to complete for
+        shell: clap_complete::Shell,
+    },
+}
+
+/// How results are said.
+#[derive(Debug, Clone, Copy, Args)]
+pub(crate) struct Said {
+    /// Text for people or JSON for programs
+    #[arg(long, value_enum, default_value_t = Format::Text)]
+    pub(crate) format: Format,
+    /// Units shown (JSON is always SI)
+    #[arg(long, value_enum, default_value_t = Units::Si)]
+    pub(crate) units: Units,
+    /// Language of texts
+    #[arg(long, value_enum, default_value_t = Lang::En)]
+    pub(crate) lang: Lang,
+}
+
+impl Said {
+    pub(crate) fn wording(self) -> wording::Wording {
+        let units = match self.units {
+            Units::Si => quantity::UnitSystem::Si,
+            Units::Us => quantity::UnitSystem::Us,
+        };
+        let language = match self.lang {
+            Lang::En => wording::Language::English,
+            Lang::Es => wording::Language::Spanish,
+        };
+        wording::Wording::new(language, units)
+    }
+    pub(crate) fn json(self) -> bool {
+        self.format == Format::Json
+    }
+}
+
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Format {
+    Text,
+    Json,
+}
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Units {
+    /// Metres, kilograms
+    Si,
+    /// Feet, pounds
+    Us,
+}
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Lang {
+    /// English
+    En,
+    /// Spanish
+    Es,
+}
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Paper {
+    A4,
+    Letter,
+}
+
+#[derive(Debug, Args)]
+#[command(after_help = "\
+Without --out the verdict of every lift is printed. With --out DIR the plan sheet (PDF), the drawings (SVG) \
+and the plan (JSON) are written there too; DIR appears only when everything in it is complete.
+
+Exit codes: 0 every lift go, 4 go with conditions, 3 at least one no-go, 1 fault of input.")]
+pub(crate) struct PlanArgs {
+    /// Job folder (with job.toml in it), or the job.toml itself
+    pub(crate) job: PathBuf,
+    /// Folder to write plan sheet, drawings and plan to
+    #[arg(long, value_name = "DIR")]
+    pub(crate) out: Option<PathBuf>,
+    /// Paper of the plan sheet
+    #[arg(long, value_enum, default_value_t = Paper::A4)]
+    pub(crate) paper: Paper,
+    /// Print every finding of every lift, not only what governs
+    #[arg(long)]
+    pub(crate) findings: bool,
+    #[command(flatten)]
+    pub(crate) said: Said,
+}
+
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub(crate) enum SupportArg {
+    Tyres,
+    Stabilizers,
+}
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub(crate) enum FromArg {
+    FrontTyreFace,
+    FrontAxle,
+}
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub(crate) enum ToArg {
+    ForkHeel,
+    LoadCentre,
+    Hook,
+}
+
+#[derive(Debug, Args)]
+#[command(after_help = "\
+Example:
+  counterpoise check examples/machines/demo-7.toml --attachment forks --support tyres \\
+      --load \"1200 kg\" --load-centre \"24 in\" --height \"4.5 m\" \\
+      --distance \"2.1 m\" --from front-tyre-face --to load-centre
+
+It answers only inside or outside the chart, what governs there, and how much further, higher or heavier would \
+still be inside. It lists the checks it did not make, and it never says go: plan the lift for that.
+
+Exit codes: 0 inside, 3 outside, 1 fault of input. Inside is not go.")]
+pub(crate) struct CheckArgs {
+    /// Machine file
+    pub(crate) machine: PathBuf,
+    /// Attachment, by its id in the machine file
+    #[arg(long)]
+    pub(crate) attachment: String,
+    /// What the machine stands on
+    #[arg(long, value_enum)]
+    pub(crate) support: SupportArg,
+    /// Mass of the load with pallet and rigging, such as "1200 kg" or "2600 lb"
+    #[arg(long)]
+    pub(crate) load: String,
+    /// From the fork face to the centre of the load, such as "24 in"; for a hook leave it out
+    #[arg(long)]
+    pub(crate) load_centre: Option<String>,
+    /// Distance as measured, such as "4.2 m"
+    #[arg(long)]
+    pub(crate) distance: String,
+    /// From where the distance was measured (no default: people measure differently)
+    #[arg(long, value_enum)]
+    pub(crate) from: FromArg,
+    /// To where it was measured
+    #[arg(long, value_enum)]
+    pub(crate) to: ToArg,
+    /// Height of the fork top or hook above the ground under the front tyres
+    #[arg(long)]
+    pub(crate) height: String,
+    #[command(flatten)]
+    pub(crate) said: Said,
+}
+
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Calculation {
+    /// Capacity of a load chart at a reach and height
+    Chart,
+    /// Tipping load and tilt at onset for a boom position
+    Stability,
+}
+
+#[derive(Debug, Args)]
+#[command(after_help = "\
+Without FILE the input is read from the terminal's input (TOML, or JSON when it starts with a brace); \
+--example prints a commented input to start from.
+
+Example:
+  counterpoise calc stability --example > tip.toml
+  counterpoise calc stability tip.toml")]
+pub(crate) struct CalcArgs {
+    /// Which calculation
+    #[arg(value_enum)]
+    pub(crate) name: Calculation,
+    /// Input file, TOML or JSON; paths in it are relative to it
+    pub(crate) file: Option<PathBuf>,
+    /// Print a commented example input
+    #[arg(long)]
+    pub(crate) example: bool,
+    #[command(flatten)]
+    pub(crate) said: Said,
+}
+
+#[derive(Debug, Args)]
+pub(crate) struct NewArgs {
+    /// Folder to make; must not exist or be empty
+    pub(crate) job: PathBuf,
+}
+
+#[derive(Debug, Args)]
+pub(crate) struct ServeArgs {
+    /// Job folder
+    pub(crate) job: PathBuf,
+    /// Port on this computer; 0 takes any free one
+    #[arg(long, default_value_t = 7575)]
+    pub(crate) port: u16,
+}
+
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Form {
+    /// The plan that `plan --format json` prints
+    Plan,
+    /// The answer that `check --format json` prints
+    Check,
+    /// The answer that `calc chart --format json` prints
+    CalcChart,
+    /// The answer that `calc stability --format json` prints
+    CalcStability,
+    /// Faults of an input, as printed with `--format json`
+    Faults,
+}
+
+#[derive(Debug, Args)]
+pub(crate) struct SchemaArgs {
+    /// Which output
+    #[arg(value_enum)]
+    pub(crate) form: Form,
+}

@@ -1,0 +1,55 @@
+//! The input of a calculation: a file or the terminal's input, with the machine it names.
+
+use crate::args::{CalcArgs, Said};
+use crate::failure::Failure;
+use jobfile::{Document, read_table};
+use machine::{Machine, SupportState};
+use std::collections::BTreeMap;
+use std::io::Read;
+use std::path::PathBuf;
+
+/// Words for the support state in inputs.
+pub(crate) const SUPPORTS: [(&str, SupportState); 2] =
+    [("tyres", SupportState::Tyres), ("stabilizers", SupportState::Stabilizers)];
+
+/// A parsed input and where paths in it start.
+pub(crate) struct Input {
+    pub(crate) document: Document,
+    folder: PathBuf,
+}
+
+pub(crate) fn read(args: &CalcArgs) -> Result<Input, Failure> {
+    let (name, bytes, folder) = match &args.file {
+        Some(path) => {
+            let name = path.display().to_string();
+            let bytes = std::fs::read(path).map_err(|e| Failure::cannot_read(args.said, &name, &e.to_string()))?;
+            let folder = path.parent().map(PathBuf::from).unwrap_or_default();
+            (name, bytes, folder)
+        }
+        None => {
+            let mut bytes = Vec::new();
+            let limit = 16 << 20;
+            std::io::stdin()
+                .take(limit)
+                .read_to_end(&mut bytes)
+                .map_err(|e| Failure::cannot_read(args.said, "-", &e.to_string()))?;
+            let json = bytes.iter().find(|b| !b.is_ascii_whitespace()) == Some(&b'{');
+            (if json { "input.json" } else { "input.toml" }.to_owned(), bytes, PathBuf::new())
+        }
+    };
+    Ok(Input { document: read_table(&name, &bytes), folder })
+}
+
+impl Input {
+    /// The machine that the input names, relative to the input.
+    pub(crate) fn machine(&self, path: &str, said: Said) -> Result<Machine, Failure> {
+        crate::check::read_machine(&self.folder.join(path), said)
+    }
+
+    /// All faults of the input, if any.
+    pub(crate) fn faults(&self, said: Said) -> Option<Failure> {
+        let faults = self.document.faults();
+        let files = BTreeMap::from([(self.document.file().to_owned(), self.document.text().to_owned())]);
+        faults.any_error().then_some(Failure { faults, said, files })
+    }
+}

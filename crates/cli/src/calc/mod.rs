@@ -1,0 +1,29 @@
+//! `counterpoise calc`: one calculation alone, TOML or JSON in, text or JSON out.
+
+mod chart;
+mod input;
+mod stability;
+
+pub(crate) use chart::ChartResult;
+pub(crate) use stability::StabilityResult;
+
+use crate::args::{CalcArgs, Calculation};
+use crate::{Outcome, Run, terminal};
+use std::io::IsTerminal;
+
+pub(crate) fn run(args: &CalcArgs) -> Run {
+    let example = match args.name {
+        Calculation::Chart => chart::EXAMPLE,
+        Calculation::Stability => stability::EXAMPLE,
+    };
+    // Nothing to read: teach instead of waiting for somebody to type a file.
+    if args.example || (args.file.is_none() && std::io::stdin().is_terminal()) {
+        terminal::line(example.trim_end());
+        return Ok(Outcome::Done);
+    }
+    let input = input::read(args)?;
+    match args.name {
+        Calculation::Chart => chart::run(&input, args.said),
+        Calculation::Stability => stability::run(&input, args.said),
+    }
+}

@@ -1,0 +1,163 @@
+//! `calc stability`: tipping load and tilt at onset for a boom position.
+
+use super::input::{Input, SUPPORTS};
+use crate::args::Said;
+use crate::failure::Failure;
+use crate::{Outcome, Run, terminal, text};
+use evidence::Message;
+use geometry::DVec3;
+use jobfile::Bound;
+use machine::{AttachmentKind, BoomPosition, Machine, SupportState, kinematics};
+use quantity::{Dimension, Quantity, Si};
+use serde::{Deserialize, Serialize};
+use stability::{LoadOnBoom, Masses, RearAxleState, Support, TipsOver, level_tipping_load, onset, tipping_lines};
+
+pub(crate) const EXAMPLE: &str = r#"# Tipping of a machine in one boom position, on rigid contacts.
+machine = "validation/machines/r1.toml"   # relative to this file
+attachment = "forks"
+boom_angle = "60°"
+extension = "3.00 m"
+load = "3000 kg"
+load_left = "0 m"            # centre of the load left of the middle
+load_ahead = "0.61 m"        # from the fork face; 0 for a hook
+load_up = "0.50 m"           # centre above the forks; 0 for a hook
+support = "tyres"            # or "stabilizers"
+rear_axle = "locked"         # or "free": may oscillate. Unknown counts as free
+descent = "0°"               # steepest descent: 0 downhill ahead, 90 downhill to the left
+"#;
+
+/// Answer of the calculation. SI; angles in degrees, as their names say.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, schemars::JsonSchema)]
+pub(crate) struct StabilityResult {
+    /// From the front face of the front tyres to the load's centre, m.
+    pub(crate) reach_m: f64,
+    /// Height of the fork top or hook above level ground, m.
+    pub(crate) lift_height_m: f64,
+    /// Load in the middle at which the level machine starts to tip forward, kg; `null`: none does.
+    pub(crate) level_tipping_load_kg: Option<f64>,
+    /// Tilt of the ground plane at which it starts to tip with the load, degrees; `null`: not before 90°.
+    pub(crate) tilt_at_onset_deg: Option<f64>,
+    /// Which way it goes over.
+    pub(crate) tips_over: Option<TipsOver>,
+}
+
+const REAR: [(&str, RearAxleState); 2] = [("free", RearAxleState::Free), ("locked", RearAxleState::Locked)];
+
+pub(crate) fn run(input: &Input, said: Said) -> Run {
+    let root = input.document.root();
+    let file = root.text("machine", "machine = \"machine.toml\"");
+    let attachment = root.text("attachment", "attachment = \"forks\"");
+    let angle = root.decision("boom_angle", Dimension::Angle, Bound::Any);
+    let extension = root.decision("extension", Dimension::Length, Bound::NotNegative);
+    let mass = root.decision("load", Dimension::Mass, Bound::NotNegative);
+    let left = root.decision("load_left", Dimension::Length, Bound::Any);
+    let ahead = root.decision("load_ahead", Dimension::Length, Bound::NotNegative);
+    let up = root.decision("load_up", Dimension::Length, Bound::NotNegative);
+    let state = root.choice("support", &SUPPORTS);
+    let rear = root.choice("rear_axle", &REAR);
+    let descent = root.decision("descent", Dimension::Angle, Bound::Any);
+    root.done();
+    if let Some(failure) = input.faults(said) {
+        return Err(failure);
+    }
+    let (Some(file), Some(attachment), Some(angle), Some(extension), Some(mass), Some(left)) =
+        (file, attachment, angle, extension, mass, left)
+    else {
+        return Err(Failure::new(input.document.faults(), said));
+    };
+    let (Some(ahead), Some(up), Some(state), Some(rear), Some(descent)) = (ahead, up, state, rear, descent) else {
+        return Err(Failure::new(input.document.faults(), said));
+    };
+    let machine = input.machine(&file, said)?;
+    in_range(&root, &machine, angle, extension, state);
+    let Some(found) = machine.attachment(&attachment) else {
+        let known: Vec<_> = machine.attachments.iter().map(|a| a.id.as_str()).collect();
+        root.fault(
+            "attachment",
+            text::NO_ATTACHMENT.with("attachment", &attachment).with("known", known.join(", ")),
+            None,
+        );
+        return Err(failure(input, said));
+    };
+    if let Some(failure) = input.faults(said) {
+        return Err(failure);
+    }
+    let boom = BoomPosition::level(angle, extension);
+    let tool = kinematics::tool_point(&machine.boom, found, boom);
+    let hook = matches!(found.kind, AttachmentKind::Jib(_));
+    // A hung load acts at its hook, wherever its centre is below.
+    let offset = |left: f64| if hook { DVec3::new(0.0, left, 0.0) } else { DVec3::new(ahead, left, up) };
+    let lines = tipping_lines(&machine, Support { state, rear });
+    let bare = Masses::of(&machine, found, boom);
+    let tipping = level_tipping_load(&bare, &lines[0], tool + offset(0.0));
+    let onset = onset(&bare.with(LoadOnBoom { mass, at: tool + offset(left) }), &lines, descent);
+    let result = StabilityResult {
+        reach_m: tool.x + if hook { 0.0 } else { ahead } - machine.front_face(),
+        lift_height_m: tool.z,
+        level_tipping_load_kg: tipping,
+        tilt_at_onset_deg: onset.map(|o| o.tilt.to_degrees()),
+        tips_over: onset.map(|o| o.over),
+    };
+    if said.json() {
+        terminal::print_json(&result);
+    } else {
+        print(&result, said);
+    }
+    Ok(Outcome::Done)
+}
+
+fn failure(input: &Input, said: Said) -> Failure {
+    input.faults(said).unwrap_or_else(|| Failure::new(input.document.faults(), said))
+}
+
+fn in_range(root: &jobfile::Reader<'_>, machine: &Machine, angle: f64, extension: f64, state: SupportState) {
+    let b = &machine.boom;
+    let slack = 1e-9;
+    if angle < b.angle_min.si() - slack || angle > b.angle_max.si() + slack {
+        let message = text::BOOM_RANGE
+            .with("what", "boom_angle")
+            .with("value", Quantity::new(angle, Dimension::Angle))
+            .with("low", b.angle_min)
+            .with("high", b.angle_max);
+        root.fault("boom_angle", message, None);
+    }
+    if extension > b.extension_max.si() + slack {
+        let message = text::BOOM_RANGE
+            .with("what", "extension")
+            .with("value", Quantity::new(extension, Dimension::Length))
+            .with("low", Quantity::new(0.0, Dimension::Length))
+            .with("high", b.extension_max);
+        root.fault("extension", message, None);
+    }
+    if state == SupportState::Stabilizers && machine.stabilizers.is_none() {
+        root.fault("support", text::NO_STABILIZERS, None);
+    }
+}
+
+fn print(r: &StabilityResult, said: Said) {
+    let w = said.wording();
+    let say = |m: &Message| terminal::paragraph(&w.render(m), "", "  ");
+    let length = |si: f64| Quantity::new(si, Dimension::Length);
+    say(&text::STABILITY_AT.with("reach", length(r.reach_m)).with("height", length(r.lift_height_m)));
+    match r.level_tipping_load_kg {
+        Some(kg) => say(&text::STABILITY_TIPPING_LOAD.with("mass", Quantity::new(kg, Dimension::Mass))),
+        None => say(&text::STABILITY_NO_TIPPING_LOAD.message()),
+    }
+    match (r.tilt_at_onset_deg, r.tips_over) {
+        (Some(tilt), Some(over)) if tilt > 0.0 => {
+            let tilt = Quantity::new(tilt.to_radians(), Dimension::Angle);
+            say(&text::STABILITY_ONSET.with("tilt", tilt).with("side", side(over)));
+        }
+        (Some(_), Some(over)) => say(&text::STABILITY_TIPPED.with("side", side(over))),
+        _ => say(&text::STABILITY_NO_ONSET.message()),
+    }
+}
+
+fn side(over: TipsOver) -> evidence::TextId {
+    match over {
+        TipsOver::Front => planning::text::SIDE_FRONT,
+        TipsOver::Rear => planning::text::SIDE_REAR,
+        TipsOver::Left => planning::text::SIDE_LEFT,
+        TipsOver::Right => planning::text::SIDE_RIGHT,
+    }
+}

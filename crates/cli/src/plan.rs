@@ -1,0 +1,77 @@
+//! `counterpoise plan`.
+
+use crate::args::{PlanArgs, Said};
+use crate::disk::DiskFolder;
+use crate::failure::{Failure, print_faults};
+use crate::{Outcome, Run, outputs, plan_text, terminal, text};
+use jobfile::Folder;
+use planning::Plan;
+use std::collections::BTreeMap;
+use std::path::{Path, PathBuf};
+
+pub(crate) fn run(args: &PlanArgs) -> Run {
+    let plan = plan_of(&args.job, args.said)?;
+    if let Some(out) = &args.out {
+        outputs::write(&plan, out, args)?;
+    }
+    if args.said.json() {
+        terminal::print_json(&plan);
+    } else {
+        plan_text::print(&plan, args.said.wording(), args.findings);
+        if let Some(out) = &args.out {
+            let written = text::WRITTEN.with("folder", out.display().to_string());
+            terminal::line(&args.said.wording().render(&written));
+        }
+    }
+    Ok(Outcome::Verdict(plan.verdict))
+}
+
+/// Reads and plans the job of a folder; warnings go to standard error.
+pub(crate) fn plan_of(job: &Path, said: Said) -> Result<Plan, Failure> {
+    let root = job_folder(job);
+    let folder = DiskFolder::new(&root);
+    if folder.read(jobfile::JOB_FILE).is_none() {
+        let message = text::NO_JOB.with("file", root.join(jobfile::JOB_FILE).display().to_string());
+        let hint = Some(text::HINT_NEW.message());
+        return Err(Failure::one(said, "cli::no-job", &root.display().to_string(), message, hint));
+    }
+    match jobfile::read_job(&folder) {
+        Ok((job, warnings)) => {
+            if !warnings.list.is_empty() {
+                print_faults(&warnings, said, &texts(&folder, &warnings));
+            }
+            Ok(planning::plan(&job))
+        }
+        Err(faults) => {
+            let files = texts(&folder, &faults);
+            Err(Failure { faults, said, files })
+        }
+    }
+}
+
+/// The folder of a job, named by itself or by its job file.
+fn job_folder(job: &Path) -> PathBuf {
+    if job.file_name().is_some_and(|n| n == jobfile::JOB_FILE) && job.is_file() {
+        match job.parent() {
+            Some(parent) if !parent.as_os_str().is_empty() => parent.to_owned(),
+            _ => PathBuf::from("."),
+        }
+    } else {
+        job.to_owned()
+    }
+}
+
+/// The texts of the files that faults point into.
+fn texts(folder: &DiskFolder, faults: &evidence::Faults) -> BTreeMap<String, String> {
+    let mut out = BTreeMap::new();
+    for fault in faults.list.iter().filter(|f| f.place.span.is_some()) {
+        let file = &fault.place.file;
+        if !out.contains_key(file)
+            && let Some(Ok(bytes)) = folder.read(file)
+        {
+            let text = String::from_utf8_lossy(&bytes).trim_start_matches('\u{feff}').to_owned();
+            out.insert(file.clone(), text);
+        }
+    }
+    out
+}

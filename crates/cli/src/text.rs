@@ -1,0 +1,78 @@
+//! Ids of the sentences that only the command line says. `wording` has the words.
+
+evidence::messages! {
+    /// Heading of `check`: inside the chart.
+    CHECK_INSIDE = "cli-check-inside" [];
+    /// Heading of `check`: outside the chart.
+    CHECK_OUTSIDE = "cli-check-outside" [];
+    /// What governs: `capacity` in zone `zone` at `reach` by the chart's own datum and `height`.
+    CHECK_GOVERNS = "cli-check-governs" [capacity, zone, reach, height];
+    /// The chart shows nothing at `reach` and `height`.
+    CHECK_NOTHING = "cli-check-nothing" [reach, height];
+    /// How much further, higher, heavier would still be inside.
+    CHECK_ROOM = "cli-check-room" [further, higher, heavier];
+    /// The load is `over` too heavy there.
+    CHECK_OVER = "cli-check-over" [over];
+    /// The load centre is beyond the rated one by `excess`: added to the reach.
+    CHECK_EXCESS = "cli-check-excess" [excess];
+    /// No load centre given: the chart's rated one is taken (assumed).
+    CHECK_CENTRE_ASSUMED = "cli-check-centre-assumed" [centre];
+    /// Heading over the list of checks that this look did not make.
+    CHECK_NOT_MADE = "cli-check-not-made" [];
+    /// This is not a go: only a plan can say that.
+    CHECK_NOT_GO = "cli-check-not-go" [];
+    /// The machine has no attachment `attachment`; it has `known`.
+    NO_ATTACHMENT = "cli-no-attachment" [attachment, known];
+    /// No chart for this attachment and support state.
+    NO_CHART = "cli-no-chart" [attachment];
+    /// Distance to a hook with forks, or to forks with a hook.
+    WRONG_POINT = "cli-wrong-point" [];
+    /// Hint: measure to the point this attachment has.
+    HINT_WRONG_POINT = "cli-hint-wrong-point" [];
+    /// The job folder has no job file; `file` is the name looked for.
+    NO_JOB = "cli-no-job" [file];
+    /// Hint: `counterpoise new` makes a job.
+    HINT_NEW = "cli-hint-new" [];
+    /// File cannot be read; `reason` in the system's words.
+    CANNOT_READ = "cli-cannot-read" [file, reason];
+    /// File or folder cannot be written.
+    CANNOT_WRITE = "cli-cannot-write" [file, reason];
+    /// Folder exists and holds something that is not an earlier plan: left alone.
+    OUT_NOT_OURS = "cli-out-not-ours" [folder];
+    /// Hint: name another folder or empty this one.
+    HINT_OUT = "cli-hint-out" [];
+    /// New job written to `folder`; next: fill it in, plan it.
+    NEW_WRITTEN = "cli-new-written" [folder];
+    /// Folder for a new job is not empty.
+    NEW_NOT_EMPTY = "cli-new-not-empty" [folder];
+    /// Written to `folder`.
+    WRITTEN = "cli-written" [folder];
+    /// The page is at `address`; end with Ctrl+C.
+    SERVING = "cli-serving" [address];
+    /// The page cannot be served: `reason`.
+    CANNOT_SERVE = "cli-cannot-serve" [reason];
+    /// The plan sheet could not be made: `reason`.
+    NO_SHEET = "cli-no-sheet" [reason];
+    /// Level tipping load line: over the front line.
+    STABILITY_TIPPING_LOAD = "cli-stability-tipping-load" [mass];
+    /// No load there tips it forward on level ground.
+    STABILITY_NO_TIPPING_LOAD = "cli-stability-no-tipping-load" [];
+    /// Tilt at onset and the side it goes over.
+    STABILITY_ONSET = "cli-stability-onset" [tilt, side];
+    /// It does not tip before 90° in that direction.
+    STABILITY_NO_ONSET = "cli-stability-no-onset" [];
+    /// Level machine tips already with that load.
+    STABILITY_TIPPED = "cli-stability-tipped" [side];
+    /// Reach from the front face of the tyres to the load centre, and lift height.
+    STABILITY_AT = "cli-stability-at" [reach, height];
+    /// Extension or angle beyond the boom's range.
+    BOOM_RANGE = "cli-boom-range" [what, value, low, high];
+    /// Stabilizers asked for, machine has none.
+    NO_STABILIZERS = "cli-no-stabilizers" [];
+    /// Chart calculation: capacity and the zone that governs.
+    CHART_CAPACITY = "cli-chart-capacity" [capacity, zone];
+    /// Chart calculation: nothing shown there.
+    CHART_OUTSIDE_HERE = "cli-chart-outside" [reach, height];
+    /// Chart calculation: load against capacity: share left.
+    CHART_RESERVE = "cli-chart-reserve" [mass, share];
+}

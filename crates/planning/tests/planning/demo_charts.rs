@@ -1,0 +1,228 @@
+//! The charts of the invented demo machines follow from their own statics and stated limits.
+//!
+//! The reachable area of the chart's point is cut into columns of half a metre of reach and rows of
+//! one metre of height. A cell's capacity is the least, over points 10 cm apart in it, of
+//! - the machine's and the attachment's greatest capacity,
+//! - the load at which the load factor is 1.33,
+//! - the load that leaves 7 % of tilt fore and aft and 12 % sideways when the machine already stands
+//!   out of level by the chart's own tolerance, with the boom's flex outward and the rear axle free,
+//!
+//! rounded down to the step of the chart. Cells of one capacity are joined to zones. The test
+//! computes the charts anew and compares them with the files to the letter; with
+//! `COUNTERPOISE_WRITE_CHARTS` set it writes them.
+
+use crate::workspace;
+use evidence::Silent;
+use geo::{BooleanOps, Coord, LineString, MultiPolygon, Polygon, Simplify};
+use geometry::{DVec2, DVec3};
+use machine::{Attachment, AttachmentKind, BoomPosition, Machine, SupportState, kinematics};
+use quantity::Si;
+use stability::wind::WindLoad;
+use stability::{
+    LoadOnBoom, Loading, Masses, RearAxleState, Support, TipsOver, gravity_for_slopes, load_factor, tilt_reserve,
+    tipping_lines,
+};
+use std::collections::BTreeMap;
+use std::fmt::Write as _;
+
+const MARKER: &str = "# charts: made by validation (see docs)";
+const COLUMN: f64 = 0.5;
+const ROW: f64 = 1.0;
+const LOWEST: f64 = -0.6;
+const TOLERANCE_DEG: f64 = 2.0;
+
+struct Wanted {
+    attachment: &'static str,
+    support: SupportState,
+    step: f64,
+    least: f64,
+}
+
+#[test]
+fn charts_of_the_demo_machines_follow_from_their_statics() {
+    use SupportState::{Stabilizers, Tyres};
+    let chart = |attachment, support, step, least| Wanted { attachment, support, step, least };
+    let cases: [(&str, Vec<Wanted>); 2] = [
+        ("examples/machines/demo-7.toml", vec![chart("forks", Tyres, 100.0, 300.0)]),
+        (
+            "examples/machines/demo-14.toml",
+            vec![
+                chart("forks", Tyres, 250.0, 250.0),
+                chart("forks", Stabilizers, 250.0, 500.0),
+                chart("jib", Tyres, 100.0, 200.0),
+            ],
+        ),
+    ];
+    for (file, charts) in cases {
+        let text = String::from_utf8(workspace::read(file)).unwrap();
+        let head = text.split(MARKER).next().unwrap();
+        let machine = match jobfile::read_machine(file, head.as_bytes()) {
+            Ok((m, _)) => m,
+            Err(f) => panic!("{file} without its charts: {f:#?}"),
+        };
+        let mut made = format!("{head}{MARKER}\n");
+        for wanted in &charts {
+            made.push_str(&chart_text(&machine, wanted));
+        }
+        if std::env::var_os("COUNTERPOISE_WRITE_CHARTS").is_some() {
+            std::fs::write(workspace::path(file), &made).unwrap();
+        } else {
+            assert!(text == made, "{file}: its charts do not follow from its statics; set COUNTERPOISE_WRITE_CHARTS");
+        }
+    }
+}
+
+fn load_centre(attachment: &Attachment) -> f64 {
+    match &attachment.kind {
+        AttachmentKind::Forks(f) => f.rated_load_centre.si(),
+        AttachmentKind::Jib(_) => 0.0,
+    }
+}
+
+/// Load (kg) that the statics allow with the chart's point at (reach, height); `None`: not reachable.
+fn allowed(machine: &Machine, attachment: &Attachment, support: SupportState, point: DVec2) -> Option<f64> {
+    let centre = load_centre(attachment);
+    let tool = point + DVec2::new(machine.front_face() - centre, 0.0);
+    let boom = kinematics::position_for(&machine.boom, attachment, tool, 0.0).ok()?;
+    let lines = tipping_lines(machine, Support { state: support, rear: RearAxleState::Free });
+    let bare = Masses::of(machine, attachment, boom);
+    let up = if centre > 0.0 { centre } else { 0.0 };
+    let at = DVec3::new(tool.x + centre + machine.boom.flex, 0.0, tool.y + up);
+    let slope = TOLERANCE_DEG.to_radians().tan();
+    let holds = |mass: f64| {
+        let load = LoadOnBoom { mass, at };
+        let level = Loading { masses: bare, gravity: stability::LEVEL, wind: WindLoad::NONE };
+        if load_factor(&level, load, &lines, &mut Silent).is_some_and(|(k, _)| k < 1.33) {
+            return false;
+        }
+        [(slope, slope), (slope, -slope), (-slope, slope), (-slope, -slope)].iter().all(|(along, across)| {
+            let gravity = gravity_for_slopes(*along, *across);
+            let loading = Loading { masses: bare.with(load), gravity, wind: WindLoad::NONE };
+            lines.iter().all(|line| {
+                let needed: f64 = match line.over {
+                    TipsOver::Front | TipsOver::Rear => 0.07,
+                    TipsOver::Left | TipsOver::Right => 0.12,
+                };
+                tilt_reserve(&loading, line, &mut Silent) >= needed.atan()
+            })
+        })
+    };
+    let greatest = machine.greatest_capacity.si().min(attachment.capacity.si());
+    if holds(greatest) {
+        return Some(greatest);
+    }
+    let (mut low, mut high) = (0.0, greatest);
+    if !holds(1.0) {
+        return Some(0.0);
+    }
+    while high - low > 0.5 {
+        let middle = f64::midpoint(low, high);
+        if holds(middle) { low = middle } else { high = middle }
+    }
+    Some(low)
+}
+
+/// Outline of all points the boom reaches, in (reach, height).
+fn reachable(machine: &Machine, attachment: &Attachment) -> Polygon<f64> {
+    let b = &machine.boom;
+    let shift = load_centre(attachment) - machine.front_face();
+    let point = |angle: f64, extension: f64| {
+        let p = kinematics::tool_point(b, attachment, BoomPosition::level(angle, extension));
+        Coord { x: p.x + shift, y: p.z }
+    };
+    let (a0, a1, e1) = (b.angle_min.si(), b.angle_max.si(), b.extension_max.si());
+    let mut ring = Vec::new();
+    let turns = 60;
+    for i in 0..=turns {
+        ring.push(point(a0 + (a1 - a0) * f64::from(i) / f64::from(turns), e1));
+    }
+    for i in (0..=turns).rev() {
+        ring.push(point(a0 + (a1 - a0) * f64::from(i) / f64::from(turns), 0.0));
+    }
+    Polygon::new(LineString::new(ring), Vec::new())
+}
+
+fn chart_text(machine: &Machine, wanted: &Wanted) -> String {
+    let attachment = machine.attachment(wanted.attachment).unwrap();
+    let whole = reachable(machine, attachment);
+    let (low, high) = whole.exterior().coords().fold((DVec2::INFINITY, DVec2::NEG_INFINITY), |(l, h), c| {
+        (l.min(DVec2::new(c.x, c.y)), h.max(DVec2::new(c.x, c.y)))
+    });
+    let greatest = machine.greatest_capacity.si().min(attachment.capacity.si());
+    let mut cells: BTreeMap<i64, Vec<MultiPolygon<f64>>> = BTreeMap::new();
+    let first = (low.x.max(0.0) / COLUMN).floor() as i64;
+    let last = (high.x / COLUMN).ceil() as i64;
+    let top = (high.y / ROW).ceil() as i64;
+    for column in first..last {
+        for row in -1..top {
+            let (x0, x1) = (column as f64 * COLUMN, (column + 1) as f64 * COLUMN);
+            let (y0, y1) = ((row as f64 * ROW).max(LOWEST), (row + 1) as f64 * ROW);
+            let cell = Polygon::from(geo::Rect::new(Coord { x: x0, y: y0 }, Coord { x: x1, y: y1 }));
+            let part = cell.intersection(&whole);
+            if part.0.is_empty() {
+                continue;
+            }
+            let mut least = f64::INFINITY;
+            let n = 5;
+            for i in 0..=n {
+                for k in 0..=2 * n {
+                    let p = DVec2::new(
+                        x0 + (x1 - x0) * f64::from(i) / f64::from(n),
+                        y0 + (y1 - y0) * f64::from(k) / f64::from(2 * n),
+                    );
+                    if let Some(load) = allowed(machine, attachment, wanted.support, p) {
+                        least = least.min(load);
+                    }
+                }
+            }
+            for c in part.iter().flat_map(|p| p.exterior().coords()) {
+                // Corners on the border may lie a rounding beyond reach: take them a little inside.
+                let inside = DVec2::new(c.x, c.y).lerp(DVec2::new((x0 + x1) / 2.0, (y0 + y1) / 2.0), 0.01);
+                if let Some(load) = allowed(machine, attachment, wanted.support, inside) {
+                    least = least.min(load);
+                }
+            }
+            let capacity = (least / wanted.step).floor() * wanted.step;
+            let capacity = if least >= greatest { greatest } else { capacity };
+            if least.is_finite() && capacity >= wanted.least {
+                cells.entry(-(capacity as i64)).or_default().push(part);
+            }
+        }
+    }
+    let mut out = String::new();
+    let support = match wanted.support {
+        SupportState::Tyres => "tyres",
+        SupportState::Stabilizers => "stabilizers",
+    };
+    let (to, height_to) = match attachment.kind {
+        AttachmentKind::Forks(_) => ("load-centre", "fork-top"),
+        AttachmentKind::Jib(_) => ("hook", "hook"),
+    };
+    write!(
+        out,
+        "\n[[chart]]\nattachment = \"{}\"\nsupport = \"{support}\"\nload_centre = \"{} m\"\nreach_from = \"front-tyre-face\"\n\
+         reach_to = \"{to}\"\nheight_to = \"{height_to}\"\nlevel_sideways = \"{TOLERANCE_DEG}°\"\nlevel_fore_aft = \"{TOLERANCE_DEG}°\"\n\
+         unit = \"m\"\n",
+        attachment.id,
+        load_centre(attachment),
+    )
+    .unwrap();
+    for (letter, (capacity, parts)) in ('A'..='Z').zip(&cells) {
+        let zones: Vec<_> = geo::unary_union(parts.iter().flat_map(|m| m.iter())).0;
+        for (i, zone) in zones.iter().enumerate() {
+            let name = if zones.len() > 1 { format!("{letter}{}", i + 1) } else { letter.to_string() };
+            write!(out, "\n[[chart.zone]]\nname = \"{name}\"\ncapacity = \"{} kg\"\noutline = [", -capacity).unwrap();
+            let ring = zone.exterior().simplify(0.002);
+            let mut before = String::new();
+            for c in ring.coords().take(ring.0.len() - 1) {
+                let corner = format!("[{:.2}, {:.2}]", c.x, c.y).replace("-0.00", "0.00");
+                if corner != before {
+                    write!(out, "{}{corner}", if before.is_empty() { "" } else { ", " }).unwrap();
+                }
+                before = corner;
+            }
+            out.push_str("]\n");
+        }
+    }
+    out
+}

@@ -1,0 +1,12 @@
+//! Plans against the outside: demo charts from statics, line distances, verdicts, real ground.
+#![allow(
+    missing_docs,
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::print_stderr,
+    clippy::panic,
+    reason = "tests"
+)]
+
+mod demo_charts;
+mod workspace;
