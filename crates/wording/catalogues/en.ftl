@@ -230,7 +230,7 @@ entry-dimension-stiffness = a stiffness
 
 ## Labels in drawings, and the plan sheet
 
-ui-not-posed = Not drawn: the machine could not be posed at this stand. See the findings.
+ui-not-posed = Not drawn: the machine could not be placed at this stand. See the findings.
 ui-no-chart = Not drawn: there is no load chart for this machine, attachment and support state.
 ui-line-number = Line { $number }
 ui-line-keep = keep { $distance } away
@@ -804,3 +804,43 @@ survey-do-georeference = Export it with its georeference (GeoTIFF tags); a separ
 survey-do-save-utf8 = Save the text as UTF-8.
 survey-do-state-columns = Add a header line (point, easting, northing, elevation), or state the columns in the job.
 survey-do-mend-row = Mend or delete the row.
+
+## Sentences of the command line (cli)
+
+cli-check-inside = INSIDE THE CHART
+cli-check-outside = OUTSIDE THE CHART
+cli-check-governs = The chart allows { $capacity } in zone { $zone }, at reach { $reach } as the chart measures it and height { $height }.
+cli-check-nothing = The chart shows nothing at reach { $reach } and height { $height }: a lift there is not permitted.
+cli-check-room = Still inside the chart would be: { $further } further, or { $higher } higher, or { $heavier } heavier.
+cli-check-over = The load is { $over } too heavy there.
+cli-check-excess = The load centre is { $excess } beyond the rated one. That much was added to the reach.
+cli-check-centre-assumed = No load centre was given. The chart's rated one, { $centre }, is assumed.
+cli-check-not-made = NOT CHECKED HERE
+cli-check-not-go = This is not a go. It is one look into the chart; only a plan makes all the checks.
+cli-no-attachment = the machine has no attachment “{ $attachment }”; it has: { $known }
+cli-no-chart = there is no load chart for “{ $attachment }” in this support state, so this lift is not permitted
+cli-wrong-point = the distance goes to a point that this attachment does not have
+cli-hint-wrong-point = Forks: measure to the fork heel or the load centre. Hook: measure to the hook.
+cli-no-job = there is no job file { $file }
+cli-hint-new = Make a job with: counterpoise new FOLDER
+cli-cannot-read = { $file } cannot be read: { $reason }
+cli-cannot-write = { $file } cannot be written: { $reason }
+cli-out-not-ours = the folder { $folder } holds something other than an earlier plan, so nothing was written there
+cli-hint-out = Name another folder, or empty this one.
+cli-new-written = A new job was written to { $folder }. Fill it in, then plan it with: counterpoise plan { $folder }
+cli-new-not-empty = the folder { $folder } is not empty
+cli-written = Written to { $folder }.
+cli-serving = The plan is at { $address } until you press Ctrl+C.
+cli-cannot-serve = the page cannot be served: { $reason }
+cli-no-sheet = the plan sheet could not be made: { $reason }
+cli-stability-tipping-load = On level ground it starts to tip forward with { $mass }.
+cli-stability-no-tipping-load = On level ground no load there tips it forward.
+cli-stability-onset = It starts to tip to the { $side } at a tilt of { $tilt }.
+cli-stability-no-onset = It does not tip before 90° in that direction.
+cli-stability-tipped = On level ground, with this load, it tips to the { $side }.
+cli-stability-at = Load centre at reach { $reach } from the front face of the tyres, lift height { $height }.
+cli-boom-range = { $what } is { $value }; the boom goes from { $low } to { $high }
+cli-no-stabilizers = the machine has no stabilizers
+cli-chart-capacity = The chart allows { $capacity } in zone { $zone }.
+cli-chart-outside = The chart shows nothing at reach { $reach } and height { $height }: a lift there is not permitted.
+cli-chart-reserve = With { $mass } the reserve is { $share }.

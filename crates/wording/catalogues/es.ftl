@@ -230,7 +230,7 @@ entry-dimension-stiffness = una rigidez
 
 ## Rótulos de los dibujos y hoja del plan
 
-ui-not-posed = Sin dibujo: no se pudo colocar la máquina en este puesto. Vea las comprobaciones.
+ui-not-posed = Sin dibujo: no se pudo colocar la máquina en este emplazamiento. Vea los resultados.
 ui-no-chart = Sin dibujo: no hay tabla de cargas para esta máquina, accesorio y apoyo.
 ui-line-number = Línea { $number }
 ui-line-keep = mantener { $distance }
@@ -804,3 +804,43 @@ survey-do-georeference = Expórtelo con su georreferencia (etiquetas GeoTIFF); n
 survey-do-save-utf8 = Guarde el texto en UTF-8.
 survey-do-state-columns = Añada una línea de títulos (punto, este, norte, cota), o indique las columnas en el trabajo.
 survey-do-mend-row = Corrija o borre la fila.
+
+## Frases de la línea de órdenes (cli)
+
+cli-check-inside = DENTRO DE LA TABLA
+cli-check-outside = FUERA DE LA TABLA
+cli-check-governs = La tabla admite { $capacity } en la zona { $zone }, con alcance { $reach }, medido como en la tabla, y altura { $height }.
+cli-check-nothing = La tabla no muestra nada con alcance { $reach } y altura { $height }: ahí no se permite levantar.
+cli-check-room = Seguirían dentro de la tabla: { $further } más lejos, o { $higher } más arriba, o { $heavier } más de carga.
+cli-check-over = La carga pesa ahí { $over } de más.
+cli-check-excess = El centro de carga está { $excess } más allá del nominal. Eso se ha sumado al alcance.
+cli-check-centre-assumed = No se ha indicado el centro de carga. Se supone el nominal de la tabla, { $centre }.
+cli-check-not-made = AQUÍ NO SE HA COMPROBADO
+cli-check-not-go = Esto no es un apto. Es solo una lectura de la tabla; únicamente un plan hace todas las comprobaciones.
+cli-no-attachment = la máquina no tiene el accesorio «{ $attachment }»; tiene: { $known }
+cli-no-chart = no hay tabla de cargas para «{ $attachment }» con este apoyo, así que este izado no se permite
+cli-wrong-point = la distancia va hasta un punto que este accesorio no tiene
+cli-hint-wrong-point = Horquillas: mida hasta el talón o el centro de carga. Gancho: mida hasta el gancho.
+cli-no-job = no hay archivo de trabajo { $file }
+cli-hint-new = Cree un trabajo con: counterpoise new CARPETA
+cli-cannot-read = no se puede leer { $file }: { $reason }
+cli-cannot-write = no se puede escribir { $file }: { $reason }
+cli-out-not-ours = la carpeta { $folder } contiene algo que no es un plan anterior, así que no se ha escrito nada en ella
+cli-hint-out = Indique otra carpeta, o vacíe esta.
+cli-new-written = Se ha escrito un trabajo nuevo en { $folder }. Complételo y planifíquelo con: counterpoise plan { $folder }
+cli-new-not-empty = la carpeta { $folder } no está vacía
+cli-written = Escrito en { $folder }.
+cli-serving = El plan está en { $address } hasta que pulse Ctrl+C.
+cli-cannot-serve = no se puede servir la página: { $reason }
+cli-no-sheet = no se ha podido hacer la hoja del plan: { $reason }
+cli-stability-tipping-load = En terreno nivelado empieza a volcar hacia delante con { $mass }.
+cli-stability-no-tipping-load = En terreno nivelado ninguna carga ahí la vuelca hacia delante.
+cli-stability-onset = Empieza a volcar hacia { $side } con una inclinación de { $tilt }.
+cli-stability-no-onset = En esa dirección no vuelca antes de 90°.
+cli-stability-tipped = En terreno nivelado, con esta carga, vuelca hacia { $side }.
+cli-stability-at = Centro de carga con alcance { $reach } desde la cara delantera de los neumáticos y altura de elevación { $height }.
+cli-boom-range = { $what } es { $value }; la pluma va de { $low } a { $high }
+cli-no-stabilizers = la máquina no tiene estabilizadores
+cli-chart-capacity = La tabla admite { $capacity } en la zona { $zone }.
+cli-chart-outside = La tabla no muestra nada con alcance { $reach } y altura { $height }: ahí no se permite levantar.
+cli-chart-reserve = Con { $mass } la reserva es { $share }.

@@ -28,6 +28,7 @@ mod render;
 pub mod ui;
 mod words;
 
+pub use entry::explain;
 pub use fault::RenderedFault;
 pub use language::{Language, UnknownLanguage};
 pub use render::Wording;

@@ -8,8 +8,12 @@ use quantity::UnitSystem;
 use std::collections::{BTreeMap, BTreeSet};
 use wording::{Language, Wording};
 
+/// The command line is a program, not a library that a test could name; its ids stand in a file of their own.
+#[path = "../../cli/src/text.rs"]
+mod cli_text;
+
 /// Every room with texts, and its ids.
-const ROOMS: [(&str, &[TextId]); 8] = [
+const ROOMS: [(&str, &[TextId]); 9] = [
     ("wording::ui", wording::ui::ALL),
     ("wording::entry", wording::entry::ALL),
     ("machine", machine::text::ALL),
@@ -18,6 +22,7 @@ const ROOMS: [(&str, &[TextId]); 8] = [
     ("planning", planning::text::ALL),
     ("survey", survey::text::ALL),
     ("jobfile", jobfile::text::ALL),
+    ("cli", cli_text::ALL),
 ];
 
 fn declared() -> impl Iterator<Item = (&'static str, TextId)> {
