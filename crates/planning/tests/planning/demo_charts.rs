@@ -1,7 +1,6 @@
 //! The charts of the invented demo machines follow from their own statics and stated limits.
 //!
-//! The reachable area of the chart's point is cut into columns of half a metre of reach and rows of
-//! one metre of height. A cell's capacity is the least, over points 10 cm apart in it, of
+//! The reachable area of the chart's point is cut into columns of reach and rows of height. A cell's capacity is the least, over points 10 cm apart in it, of
 //! - the machine's and the attachment's greatest capacity,
 //! - the load at which the load factor is 1.33,
 //! - the load that leaves 7 % of tilt fore and aft and 12 % sideways when the machine already stands
@@ -26,30 +25,38 @@ use std::collections::BTreeMap;
 use std::fmt::Write as _;
 
 const MARKER: &str = "# charts: made by validation (see docs)";
-const COLUMN: f64 = 0.5;
-const ROW: f64 = 1.0;
 const LOWEST: f64 = -0.6;
 const TOLERANCE_DEG: f64 = 2.0;
 
 struct Wanted {
     attachment: &'static str,
     support: SupportState,
+    /// Size of a cell, (reach, height), m.
+    cell: DVec2,
+    /// Capacities are rounded down to this, kg.
     step: f64,
+    /// Below this nothing is charted, kg.
     least: f64,
 }
 
 #[test]
 fn charts_of_the_demo_machines_follow_from_their_statics() {
     use SupportState::{Stabilizers, Tyres};
-    let chart = |attachment, support, step, least| Wanted { attachment, support, step, least };
+    let chart = |attachment, support, cell: [f64; 2], step, least| Wanted {
+        attachment,
+        support,
+        cell: DVec2::from_array(cell),
+        step,
+        least,
+    };
     let cases: [(&str, Vec<Wanted>); 2] = [
-        ("examples/machines/demo-7.toml", vec![chart("forks", Tyres, 100.0, 300.0)]),
+        ("examples/machines/demo-7.toml", vec![chart("forks", Tyres, [0.5, 4.0], 100.0, 300.0)]),
         (
             "examples/machines/demo-14.toml",
             vec![
-                chart("forks", Tyres, 250.0, 250.0),
-                chart("forks", Stabilizers, 250.0, 500.0),
-                chart("jib", Tyres, 100.0, 200.0),
+                chart("forks", Tyres, [1.0, 5.0], 250.0, 250.0),
+                chart("forks", Stabilizers, [1.0, 5.0], 250.0, 500.0),
+                chart("jib", Tyres, [1.0, 5.0], 100.0, 200.0),
             ],
         ),
     ];
@@ -150,25 +157,27 @@ fn chart_text(machine: &Machine, wanted: &Wanted) -> String {
     });
     let greatest = machine.greatest_capacity.si().min(attachment.capacity.si());
     let mut cells: BTreeMap<i64, Vec<MultiPolygon<f64>>> = BTreeMap::new();
-    let first = (low.x.max(0.0) / COLUMN).floor() as i64;
-    let last = (high.x / COLUMN).ceil() as i64;
-    let top = (high.y / ROW).ceil() as i64;
+    let DVec2 { x: column_width, y: row_height } = wanted.cell;
+    let first = (low.x.max(0.0) / column_width).floor() as i64;
+    let last = (high.x / column_width).ceil() as i64;
+    let top = (high.y / row_height).ceil() as i64;
     for column in first..last {
         for row in -1..top {
-            let (x0, x1) = (column as f64 * COLUMN, (column + 1) as f64 * COLUMN);
-            let (y0, y1) = ((row as f64 * ROW).max(LOWEST), (row + 1) as f64 * ROW);
+            let (x0, x1) = (column as f64 * column_width, (column + 1) as f64 * column_width);
+            let (y0, y1) = ((row as f64 * row_height).max(LOWEST), (row + 1) as f64 * row_height);
             let cell = Polygon::from(geo::Rect::new(Coord { x: x0, y: y0 }, Coord { x: x1, y: y1 }));
             let part = cell.intersection(&whole);
             if part.0.is_empty() {
                 continue;
             }
             let mut least = f64::INFINITY;
-            let n = 5;
+            let n = 10;
+            let rows = (10.0 * row_height) as i32;
             for i in 0..=n {
-                for k in 0..=2 * n {
+                for k in 0..=rows {
                     let p = DVec2::new(
                         x0 + (x1 - x0) * f64::from(i) / f64::from(n),
-                        y0 + (y1 - y0) * f64::from(k) / f64::from(2 * n),
+                        y0 + (y1 - y0) * f64::from(k) / f64::from(rows),
                     );
                     if let Some(load) = allowed(machine, attachment, wanted.support, p) {
                         least = least.min(load);
