@@ -36,7 +36,7 @@ pub fn read_table(name: &str, bytes: &[u8]) -> Document {
         match std::str::from_utf8(bytes) {
             Ok(text) => text.trim_start_matches('\u{feff}').to_owned(),
             Err(e) => {
-                let line = bytes[..e.valid_up_to()].iter().filter(|&&b| b == b'\n').count() + 1;
+                let line = bytes[..e.valid_up_to()].split(|&b| b == b'\n').count();
                 let place = Place { line: Some(line), ..Place::file(name) };
                 early.error(&code(text::NOT_TEXT), place, text::NOT_TEXT, None);
                 String::new()

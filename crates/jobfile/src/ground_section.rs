@@ -3,7 +3,7 @@
 use crate::job_file::{Files, all, as_date};
 use crate::node::{Node, Value};
 use crate::quantity_value::Bound::Positive;
-use crate::table::Reader;
+use crate::table::{Faulty, Reader};
 use crate::text;
 use evidence::Certainty;
 use planning::InputLine;
@@ -26,17 +26,17 @@ fn surface(t: &Reader<'_>, files: &mut Files<'_>) -> Option<GroundSource> {
     let accuracy = t.si("accuracy", D::Length, Positive);
     let date = t.optional("date").and_then(|node| as_date(t, node, "date"));
     let certainty = t.sourced(&Node { value: Value::Nothing, span: t.span() }, "file");
-    let units = unit(t, "units");
+    let (units, height_units) = (unit(t, "units"), unit(t, "height_units"));
     let options = GroundOptions {
-        units: units.flatten(),
-        height_units: unit(t, "height_units").flatten(),
+        units: units.unwrap_or(None),
+        height_units: height_units.unwrap_or(None),
         crs: t.text_or_none("crs"),
         longest_edge: t.decision_or_none("longest_edge", D::Length, Positive),
         window: window(t),
         columns: columns(t),
     };
     t.done();
-    if units == Some(None) {
+    if units.is_err() || height_units.is_err() {
         return None; // Read in another unit, the file would only have faults that it has not.
     }
     let opened = match (one, many) {
@@ -76,9 +76,10 @@ fn surface(t: &Reader<'_>, files: &mut Files<'_>) -> Option<GroundSource> {
     Some(GroundSource { name, terrain, accuracy, date })
 }
 
-fn unit(t: &Reader<'_>, key: &str) -> Option<Option<LengthUnit>> {
-    let node = t.optional(key)?;
-    Some(t.as_choice(node, key, &UNITS))
+/// `None` where the job leaves the unit to the file.
+fn unit(t: &Reader<'_>, key: &str) -> Result<Option<LengthUnit>, Faulty> {
+    let Some(node) = t.optional(key) else { return Ok(None) };
+    t.as_choice(node, key, &UNITS).map(Some).ok_or(Faulty)
 }
 
 /// `columns = { east = "E", north = "N", height = "Z" }`: of a level file, by name or by place from 1.

@@ -4,7 +4,8 @@ use crate::ids::Ids;
 use crate::job_file::{all, at_least_one};
 use crate::node::Value;
 use crate::quantity_value::Bound::{Any, NotNegative, Positive, Within};
-use crate::table::Reader;
+use crate::table::{Faulty, Reader};
+use crate::text;
 use geometry::DVec2;
 use quantity::{Dimension as D, kilograms};
 use site::{ApproachDirection, Landing, LandingRating};
@@ -47,7 +48,7 @@ fn landing(t: &Reader<'_>, ids: &mut Ids) -> Option<Landing> {
         at: at?,
         level: level?,
         size: size??,
-        approach: approach?,
+        approach: approach.ok()?,
         rating,
         occupied: kilograms(occupied?),
         upstand: upstand?,
@@ -56,17 +57,24 @@ fn landing(t: &Reader<'_>, ids: &mut Ids) -> Option<Landing> {
 
 /// A direction with its tolerance, or the word "any". Left out is a fault: it decides from where a
 /// load may come.
-fn approach(t: &Reader<'_>) -> Option<Option<ApproachDirection>> {
+fn approach(t: &Reader<'_>) -> Result<Option<ApproachDirection>, Faulty> {
     const EXAMPLE: &str = "approach = { heading = \"90°\", tolerance = \"10°\" } or approach = \"any\"";
-    let node = t.required("approach", EXAMPLE)?;
-    if node.value == Value::Text(String::from("any")) {
-        return Some(None);
+    let node = t.required("approach", EXAMPLE).ok_or(Faulty)?;
+    match &node.value {
+        Value::Text(_) => t.as_choice(node, "approach", &[("any", None)]).ok_or(Faulty),
+        Value::Table(_) => {
+            let a = t.as_table(node, "approach").ok_or(Faulty)?;
+            let heading = heading(&a, "heading");
+            let tolerance = a.decision("tolerance", D::Angle, Within(0.0, FRAC_PI_2));
+            a.done();
+            let (heading, tolerance) = (heading.ok_or(Faulty)?, tolerance.ok_or(Faulty)?);
+            Ok(Some(ApproachDirection { heading, tolerance }))
+        }
+        _ => {
+            t.wrong_type(node, "approach", text::TYPE_TEXT_OR_TABLE);
+            Err(Faulty)
+        }
     }
-    let a = t.as_table(node, "approach")?;
-    let heading = heading(&a, "heading");
-    let tolerance = a.decision("tolerance", D::Angle, Within(0.0, FRAC_PI_2));
-    a.done();
-    Some(Some(ApproachDirection { heading: heading?, tolerance: tolerance? }))
 }
 
 /// A heading, degrees clockwise from north, as the inside angle (rad counter-clockwise from east,

@@ -3,7 +3,7 @@
 use crate::job_file::all;
 use crate::node::Value;
 use crate::quantity_value::Bound::{NotNegative, Positive};
-use crate::table::Reader;
+use crate::table::{Faulty, Reader};
 use crate::text;
 use quantity::{Dimension as D, Voltage, kilovolts, metres};
 use site::{DeadConfirmation, PowerLine, Span};
@@ -48,7 +48,7 @@ fn line(t: &Reader<'_>) -> Option<PowerLine> {
     };
     Some(PowerLine {
         name,
-        voltage: voltage?,
+        voltage: voltage.ok()?,
         spans,
         course,
         survey_error: metres(survey_error?),
@@ -58,13 +58,13 @@ fn line(t: &Reader<'_>) -> Option<PowerLine> {
 }
 
 /// A voltage, or the word "unknown". Left out is a fault: not known must be said.
-fn voltage(t: &Reader<'_>) -> Option<Option<Voltage>> {
-    let node = t.required("voltage", "voltage = \"11 kV\" or voltage = \"unknown\"")?;
+fn voltage(t: &Reader<'_>) -> Result<Option<Voltage>, Faulty> {
+    let node = t.required("voltage", "voltage = \"11 kV\" or voltage = \"unknown\"").ok_or(Faulty)?;
     if node.value == Value::Text(String::from("unknown")) {
-        return Some(None);
+        return Ok(None);
     }
-    let fact = t.as_fact(node, "voltage", D::Voltage, Positive)?;
-    Some(Some(kilovolts(fact.si / 1000.0)))
+    let fact = t.as_fact(node, "voltage", D::Voltage, Positive).ok_or(Faulty)?;
+    Ok(Some(kilovolts(fact.si / 1000.0)))
 }
 
 fn spans(t: &Reader<'_>) -> Option<Vec<Span>> {

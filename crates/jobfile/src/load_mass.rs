@@ -99,12 +99,12 @@ fn from_mass(
     let mass = mass?;
     let by_ticket = mass.certainty == Certainty::Ticket;
     if by_ticket {
-        if !t.has("ticket") {
-            t.missing("ticket", "ticket = \"DN-4711\"");
-        }
-        if !t.has("left_out") {
-            // Tickets leave out the pallet, packing and rain water.
-            t.missing("left_out", "left_out = \"25 kg\"");
+        // Tickets leave out the pallet, packing and rain water.
+        for (key, example) in [("ticket", "ticket = \"DN-4711\""), ("left_out", "left_out = \"25 kg\"")] {
+            if !t.has(key) && !t.document().is_broken() {
+                let hint = text::HINT_EXAMPLE.with("example", example);
+                t.fault(key, text::TICKET_INCOMPLETE.with("key", key), Some(hint));
+            }
         }
     }
     let (below, above) = shares(t, "mass", stated, mass.certainty)?;

@@ -21,6 +21,10 @@ pub struct Reader<'d> {
     asked: RefCell<Vec<String>>,
 }
 
+/// Something could not be read, and the fault is said: for values whose absence means something.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) struct Faulty;
+
 impl<'d> Reader<'d> {
     pub(crate) fn new(
         document: &'d Document,

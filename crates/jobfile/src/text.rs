@@ -197,7 +197,7 @@ evidence::messages! {
     LINE_NOWHERE = "jobfile-line-nowhere" [line];
     /// The two ends of a span are the same point in plan.
     SPAN_NO_LENGTH = "jobfile-span-no-length" [];
-    /// The sag `sag` brings the conductor below `level`, the lowest end minus the span's height: impossible.
+    /// The sag `sag` is more than half the span's length in plan, `length`: a slip of the pen.
     SAG_TOO_LARGE = "jobfile-sag-too-large" [sag, length];
     /// The load's centre lies outside its size along `axis` (an axis-… text): `centre`, possible `low` to `high`.
     CENTRE_OUTSIDE_LOAD = "jobfile-centre-outside-load" [axis, centre, low, high];

@@ -120,11 +120,11 @@ fn lifts() {
 #[test]
 fn loads() {
     check("mass = \"1480 kg\"\n", "", &["jobfile::one-of `[[load]]` : first=mass second=part"]);
-    check("ticket = \"ON-20871 (invented)\"\n", "", &["jobfile::missing-key `[[load]]` : key=ticket"]);
+    check("ticket = \"ON-20871 (invented)\"\n", "", &["jobfile::ticket-incomplete `[[load]]` : key=ticket"]);
     check(
         "left_out = { value = \"35 kg\", source = \"estimated\" }\n",
         "",
-        &["jobfile::missing-key `[[load]]` : key=left_out"],
+        &["jobfile::ticket-incomplete `[[load]]` : key=left_out"],
     );
     check("source = \"weighed\"", "source = \"stated\"", &["jobfile::no-uncertainty `\"860 kg\"` : certainty=stated"]);
     check("source = \"weighed\"", "source = \"stated\"\nuncertainty = \"5 %\"", &[]);
@@ -162,6 +162,12 @@ fn sites() {
         "to = [\"-12.0 m\", \"2.5 m\", \"105.70 m\"]",
         &["jobfile::span-no-length `[\"-12.0 m\", \"2.5 m\", \"105.70 m\"]`"],
     );
+    check(
+        "approach = { heading = \"0°\", tolerance = \"8°\" }",
+        "approach = \"all\"",
+        &["jobfile::bad-choice `\"all\"`"],
+    );
+    check("approach = { heading = \"0°\", tolerance = \"8°\" }", "approach = 0", &["jobfile::wrong-type `0`"]);
     check("tolerance = \"8°\"", "tolerance = \"95°\"", &["jobfile::out-of-range `\"95°\"`"]);
     check(
         "approach = { heading = \"0°\", tolerance = \"8°\" }\n",

@@ -142,7 +142,7 @@ fn mutated_json_never_panics() {
 #[test]
 fn deep_nesting_is_a_fault() {
     for (name, open, close) in [("x.toml", "a = [", "]"), ("x.json", "[", "]")] {
-        let text = format!("{}{}", open.repeat(1), "[".repeat(5000) + &"]".repeat(5000) + close);
+        let text = format!("{open}{}{}{close}", "[".repeat(5000), "]".repeat(5000));
         let document = jobfile::read_table(name, text.as_bytes());
         assert!(document.faults().any_error(), "{name}");
     }
