@@ -96,7 +96,7 @@ impl Quantity {
             (D::Angle, _) => 1,
             (D::Slope, _) => step(2, 1.0, 1),
             (D::Ratio, _) => step(1, 10.0, 0),
-            (D::Number, _) if size >= 1000.0 => 0,
+            (D::Number, _) if size >= 1000.0 || (size > 0.0 && value.fract() == 0.0) => 0,
             (D::Number, _) => step(4, 0.1, 2),
             (D::Force | D::Moment, UnitSystem::Si) => step(2, 1.0, 1),
             (D::Force | D::Moment | D::Stiffness, _) => 0,

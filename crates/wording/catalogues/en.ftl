@@ -35,6 +35,7 @@ ui-source-common-practice = common practice
 ui-source-mechanics = mechanics
 ui-source-input = { $place }, { $certainty }
 ui-source-person = { $name } states: { $statement }
+ui-source-person-only = stated by { $name }
 
 ## Places in input files
 
@@ -63,7 +64,7 @@ ui-demand = Demand
 ui-limit = Limit
 ui-reserve = Reserve
 ui-reserve-of = { $share } in reserve
-ui-reserve-over = { $share } over the limit
+ui-reserve-over = { $share } beyond the limit
 ui-what-to-do = What to do
 ui-working = Working
 ui-formula = Formula
@@ -270,7 +271,7 @@ ui-place = Where it stands
 ui-value = Value
 ui-warnings = Warnings about the inputs
 ui-working-note = Every step with its formula, the values put in and the source, as computed. SI units inside; shown in the reader's units.
-ui-over-limit = over the limit
+ui-over-limit = beyond the limit
 ui-in-reserve = in reserve
 ui-no-number = no number
 ui-area = Area
@@ -342,7 +343,7 @@ check-route = Way in and out
 
 ## Machine
 
-machine-inspected = { $by } inspected { $machine } before use and found it fit.
+machine-inspected = { $machine } was inspected before use and found fit, by { $by }.
 machine-not-inspected = Nobody has inspected { $machine } before use yet.
 machine-tagged-out = { $machine } is tagged out: { $reason }. It does not work until it is released in writing.
 do-inspect = Make the pre-use inspection and put the inspector's name in the job.
@@ -376,7 +377,7 @@ do-fitting-tool = Take the attachment that fits this load.
 
 ## Attachment
 
-attachment-fit = { $attachment } is listed for this machine, its lock was seen closed, and it carries { $mass } of the { $capacity } it may carry.
+attachment-fit = { $attachment }: listed for this machine, lock seen closed, carries { $mass } of the { $capacity } it may carry.
 attachment-unknown = { $attachment } is not listed for { $machine }. Listed: { $known }.
 attachment-open = The lock of { $attachment } was seen open.
 attachment-not-seen = Nobody has looked at the lock of { $attachment } yet.
@@ -429,11 +430,14 @@ chart-exceeded = { $mass } here is more than the chart allows: { $capacity } in 
 chart-outside = The chart shows nothing at reach { $reach } and height { $height }: a lift there is not permitted.
 chart-none = There is no load chart for { $attachment } { $support }.
 chart-out-of-reach = The boom does not get to reach { $reach } and height { $height }.
-chart-not-read = The chart was not read, because the machine cannot be placed on this ground.
+chart-not-read = No chart could be read for this lift, so this cannot be told.
 chart-high-load = The centre of this load is { $height } above the forks. The chart was tested with { $tested }, so it does not cover this load.
 do-nearer = Stand about { $distance } nearer.
 do-other-machine = Take a machine, attachment or support state that has a load chart for this.
-do-trial-lift = Make a trial lift of 0.1 to 0.2 m and watch level, tyres and load before going on.
+do-trial-lift = Make a trial lift of { $system ->
+    [us] 4 to 8 in
+   *[other] 0.1 to 0.2 m
+} and watch level, tyres and load before going on.
 support-tyres = on tyres
 support-stabilizers = on stabilizers
 
@@ -442,7 +446,7 @@ support-stabilizers = on stabilizers
 load-factor-enough = It would start to tip at { $tipping }, { $factor } times the load; at least { $required } times is required.
 load-factor-short = It would start to tip at { $tipping }, { $factor } times the load; at least { $required } times is required.
 load-factor-never = No load tips it in this position; at least { $required } times the load is required.
-statics-not-done = Tipping was not computed, because the machine cannot be placed on this ground.
+statics-not-done = Tipping was not computed, because no position of machine and boom was found for this lift.
 do-less-reach = Take less load or less reach.
 tilt-enough = { $tilt } of tilt remain before it tips to the { $side }; at least { $required } is required.
 tilt-short = Only { $tilt } of tilt remain before it tips to the { $side }; at least { $required } is required.
@@ -460,16 +464,16 @@ do-ask-wind = Ask the maker for the wind limit, and measure the wind at boom hei
 
 ## Overhead lines
 
-line-none = { $by } states that no overhead line is within reach.
-line-not-stated = Nobody has stated yet that there is no other overhead line within reach.
+line-none = Every overhead line within reach is in this plan, as stated by { $by }.
+line-not-stated = Nobody has stated yet that every overhead line within reach is in this plan.
 line-clear = { $line }: nearest distance { $distance }, required { $required }.
 line-near = Too near to { $line }: { $distance }, required { $required }.
 line-no-voltage = The voltage of { $line } is not known.
 line-no-height = The height of { $line } is not known.
 line-voltage-above-table = { $line } carries { $voltage }, more than the table of distances covers. Its owner or a licensed engineer must state the distance.
 line-far = { $line } is { $distance } away, farther than any rule asks at up to 1,000 kV.
-line-not-checked = The distance to { $line } was not checked, because the machine cannot be placed on this ground.
-line-dead = { $owner } confirms under permit { $permit } that { $line } is switched off, and it is visibly grounded at the work.
+line-not-checked = The distance to { $line } was not checked, because no position of machine and boom was found for this lift.
+line-dead = { $line } is switched off and visibly grounded at the work, as confirmed under permit { $permit } by { $owner }.
 line-planning-zone = { $line } is { $distance } from the hung load, beyond the required { $required } but within { $zone }: the extra precautions for hung loads near lines apply.
 do-line-away = Move the work { $distance } farther from the line, or have the line switched off and visibly grounded.
 do-ground-line = A line that is not visibly grounded at the work counts as live. Have its owner ground it and confirm in writing.
@@ -482,11 +486,11 @@ do-planning-zone = Hold a meeting on the line, tell its owner, mark the limit on
 
 ground-unknown = Nobody knows what this ground carries. { $wheel } presses with { $force }: { $pressure }.
 ground-unknown-force = Nobody knows what this ground carries. { $wheel } presses with { $force }, on an area that is not known.
-ground-carries = { $wheel } presses with { $pressure }; { $by } states that the ground carries { $strength }.
-ground-weak = { $wheel } presses with { $pressure }, more than the ground carries: { $strength }, stated by { $by }.
+ground-carries = { $wheel } presses with { $pressure }; the ground carries { $strength }, as stated by { $by }.
+ground-weak = { $wheel } presses with { $pressure }, more than the ground carries: { $strength }, as stated by { $by }.
 ground-no-patch = { $wheel } presses with { $force }, but its area is not known, so the pressure cannot be told.
-ground-no-strength = { $by } accepts the ground, but states no strength.
-ground-not-checked = The wheel forces were not computed, because the machine cannot be placed on this ground.
+ground-no-strength = The ground was accepted without stating a strength, by { $by }.
+ground-not-checked = The wheel forces were not computed, because no position of machine and boom was found for this lift.
 do-state-ground = Have a named competent person state the strength of the ground; it must carry { $pressure }.
 do-mats = Lay mats, or take another stand.
 do-tyre-pressure = Give the tyre pressure or the size of the pads.
@@ -499,24 +503,24 @@ pad-right = Right stabilizer pad
 
 ## Landing and approach
 
-landing-carries = { $landing } carries { $rating }, stated by { $by }; with this load { $mass } will lie there.
-landing-overloaded = With this load { $mass } would lie on { $landing }, more than it carries: { $rating }, stated by { $by }.
-landing-no-rating = Nobody knows what { $landing } carries; with this load { $mass } will lie there.
+landing-carries = { $landing }: carries { $rating }, as stated by { $by }. With this load { $mass } will lie there.
+landing-overloaded = { $landing }: with this load { $mass } would lie there, more than it carries: { $rating }, as stated by { $by }.
+landing-no-rating = { $landing }: nobody knows what it carries. With this load { $mass } will lie there.
 do-ask-rating = Ask the designer of the landing what it carries, and put the name in the job.
 do-clear-landing = Clear { $mass } from the landing first, or bring less.
 approach-square = The boom points at the landing from the allowed side, { $offset } off its middle.
 approach-past = The boom points { $offset } past the middle of the landing; { $allowed } is allowed.
 approach-wrong-side = The approach is { $angle } off the allowed direction; { $tolerance } is allowed.
 approach-any = The boom points at the landing, { $offset } off its middle. No direction of approach is given, so any was taken.
-approach-not-checked = The approach was not checked, because the machine cannot be placed on this ground.
+approach-not-checked = The approach was not checked, because no position of machine and boom was found for this lift.
 approach-behind = The landing lies behind the machine.
 do-turn = Turn the machine to heading { $heading }.
 do-state-approach = State from which direction the landing takes loads.
 
 ## Matters that a person must answer for
 
-matter-accepted = { $matter }: { $by } answers for it: “{ $statement }”
-matter-open = { $matter }: nobody answers for it yet, and Counterpoise does not compute it.
+matter-accepted = { $by } answers for “{ $matter }”: { $statement }
+matter-open = Nobody answers for “{ $matter }” yet, and Counterpoise does not compute it.
 do-state-matter = Have a named competent person look at it on site and state the result.
 
 ## Steps for the operator
@@ -524,11 +528,14 @@ do-state-matter = Have a named competent person look at it on site and state the
 step-drive-in = Seat belt on, boom down and retracted. Drive in and stop at heading { $heading }.
 step-read-level = Before raising, read the level indicator. Expected: { $across } across and { $along } along. If it shows more, do not raise.
 step-stabilizers = Lower the stabilizers, boom still down, and read the level indicator again.
-step-trial-lift = Trial lift: raise the load 0.1 to 0.2 m. Watch level, tyres and load. If anything is not as expected, set it down.
+step-trial-lift = Trial lift: raise the load { $system ->
+    [us] 4 to 8 in
+   *[other] 0.1 to 0.2 m
+}. Watch level, tyres and load. If anything is not as expected, set it down.
 step-raise = Raise the boom, still retracted, to { $angle } on the angle indicator.
 step-extend = Extend the boom to { $extension }.
 step-set-down = Lower slowly and set the load down at { $height }.
-step-withdraw = Pull the forks straight out, level and without driving. Then retract, then lower, and only then back away.
+step-withdraw = Free the load: pull the forks straight out, level and without driving, or unhook. Then retract, then lower, and only then back away.
 step-stop-when = Stop if the wind rises, the machine leans, the ground gives, a person comes near, or you lose sight of the load or the signaller.
 
 ## Cautions and emergency
@@ -537,7 +544,10 @@ caution-manual = The maker's manual and the chart in the cab govern. A result of
 caution-competent = Local law, the site's competent person and licensed engineers decide.
 caution-inputs = Results rest on the inputs. Look at which of them were assumed.
 caution-never = Never people on forks. Never a lift that the chart does not show. Never drive or level the frame with the boom up.
-caution-trial = Test every load first: raise it 0.1 to 0.2 m, stop, and look.
+caution-trial = Test every load first: raise it { $system ->
+    [us] 4 to 8 in
+   *[other] 0.1 to 0.2 m
+}, stop, and look.
 emergency-tip = If it tips: stay belted in the seat, hold on, lean away from the fall. Do not jump.
 emergency-line = If it touches a line: stay in the cab and keep everyone away until the owner confirms that the line is off. Only if it burns: jump clear with feet together, touching machine and ground never at once, and move away in small steps with feet together.
 plan-ends = This plan ends with rain, frost or thaw, new digging or backfill, changed scaffold, a defect, the end of the shift, or any value outside what is stated here.

@@ -35,6 +35,7 @@ ui-source-common-practice = práctica habitual
 ui-source-mechanics = mecánica
 ui-source-input = { $place }, { $certainty }
 ui-source-person = { $name } declara: { $statement }
+ui-source-person-only = declarado por { $name }
 
 ## Lugares en los archivos de entrada
 
@@ -63,7 +64,7 @@ ui-demand = Solicitación
 ui-limit = Límite
 ui-reserve = Reserva
 ui-reserve-of = { $share } de reserva
-ui-reserve-over = { $share } por encima del límite
+ui-reserve-over = { $share } más allá del límite
 ui-what-to-do = Qué hacer
 ui-working = Cálculo
 ui-formula = Fórmula
@@ -270,7 +271,7 @@ ui-place = Dónde figura
 ui-value = Valor
 ui-warnings = Avisos sobre los datos
 ui-working-note = Cada paso con su fórmula, los valores y la fuente, tal como se calculó. Por dentro en unidades SI; se muestran las del lector.
-ui-over-limit = sobre el límite
+ui-over-limit = más allá del límite
 ui-in-reserve = de reserva
 ui-no-number = sin número
 ui-area = Área
@@ -342,7 +343,7 @@ check-route = Camino de entrada y salida
 
 ## Máquina
 
-machine-inspected = { $by } revisó { $machine } antes del uso y la encontró apta.
+machine-inspected = { $machine }: revisada antes del uso y encontrada apta, por { $by }.
 machine-not-inspected = Nadie ha revisado todavía { $machine } antes del uso.
 machine-tagged-out = { $machine } está retirada de servicio con tarjeta: { $reason }. No trabaja hasta que se libere por escrito.
 do-inspect = Haga la revisión antes del uso y anote en el trabajo el nombre de quien la hizo.
@@ -376,7 +377,7 @@ do-fitting-tool = Tome el accesorio adecuado para esta carga.
 
 ## Accesorio
 
-attachment-fit = { $attachment } figura en la lista de esta máquina, se ha visto el cierre bloqueado, y lleva { $mass } de los { $capacity } que puede llevar.
+attachment-fit = { $attachment }: figura en la lista de esta máquina, cierre visto bloqueado, lleva { $mass } de los { $capacity } que puede llevar.
 attachment-unknown = { $attachment } no figura en la lista de { $machine }. Figuran: { $known }.
 attachment-open = Se ha visto abierto el cierre de { $attachment }.
 attachment-not-seen = Nadie ha mirado todavía el cierre de { $attachment }.
@@ -429,11 +430,14 @@ chart-exceeded = { $mass } aquí es más de lo que admite la tabla: { $capacity 
 chart-outside = La tabla no muestra nada con alcance { $reach } y altura { $height }: ahí no se permite levantar.
 chart-none = No hay tabla de cargas para { $attachment } { $support }.
 chart-out-of-reach = La pluma no llega a un alcance de { $reach } y una altura de { $height }.
-chart-not-read = No se ha leído la tabla, porque la máquina no se puede colocar en este terreno.
+chart-not-read = No se ha podido leer ninguna tabla para este izado, así que no se puede saber.
 chart-high-load = El centro de esta carga está a { $height } sobre las horquillas. La tabla se ensayó con { $tested }, así que no cubre esta carga.
 do-nearer = Coloque la máquina unos { $distance } más cerca.
 do-other-machine = Tome una máquina, un accesorio o un tipo de apoyo que tenga tabla de cargas para esto.
-do-trial-lift = Haga una prueba levantando de 0,1 a 0,2 m y observe el nivel, los neumáticos y la carga antes de seguir.
+do-trial-lift = Haga una prueba levantando { $system ->
+    [us] de 4 a 8 in
+   *[other] de 0,1 a 0,2 m
+} y observe el nivel, los neumáticos y la carga antes de seguir.
 support-tyres = sobre neumáticos
 support-stabilizers = sobre estabilizadores
 
@@ -442,7 +446,7 @@ support-stabilizers = sobre estabilizadores
 load-factor-enough = Empezaría a volcar con { $tipping }, { $factor } veces la carga; se exige al menos { $required } veces.
 load-factor-short = Empezaría a volcar con { $tipping }, { $factor } veces la carga; se exige al menos { $required } veces.
 load-factor-never = Ninguna carga la vuelca en esta posición; se exige al menos { $required } veces la carga.
-statics-not-done = No se ha calculado el vuelco, porque la máquina no se puede colocar en este terreno.
+statics-not-done = No se ha calculado el vuelco, porque no se ha encontrado ninguna posición de máquina y pluma para este izado.
 do-less-reach = Lleve menos carga o use menos alcance.
 tilt-enough = Quedan { $tilt } de inclinación antes de que vuelque hacia { $side }; se exige al menos { $required }.
 tilt-short = Quedan solo { $tilt } de inclinación antes de que vuelque hacia { $side }; se exige al menos { $required }.
@@ -460,16 +464,16 @@ do-ask-wind = Pregunte al fabricante el límite de viento y mida el viento a la 
 
 ## Líneas aéreas
 
-line-none = { $by } declara que no hay ninguna línea aérea al alcance.
-line-not-stated = Nadie ha declarado todavía que no haya otra línea aérea al alcance.
+line-none = Todas las líneas aéreas al alcance están en este plan, según declara { $by }.
+line-not-stated = Nadie ha declarado todavía que todas las líneas aéreas al alcance estén en este plan.
 line-clear = { $line }: distancia menor { $distance }, exigida { $required }.
 line-near = Demasiado cerca de { $line }: { $distance }, exigida { $required }.
 line-no-voltage = No se conoce la tensión de { $line }.
 line-no-height = No se conoce la altura de { $line }.
 line-voltage-above-table = { $line } lleva { $voltage }, más de lo que cubre la tabla de distancias. La distancia la tiene que indicar su propietario o un ingeniero titulado.
 line-far = { $line } está a { $distance }, más lejos de lo que pide cualquier norma hasta 1000 kV.
-line-not-checked = No se ha comprobado la distancia a { $line }, porque la máquina no se puede colocar en este terreno.
-line-dead = { $owner } confirma con el permiso { $permit } que { $line } está sin tensión, y está puesta a tierra a la vista en el lugar de trabajo.
+line-not-checked = No se ha comprobado la distancia a { $line }, porque no se ha encontrado ninguna posición de máquina y pluma para este izado.
+line-dead = { $line } está sin tensión y puesta a tierra a la vista en el lugar de trabajo, según confirma con el permiso { $permit } { $owner }.
 line-planning-zone = { $line } está a { $distance } de la carga suspendida, más allá de los { $required } exigidos pero dentro de { $zone }: valen las precauciones adicionales para cargas suspendidas cerca de líneas.
 do-line-away = Aleje el trabajo { $distance } más de la línea, o haga que la dejen sin tensión y puesta a tierra a la vista.
 do-ground-line = Una línea que no está puesta a tierra a la vista en el lugar de trabajo cuenta como con tensión. Haga que su propietario la ponga a tierra y lo confirme por escrito.
@@ -482,11 +486,11 @@ do-planning-zone = Haga una reunión sobre la línea, avise a su propietario, ma
 
 ground-unknown = Nadie sabe cuánto aguanta este terreno. { $wheel }: aprieta con { $force }, { $pressure }.
 ground-unknown-force = Nadie sabe cuánto aguanta este terreno. { $wheel }: aprieta con { $force }, sobre una superficie que no se conoce.
-ground-carries = { $wheel }: aprieta con { $pressure }; { $by } declara que el terreno aguanta { $strength }.
-ground-weak = { $wheel }: aprieta con { $pressure }, más de lo que aguanta el terreno: { $strength }, según { $by }.
+ground-carries = { $wheel }: aprieta con { $pressure }; el terreno aguanta { $strength }, según declara { $by }.
+ground-weak = { $wheel }: aprieta con { $pressure }, más de lo que aguanta el terreno: { $strength }, según declara { $by }.
 ground-no-patch = { $wheel }: aprieta con { $force }, pero no se conoce su superficie, así que no se puede saber la presión.
-ground-no-strength = { $by } acepta el terreno, pero no indica ninguna resistencia.
-ground-not-checked = No se han calculado las fuerzas en las ruedas, porque la máquina no se puede colocar en este terreno.
+ground-no-strength = El terreno se ha aceptado sin indicar ninguna resistencia, según { $by }.
+ground-not-checked = No se han calculado las fuerzas en las ruedas, porque no se ha encontrado ninguna posición de máquina y pluma para este izado.
 do-state-ground = Que una persona competente declare con su nombre la resistencia del terreno; tiene que aguantar { $pressure }.
 do-mats = Ponga placas de reparto, o tome otro emplazamiento.
 do-tyre-pressure = Indique la presión de los neumáticos o el tamaño de los apoyos.
@@ -499,24 +503,24 @@ pad-right = Apoyo del estabilizador derecho
 
 ## Punto de descarga y aproximación
 
-landing-carries = { $landing } aguanta { $rating }, según { $by }; con esta carga habrá allí { $mass }.
-landing-overloaded = Con esta carga habría { $mass } en { $landing }, más de lo que aguanta: { $rating }, según { $by }.
-landing-no-rating = Nadie sabe cuánto aguanta { $landing }; con esta carga habrá allí { $mass }.
+landing-carries = { $landing }: aguanta { $rating }, según declara { $by }. Con esta carga habrá allí { $mass }.
+landing-overloaded = { $landing }: con esta carga habría allí { $mass }, más de lo que aguanta: { $rating }, según declara { $by }.
+landing-no-rating = { $landing }: nadie sabe cuánto aguanta. Con esta carga habrá allí { $mass }.
 do-ask-rating = Pregunte al proyectista cuánto aguanta el punto de descarga y anote su nombre en el trabajo.
 do-clear-landing = Retire antes { $mass } del punto de descarga, o traiga menos.
 approach-square = La pluma apunta al punto de descarga desde el lado permitido, a { $offset } de su centro.
 approach-past = La pluma apunta a { $offset } del centro del punto de descarga; se admite { $allowed }.
 approach-wrong-side = La aproximación se desvía { $angle } de la dirección permitida; se admite { $tolerance }.
 approach-any = La pluma apunta al punto de descarga, a { $offset } de su centro. No se ha indicado ninguna dirección de aproximación, así que se admitió cualquiera.
-approach-not-checked = No se ha comprobado la aproximación, porque la máquina no se puede colocar en este terreno.
+approach-not-checked = No se ha comprobado la aproximación, porque no se ha encontrado ninguna posición de máquina y pluma para este izado.
 approach-behind = El punto de descarga queda detrás de la máquina.
 do-turn = Gire la máquina hasta el rumbo { $heading }.
 do-state-approach = Indique desde qué dirección recibe cargas el punto de descarga.
 
 ## Asuntos de los que tiene que responder una persona
 
-matter-accepted = { $matter }: responde { $by }: «{ $statement }»
-matter-open = { $matter }: nadie responde todavía de esto, y Counterpoise no lo calcula.
+matter-accepted = { $by } responde de «{ $matter }»: { $statement }
+matter-open = Nadie responde todavía de «{ $matter }», y Counterpoise no lo calcula.
 do-state-matter = Que una persona competente lo mire en la obra y declare el resultado con su nombre.
 
 ## Pasos para el operador
@@ -524,11 +528,14 @@ do-state-matter = Que una persona competente lo mire en la obra y declare el res
 step-drive-in = Cinturón puesto, pluma bajada y retraída. Entre y pare con rumbo { $heading }.
 step-read-level = Antes de subir, lea el indicador de nivel. Se espera: { $across } transversal y { $along } longitudinal. Si marca más, no suba.
 step-stabilizers = Baje los estabilizadores, con la pluma todavía bajada, y vuelva a leer el indicador de nivel.
-step-trial-lift = Prueba: levante la carga de 0,1 a 0,2 m. Observe el nivel, los neumáticos y la carga. Si algo no es como se espera, déjela en el suelo.
+step-trial-lift = Prueba: levante la carga { $system ->
+    [us] de 4 a 8 in
+   *[other] de 0,1 a 0,2 m
+}. Observe el nivel, los neumáticos y la carga. Si algo no es como se espera, déjela en el suelo.
 step-raise = Suba la pluma, todavía retraída, hasta { $angle } en el indicador de ángulo.
 step-extend = Extienda la pluma hasta { $extension }.
 step-set-down = Baje despacio y deje la carga a una altura de { $height }.
-step-withdraw = Saque las horquillas rectas y a nivel, sin mover la máquina. Después retraiga, después baje, y solo entonces retroceda.
+step-withdraw = Libere la carga: saque las horquillas rectas y a nivel, sin mover la máquina, o desenganche. Después retraiga, después baje, y solo entonces retroceda.
 step-stop-when = Pare si aumenta el viento, si la máquina se inclina, si cede el terreno, si se acerca alguien, o si pierde de vista la carga o al señalista.
 
 ## Precauciones y emergencia
@@ -537,7 +544,10 @@ caution-manual = Mandan el manual del fabricante y la tabla de cargas de la cabi
 caution-competent = Deciden la ley local, la persona competente de la obra y los ingenieros titulados.
 caution-inputs = Los resultados dependen de los datos de entrada. Mire cuáles de ellos se han supuesto.
 caution-never = Nunca personas sobre las horquillas. Nunca un izado que la tabla no muestre. Nunca circule ni nivele el bastidor con la pluma levantada.
-caution-trial = Pruebe antes cada carga: levántela de 0,1 a 0,2 m, pare y mire.
+caution-trial = Pruebe antes cada carga: levántela { $system ->
+    [us] de 4 a 8 in
+   *[other] de 0,1 a 0,2 m
+}, pare y mire.
 emergency-tip = Si vuelca: quédese en el asiento con el cinturón puesto, agárrese e inclínese hacia el lado contrario al de la caída. No salte.
 emergency-line = Si toca una línea: quédese en la cabina y mantenga a todos lejos hasta que el propietario confirme que la línea está sin tensión. Solo si hay fuego: salte lejos con los pies juntos, sin tocar nunca la máquina y el suelo a la vez, y aléjese a pasos muy cortos con los pies juntos.
 plan-ends = Este plan deja de valer con lluvia, helada o deshielo, excavaciones o rellenos nuevos, andamios cambiados, un defecto, el fin del turno, o cualquier valor fuera de lo que se indica aquí.

@@ -8,6 +8,9 @@ use std::collections::BTreeSet;
 use std::sync::OnceLock;
 use unic_langid::{LanguageIdentifier, langid};
 
+/// The argument that every text has without asking: "si" or "us".
+pub(crate) const SYSTEM: &str = "system";
+
 pub(crate) type Bundle = FluentBundle<FluentResource>;
 
 /// The text of a catalogue.
@@ -84,6 +87,7 @@ pub(crate) fn variables(language: Language, id: &str) -> Vec<String> {
     if let Some(pattern) = bundle(language).get_message(id).and_then(|m| m.value()) {
         in_pattern(pattern, &mut found);
     }
+    found.remove(SYSTEM);
     found.into_iter().collect()
 }
 

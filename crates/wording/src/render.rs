@@ -51,7 +51,8 @@ impl Wording {
         catalogue::ids(language)
     }
 
-    /// The arguments that the text of `id` uses in `language`, sorted.
+    /// The arguments that the text of `id` uses in `language`, sorted. Without `$system` ("si" or "us"), which every
+    /// text may use to state a figure of its own in the reader's units.
     pub fn variables(language: Language, id: &str) -> Vec<String> {
         catalogue::variables(language, id)
     }
@@ -69,7 +70,8 @@ impl Wording {
         if deeper == 0 {
             return format!("⟨{}⟩", message.id);
         }
-        let mut args = FluentArgs::with_capacity(message.args.len());
+        let mut args = FluentArgs::with_capacity(message.args.len() + 1);
+        args.set(catalogue::SYSTEM, if self.units == UnitSystem::Us { "us" } else { "si" });
         for (name, arg) in &message.args {
             args.set(name.as_ref(), self.argument(arg, deeper));
         }

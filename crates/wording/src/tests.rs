@@ -108,6 +108,14 @@ fn what_is_missing_stays_visible() {
 }
 
 #[test]
+fn figures_that_a_text_states_itself_are_in_the_readers_units() {
+    let caution = planning::text::CAUTION_TRIAL;
+    assert_eq!(words(ENGLISH).text(caution), "Test every load first: raise it 0.1 to 0.2 m, stop, and look.");
+    assert_eq!(words(AMERICAN).text(caution), "Test every load first: raise it 4 to 8 in, stop, and look.");
+    assert_eq!(words(SPANISH).text(caution), "Pruebe antes cada carga: levántela de 0,1 a 0,2 m, pare y mire.");
+}
+
+#[test]
 fn bottomless_messages_end() {
     let mut message = ui::HINT.with("hint", "x");
     for _ in 0..10_000 {
@@ -148,6 +156,8 @@ fn sources_say_what_was_quoted_from_memory() {
             "A. Invented states: 150 kPa",
         ]
     );
+    let silent = Source::Person { name: "A. Invented".into(), statement: String::new() };
+    assert_eq!(words(ENGLISH).source(&silent), "stated by A. Invented");
     assert_eq!(words(SPANISH).source(&memory), "EN 1991-1-4 (de memoria)");
 }
 
@@ -187,8 +197,8 @@ fn verdicts_statuses_and_certainties_are_told_apart() {
 #[test]
 fn reserves_in_words() {
     assert_eq!(plain(&words(ENGLISH).reserve(0.136)), "14 % in reserve");
-    assert_eq!(plain(&words(ENGLISH).reserve(-0.08)), "8.0 % over the limit");
-    assert_eq!(plain(&words(SPANISH).reserve(-0.08)), "8,0 % por encima del límite");
+    assert_eq!(plain(&words(ENGLISH).reserve(-0.08)), "8.0 % beyond the limit");
+    assert_eq!(plain(&words(SPANISH).reserve(-0.08)), "8,0 % más allá del límite");
     assert_eq!(words(ENGLISH).reserve(f64::NAN), "not known in reserve");
 }
 

@@ -70,6 +70,8 @@ evidence::messages! {
     SOURCE_INPUT = "ui-source-input" [place, certainty];
     /// Source: a named person's statement.
     SOURCE_PERSON = "ui-source-person" [name, statement];
+    /// Source: a named person, without words of theirs.
+    SOURCE_PERSON_ONLY = "ui-source-person-only" [name];
 
     // Places in input files.
 

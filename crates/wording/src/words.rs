@@ -64,11 +64,14 @@ impl Wording {
             Source::Input { place, certainty } => {
                 ui::SOURCE_INPUT.with("place", place).with("certainty", certainty_id(*certainty))
             }
+            Source::Person { name, statement } if statement.trim().is_empty() => {
+                ui::SOURCE_PERSON_ONLY.with("name", name)
+            }
             Source::Person { name, statement } => ui::SOURCE_PERSON.with("name", name).with("statement", statement),
         })
     }
 
-    /// A reserve as a phrase: `12 % in reserve`, or `8.0 % over the limit`.
+    /// A reserve as a phrase: `12 % in reserve`, or `8.0 % beyond the limit`.
     pub fn reserve(self, reserve: f64) -> String {
         let share = quantity::Quantity::ratio(reserve.abs());
         let id = if reserve < 0.0 { ui::RESERVE_OVER } else { ui::RESERVE_OF };

@@ -39,6 +39,7 @@ fn other_dimensions() {
     assert_eq!(shown(13_800.0, D::Voltage, Us), "13.8 kV");
     assert_eq!(shown(400.0, D::Voltage, Si), "0.40 kV");
     assert_eq!(shown(1.333_333, D::Number, Si), "1.33 ");
+    assert_eq!(shown(2.0, D::Number, Si), "2 ");
     assert_eq!(shown(0.0065, D::Number, Si), "0.0065 ");
     assert_eq!(shown(0.0, D::Number, Si), "0.00 ");
     assert_eq!(shown(1.225, D::Density, Si), "1.2 kg/m³");
