@@ -76,6 +76,11 @@ impl Document {
         &self.text
     }
 
+    /// The outermost value, as parsed.
+    pub fn node(&self) -> &Node {
+        &self.root
+    }
+
     /// The outermost table. A file that is not a table is a fault, and reads as an empty one.
     pub fn root(&self) -> Reader<'_> {
         static EMPTY: Table = Table { entries: Vec::new() };

@@ -49,7 +49,7 @@ fn files_and_format() {
     );
     check("survey/levels.csv", "survey/level.csv", &["jobfile::missing-file `\"survey/level.csv\"`"]);
     check("survey/levels.csv", "../levels.csv", &["jobfile::bad-path `\"../levels.csv\"`"]);
-    check("survey/levels.csv", "/tmp/levels.csv", &["jobfile::bad-path `\"/tmp/levels.csv\"`"]);
+    check("survey/levels.csv", "/srv/levels.csv", &["jobfile::bad-path `\"/srv/levels.csv\"`"]);
     check("file = \"survey/levels.csv\"", "file = 7", &["jobfile::wrong-type `7`"]);
 }
 
