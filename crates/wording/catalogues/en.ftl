@@ -549,7 +549,7 @@ caution-trial = Test every load first: raise it { $system ->
    *[other] 0.1 to 0.2 m
 }, stop, and look.
 emergency-tip = If it tips: stay belted in the seat, hold on, lean away from the fall. Do not jump.
-emergency-line = If it touches a line: stay in the cab and keep everyone away until the owner confirms that the line is off. Only if it burns: jump clear with feet together, touching machine and ground never at once, and move away in small steps with feet together.
+emergency-line = If it touches a line: stay in the cab and keep everyone away until the owner confirms that the line is off. Only if there is a fire: jump clear with feet together, never touching machine and ground at the same time, and move away in small steps with feet together.
 plan-ends = This plan ends with rain, frost or thaw, new digging or backfill, changed scaffold, a defect, the end of the shift, or any value outside what is stated here.
 
 ## Datum of a chart

@@ -4,6 +4,8 @@ use crate::{Language, number};
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentResource, FluentValue};
 use fluent_syntax::ast;
+use quantity::UnitSystem;
+use std::borrow::Cow;
 use std::collections::BTreeSet;
 use std::sync::OnceLock;
 use unic_langid::{LanguageIdentifier, langid};
@@ -23,11 +25,16 @@ pub(crate) fn text(language: Language) -> &'static str {
 
 /// The catalogue ready to render. Entries that cannot be read are left out (and shown as `⟨id⟩`);
 /// [`problems`] names them.
-pub(crate) fn bundle(language: Language) -> &'static Bundle {
-    static BUNDLES: [OnceLock<Bundle>; 2] = [OnceLock::new(), OnceLock::new()];
-    match language {
-        Language::English => BUNDLES[0].get_or_init(|| build(language, langid!("en"))),
-        Language::Spanish => BUNDLES[1].get_or_init(|| build(language, langid!("es"))),
+pub(crate) fn bundle(language: Language, units: UnitSystem) -> &'static Bundle {
+    static BUNDLES: [OnceLock<Bundle>; 3] = [const { OnceLock::new() }; 3];
+    match (language, units) {
+        (Language::English, UnitSystem::Si) => BUNDLES[0].get_or_init(|| build(language, langid!("en"))),
+        (Language::English, UnitSystem::Us) => BUNDLES[1].get_or_init(|| {
+            let mut bundle = build(language, langid!("en-US"));
+            bundle.set_transform(Some(american_spelling));
+            bundle
+        }),
+        (Language::Spanish, _) => BUNDLES[2].get_or_init(|| build(language, langid!("es"))),
     }
 }
 
@@ -41,6 +48,24 @@ fn build(language: Language, id: LanguageIdentifier) -> Bundle {
     // A doubled id keeps its first text; `problems` reports both kinds of error.
     let _ = bundle.add_resource(resource(language).0);
     bundle
+}
+
+/// The catalogue's own words as readers of US units spell them. Arguments, which are the user's words, stay.
+fn american_spelling(text: &str) -> Cow<'_, str> {
+    const SPELLINGS: [(&str, &str); 8] = [
+        ("tyre", "tire"),
+        ("Tyre", "Tire"),
+        ("centre", "center"),
+        ("Centre", "Center"),
+        ("metre", "meter"),
+        ("colour", "color"),
+        ("evelling", "eveling"),
+        ("grey", "gray"),
+    ];
+    SPELLINGS
+        .iter()
+        .filter(|(from, _)| text.contains(from))
+        .fold(Cow::Borrowed(text), |text, (from, to)| Cow::Owned(text.replace(from, to)))
 }
 
 fn count(value: &FluentValue, language: Language) -> Option<String> {
@@ -84,7 +109,7 @@ pub(crate) fn ids(language: Language) -> Vec<String> {
 /// The arguments that the text of `id` uses, sorted; empty where there is no such text.
 pub(crate) fn variables(language: Language, id: &str) -> Vec<String> {
     let mut found = BTreeSet::new();
-    if let Some(pattern) = bundle(language).get_message(id).and_then(|m| m.value()) {
+    if let Some(pattern) = bundle(language, UnitSystem::Si).get_message(id).and_then(|m| m.value()) {
         in_pattern(pattern, &mut found);
     }
     found.remove(SYSTEM);

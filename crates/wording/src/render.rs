@@ -63,7 +63,7 @@ impl Wording {
     }
 
     fn render_within(self, message: &Message, deeper: usize) -> String {
-        let bundle = catalogue::bundle(self.language);
+        let bundle = catalogue::bundle(self.language, self.units);
         let Some(pattern) = bundle.get_message(&message.id).and_then(|m| m.value()) else {
             return format!("⟨{}⟩", message.id);
         };

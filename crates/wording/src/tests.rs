@@ -116,6 +116,18 @@ fn figures_that_a_text_states_itself_are_in_the_readers_units() {
 }
 
 #[test]
+fn readers_of_us_units_get_us_spelling_but_their_own_words_stay() {
+    let message = planning::text::WARN_HEAVY_OUTSIDE.with("load", "tyres for the town centre");
+    assert_eq!(
+        words(AMERICAN).render(&message),
+        "tyres for the town centre: the heavier side does not lie against the carriage."
+    );
+    assert_eq!(words(AMERICAN).text(planning::text::SUPPORT_TYRES), "on tires");
+    assert_eq!(words(AMERICAN).text(ui::LOAD_CENTRE), "Load center");
+    assert_eq!(words(ENGLISH).text(ui::LOAD_CENTRE), "Load centre");
+}
+
+#[test]
 fn bottomless_messages_end() {
     let mut message = ui::HINT.with("hint", "x");
     for _ in 0..10_000 {
