@@ -7,7 +7,6 @@ use crate::state::Shared;
 use crate::wire::{AliveView, JobView, LiftView, TextsView};
 use crate::{drawings, fonts};
 use axum::Json;
-use axum::body::Bytes;
 use axum::extract::{Path, State};
 use axum::http::header;
 use axum::response::{IntoResponse, Response};
@@ -17,11 +16,14 @@ use utoipa_axum::routes;
 use wording::ui;
 
 #[derive(OpenApi)]
-#[openapi(components(schemas(Paper)), info(
-    title = "Counterpoise",
-    description = "Reads one finished lift plan. Values come as text in the reader's language and units; \
+#[openapi(
+    components(schemas(Paper)),
+    info(
+        title = "Counterpoise",
+        description = "Reads one finished lift plan. Values come as text in the reader's language and units; \
                    numbers beside them are SI. The maker's manual and the chart in the cab govern."
-))]
+    )
+)]
 struct Described;
 
 /// Every described route.
@@ -117,17 +119,17 @@ async fn plan_json(State(served): State<Shared>) -> Response {
 ))]
 async fn plan_sheet(State(served): State<Shared>, Asked(asked): Asked<SheetChoice>) -> Result<Response, Problem> {
     let paper = match asked.paper {
-        Paper::A4 => report::Paper::A4,
-        Paper::Letter => report::Paper::Letter,
+        Paper::A4 => report::PaperSize::A4,
+        Paper::Letter => report::PaperSize::UsLetter,
     };
     let wording = Preference { lang: asked.lang, units: asked.units }.wording();
-    let sheet = tokio::task::spawn_blocking(move || served.printer().plan_sheet(served.plan(), &wording, paper)).await;
+    let sheet = tokio::task::spawn_blocking(move || report::plan_sheet(served.plan(), &wording, paper)).await;
     let pdf = sheet.map_err(|e| failed(&e))?.map_err(|e| failed(&e))?;
     let headers = [
         (header::CONTENT_TYPE, "application/pdf"),
         (header::CONTENT_DISPOSITION, "inline; filename=\"plan-sheet.pdf\""),
     ];
-    Ok((headers, Bytes::from(pdf)).into_response())
+    Ok((headers, pdf).into_response())
 }
 
 /// Words of the client's own buttons and headings.

@@ -18,7 +18,7 @@ pub(crate) async fn sheet() -> Response {
             css,
             "@font-face {{ font-family: \"{}\"; font-weight: {}; font-style: {}; font-display: swap; \
              src: url(\"/api/fonts/{}\"); }}",
-            font.family,
+            report::FAMILY,
             font.weight,
             if font.italic { "italic" } else { "normal" },
             font.name,

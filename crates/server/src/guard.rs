@@ -52,8 +52,7 @@ fn is_loopback_name(host: &str) -> bool {
     match bare {
         Some(six) => six.parse::<std::net::Ipv6Addr>().is_ok_and(|a| a.is_loopback()),
         None => {
-            name.eq_ignore_ascii_case("localhost")
-                || name.parse::<std::net::Ipv4Addr>().is_ok_and(|a| a.is_loopback())
+            name.eq_ignore_ascii_case("localhost") || name.parse::<std::net::Ipv4Addr>().is_ok_and(|a| a.is_loopback())
         }
     }
 }

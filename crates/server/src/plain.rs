@@ -215,8 +215,7 @@ impl Page {
     }
 
     fn facts(&mut self, lift: &LiftView) {
-        for (heading, facts) in
-            [(ui::STAND, &lift.place), (ui::LOAD, &lift.carried), (ui::WHEEL_FORCES, &lift.wheels)]
+        for (heading, facts) in [(ui::STAND, &lift.place), (ui::LOAD, &lift.carried), (ui::WHEEL_FORCES, &lift.wheels)]
         {
             if !facts.is_empty() {
                 self.fact_list(heading, facts);

@@ -124,9 +124,7 @@ impl Problem {
 impl IntoResponse for Problem {
     fn into_response(self) -> Response {
         let mut response = (self.status(), axum::Json(self.body())).into_response();
-        response
-            .headers_mut()
-            .insert(header::CONTENT_TYPE, HeaderValue::from_static("application/problem+json"));
+        response.headers_mut().insert(header::CONTENT_TYPE, HeaderValue::from_static("application/problem+json"));
         response
     }
 }

@@ -79,11 +79,7 @@ pub fn run(plan: Plan, options: ServeOptions, on_ready: impl FnOnce(SocketAddr))
 }
 
 /// Serves inside a runtime; see [`run`].
-pub async fn serve(
-    served: Served,
-    options: ServeOptions,
-    on_ready: impl FnOnce(SocketAddr),
-) -> Result<(), ServeError> {
+pub async fn serve(served: Served, options: ServeOptions, on_ready: impl FnOnce(SocketAddr)) -> Result<(), ServeError> {
     let addr = options.addr;
     if !addr.ip().is_loopback() {
         return Err(ServeError::NotLoopback { addr });

@@ -27,6 +27,7 @@ export type UiText =
   | 'ui-load-chart'
   | 'ui-drawings'
   | 'ui-where'
+  | 'ui-stand'
   | 'ui-governs'
   | 'ui-what-to-do'
   | 'ui-findings'

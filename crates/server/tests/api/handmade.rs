@@ -73,10 +73,8 @@ fn no_go() -> LiftPlan {
 }
 
 fn go() -> LiftPlan {
-    let tilt = text::TILT_ENOUGH
-        .with("tilt", degrees(8.2))
-        .with("required", degrees(6.8))
-        .with("side", text::SIDE_LEFT);
+    let tilt =
+        text::TILT_ENOUGH.with("tilt", degrees(8.2)).with("required", degrees(6.8)).with("side", text::SIDE_LEFT);
     let findings = vec![
         inspected(),
         Finding::new("tilt", Status::Go, tilt).measured(degrees(8.2), degrees(6.8), 0.17).source(Source::Mechanics),

@@ -11,7 +11,8 @@ async fn it_holds_the_whole_plan() {
     assert_eq!(page.header("content-type"), "text/html; charset=utf-8");
     let html = page.text();
     assert!(html.starts_with("<!doctype html><html lang=\"en\">"));
-    for said in ["NO-GO", "GO WITH CONDITIONS", "Bricks to the second floor", "r = 1 − m / C", "test source, clause 1"] {
+    for said in ["NO-GO", "GO WITH CONDITIONS", "Bricks to the second floor", "r = 1 − m / C", "test source, clause 1"]
+    {
         assert!(html.contains(said), "{said}");
     }
     assert_eq!(html.matches("<svg").count(), 4, "two drawings for each lift that has them");
