@@ -218,12 +218,11 @@ pub(crate) fn refuse_empty_window(ground: &[DVec3], facts: &Facts, notes: &mut N
     if !ground.is_empty() {
         return Ok(());
     }
-    let number = |v: f64| Quantity::number(v);
     let message = text::WINDOW_EMPTY
-        .with("west", number(facts.min[0]))
-        .with("south", number(facts.min[1]))
-        .with("east", number(facts.max[0]))
-        .with("north", number(facts.max[1]));
+        .with("west", quantity::metres(facts.min[0]))
+        .with("south", quantity::metres(facts.min[1]))
+        .with("east", quantity::metres(facts.max[0]))
+        .with("north", quantity::metres(facts.max[1]));
     Err(notes.refuse("survey::window-empty", message, text::DO_CHECK_WINDOW))
 }
 

@@ -131,12 +131,17 @@ pub(crate) fn refuse_degrees(
             return Err(notes.refuse("survey::crs-impossible", message, text::DO_STATE_CRS_AND_UNITS));
         }
         notes.warn("survey::crs-overridden", message, text::DO_CHECK_UNITS);
-    } else if statements.horizontal.is_empty() && could_be_degrees && (max - min).max_element() < 1.0 {
+    } else if statements.horizontal.is_empty() && could_be_degrees && spans_less_than_one(max - min) {
         let message =
             text::LOOKS_LIKE_DEGREES.with("east", Quantity::number(max.x)).with("north", Quantity::number(max.y));
         return Err(notes.refuse("survey::degrees", message, text::DO_REPROJECT));
     }
     Ok(())
+}
+
+/// A box of no size at all is one that its writer left empty.
+fn spans_less_than_one(span: DVec2) -> bool {
+    span.max_element() < 1.0 && span.max_element() > 0.0
 }
 
 /// Lowest and highest ground that is taken as true, m: below the shore of the Dead Sea (−430 m)

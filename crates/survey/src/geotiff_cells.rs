@@ -97,10 +97,10 @@ impl Placed {
         }
         if kept_cols.is_empty() || kept_rows.is_empty() {
             let message = text::WINDOW_EMPTY
-                .with("west", Quantity::number(low.x))
-                .with("south", Quantity::number(low.y))
-                .with("east", Quantity::number(high.x))
-                .with("north", Quantity::number(high.y));
+                .with("west", quantity::metres(low.x))
+                .with("south", quantity::metres(low.y))
+                .with("east", quantity::metres(high.x))
+                .with("north", quantity::metres(high.y));
             return Err(notes.refuse("survey::window-empty", message, text::DO_CHECK_WINDOW));
         }
         let cells = kept_cols.len() * kept_rows.len();

@@ -1,6 +1,6 @@
 //! The survey readers against reference data, against files made here, and against mutations.
 
-#![allow(clippy::unwrap_used, clippy::expect_used, reason = "tests")]
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::disallowed_methods, reason = "tests")]
 
 #[path = "survey/clouds.rs"]
 mod clouds;

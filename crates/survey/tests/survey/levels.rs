@@ -137,6 +137,6 @@ fn val_partridge_data_collector_file() {
     assert!((facts.max[0] - facts.min[0] - 1676.5).abs() < 1.0);
     assert!((facts.max[1] - facts.min[1] - 3425.8).abs() < 1.0);
     // Point 1 carries its own height in metres in its description: BAR[245.538].
-    let at = DVec2::new(32_423.2513, 33_268.2185) * 0.3048;
+    let at = DVec2::new(32423.2513, 33268.2185) * 0.3048;
     assert!((reading.terrain.height(at).unwrap() - 245.538).abs() < 0.0005);
 }

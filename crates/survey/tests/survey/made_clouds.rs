@@ -39,8 +39,8 @@ fn every_point_format_plain_and_compressed() {
 
 #[test]
 fn withheld_points_are_no_ground() {
-    for format in [1, 6] {
-        let cloud = Cloud { format, withheld: true, ..Cloud::default() };
+    for (format, compressed) in [(1, false), (1, true), (6, false), (7, true)] {
+        let cloud = Cloud { format, compressed, withheld: true, ..Cloud::default() };
         let got = read_cloud("c.las", &cloud.bytes(), &GroundOptions::default()).unwrap();
         assert_eq!((got.facts.withheld, got.facts.ground_points), (48, 96));
         assert!(got.ground.iter().all(|p| p.z < 20.0));
@@ -159,6 +159,14 @@ fn points_outside_the_declared_box_show_damage() {
     assert_eq!(codes(&plain.notes), ["survey::bounds-differ"]);
     let compressed = shrink(Cloud { compressed: true, ..Cloud::default() }.bytes());
     assert_eq!(refused(&compressed, &GroundOptions::default()), ["survey::damaged"]);
+}
+
+#[test]
+fn a_box_left_empty_is_no_sign_of_degrees() {
+    let mut bytes = Cloud { keys: vec![], ..Cloud::default() }.bytes();
+    bytes[179..227].fill(0);
+    let reading = read_ground("c.las", &bytes, &METRES).unwrap();
+    assert_eq!(codes(&reading.notes), ["survey::bounds-differ"]);
 }
 
 #[test]
