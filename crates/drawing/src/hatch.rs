@@ -56,7 +56,7 @@ pub(crate) fn clip_segment(a: Px, b: Px, r: crate::labels::Rect) -> Option<(Px, 
             to = to.min(q / p);
         }
     }
-    (from <= to).then(|| ((a.0 + dx * from, a.1 + dy * from), (a.0 + dx * to, a.1 + dy * to)))
+    (from <= to).then_some(((a.0 + dx * from, a.1 + dy * from), (a.0 + dx * to, a.1 + dy * to)))
 }
 
 /// A polygon cut to a rectangle (Sutherland and Hodgman 1974).

@@ -153,7 +153,7 @@ fn part<'a>(doc: &'a Document<'_>, name: &str) -> Node<'a, 'a> {
     doc.descendants().find(|n| n.attribute("data-part") == Some(name)).unwrap_or_else(|| panic!("no part {name}"))
 }
 fn texts(node: Node<'_, '_>) -> String {
-    node.descendants().filter_map(|n| n.is_text().then(|| n.text().unwrap_or(""))).collect::<Vec<_>>().join(" ")
+    node.descendants().filter(Node::is_text).map(|n| n.text().unwrap_or("")).collect::<Vec<_>>().join(" ")
 }
 
 #[test]

@@ -16,7 +16,9 @@ pub(crate) fn breakable(text: &str) -> String {
         for c in word.chars() {
             out.push(if c.is_control() { ' ' } else { c });
             run += 1;
-            if long && (run >= LONGEST || (run > 3 && matches!(c, '/' | '_' | '.' | ',' | ';' | ':' | '-' | '\\' | '@'))) {
+            if long
+                && (run >= LONGEST || (run > 3 && matches!(c, '/' | '_' | '.' | ',' | ';' | ':' | '-' | '\\' | '@')))
+            {
                 out.push('\u{200b}');
                 run = 0;
             }

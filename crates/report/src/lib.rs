@@ -9,6 +9,8 @@
 
 mod breakable;
 mod fonts;
+#[cfg(test)]
+mod layout_tests;
 mod lift_view;
 mod printer;
 mod sheet;

@@ -32,6 +32,8 @@ pub(crate) struct LiftView {
     findings: Vec<FindingView>,
     workings: Vec<WorkingView>,
     long: bool,
+    /// True where what to do fills the first page, so that the drawing goes to the next.
+    crowded: bool,
 }
 
 /// A finding's sentence with its reserve.
@@ -90,6 +92,9 @@ pub(crate) fn lift_view(lift: &LiftPlan, index: usize, lifts: usize, wording: Wo
     let machine = [lift.machine.as_str(), lift.attachment.as_str(), &say.support(lift)].join(" · ");
     let title = if lift.id.is_empty() { lift.name.clone() } else { format!("{}  {}", lift.id, lift.name) };
     let (elevation_alt, chart_alt) = alternatives(lift, &say);
+    let todo = todo(lift, &say);
+    // About 105 characters a line.
+    let lines: usize = todo.iter().map(|t| 1 + (t.check.len() + t.text.len()) / 105).sum();
     LiftView {
         name: breakable(&lift.name),
         subtitle: breakable(&machine),
@@ -98,7 +103,8 @@ pub(crate) fn lift_view(lift: &LiftPlan, index: usize, lifts: usize, wording: Wo
         means: wording.verdict_means(lift.verdict),
         governing: governing(lift, &say),
         load_short: format!("{}, {}", breakable(&lift.load.name), say.mass(lift.load.mass_kg.nominal)),
-        todo: todo(lift, &say),
+        crowded: lines > 7,
+        todo,
         elevation: drawing_name(index, "side-view"),
         elevation_alt,
         chart: drawing_name(index, "chart"),
@@ -187,8 +193,7 @@ fn todo(lift: &LiftPlan, say: &Say) -> Vec<ToDo> {
 fn alternatives(lift: &LiftPlan, say: &Say) -> (String, String) {
     let length = |v: Option<f64>| Quantity::new(v.unwrap_or(f64::NAN), Dimension::Length);
     let (reach, height) = (length(lift.stand.reach_m), length(lift.stand.height_m));
-    let elevation =
-        ui::SIDE_VIEW_ALT.with("lift", lift.name.as_str()).with("reach", reach).with("height", height);
+    let elevation = ui::SIDE_VIEW_ALT.with("lift", lift.name.as_str()).with("reach", reach).with("height", height);
     let capacity = lift.chart.as_ref().and_then(|c| c.zones.get(c.zone?).map(|z| z.capacity_kg * c.capacity_factor));
     let capacity = Quantity::new(capacity.unwrap_or(f64::NAN), Dimension::Mass);
     let chart = ui::LOAD_CHART_ALT
@@ -223,7 +228,8 @@ fn stand(lift: &LiftPlan, say: &Say) -> Vec<Fact> {
         .with("north", Quantity::new(s.north_m, Dimension::Length));
     let slope = |r: Option<Ranged>| r.map_or_else(|| say.0.text(ui::NOT_KNOWN), |r| say.ranged(r, Dimension::Slope));
     let wheels = s.wheel_heights_m.map(|h| say.or_not_known(h, Dimension::Length));
-    let sides = |a: evidence::TextId, b: evidence::TextId| format!("{} {}", say.0.text(a), say.0.text(b).to_lowercase());
+    let sides =
+        |a: evidence::TextId, b: evidence::TextId| format!("{} {}", say.0.text(a), say.0.text(b).to_lowercase());
     let names = [
         sides(text::SIDE_FRONT, text::SIDE_LEFT),
         sides(text::SIDE_FRONT, text::SIDE_RIGHT),

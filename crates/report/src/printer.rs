@@ -121,7 +121,12 @@ impl Printer {
         Ok(Printed { pdf: write_pdf(&document, plan)?, pages: document.pages().len(), text, warnings })
     }
 
-    fn set(&self, plan: &Plan, wording: &Wording, paper: PaperSize) -> Result<(PagedDocument, Vec<String>), ReportError> {
+    pub(crate) fn set(
+        &self,
+        plan: &Plan,
+        wording: &Wording,
+        paper: PaperSize,
+    ) -> Result<(PagedDocument, Vec<String>), ReportError> {
         let mut desk = Desk::new(Arc::clone(&self.shop));
         let data = serde_json::to_vec(&sheet(plan, *wording, paper)).map_err(|e| ReportError::Data(e.to_string()))?;
         let mut put = |name: &str, bytes: Vec<u8>| desk.put(name, bytes).ok_or(ReportError::Template);

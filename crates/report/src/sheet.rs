@@ -120,8 +120,7 @@ pub(crate) fn sheet(plan: &Plan, wording: Wording, paper: PaperSize) -> Sheet {
         warnings: plan.warnings.iter().map(|m| breakable(&wording.render(m))).collect(),
         cautions: plan.cautions.iter().map(|m| signal(m, wording)).collect(),
         emergency: plan.emergency.iter().map(|m| signal(m, wording)).collect(),
-        made_by: wording
-            .render(&ui::MADE_BY.with("version", plan.engine.as_str()).with("digest", short.as_str())),
+        made_by: wording.render(&ui::MADE_BY.with("version", plan.engine.as_str()).with("digest", short.as_str())),
         digest: breakable(&plan.digest),
         page: page_pieces(wording),
     }

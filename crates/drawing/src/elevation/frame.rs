@@ -40,7 +40,9 @@ impl Frame {
     pub(crate) fn fit(scene: &ElevationScene, width: f64, top: f64) -> Option<Self> {
         let points = solid_points(scene);
         let mut seen = Bounds { low: *points.first()?, high: *points.first()? };
-        points.iter().for_each(|p| seen.take(*p));
+        for p in &points {
+            seen.take(*p);
+        }
         // The landing may be long: its near edge and a little more are enough.
         let landing = scene.landing;
         for s in [landing.0, landing.1] {

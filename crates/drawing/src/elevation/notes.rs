@@ -120,7 +120,7 @@ pub(crate) fn rows(lift: &LiftPlan, scene: &ElevationScene, frame: &Frame, words
         rows.push(Row::new(Swatch::GroundUnknown, words.say(ui::GROUND_NOT_KNOWN)));
     }
     if let Some(chart) = &lift.chart {
-        rows.push(Row::new(Swatch::None, words.say(chart.datum.clone())));
+        rows.push(Row::new(Swatch::None, words.pair(ui::REACH, &words.say(chart.datum.clone()))));
     }
     rows.push(Row::new(Swatch::None, format!("{} {}", slope_text(lift, words), words.say(ui::SEEN_FROM_RIGHT))));
     rows
