@@ -59,7 +59,7 @@ fn every_key_of_every_example_is_explained() {
         files.push((path.to_owned(), std::fs::read_to_string(root.join(path)).unwrap()));
     }
     let mut all = BTreeSet::new();
-    for (path, text) in files.iter().filter(|(path, _)| path.ends_with(".toml")) {
+    for (path, text) in files.iter().filter(|(path, _)| !path.starts_with("survey/")) {
         let document = jobfile::read_table(path, text.as_bytes());
         keys(document.node(), &mut all);
     }
