@@ -1,0 +1,39 @@
+//! The list of rooms, in the order in which arrows may run.
+
+/// Rooms from the bottom up: each may depend on those before it. `true`: pure, that is no file,
+/// clock, network, environment or randomness, and it builds for wasm32.
+pub(crate) const ROOMS: [(&str, bool); 18] = [
+    ("quantity", true),
+    ("geometry", true),
+    ("evidence", true),
+    ("wording", true),
+    ("machine", true),
+    ("stability", true),
+    ("ground", true),
+    ("site", true),
+    ("planning", true),
+    ("survey", true),
+    ("jobfile", true),
+    ("drawing", true),
+    ("exchange", true),
+    ("chart-tracing", true),
+    ("report", false),
+    ("records", false),
+    ("server", false),
+    ("cli", false),
+];
+
+/// Place of a room in the list.
+pub(crate) fn place(room: &str) -> Option<usize> {
+    ROOMS.iter().position(|(name, _)| *name == room)
+}
+
+/// True for a pure room.
+pub(crate) fn is_pure(room: &str) -> bool {
+    ROOMS.iter().any(|(name, pure)| *name == room && *pure)
+}
+
+/// The pure rooms that the workspace has.
+pub(crate) fn pure_rooms(packages: &[crate::workspace::Package]) -> Vec<&str> {
+    packages.iter().filter(|p| is_pure(&p.room)).map(|p| p.name.as_str()).collect()
+}
