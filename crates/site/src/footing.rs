@@ -94,7 +94,7 @@ pub fn footing(ground: &Ground, at: DVec2, heading: f64, contacts: &Contacts) ->
 
 #[cfg(test)]
 mod tests {
-    #![allow(clippy::unwrap_used, reason = "tests")]
+    #![allow(clippy::unwrap_used, clippy::disallowed_methods, reason = "tests")]
     use super::*;
     use crate::{Grid, GroundSource, Terrain};
 

@@ -1,6 +1,6 @@
 //! Plans made by hand for the tests of the drawings and of the report. Everything in them is
 //! invented.
-#![allow(dead_code, reason = "shared by several tests, each uses a part")]
+#![allow(dead_code, clippy::disallowed_methods, reason = "shared by several tests, each uses a part")]
 
 use evidence::{Certainty, Finding, Message, Ranged, Source, Status, Step, Verdict, Working};
 use machine::SupportState;

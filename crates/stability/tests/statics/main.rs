@@ -1,5 +1,12 @@
 //! Statics against published and independent numbers, and properties.
-#![allow(missing_docs, clippy::unwrap_used, clippy::expect_used, clippy::print_stderr, reason = "tests")]
+#![allow(
+    missing_docs,
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::print_stderr,
+    clippy::disallowed_methods,
+    reason = "tests"
+)]
 
 mod properties;
 mod r1;
