@@ -81,14 +81,14 @@ impl LiftCheck<'_> {
                 out.push(statics::tilt_finding(ctx, s));
             }
             None => {
-                out.push(statics::not_done("load-factor"));
-                out.push(statics::not_done("tilt"));
+                out.push(statics::not_done("load-factor", posed));
+                out.push(statics::not_done("tilt", posed));
             }
         }
         out.push(wind::finding(ctx));
-        out.extend(self.lines.iter().zip(&ctx.job.lines).map(|(o, l)| line::finding(ctx, l, o)));
+        out.extend(self.lines.iter().zip(&ctx.job.lines).map(|(o, l)| line::finding(ctx, l, o, posed)));
         out.push(line::completeness(ctx));
-        out.push(ground::finding(ctx, self.statics.as_ref()));
+        out.push(ground::finding(ctx, self.statics.as_ref(), posed));
         out.push(approach::finding(ctx, posed));
         out.push(landing::finding(ctx));
         out.extend(matters::findings(ctx));

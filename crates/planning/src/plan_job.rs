@@ -149,7 +149,7 @@ fn posed_stand(check: &LiftCheck<'_>, mut stand: StandSummary) -> StandSummary {
 
 /// A lift whose machine, load or landing is not in the job: nothing can be told.
 fn unresolved(job: &Job, lift: &crate::Lift, stand: StandSummary) -> LiftPlan {
-    let finding = Finding::new("chart", Status::CannotTell, text::CHART_NOT_READ);
+    let finding = Finding::new("chart", Status::CannotTell, text::LIFT_UNRESOLVED);
     let zero = evidence::Ranged::exact(0.0);
     LiftPlan {
         id: lift.id.clone(),

@@ -28,6 +28,32 @@ pub(crate) enum NotPosed {
     Attachment,
 }
 
+impl NotPosed {
+    /// Why, in words.
+    pub(crate) fn why(&self) -> evidence::TextId {
+        match self {
+            Self::Ground(_) => crate::text::WHY_NO_GROUND,
+            Self::Attachment => crate::text::WHY_NO_ATTACHMENT,
+        }
+    }
+
+    /// What to do.
+    pub(crate) fn remedy(&self) -> evidence::TextId {
+        match self {
+            Self::Ground(_) => crate::text::DO_SURVEY,
+            Self::Attachment => crate::text::DO_LISTED_ATTACHMENT,
+        }
+    }
+}
+
+/// Why there are no statics: not posed, or the boom does not get there.
+pub(crate) fn why_not(posed: Result<&Posed, &NotPosed>) -> (evidence::TextId, evidence::TextId) {
+    match posed {
+        Ok(_) => (crate::text::WHY_NO_REACH, crate::text::DO_LESS_REACH),
+        Err(not) => (not.why(), not.remedy()),
+    }
+}
+
 pub(crate) fn contacts(ctx: &Context<'_>) -> Contacts {
     let machine = ctx.machine;
     let (front_x, front_half) = match (ctx.lift.support, &machine.stabilizers) {

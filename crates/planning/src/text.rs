@@ -181,8 +181,12 @@ evidence::messages! {
     CHART_NONE = "chart-none" [attachment, support];
     /// The boom does not get there.
     CHART_OUT_OF_REACH = "chart-out-of-reach" [reach, height];
-    /// Not read, because the machine cannot be posed.
-    CHART_NOT_READ = "chart-not-read" [];
+    /// Chart not read; `why` says why.
+    CHART_NOT_READ = "chart-not-read" [why];
+    /// Level not judged: no chart, so no tolerance to hold it against.
+    LEVEL_NO_TOLERANCE = "level-no-tolerance" [];
+    /// The job has no such machine, load or landing.
+    LIFT_UNRESOLVED = "lift-unresolved" [];
     /// Within, but the load's centre is higher than the chart's test load: not covered by the chart.
     CHART_HIGH_LOAD = "chart-high-load" [height, tested];
     /// Do: stand nearer by about `distance`.
@@ -202,8 +206,14 @@ evidence::messages! {
     LOAD_FACTOR_SHORT = "load-factor-short" [factor, required, tipping];
     /// No load tips it in this pose.
     LOAD_FACTOR_NEVER = "load-factor-never" [required];
-    /// Not computed.
-    STATICS_NOT_DONE = "statics-not-done" [];
+    /// Tipping not computed; `why` says why.
+    STATICS_NOT_DONE = "statics-not-done" [why];
+    /// Why not: no ground height known under every wheel.
+    WHY_NO_GROUND = "why-no-ground" [];
+    /// Why not: the boom does not get to the landing from this stand.
+    WHY_NO_REACH = "why-no-reach" [];
+    /// Why not: the attachment is not known to this machine.
+    WHY_NO_ATTACHMENT = "why-no-attachment" [];
     /// Do: less load, less reach.
     DO_LESS_REACH = "do-less-reach" [];
 
@@ -253,8 +263,8 @@ evidence::messages! {
     LINE_FAR = "line-far" [line, distance];
     /// Said to be dead, but not visibly grounded: counts as live. Follows the finding as what to do.
     DO_GROUND_LINE = "do-ground-line" [];
-    /// Not checked, because the machine cannot be posed.
-    LINE_NOT_CHECKED = "line-not-checked" [line];
+    /// Distance to `line` not checked; `why` says why.
+    LINE_NOT_CHECKED = "line-not-checked" [line, why];
     /// Dead and grounded by permit.
     LINE_DEAD = "line-dead" [line, owner, permit];
     /// Hung load within the planning zone: the actions of the crane rule.
@@ -282,8 +292,8 @@ evidence::messages! {
     GROUND_NO_PATCH = "ground-no-patch" [wheel, force];
     /// Accepted without a strength.
     GROUND_NO_STRENGTH = "ground-no-strength" [by];
-    /// Forces not computed, because the machine cannot be posed.
-    GROUND_NOT_CHECKED = "ground-not-checked" [];
+    /// Wheel forces not computed; `why` says why.
+    GROUND_NOT_CHECKED = "ground-not-checked" [why];
     /// Do: have a named competent person state the strength.
     DO_STATE_GROUND = "do-state-ground" [pressure];
     /// Do: mats or another stand.
@@ -322,8 +332,8 @@ evidence::messages! {
     APPROACH_WRONG_SIDE = "approach-wrong-side" [angle, tolerance];
     /// No direction given: any is taken.
     APPROACH_ANY = "approach-any" [offset];
-    /// Not checked.
-    APPROACH_NOT_CHECKED = "approach-not-checked" [];
+    /// Approach not checked; `why` says why.
+    APPROACH_NOT_CHECKED = "approach-not-checked" [why];
     /// Landing behind the machine.
     APPROACH_BEHIND = "approach-behind" [];
     /// Do: turn to heading.

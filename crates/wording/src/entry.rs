@@ -13,7 +13,7 @@ use quantity::{Dimension, ParseError, unit_examples};
 /// let (message, hint) = entry::explain(&error, text);
 /// let wording = Wording::new(Language::English, UnitSystem::Si);
 /// assert_eq!(wording.render(&message), "“1,200” can be read in two ways");
-/// assert_eq!(wording.render(&hint.unwrap()), "Write 1200 or 1.200, whichever is meant.");
+/// assert_eq!(wording.render(&hint.unwrap()), "Write 1200 or 1.2, whichever is meant.");
 /// ```
 pub fn explain(error: &ParseError, text: &str) -> (Message, Option<Message>) {
     let part = text.get(error.span()).unwrap_or(text).trim().to_owned();

@@ -48,10 +48,13 @@ impl Approach {
 }
 
 pub(crate) fn finding(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Finding {
-    let Ok(posed) = posed else {
-        return Finding::new("approach", Status::CannotTell, text::APPROACH_NOT_CHECKED)
-            .remedy(text::DO_SURVEY)
-            .source(Source::Mechanics);
+    let posed = match posed {
+        Ok(posed) => posed,
+        Err(not) => {
+            return Finding::new("approach", Status::CannotTell, text::APPROACH_NOT_CHECKED.with("why", not.why()))
+                .remedy(not.remedy())
+                .source(Source::Mechanics);
+        }
     };
     let a = approach(ctx, posed);
     let to_landing = ctx.landing.at - ctx.lift.stand.at;

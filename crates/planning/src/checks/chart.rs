@@ -195,17 +195,21 @@ pub(crate) fn finding(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Fi
             .remedy(text::DO_OTHER_MACHINE)
             .source(Source::read("29 CFR 1926.602(c)(1)"));
     };
-    let Ok(posed) = posed else {
-        return Finding::new("chart", status, text::CHART_NOT_READ)
-            .remedy(text::DO_SURVEY)
-            .source(Source::CommonPractice);
+    let posed = match posed {
+        Ok(posed) => posed,
+        Err(not) => {
+            return Finding::new("chart", status, text::CHART_NOT_READ.with("why", not.why()))
+                .remedy(not.remedy())
+                .source(Source::CommonPractice);
+        }
     };
     let input = Source::Input { place: format!("{} chart", ctx.machine.id), certainty: chart.certainty };
     if let Err(out) = posed.reach {
         return out_of_reach(ctx, posed, chart, out).source(input);
     }
     let (Some(worst), Some(attachment)) = (worst(ctx, posed, chart), ctx.attachment) else {
-        return Finding::new("chart", Status::CannotTell, text::CHART_NOT_READ).source(input);
+        let why = text::CHART_NOT_READ.with("why", text::WHY_NO_ATTACHMENT);
+        return Finding::new("chart", Status::CannotTell, why).source(input);
     };
     let mut working = Working::default();
     if let Ok(poses) = posed.reach {

@@ -4,6 +4,7 @@ use super::level::contact_names;
 use super::statics::Statics;
 use super::{newtons, pascals, reserve, within};
 use crate::context::Context;
+use crate::posed::{NotPosed, Posed, why_not};
 use crate::{Matter, WheelForce, text};
 use evidence::{Finding, Source, Status, Working};
 use machine::SupportState;
@@ -39,11 +40,12 @@ pub(crate) fn status(ctx: &Context<'_>, statics: Option<&Statics>) -> Status {
     }
 }
 
-pub(crate) fn finding(ctx: &Context<'_>, statics: Option<&Statics>) -> Finding {
+pub(crate) fn finding(ctx: &Context<'_>, statics: Option<&Statics>, posed: Result<&Posed, &NotPosed>) -> Finding {
     let status = status(ctx, statics);
     let Some(s) = statics else {
-        return Finding::new("ground", status, text::GROUND_NOT_CHECKED)
-            .remedy(text::DO_SURVEY)
+        let (why, remedy) = why_not(posed);
+        return Finding::new("ground", status, text::GROUND_NOT_CHECKED.with("why", why))
+            .remedy(remedy)
             .source(Source::Mechanics);
     };
     let i = worst(ctx, s.force);

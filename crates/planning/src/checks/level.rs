@@ -64,13 +64,13 @@ pub(crate) fn finding(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Fi
                 .source(Source::Mechanics);
         }
         Err(NotPosed::Attachment) => {
-            return Finding::new("level", Status::CannotTell, text::CHART_NOT_READ)
+            return Finding::new("level", Status::CannotTell, text::LEVEL_NO_TOLERANCE)
                 .remedy(text::DO_LISTED_ATTACHMENT)
                 .source(Source::CommonPractice);
         }
     };
     let Some(l) = level(ctx, posed) else {
-        return Finding::new("level", Status::CannotTell, text::CHART_NOT_READ)
+        return Finding::new("level", Status::CannotTell, text::LEVEL_NO_TOLERANCE)
             .remedy(text::DO_OTHER_MACHINE)
             .source(Source::CommonPractice);
     };

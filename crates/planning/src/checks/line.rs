@@ -1,9 +1,9 @@
 //! Overhead lines: distance of every part over the whole movement, against the distance required.
 
 use super::parts::solids;
-use super::{metres, reserve};
+use super::{metres, spare};
 use crate::context::Context;
-use crate::posed::Posed;
+use crate::posed::{NotPosed, Posed, why_not};
 use crate::text;
 use evidence::{Finding, Message, Source, Status, Step, Trace, Working};
 use geometry::{DVec2, DVec3, Segment, Solid, distance_segment_solid};
@@ -253,7 +253,12 @@ fn nearest_on(s: &Segment, p: DVec3) -> DVec3 {
     s.a + d * t
 }
 
-pub(crate) fn finding(ctx: &Context<'_>, line: &PowerLine, outcome: &LineOutcome) -> Finding {
+pub(crate) fn finding(
+    ctx: &Context<'_>,
+    line: &PowerLine,
+    outcome: &LineOutcome,
+    posed: Result<&Posed, &NotPosed>,
+) -> Finding {
     let status = outcome.status(ctx, line);
     let rule = clearance::source(regime(ctx));
     let named = |id: evidence::TextId| id.with("line", &line.name);
@@ -283,7 +288,8 @@ pub(crate) fn finding(ctx: &Context<'_>, line: &PowerLine, outcome: &LineOutcome
             Finding::new("line", status, message).remedy(text::DO_ASK_VOLTAGE).source(rule)
         }
         LineOutcome::NotChecked => {
-            Finding::new("line", status, named(text::LINE_NOT_CHECKED)).remedy(text::DO_SURVEY).source(rule)
+            let (why, remedy) = why_not(posed);
+            Finding::new("line", status, named(text::LINE_NOT_CHECKED).with("why", why)).remedy(remedy).source(rule)
         }
         LineOutcome::Measured { distance, required: needed, .. } => {
             let mut working = Working::default();
@@ -307,7 +313,7 @@ pub(crate) fn finding(ctx: &Context<'_>, line: &PowerLine, outcome: &LineOutcome
                 _ => Finding::new("line", status, said(text::LINE_NEAR))
                     .remedy(text::DO_LINE_AWAY.with("distance", metres(needed - distance))),
             };
-            f.measured(metres(needed), metres(distance), reserve(needed, distance)).source(rule).working(working)
+            f.measured(metres(needed), metres(distance), spare(needed, distance)).source(rule).working(working)
         }
     }
 }

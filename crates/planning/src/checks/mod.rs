@@ -45,6 +45,18 @@ pub(crate) fn reserve(demand: f64, limit: f64) -> f64 {
     if limit > 0.0 { 1.0 - demand / limit } else { -1.0 }
 }
 
+/// Reserve of what is there over what is required at least: the share of it that is spare, or, where
+/// it falls short, the share of the requirement that is missing. 0 at the limit, −1 to 1.
+pub(crate) fn spare(required: f64, there: f64) -> f64 {
+    if there >= required && there > 0.0 {
+        1.0 - required / there
+    } else if required > 0.0 {
+        (there / required - 1.0).max(-1.0)
+    } else {
+        0.0
+    }
+}
+
 /// Go within the limit, no-go beyond; NaN is "cannot tell".
 pub(crate) fn within(demand: f64, limit: f64) -> Status {
     if demand.is_nan() || limit.is_nan() {

@@ -4,9 +4,9 @@
 //! The load is also taken away (set down, boom still up): it is never counted on to steady.
 
 use super::parts::wind_parts;
-use super::{NEAR, angle, reserve};
+use super::{NEAR, angle, spare};
 use crate::context::Context;
-use crate::posed::Posed;
+use crate::posed::{NotPosed, Posed, why_not};
 use crate::text;
 use evidence::{Finding, Message, Silent, Source, Status, Trace, Working};
 use geometry::DVec3;
@@ -180,9 +180,10 @@ pub(crate) fn side(over: TipsOver) -> Message {
     .message()
 }
 
-pub(crate) fn not_done(check: &'static str) -> Finding {
-    Finding::new(check, Status::CannotTell, text::STATICS_NOT_DONE)
-        .remedy(text::DO_LESS_REACH)
+pub(crate) fn not_done(check: &'static str, posed: Result<&Posed, &NotPosed>) -> Finding {
+    let (why, remedy) = why_not(posed);
+    Finding::new(check, Status::CannotTell, text::STATICS_NOT_DONE.with("why", why))
+        .remedy(remedy)
         .source(Source::Mechanics)
 }
 
@@ -202,7 +203,7 @@ pub(crate) fn factor_finding(ctx: &Context<'_>, s: &Statics) -> Finding {
         .with("required", Quantity::number(required))
         .with("tipping", super::kilograms(factor * load.mass));
     let mut finding = Finding::new("load-factor", status, message)
-        .measured(Quantity::number(required), Quantity::number(factor), reserve(required, factor))
+        .measured(Quantity::number(required), Quantity::number(factor), spare(required, factor))
         .source(Source::CommonPractice)
         .working(working);
     if status != Status::Go {
@@ -213,9 +214,6 @@ pub(crate) fn factor_finding(ctx: &Context<'_>, s: &Statics) -> Finding {
 
 pub(crate) fn tilt_finding(ctx: &Context<'_>, s: &Statics) -> Finding {
     let status = s.tilt_status();
-    if status == Status::CannotTell {
-        return not_done("tilt");
-    }
     let mut working = Working::default();
     wind_steps(ctx, s, &mut working);
     tilt_reserve(&s.tilt_corner, &s.tilt_line, &mut working);
@@ -230,7 +228,7 @@ pub(crate) fn tilt_finding(ctx: &Context<'_>, s: &Statics) -> Finding {
         said(text::TILT_ENOUGH)
     };
     let mut finding = Finding::new("tilt", status, message)
-        .measured(angle(s.tilt_required), angle(s.tilt), reserve(s.tilt_required, s.tilt))
+        .measured(angle(s.tilt_required), angle(s.tilt), spare(s.tilt_required, s.tilt))
         .source(Source::from_memory("ISO 22915-14 (kind of test; low confidence)"))
         .working(working);
     if status != Status::Go {

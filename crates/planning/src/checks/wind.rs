@@ -41,10 +41,16 @@ pub(crate) fn finding(ctx: &Context<'_>) -> Finding {
             .source(Source::CommonPractice),
         (Some(w), Some(limit)) => {
             let id = if status == Status::Go { text::WIND_WITHIN } else { text::WIND_ABOVE };
-            let f = Finding::new("wind", status, id.with("gust", w.gust).with("limit", speed(limit)))
+            let mut f = Finding::new("wind", status, id.with("gust", w.gust).with("limit", speed(limit)))
                 .measured(w.gust, speed(limit), super::reserve(w.gust.si(), limit))
                 .source(manual());
-            if status == Status::Go { f } else { f.remedy(text::DO_LOWER_WIND.with("limit", speed(limit))) }
+            if status == Status::Go {
+                // Where to stop is a decision within the limit: no reserve is to be read into it.
+                f.reserve = None;
+                f
+            } else {
+                f.remedy(text::DO_LOWER_WIND.with("limit", speed(limit)))
+            }
         }
     }
 }

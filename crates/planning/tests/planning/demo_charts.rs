@@ -71,6 +71,9 @@ fn charts_of_the_demo_machines_follow_from_their_statics() {
         for wanted in &charts {
             made.push_str(&chart_text(&machine, wanted));
         }
+        if let Err(faults) = jobfile::read_machine(file, made.as_bytes()) {
+            panic!("{file}: {faults:#?}");
+        }
         if std::env::var_os("COUNTERPOISE_WRITE_CHARTS").is_some() {
             std::fs::write(workspace::path(file), &made).unwrap();
         } else {
@@ -149,6 +152,28 @@ fn reachable(machine: &Machine, attachment: &Attachment) -> Polygon<f64> {
     Polygon::new(LineString::new(ring), Vec::new())
 }
 
+/// A cell by (column, row), with its part within reach.
+type Cell = ((i64, i64), MultiPolygon<f64>);
+
+/// Cells that share an edge as one polygon each; cells that touch only at a corner stay apart.
+fn joined(mut cells: Vec<Cell>) -> Vec<Polygon<f64>> {
+    let mut out = Vec::new();
+    while let Some(first) = cells.pop() {
+        let mut piece = vec![first];
+        let mut next = 0;
+        while next < piece.len() {
+            let (c, r) = piece[next].0;
+            let (near, rest) = cells.into_iter().partition(|((i, k), _)| (i - c).abs() + (k - r).abs() == 1);
+            cells = rest;
+            piece.extend::<Vec<Cell>>(near);
+            next += 1;
+        }
+        out.extend(geo::unary_union(piece.iter().flat_map(|(_, m)| m.iter())).0);
+    }
+    out.reverse();
+    out
+}
+
 fn chart_text(machine: &Machine, wanted: &Wanted) -> String {
     let attachment = machine.attachment(wanted.attachment).unwrap();
     let whole = reachable(machine, attachment);
@@ -156,7 +181,7 @@ fn chart_text(machine: &Machine, wanted: &Wanted) -> String {
         (l.min(DVec2::new(c.x, c.y)), h.max(DVec2::new(c.x, c.y)))
     });
     let greatest = machine.greatest_capacity.si().min(attachment.capacity.si());
-    let mut cells: BTreeMap<i64, Vec<MultiPolygon<f64>>> = BTreeMap::new();
+    let mut cells: BTreeMap<i64, Vec<Cell>> = BTreeMap::new();
     let DVec2 { x: column_width, y: row_height } = wanted.cell;
     let first = (low.x.max(0.0) / column_width).floor() as i64;
     let last = (high.x / column_width).ceil() as i64;
@@ -194,7 +219,7 @@ fn chart_text(machine: &Machine, wanted: &Wanted) -> String {
             let capacity = (least / wanted.step).floor() * wanted.step;
             let capacity = if least >= greatest { greatest } else { capacity };
             if least.is_finite() && capacity >= wanted.least {
-                cells.entry(-(capacity as i64)).or_default().push(part);
+                cells.entry(-(capacity as i64)).or_default().push(((column, row), part));
             }
         }
     }
@@ -217,7 +242,7 @@ fn chart_text(machine: &Machine, wanted: &Wanted) -> String {
     )
     .unwrap();
     for (letter, (capacity, parts)) in ('A'..='Z').zip(&cells) {
-        let zones: Vec<_> = geo::unary_union(parts.iter().flat_map(|m| m.iter())).0;
+        let zones = joined(parts.clone());
         for (i, zone) in zones.iter().enumerate() {
             let name = if zones.len() > 1 { format!("{letter}{}", i + 1) } else { letter.to_string() };
             write!(out, "\n[[chart.zone]]\nname = \"{name}\"\ncapacity = \"{} kg\"\noutline = [", -capacity).unwrap();

@@ -5,8 +5,10 @@
     clippy::expect_used,
     clippy::print_stderr,
     clippy::panic,
+    clippy::disallowed_methods,
     reason = "tests"
 )]
 
 mod demo_charts;
+mod real_ground;
 mod workspace;
