@@ -31,7 +31,7 @@ pub enum ParseError {
     AmbiguousSeparator {
         /// The number.
         span: Range<usize>,
-        /// The two ways of writing it that are plain: without separator, with a decimal point.
+        /// The two ways of writing it that are plain and accepted: as thousands, as decimals.
         readings: [String; 2],
     },
     /// A number without a unit, where one is needed. [`crate::unit_examples`] has what may stand there.

@@ -28,7 +28,7 @@ pub(crate) fn read(text: &str, from: usize) -> Result<Number, ParseError> {
         return Err(ParseError::NoNumber { span: from..end });
     }
     let span = from..digits_end;
-    let (plain, like_thousands) = plain_digits(&text[start..digits_end], &span)?;
+    let (plain, like_thousands) = plain_digits(&text[start..digits_end], negative, &span)?;
     let exponent = exponent_length(&text[digits_end..]);
     let mut end = digits_end + exponent;
     let mut value = parse_plain(&plain, &text[digits_end..end], &(from..end))?;
@@ -76,7 +76,7 @@ fn digits_length(text: &str) -> usize {
 }
 
 /// Digits with at most one decimal point, and whether it looks like thousands.
-fn plain_digits(written: &str, span: &Range<usize>) -> Result<(String, bool), ParseError> {
+fn plain_digits(written: &str, negative: bool, span: &Range<usize>) -> Result<(String, bool), ParseError> {
     let bad = || ParseError::BadNumber { span: span.clone() };
     let spaced = written.contains(is_group_space);
     let text: String = written.chars().filter(|c| !is_group_space(*c)).collect();
@@ -115,10 +115,21 @@ fn plain_digits(written: &str, span: &Range<usize>) -> Result<(String, bool), Pa
     let like_thousands =
         grouping.is_none() && part.len() == 3 && (1..=3).contains(&digits.len()) && !digits.starts_with('0');
     if like_thousands && decimal == Some(',') {
-        let readings = [format!("{digits}{part}"), format!("{digits}.{part}")];
-        return Err(ParseError::AmbiguousSeparator { span: span.clone(), readings });
+        return Err(ParseError::AmbiguousSeparator { span: span.clone(), readings: readings(negative, &digits, part) });
     }
     Ok((format!("{digits}.{part}"), like_thousands))
+}
+
+/// The two plain ways of writing `whole` and three more digits: as thousands, and as decimals that nobody takes for
+/// thousands.
+pub(crate) fn readings(negative: bool, whole: &str, part: &str) -> [String; 2] {
+    let sign = if negative { "-" } else { "" };
+    let decimals = match part.trim_end_matches('0') {
+        "" => format!("{sign}{whole}"),
+        short if short.len() == 3 => format!("{sign}{whole}.{short}0"),
+        short => format!("{sign}{whole}.{short}"),
+    };
+    [format!("{sign}{whole}{part}"), decimals]
 }
 
 fn exponent_length(text: &str) -> usize {

@@ -193,9 +193,9 @@ fn one(unit: &Unit) -> f64 {
 
 fn convert(text: &str, number: &Number, unit: &Unit, end: usize) -> Result<f64, ParseError> {
     if unit.coarse && number.like_thousands {
-        let written = &text[number.span.clone()];
-        let decimals = format!("{written}0");
-        let readings = [written.replace('.', ""), decimals];
+        let written = text[number.span.clone()].trim_start_matches(['+', '-', '−']);
+        let (whole, part) = written.split_once('.').unwrap_or((written, ""));
+        let readings = number::readings(number.value < 0.0, whole, part);
         return Err(ParseError::AmbiguousSeparator { span: number.span.clone(), readings });
     }
     Ok(match unit.conversion {

@@ -132,7 +132,7 @@ fn decimal_commas_and_groups_where_they_are_plain() {
 #[test]
 fn ambiguous_separators_are_refused_with_both_readings() {
     let cases =
-        [("1,200 kg", D::Mass, "1,200", ["1200", "1.200"]), ("12,345 m", D::Length, "12,345", ["12345", "12.345"])];
+        [("1,200 kg", D::Mass, "1,200", ["1200", "1.2"]), ("12,345 m", D::Length, "12,345", ["12345", "12.3450"])];
     for (text, dimension, part, readings) in cases {
         let error = refuses(text, dimension, "quantity::ambiguous-separator", part);
         assert!(matches!(&error, ParseError::AmbiguousSeparator { readings: r, .. } if *r == readings), "{error:?}");
@@ -140,10 +140,31 @@ fn ambiguous_separators_are_refused_with_both_readings() {
     // A load of 1.200 kg is far more likely one tonne two, from a reader of the decimal comma. Written out, it passes.
     let error = refuses("1.200 kg", D::Mass, "quantity::ambiguous-separator", "1.200");
     let ParseError::AmbiguousSeparator { readings, .. } = error else { panic!() };
-    assert_eq!(readings, ["1200", "1.2000"]);
+    assert_eq!(readings, ["1200", "1.2"]);
     reads("1.2000 kg", D::Mass, 1.2);
+    reads("12.3450 kg", D::Mass, 12.345);
+    refuses("-8,000 lb", D::Mass, "quantity::ambiguous-separator", "-8,000");
     refuses("11.000 V", D::Voltage, "quantity::ambiguous-separator", "11.000");
     reads("0.200 kg", D::Mass, 0.2);
+}
+
+#[test]
+fn what_a_refusal_proposes_is_accepted() {
+    for text in ["1,200", "8,000", "12,345", "-1,050", "1.200", "8.000", "12.345"] {
+        for unit in ["kg", "lb"] {
+            let Err(ParseError::AmbiguousSeparator { readings, .. }) = parse(&format!("{text} {unit}"), D::Mass) else {
+                panic!("{text}")
+            };
+            for reading in &readings {
+                assert!(parse(&format!("{reading} {unit}"), D::Mass).is_ok(), "{text}: {reading}");
+            }
+            assert_eq!(
+                readings.iter().filter(|r| r.starts_with('-')).count(),
+                if text.starts_with('-') { 2 } else { 0 }
+            );
+            assert_ne!(readings[0].parse::<f64>(), readings[1].parse::<f64>());
+        }
+    }
 }
 
 #[test]
