@@ -1,6 +1,6 @@
 //! Real clouds: values measured with laspy, numpy and SciPy.
 
-use crate::reference::{bytes, codes, expected, numbers, present};
+use crate::reference::{bytes, codes, expected, files, numbers, present};
 use geometry::{DVec2, DVec3};
 use survey::{
     ClassHeights, GroundOptions, LengthUnit, UnitSource, Window, class_heights_in, read_cloud, read_ground, read_tiles,
@@ -98,6 +98,47 @@ fn val_montpellier_cloud_agrees_with_the_official_grid() {
     let rms = (gaps.iter().map(|g| g * g).sum::<f64>() / gaps.len() as f64).sqrt();
     near(mean, -0.001, 0.002, "mean of cloud minus grid");
     near(rms, 0.027, 0.003, "rms of cloud minus grid");
+}
+
+#[test]
+fn val_montpellier_six_tiles() {
+    if !present() {
+        return;
+    }
+    let names = files("pointcloud/montpellier_block", &["laz"]);
+    let tiles: Vec<(&str, Vec<u8>)> = names.iter().map(|n| (n.as_str(), bytes(n))).collect();
+    let tiles: Vec<(&str, &[u8])> = tiles.iter().map(|(n, b)| (*n, b.as_slice())).collect();
+    let reading = read_tiles(&tiles, &GroundOptions::default()).unwrap();
+    assert_eq!(reading.facts.points, 417_106);
+    let classes: Vec<(u8, u64)> = reading.facts.classes.iter().map(|(c, n)| (*c, *n)).collect();
+    let expected = [(0, 223), (1, 17_306), (2, 171_189), (3, 7942), (4, 10_857), (5, 98_026), (6, 111_563)];
+    assert_eq!(classes, expected);
+    let ground: Vec<DVec3> =
+        tiles.iter().flat_map(|(n, b)| read_cloud(n, b, &GroundOptions::default()).unwrap().ground).collect();
+    let (east, north) = plane(&ground);
+    near(east.hypot(north) * 100.0, 0.46, 0.005, "slope in %");
+    near(median(ground.iter().map(|p| p.z).collect()), 20.89, 0.005, "median of the ground");
+}
+
+#[test]
+fn val_quantiles_of_the_ground() {
+    if !present() {
+        return;
+    }
+    let cases = [
+        ("pointcloud/stbarth_building_site_100m.laz", [1.95, 2.53, 3.41]),
+        ("pointcloud/delft_ahn3_west.laz", [-0.10, 0.38, 0.78]),
+        ("pointcloud/hillside_370m_extrabytes.laz", [101.98, 107.15, 113.98]),
+        ("pointcloud/town_1km_decimated.laz", [46.26, 51.79, 66.29]),
+    ];
+    for (path, expected) in cases {
+        let mut z: Vec<f64> =
+            read_cloud(path, &bytes(path), &in_metres()).unwrap().ground.iter().map(|p| p.z).collect();
+        z.sort_by(f64::total_cmp);
+        for (share, expected) in [0.05, 0.5, 0.95].into_iter().zip(expected) {
+            near(z[(share * (z.len() - 1) as f64).round() as usize], expected, CENTIMETRE, path);
+        }
+    }
 }
 
 #[test]
