@@ -1,0 +1,6 @@
+//! Clearances against the published rules; surfaces and spans.
+#![allow(missing_docs, clippy::unwrap_used, clippy::print_stderr, reason = "tests")]
+
+mod clearances;
+mod spans;
+mod surfaces;
