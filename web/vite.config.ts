@@ -11,5 +11,5 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     reportCompressedSize: false,
   },
-  server: { proxy: { '/api': 'http://127.0.0.1:8087' } },
+  server: { proxy: { '/api': 'http://127.0.0.1:7575' } },
 });

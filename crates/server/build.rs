@@ -1,5 +1,4 @@
 //! Rebuilds the crate when the built web client changes, appears or goes: it is part of the binary.
-#![expect(clippy::print_stdout, reason = "a build script talks to cargo on standard output")]
 
 fn main() {
     println!("cargo:rerun-if-changed=build.rs");

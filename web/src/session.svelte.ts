@@ -1,6 +1,7 @@
 // What the reader sees: the plan, one lift, the words, and whether the server still answers.
 import type { Answer, Api, JobView, LiftView, Problem, TextsView } from './api/client';
 import { connect } from './api/client';
+import { turn } from './parts/focus';
 import { keepPreferences, loadPreferences, type Preferences } from './reader/preferences';
 import { wordsOf } from './reader/texts';
 import { parseRoute, type Route } from './route';
@@ -34,16 +35,17 @@ export class Session {
   #timer: ReturnType<typeof setTimeout> | undefined;
 
   start(): () => void {
-    const turn = () => {
+    const follow = () => {
+      turn();
       this.route = parseRoute(location.hash);
       this.changed = false;
       void this.#fetchLift();
     };
-    window.addEventListener('hashchange', turn);
+    window.addEventListener('hashchange', follow);
     void this.refresh();
     this.#watch();
     return () => {
-      window.removeEventListener('hashchange', turn);
+      window.removeEventListener('hashchange', follow);
       clearTimeout(this.#timer);
     };
   }
