@@ -1,6 +1,5 @@
 //! Time of a plan sheet of one lift: the first in a process, and later ones with other numbers.
 #![allow(clippy::unwrap_used, clippy::print_stdout, reason = "a bench prints")]
-#![expect(missing_docs, reason = "a bench has no interface")]
 
 #[path = "../../drawing/tests/sample/mod.rs"]
 mod sample;

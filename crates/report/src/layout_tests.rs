@@ -60,7 +60,7 @@ fn no_text_leaves_the_margins_of_the_page() {
             (Language::English, UnitSystem::Si, PaperSize::A4),
             (Language::Spanish, UnitSystem::Us, PaperSize::UsLetter),
         ] {
-            let (document, warnings) = printer.set(plan, &Wording::new(language, units), paper).unwrap();
+            let (document, warnings) = printer.set(plan, Wording::new(language, units), paper).unwrap();
             assert!(warnings.is_empty(), "{warnings:?}");
             for (number, page) in document.pages().iter().enumerate() {
                 let size = page.frame.size();

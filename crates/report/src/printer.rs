@@ -102,7 +102,7 @@ impl Printer {
     /// # Errors
     /// See [`ReportError`]. No plan should cause one; all text of users is data to the template.
     pub fn plan_sheet(&self, plan: &Plan, wording: &Wording, paper: PaperSize) -> Result<Vec<u8>, ReportError> {
-        let (document, _) = self.set(plan, wording, paper)?;
+        let (document, _) = self.set(plan, *wording, paper)?;
         write_pdf(&document, plan)
     }
 
@@ -116,7 +116,7 @@ impl Printer {
         wording: &Wording,
         paper: PaperSize,
     ) -> Result<Printed, ReportError> {
-        let (document, warnings) = self.set(plan, wording, paper)?;
+        let (document, warnings) = self.set(plan, *wording, paper)?;
         let text = document.pages().iter().map(|page| frame_text(&page.frame)).collect();
         Ok(Printed { pdf: write_pdf(&document, plan)?, pages: document.pages().len(), text, warnings })
     }
@@ -124,17 +124,17 @@ impl Printer {
     pub(crate) fn set(
         &self,
         plan: &Plan,
-        wording: &Wording,
+        wording: Wording,
         paper: PaperSize,
     ) -> Result<(PagedDocument, Vec<String>), ReportError> {
         let mut desk = Desk::new(Arc::clone(&self.shop));
-        let data = serde_json::to_vec(&sheet(plan, *wording, paper)).map_err(|e| ReportError::Data(e.to_string()))?;
+        let data = serde_json::to_vec(&sheet(plan, wording, paper)).map_err(|e| ReportError::Data(e.to_string()))?;
         let mut put = |name: &str, bytes: Vec<u8>| desk.put(name, bytes).ok_or(ReportError::Template);
         put("data.json", data)?;
         let style = Style::paper(DRAWING_PX);
         for (i, lift) in plan.lifts.iter().enumerate() {
-            put(&drawing_name(i, "side-view"), drawing::elevation(lift, wording, &style).into_bytes())?;
-            put(&drawing_name(i, "chart"), drawing::chart(lift, wording, &style).into_bytes())?;
+            put(&drawing_name(i, "side-view"), drawing::elevation(lift, &wording, &style).into_bytes())?;
+            put(&drawing_name(i, "chart"), drawing::chart(lift, &wording, &style).into_bytes())?;
         }
         let set = typst::compile::<PagedDocument>(&desk);
         typst::comemo::evict(REMEMBERED);

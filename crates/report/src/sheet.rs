@@ -106,7 +106,6 @@ pub(crate) fn sheet(plan: &Plan, wording: Wording, paper: PaperSize) -> Sheet {
                 fact(ui::SITE, &plan.head.site),
                 fact(ui::DATE, &plan.head.date),
                 fact(ui::PLANNED_BY, &plan.head.planner),
-                fact(ui::LIFTS, &wording.render(&counts)),
             ],
             job,
             planner: plan.head.planner.clone(),
@@ -114,12 +113,12 @@ pub(crate) fn sheet(plan: &Plan, wording: Wording, paper: PaperSize) -> Sheet {
             invented: plan.head.invented,
         },
         verdict: verdict_view(plan.verdict, wording),
-        means: wording.verdict_means(plan.verdict),
+        means: wording.render(&counts),
         lifts: plan.lifts.iter().enumerate().map(|(i, l)| lift_view(l, i, plan.lifts.len(), wording)).collect(),
         inputs: plan.inputs.iter().map(|i| input(i, wording)).collect(),
         warnings: plan.warnings.iter().map(|m| breakable(&wording.render(m))).collect(),
-        cautions: plan.cautions.iter().map(|m| signal(m, wording)).collect(),
-        emergency: plan.emergency.iter().map(|m| signal(m, wording)).collect(),
+        cautions: signals(&plan.cautions, wording),
+        emergency: signals(&plan.emergency, wording),
         made_by: wording.render(&ui::MADE_BY.with("version", plan.engine.as_str()).with("digest", short.as_str())),
         digest: breakable(&plan.digest),
         page: page_pieces(wording),
@@ -159,6 +158,13 @@ fn input(line: &InputLine, wording: Wording) -> Input {
         assumed: matches!(line.certainty, Certainty::Estimated),
         long: line.name.len() + line.value.len() + line.place.len() > LONG,
     }
+}
+
+/// Lines under their signal words, the gravest first, else in the plan's order.
+fn signals(messages: &[Message], wording: Wording) -> Vec<Signal> {
+    let mut signals: Vec<Signal> = messages.iter().map(|m| signal(m, wording)).collect();
+    signals.sort_by_key(|s| ["danger", "warning", "caution", "notice"].iter().position(|l| *l == s.level));
+    signals
 }
 
 /// The signal word of a caution by what may happen (ANSI Z535.6, ISO 3864-2): danger where death
