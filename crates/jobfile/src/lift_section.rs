@@ -8,7 +8,7 @@ use crate::landing_section::heading;
 use crate::quantity_value::Bound::{NotNegative, Within};
 use crate::table::Reader;
 use crate::text;
-use planning::{Lift, Stand, WindInput};
+use planning::{Lift, Stand, Task, WindInput};
 use quantity::{Dimension as D, metres, metres_per_second};
 
 /// The ids that lifts may name.
@@ -38,6 +38,8 @@ const STOPS: [(&str, StopWord); 6] = [
     ("leaves-seat", StopWord::Seat),
 ];
 
+const TASKS: [(&str, Task); 2] = [("set-down", Task::SetDown), ("pick-up", Task::PickUp)];
+
 pub(crate) fn lifts(root: &Reader<'_>, known: &Known<'_>) -> Option<Vec<Lift>> {
     at_least_one(root, "lift");
     let mut ids = Ids::default();
@@ -58,6 +60,7 @@ fn lift(t: &Reader<'_>, known: &Known<'_>, ids: &mut Ids) -> Option<Lift> {
         s.done();
         Some(Stand { at: at?, heading: heading? })
     });
+    let task = t.optional("task").map_or(Some(Task::SetDown), |node| t.as_choice(node, "task", &TASKS));
     let clear = t.decision("clear", D::Length, Within(0.0, 5.0));
     let stop_gust = t.decision_or_none("stop_gust", D::Speed, NotNegative);
     let stops = stops(t);
@@ -74,6 +77,7 @@ fn lift(t: &Reader<'_>, known: &Known<'_>, ids: &mut Ids) -> Option<Lift> {
         load: load?,
         stand: stand??,
         landing: landing?,
+        task: task?,
         clear: metres(clear?),
         wind: stop_gust.map(|gust| WindInput { gust: metres_per_second(gust) }),
         raises_people: has(StopWord::People),

@@ -106,6 +106,8 @@ pub struct Lift {
     pub stand: Stand,
     /// Index into `Job::landings`.
     pub landing: usize,
+    /// Whether the load is set down there or picked up from there.
+    pub task: Task,
     /// Height above the landing's surface at which the load is carried in and out.
     pub clear: Length,
     /// Wind at which this lift stops.
@@ -124,6 +126,17 @@ pub struct Lift {
     pub leaves_seat: bool,
     /// What named persons accepted for this lift.
     pub acceptances: Vec<Acceptance>,
+}
+
+/// What a lift does at its landing. The two ends of a load's way are two lifts; between them it is
+/// carried boom down.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, schemars::JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum Task {
+    /// Brings the load and sets it down.
+    SetDown,
+    /// Takes the load away: off a truck, a stack, a floor.
+    PickUp,
 }
 
 /// Where the machine stands: middle of the front axle on the ground.

@@ -21,7 +21,7 @@ pub mod text;
 
 pub use check::{LiftCheck, check_lift};
 pub use distance_check::{DistanceAnswer, DistanceQuestion, MeasuredFrom, MeasuredTo, NoAnswer, distance_check};
-pub use job::{Acceptance, Job, JobMachine, Lift, Matter, Policy, Stand, WindInput};
+pub use job::{Acceptance, Job, JobMachine, Lift, Matter, Policy, Stand, Task, WindInput};
 pub use plan::{
     ChartScene, ChartZoneScene, ElevationScene, InputLine, LiftPlan, LineScene, LoadSummary, PLAN_SCHEMA, Plan,
     PlanHead, PolygonScene, StandSummary, WheelForce,

@@ -75,6 +75,8 @@ pub struct LiftPlan {
     pub support: machine::SupportState,
     /// Landing, for people.
     pub landing: String,
+    /// Set down there, or picked up from there.
+    pub task: crate::Task,
     /// The load.
     pub load: LoadSummary,
     /// The stand.

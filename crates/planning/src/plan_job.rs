@@ -101,6 +101,7 @@ fn plan_lift(job: &Job, lift: &crate::Lift) -> LiftPlan {
         attachment: ctx.attachment.map_or_else(|| lift.attachment.clone(), |a| a.name.clone()),
         support: lift.support,
         landing: ctx.landing.name.clone(),
+        task: lift.task,
         load: LoadSummary {
             name: ctx.load.name.clone(),
             mass_kg: ctx.load.mass_kg,
@@ -158,6 +159,7 @@ fn unresolved(job: &Job, lift: &crate::Lift, stand: StandSummary) -> LiftPlan {
         attachment: lift.attachment.clone(),
         support: lift.support,
         landing: job.landings.get(lift.landing).map_or_else(String::new, |l| l.name.clone()),
+        task: lift.task,
         load: LoadSummary {
             name: job.loads.get(lift.load).map_or_else(String::new, |l| l.name.clone()),
             mass_kg: job.loads.get(lift.load).map_or(zero, |l| l.mass_kg),

@@ -4,14 +4,14 @@ use crate::checks::{angle, metres};
 use crate::context::Context;
 use crate::plan_job::{clear, on_stabilizers, slope_angle};
 use crate::posed::Posed;
-use crate::text;
+use crate::{Task, text};
 use evidence::Message;
 use quantity::Quantity;
 
 /// Drive in, level read, trial lift, raise, extend, set down, withdraw. Empty if the boom does not
 /// get there: nobody is told how to do a lift that cannot be done.
 pub(crate) fn steps(ctx: &Context<'_>, posed: &Posed) -> Vec<Message> {
-    let Ok([above, _]) = posed.reach else { return Vec::new() };
+    let Ok([above, down]) = posed.reach else { return Vec::new() };
     let heading = geometry::heading_to_degrees(ctx.lift.stand.heading).to_radians();
     let mut out = vec![text::STEP_DRIVE_IN.with("heading", Quantity::new(heading, quantity::Dimension::Angle))];
     if on_stabilizers(ctx.lift) {
@@ -23,11 +23,24 @@ pub(crate) fn steps(ctx: &Context<'_>, posed: &Posed) -> Vec<Message> {
             .with("across", angle(slope_angle(f.across).abs()))
             .with("along", angle(slope_angle(f.along).abs())),
     );
-    out.push(text::STEP_TRIAL_LIFT.message());
-    out.push(text::STEP_RAISE.with("angle", angle(above.angle)));
-    out.push(text::STEP_EXTEND.with("extension", metres(above.extension)));
-    out.push(text::STEP_SET_DOWN.with("height", metres(clear(ctx.lift, ctx.landing))));
-    out.push(text::STEP_WITHDRAW.message());
+    let clear = metres(clear(ctx.lift, ctx.landing));
+    match ctx.lift.task {
+        Task::SetDown => {
+            out.push(text::STEP_TRIAL_LIFT.message());
+            out.push(text::STEP_RAISE.with("angle", angle(above.angle)));
+            out.push(text::STEP_EXTEND.with("extension", metres(above.extension)));
+            out.push(text::STEP_SET_DOWN.with("height", clear));
+            out.push(text::STEP_WITHDRAW.message());
+        }
+        Task::PickUp => {
+            out.push(text::STEP_RAISE.with("angle", angle(down.angle)));
+            out.push(text::STEP_EXTEND.with("extension", metres(down.extension)));
+            let take = if ctx.hung() { text::STEP_HOOK_ON } else { text::STEP_ENTER_FORKS };
+            out.push(take.message());
+            out.push(text::STEP_TRIAL_LIFT.message());
+            out.push(text::STEP_TAKE_AWAY.with("height", clear));
+        }
+    }
     out.push(text::STEP_STOP_WHEN.message());
     out
 }

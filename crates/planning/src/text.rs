@@ -319,6 +319,8 @@ evidence::messages! {
     LANDING_OVERLOADED = "landing-overloaded" [landing, mass, rating, by];
     /// No rating known.
     LANDING_NO_RATING = "landing-no-rating" [landing, mass];
+    /// The load is picked up there: the place carries it already and is relieved.
+    LANDING_RELIEVED = "landing-relieved" [landing];
     /// Do: ask its designer.
     DO_ASK_RATING = "do-ask-rating" [];
     /// Do: clear it or bring less.
@@ -360,6 +362,12 @@ evidence::messages! {
     STEP_RAISE = "step-raise" [angle];
     /// Step: extend to mark.
     STEP_EXTEND = "step-extend" [extension];
+    /// Step: forks in level and fully under the load, mast of the carriage against it, then lift just clear.
+    STEP_ENTER_FORKS = "step-enter-forks" [];
+    /// Step: hook: sling, take up slack, everyone clear.
+    STEP_HOOK_ON = "step-hook-on" [];
+    /// Step: with the load clear by `height`: retract; only if deck or stack is still under it, one straight move back at creep, then lower to carry before anything else.
+    STEP_TAKE_AWAY = "step-take-away" [height];
     /// Step: lower to set down.
     STEP_SET_DOWN = "step-set-down" [height];
     /// Step: withdraw straight, then retract, lower, only then back away.

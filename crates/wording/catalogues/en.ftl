@@ -859,3 +859,7 @@ why-no-reach = the boom does not get to the landing from this stand
 why-no-attachment = the machine does not know this attachment
 level-no-tolerance = Whether it is level enough cannot be told: without a load chart there is no tolerance to hold it against.
 lift-unresolved = This lift names a machine, load or landing that the job does not have.
+landing-relieved = { $landing } carries this load already and is relieved of it.
+step-enter-forks = Bring the forks in level, fully under the load, carriage against it. Nobody on the deck or stack, nobody on the far side.
+step-hook-on = Have the load slung and hooked on, take up the slack, and wait until everyone is clear.
+step-take-away = Lift clear by { $height }. Retract. Only if the deck or stack is still under the load: one straight move back at creep speed. Then lower to carry before anything else.

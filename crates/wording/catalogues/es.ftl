@@ -859,3 +859,7 @@ why-no-reach = la pluma no llega al lugar de descarga desde esta posición
 why-no-attachment = la máquina no conoce este implemento
 level-no-tolerance = No se puede saber si está bastante nivelada: sin tabla de cargas no hay tolerancia con que compararla.
 lift-unresolved = Esta maniobra nombra una máquina, una carga o un lugar de descarga que el trabajo no tiene.
+landing-relieved = { $landing } ya soporta esta carga y queda aliviado de ella.
+step-enter-forks = Introduzca las horquillas niveladas y por completo bajo la carga, con el portahorquillas contra ella. Nadie sobre la plataforma o la pila ni al otro lado.
+step-hook-on = Haga eslingar y enganchar la carga, tense las eslingas y espere hasta que todos estén apartados.
+step-take-away = Levante hasta librar { $height }. Retraiga la pluma. Solo si la plataforma o la pila sigue bajo la carga: un único movimiento recto hacia atrás a paso lento. Después baje a la posición de transporte antes de cualquier otra cosa.

@@ -2,11 +2,14 @@
 
 use super::{kilograms, reserve, within};
 use crate::context::Context;
-use crate::text;
+use crate::{Task, text};
 use evidence::{Finding, Source, Status};
 use quantity::Si;
 
 pub(crate) fn status(ctx: &Context<'_>) -> Status {
+    if ctx.lift.task == Task::PickUp {
+        return Status::Go;
+    }
     match &ctx.landing.rating {
         None => Status::CannotTell,
         Some(r) => within(ctx.load.mass_kg.high + ctx.landing.occupied.si(), r.mass.si()),
@@ -17,6 +20,9 @@ pub(crate) fn finding(ctx: &Context<'_>) -> Finding {
     let status = status(ctx);
     let name = &ctx.landing.name;
     let load = ctx.load.mass_kg.high;
+    if ctx.lift.task == Task::PickUp {
+        return Finding::new("landing", status, text::LANDING_RELIEVED.with("landing", name)).source(Source::Mechanics);
+    }
     let Some(rating) = &ctx.landing.rating else {
         let message = text::LANDING_NO_RATING.with("landing", name).with("mass", kilograms(load));
         return Finding::new("landing", status, message).remedy(text::DO_ASK_RATING).source(Source::CommonPractice);

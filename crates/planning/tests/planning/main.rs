@@ -10,5 +10,7 @@
 )]
 
 mod demo_charts;
+mod lines;
+mod never_pass;
 mod real_ground;
 mod workspace;

@@ -9,10 +9,3 @@ pub(crate) fn path(relative: &str) -> PathBuf {
 pub(crate) fn read(relative: &str) -> Vec<u8> {
     std::fs::read(path(relative)).unwrap_or_else(|e| panic!("{relative}: {e}"))
 }
-
-pub(crate) fn machine(relative: &str) -> machine::Machine {
-    match jobfile::read_machine(relative, &read(relative)) {
-        Ok((machine, _)) => machine,
-        Err(faults) => panic!("{relative}: {faults:#?}"),
-    }
-}
