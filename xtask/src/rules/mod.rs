@@ -5,6 +5,7 @@
 //! - [`sources`]: nothing in a pure room's sources does either
 //! - [`lints`]: every room takes the workspace's lints, every pure one the stricter clippy settings
 //! - [`lint_proof`]: those settings really refuse what they list
+//! - [`outside_checks`]: the engineering manual lists every test against the outside
 //! - [`files`]: no path of a machine, no unfinished work, no registry's host in any file
 
 mod arrows;
@@ -12,6 +13,7 @@ mod dependencies;
 mod files;
 mod lint_proof;
 mod lints;
+mod outside_checks;
 mod rooms;
 mod rust_text;
 mod sources;
@@ -71,6 +73,7 @@ pub(crate) fn all(project: &Project, steps: &mut Steps) {
     });
     steps.must("rule: lints of every room", || with_packages(lints::check));
     steps.must("rule: clippy refuses clock and sines", || lint_proof::run(project));
+    steps.must("rule: outside checks are listed", || told(&outside_checks::breaches(&tracked(project)?)));
     steps.must("rule: files of the repository", || {
         let machine = files::Machine::here(&project.root);
         let files = tracked(project)?;
