@@ -65,6 +65,12 @@ pub fn chart(lift: &LiftPlan, wording: &Wording, style: &Style) -> String {
     svg.finish(width, bottom + 8.0, &style.font_family, &heading, &about, &data)
 }
 
+/// Capacity that the chart gives at the point read, with the cap for a load centre beyond the
+/// rated one, kg. `None` outside of all zones.
+pub fn chart_capacity_kg(scene: &ChartScene) -> Option<f64> {
+    scene.capacity()
+}
+
 /// How a zone stands to the load.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) enum Class {
@@ -78,9 +84,12 @@ pub(crate) enum Class {
 
 /// Reading of a scene, in its own numbers.
 pub(crate) trait Read {
-    /// Capacity where the lift is read, with the factor, kg. `None` outside all zones.
+    /// Capacity where the lift is read, kg. `None` outside all zones.
     fn capacity(&self) -> Option<f64>;
-    /// Capacity of a zone, with the factor, kg.
+    /// The most that any zone counts for, kg: the chart's greatest capacity times the factor for a
+    /// load centre beyond the rated one.
+    fn cap(&self) -> f64;
+    /// Capacity of a zone, no more than the cap, kg.
     fn of_zone(&self, zone: usize) -> f64;
     /// 1 − load / capacity.
     fn reserve(&self, zone: usize) -> f64;
@@ -92,8 +101,11 @@ impl Read for ChartScene {
     fn capacity(&self) -> Option<f64> {
         self.zone.filter(|z| *z < self.zones.len()).map(|z| self.of_zone(z))
     }
+    fn cap(&self) -> f64 {
+        self.zones.iter().map(|z| z.capacity_kg).fold(0.0, f64::max) * self.capacity_factor
+    }
     fn of_zone(&self, zone: usize) -> f64 {
-        self.zones.get(zone).map_or(0.0, |z| z.capacity_kg * self.capacity_factor)
+        self.zones.get(zone).map_or(0.0, |z| z.capacity_kg.min(self.cap()))
     }
     fn reserve(&self, zone: usize) -> f64 {
         let capacity = self.of_zone(zone);

@@ -73,7 +73,9 @@ pub(crate) fn wrap(text: &str, size: f64, bold: bool, width: f64, max_lines: usi
     let fits = |s: &str| text_width(s, size, bold) <= width;
     let mut lines: Vec<String> = Vec::new();
     let mut line = String::new();
-    for word in text.split_whitespace() {
+    // A number and its unit stay together: their space is none to break at.
+    let breaks = |c: char| c.is_whitespace() && !matches!(c, '\u{a0}' | '\u{202f}');
+    for word in text.split(breaks).filter(|w| !w.is_empty()) {
         let joined = if line.is_empty() { word.to_owned() } else { format!("{line} {word}") };
         if fits(&joined) {
             line = joined;
@@ -222,6 +224,14 @@ mod tests {
         assert_eq!(lines.len(), 3);
         assert!(lines.iter().all(|l| text_width(l, 12.0, false) <= 120.0), "{lines:?}");
         assert!(lines[2].ends_with('…'));
+    }
+
+    #[test]
+    fn a_number_keeps_its_unit() {
+        for width in [60.0, 75.0, 90.0, 120.0] {
+            let lines = wrap("keep 4.05\u{a0}m away, found 12.60\u{a0}m", 12.0, false, width, 9);
+            assert!(lines.iter().all(|l| !l.starts_with('m') && !l.ends_with("4.05")), "{lines:?}");
+        }
     }
 
     #[test]

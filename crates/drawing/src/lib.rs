@@ -2,6 +2,7 @@
 //!
 //! - [`elevation`]: side elevation of a lift, to scale and dimensioned
 //! - [`chart`]: the load chart as we draw it, with the point read
+//! - [`chart_capacity_kg`]: what that chart gives at the point, for words beside it
 //! - [`Style`], [`Theme`]: width, screen or paper, font
 //!
 //! Meaning is carried by words, hatching and line weight; colour only supports it. Every drawing is
@@ -17,6 +18,6 @@ mod style;
 mod svg;
 mod words;
 
-pub use chart::chart;
+pub use chart::{chart, chart_capacity_kg};
 pub use elevation::elevation;
 pub use style::{FONT_FAMILY, Style, Theme};

@@ -3,7 +3,7 @@
 use evidence::Message;
 use planning::LiftPlan;
 use quantity::{Dimension, Quantity, UnitSystem};
-use wording::Wording;
+use wording::{Wording, ui};
 
 /// Shorthand over [`Wording`].
 pub(crate) struct Words<'a> {
@@ -42,6 +42,13 @@ impl<'a> Words<'a> {
         self.say(match support {
             machine::SupportState::Tyres => planning::text::SUPPORT_TYRES,
             machine::SupportState::Stabilizers => planning::text::SUPPORT_STABILIZERS,
+        })
+    }
+    /// What the lift's place is to it: where the load goes, or where it comes from.
+    pub(crate) fn place(&self, lift: &LiftPlan) -> String {
+        self.say(match lift.task {
+            planning::Task::SetDown => ui::LANDING,
+            planning::Task::PickUp => ui::PICK_UP,
         })
     }
     /// Machine, attachment, support in one line.

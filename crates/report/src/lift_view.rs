@@ -194,7 +194,7 @@ fn alternatives(lift: &LiftPlan, say: &Say) -> (String, String) {
     let length = |v: Option<f64>| Quantity::new(v.unwrap_or(f64::NAN), Dimension::Length);
     let (reach, height) = (length(lift.stand.reach_m), length(lift.stand.height_m));
     let elevation = ui::SIDE_VIEW_ALT.with("lift", lift.name.as_str()).with("reach", reach).with("height", height);
-    let capacity = lift.chart.as_ref().and_then(|c| c.zones.get(c.zone?).map(|z| z.capacity_kg * c.capacity_factor));
+    let capacity = lift.chart.as_ref().and_then(drawing::chart_capacity_kg);
     let capacity = Quantity::new(capacity.unwrap_or(f64::NAN), Dimension::Mass);
     let chart = ui::LOAD_CHART_ALT
         .with("lift", lift.name.as_str())
@@ -212,12 +212,16 @@ fn load(lift: &LiftPlan, say: &Say) -> Vec<Fact> {
     let mass = format!("{}, {}", say.ranged(load.mass_kg, Dimension::Mass), say.0.certainty(load.certainty));
     let size = load.size_m.map(|v| say.length(v)).join(" × ");
     let centre = say.ranged(load.centre_ahead_m, Dimension::Length);
+    let place = match lift.task {
+        planning::Task::SetDown => ui::LANDING,
+        planning::Task::PickUp => ui::PICK_UP,
+    };
     vec![
         say.fact(ui::NAME, breakable(&load.name)),
         say.fact(ui::MASS, mass),
         say.fact(ui::LOAD_CENTRE, centre),
         say.fact(ui::SIZE, size),
-        say.fact(ui::LANDING, breakable(&lift.landing)),
+        say.fact(place, breakable(&lift.landing)),
     ]
 }
 

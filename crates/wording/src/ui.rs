@@ -386,7 +386,7 @@ evidence::messages! {
     /// Rated load centre of the chart.
     RATED_LOAD_CENTRE = "ui-rated-load-centre" [distance];
     /// Capacities were reduced.
-    CAPACITY_FACTOR = "ui-capacity-factor" [factor];
+    CAPACITY_CAP = "ui-capacity-cap" [capacity];
     /// Key: zones that carry this load well.
     ZONE_ENOUGH = "ui-zone-enough" [share];
     /// Key: zones that carry this load with little left.
@@ -510,4 +510,6 @@ evidence::messages! {
     TO_CONTENT = "ui-to-content" [];
     /// Screen: the plan has no lift of that id.
     LIFT_UNKNOWN = "ui-lift-unknown" [];
+    /// In which pose a side view shows the machine.
+    SHOWN_CLEAR = "ui-shown-clear" [];
 }

@@ -97,8 +97,7 @@ pub(crate) fn rows(lift: &LiftPlan, scene: &ChartScene, words: &Words<'_>) -> Ve
     rows.push(Row::new(Swatch::None, words.pair(ui::REACH, &words.say(scene.datum.clone()))));
     rows.push(Row::new(Swatch::None, words.say(ui::RATED_LOAD_CENTRE.with("distance", length(scene.load_centre_m)))));
     if scene.capacity_factor < 1.0 {
-        let factor = Quantity::number(scene.capacity_factor);
-        rows.push(Row::new(Swatch::None, words.say(ui::CAPACITY_FACTOR.with("factor", factor))));
+        rows.push(Row::new(Swatch::None, words.say(ui::CAPACITY_CAP.with("capacity", mass(scene.cap())))));
     }
     rows
 }

@@ -30,8 +30,8 @@ pub(crate) fn draw(
         crate::marks::cross(svg, frame.px(scene.chart_point));
         svg.close();
     }
-    boom_angle(svg, placer, frame, scene, lift, words);
-    extension(svg, placer, frame, scene, lift, words);
+    boom_angle(svg, placer, frame, scene, words);
+    extension(svg, placer, frame, scene, words);
 }
 
 fn reach(svg: &mut Svg, placer: &mut Placer, frame: &Frame, scene: &ElevationScene, text: &[String]) {
@@ -71,18 +71,10 @@ fn height(svg: &mut Svg, placer: &mut Placer, frame: &Frame, scene: &ElevationSc
     placer.line(point, (x, point.1));
 }
 
-fn boom_angle(
-    svg: &mut Svg,
-    placer: &mut Placer,
-    frame: &Frame,
-    scene: &ElevationScene,
-    lift: &LiftPlan,
-    words: &Words<'_>,
-) {
-    let (Some(angle), Some(first)) = (lift.stand.boom_angle_rad.filter(|a| a.is_finite()), scene.boom.first()) else {
-        return;
-    };
+fn boom_angle(svg: &mut Svg, placer: &mut Placer, frame: &Frame, scene: &ElevationScene, words: &Words<'_>) {
+    let Some(first) = scene.boom.first() else { return };
     let along = libm::atan2(first.3 - first.1, first.2 - first.0);
+    let angle = along - pitch(scene);
     let pivot = frame.px((first.0, first.1));
     let length = libm::hypot(first.2 - first.0, first.3 - first.1) * frame.scale;
     let r = (length * 0.55).clamp(24.0, 70.0);
@@ -104,17 +96,9 @@ fn boom_angle(
     svg.close();
 }
 
-fn extension(
-    svg: &mut Svg,
-    placer: &mut Placer,
-    frame: &Frame,
-    scene: &ElevationScene,
-    lift: &LiftPlan,
-    words: &Words<'_>,
-) {
-    let (Some(extension), Some(last)) = (lift.stand.extension_m.filter(|e| e.is_finite()), scene.boom.last()) else {
-        return;
-    };
+fn extension(svg: &mut Svg, placer: &mut Placer, frame: &Frame, scene: &ElevationScene, words: &Words<'_>) {
+    let (Some(first), Some(last)) = (scene.boom.first(), scene.boom.last()) else { return };
+    let extension = drawn_extension(*first, *last);
     let along = libm::atan2(last.3 - last.1, last.2 - last.0);
     let up = (-libm::sin(along), libm::cos(along));
     let deepest = scene.boom.iter().map(|b| b.4).fold(0.0, f64::max);
@@ -138,6 +122,31 @@ fn extension(
     label(svg, placer, middle, &text, along.to_degrees() + 90.0);
     svg.close();
 }
+
+/// Pitch of the machine as drawn, rad: of the line through the bottoms of its wheels. 0 without
+/// two wheels.
+fn pitch(scene: &ElevationScene) -> f64 {
+    let mut wheels = scene.wheels.clone();
+    wheels.sort_by(|a, b| a.0.total_cmp(&b.0));
+    let (Some(rear), Some(front)) = (wheels.first(), wheels.last()) else { return 0.0 };
+    let between = libm::hypot(front.0 - rear.0, front.1 - rear.1);
+    if between < 0.1 {
+        return 0.0;
+    }
+    // The line of the hubs, less what it rises by because one wheel is larger.
+    let larger = ((front.2 - rear.2) / between).clamp(-1.0, 1.0);
+    libm::atan2(front.1 - rear.1, front.0 - rear.0) - libm::asin(larger)
+}
+
+/// How far the boom is run out as drawn, m: its length less that of the base section, in which
+/// the others hide when retracted.
+fn drawn_extension(base: Section, tip: Section) -> f64 {
+    let length = |to: (f64, f64)| libm::hypot(to.0 - base.0, to.1 - base.1);
+    (length((tip.2, tip.3)) - length((base.2, base.3))).max(0.0)
+}
+
+/// A boom section of the scene.
+type Section = (f64, f64, f64, f64, f64);
 
 /// A bold label near `anchor`, with a leader where it had to go further.
 fn label(svg: &mut Svg, placer: &mut Placer, anchor: Px, text: &[String], prefer: f64) -> Placed {

@@ -49,7 +49,7 @@ impl Frame {
             seen.take((s.clamp(scene.load_centre.0 - 2.5, scene.load_centre.0 + 2.5), landing.2));
         }
         let machine = seen;
-        for line in &scene.lines {
+        for line in scene.lines.iter().filter(|l| super::overhead::drawn(l)) {
             let (s, z) = line.at;
             if s > machine.low.0 - 4.0 && s < machine.high.0 + 4.0 && z < machine.high.1 + 7.0 && z > machine.low.1 {
                 let ring = line.required_m.unwrap_or(0.0).clamp(0.0, 1.2);

@@ -50,7 +50,7 @@ pub(crate) fn labels(
     // A narrow picture leaves to the key what the key says anyway.
     let roomy = frame.plot.w >= 460.0;
     svg.open("labels");
-    for (i, line) in scene.lines.iter().enumerate().filter(|(_, l)| frame.shows(l.at)) {
+    for (i, line) in scene.lines.iter().enumerate().filter(|(_, l)| overhead::drawn(l) && frame.shows(l.at)) {
         let mut text = vec![words.say(ui::LINE_NUMBER.with("number", i + 1))];
         text.push(match line.required_m {
             Some(required) => words.say(ui::LINE_KEEP.with("distance", length(required))),
@@ -68,7 +68,7 @@ pub(crate) fn labels(
     let (from, to) = (scene.landing.0.min(scene.landing.1).max(left), scene.landing.0.max(scene.landing.1).min(right));
     if roomy && to > from && scene.landing.2.is_finite() {
         let under = frame.px((f64::midpoint(from, to), scene.landing.2));
-        place(svg, placer, (under.0, under.1 + 6.0), &[words.say(ui::LANDING)], -90.0, kind);
+        place(svg, placer, (under.0, under.1 + 6.0), &[words.place(lift)], -90.0, kind);
     }
     for stretch in ground::stretches(scene, left, right).iter().filter(|s| !s.known) {
         let line = frame.all(&stretch.points);
@@ -110,7 +110,7 @@ pub(crate) fn rows(lift: &LiftPlan, scene: &ElevationScene, frame: &Frame, words
     let mass = words.mass(lift.load.mass_kg.nominal);
     rows.push(Row::new(Swatch::Load, format!("{}: {}, {mass}", words.say(ui::LOAD), lift.load.name)));
     rows.push(Row::new(Swatch::LoadCentre, words.say(ui::LOAD_GRAVITY)));
-    rows.push(Row::new(Swatch::Landing, words.pair(ui::LANDING, &lift.landing)));
+    rows.push(Row::new(Swatch::Landing, format!("{}: {}", words.place(lift), lift.landing)));
     rows.push(Row::new(Swatch::Point, words.say(ui::CHART_POINT)));
     for (i, line) in scene.lines.iter().enumerate() {
         rows.push(Row::new(Swatch::Line, line_text(i, line, frame, words)));
@@ -122,7 +122,8 @@ pub(crate) fn rows(lift: &LiftPlan, scene: &ElevationScene, frame: &Frame, words
     if let Some(chart) = &lift.chart {
         rows.push(Row::new(Swatch::None, words.pair(ui::REACH, &words.say(chart.datum.clone()))));
     }
-    rows.push(Row::new(Swatch::None, format!("{} {}", slope_text(lift, words), words.say(ui::SEEN_FROM_RIGHT))));
+    rows.push(Row::new(Swatch::None, slope_text(lift, words)));
+    rows.push(Row::new(Swatch::None, format!("{} {}", words.say(ui::SHOWN_CLEAR), words.say(ui::SEEN_FROM_RIGHT))));
     rows
 }
 
@@ -138,7 +139,7 @@ fn line_text(i: usize, line: &LineScene, frame: &Frame, words: &Words<'_>) -> St
     if line.aside_m.abs() >= overhead::IN_PLANE {
         parts.push(words.say(ui::LINE_ASIDE.with("distance", length(line.aside_m.abs()))));
     }
-    if !frame.shows(line.at) {
+    if !(overhead::drawn(line) && frame.shows(line.at)) {
         parts.push(words.say(ui::OUTSIDE_PICTURE));
     }
     parts.join("; ")

@@ -9,17 +9,27 @@ use planning::{ElevationScene, LineScene};
 
 /// Sideways distance up to which a line counts as crossing the plane of the picture, m.
 pub(crate) const IN_PLANE: f64 = 0.05;
+/// How far to the side a line may pass beyond its required distance and still be drawn, m.
+const NEAR: f64 = 2.0;
+/// Distance taken for that where the required one is not known, m.
+const UNKNOWN: f64 = 8.0;
 
-/// True if the required distance, as a tube about the line, cuts the picture's plane here.
-fn cuts_plane(line: &LineScene) -> bool {
-    line.aside_m.abs() < IN_PLANE
+/// True if a line has a place in the picture. One that passes far to the side would look near in
+/// it; the key says where it is.
+pub(crate) fn drawn(line: &LineScene) -> bool {
+    line.aside_m.abs() <= line.required_m.unwrap_or(UNKNOWN) + NEAR
 }
 
-/// Hatched circles of the required distance, behind everything else. A line to the side gets the
-/// outline only: the circle stands in another plane.
+/// True if the required distance about the line's nearest point reaches the plane of the picture.
+fn cuts_plane(line: &LineScene) -> bool {
+    line.required_m.is_some_and(|required| line.aside_m.abs() < required)
+}
+
+/// Hatched circles of the required distance, behind everything else. Where it does not
+/// reach this plane it gets a broken outline only.
 pub(crate) fn rings(svg: &mut Svg, placer: &mut Placer, frame: &Frame, scene: &ElevationScene) {
     svg.open("required-distance");
-    for line in &scene.lines {
+    for line in scene.lines.iter().filter(|l| drawn(l)) {
         let Some(required) = line.required_m else { continue };
         let ring = circle(frame.px(line.at), required * frame.scale, 96);
         if cuts_plane(line) {
@@ -46,7 +56,7 @@ pub(crate) fn rings(svg: &mut Svg, placer: &mut Placer, frame: &Frame, scene: &E
 
 pub(crate) fn conductors(svg: &mut Svg, placer: &mut Placer, frame: &Frame, scene: &ElevationScene) {
     svg.open("lines");
-    for line in scene.lines.iter().filter(|l| frame.shows(l.at)) {
+    for line in scene.lines.iter().filter(|l| drawn(l) && frame.shows(l.at)) {
         let c = frame.px(line.at);
         crate::marks::conductor(svg, c);
         placer.solid(Rect::around(c, 16.0, 16.0));

@@ -54,7 +54,9 @@ pub(crate) fn machine(svg: &mut Svg, placer: &mut Placer, frame: &Frame, scene: 
     }
     svg.close();
     svg.open("tool");
-    let tool = frame.all(&scene.tool);
+    // The head reaches from the end of the boom line to the attachment's pin.
+    let mut tool: Vec<Px> = scene.boom.last().map(|b| frame.px((b.2, b.3))).into_iter().collect();
+    tool.extend(frame.all(&scene.tool));
     svg.polyline(&tool, Pen::new(Ink::Main, 3.0));
     for pair in tool.windows(2) {
         placer.line(pair[0], pair[1]);

@@ -6,7 +6,7 @@ use evidence::{Certainty, Finding, Message, Ranged, Source, Status, Step, Verdic
 use machine::SupportState;
 use planning::{
     ChartScene, ChartZoneScene, ElevationScene, InputLine, LiftPlan, LineScene, LoadSummary, Plan, PlanHead,
-    PolygonScene, StandSummary, WheelForce, text,
+    PolygonScene, StandSummary, Task, WheelForce, text,
 };
 use quantity::{Dimension, Quantity};
 
@@ -26,7 +26,9 @@ fn deg(d: f64) -> Quantity {
 /// A lift of bricks onto a scaffold landing, on tyres, with an overhead line ahead.
 pub(crate) fn bricks() -> LiftPlan {
     let (pivot, angle) = ((-3.1, 2.05), 38.0_f64.to_radians());
-    let at = |l: f64| (pivot.0 + l * angle.cos(), pivot.1 + l * angle.sin());
+    // The machine stands 2.8 % nose up, and the boom's angle counts from it.
+    let pitch = 0.028_f64.atan();
+    let at = |l: f64| (pivot.0 + l * (angle + pitch).cos(), pivot.1 + l * (angle + pitch).sin());
     let (a, b, c, d) = (at(5.4), at(2.4), at(7.4), at(9.6));
     let tip = at(9.6);
     let heel = (tip.0 + 0.55, tip.1 - 0.5);
@@ -41,6 +43,7 @@ pub(crate) fn bricks() -> LiftPlan {
         attachment: "Pallet forks 1.2 m".into(),
         support: SupportState::Tyres,
         landing: "Loading bay, north face".into(),
+        task: Task::SetDown,
         load: LoadSummary {
             name: "Pack of facing bricks".into(),
             mass_kg: Ranged { low: 1665.0, nominal: 1850.0, high: 2035.0 },
@@ -114,7 +117,7 @@ pub(crate) fn bricks() -> LiftPlan {
                     outline: vec![(-1.9, 0.9), (-0.55, 0.95), (-0.5, 1.6), (-0.85, 2.55), (-1.85, 2.5)],
                 },
             ],
-            wheels: vec![(0.0, 0.62, 0.62), (-3.0, 0.52, 0.62)],
+            wheels: vec![(0.0, 0.62, 0.62), (-3.0, 0.62 - 3.0 * 0.028, 0.62)],
             boom: vec![
                 (pivot.0, pivot.1, a.0, a.1, 0.42),
                 (b.0, b.1, c.0, c.1, 0.34),
@@ -144,7 +147,7 @@ pub(crate) fn bricks() -> LiftPlan {
             load_kg: 2035.0,
             load_centre_m: 0.5,
             support: SupportState::Tyres,
-            capacity_factor: 0.96,
+            capacity_factor: 1.0,
             datum: text::DATUM_TYRE_LOAD_CENTRE.message(),
             zone: Some(2),
         }),
@@ -171,7 +174,7 @@ fn zones() -> Vec<ChartZoneScene> {
     vec![
         ring("A", 4000.0, 4.2, 6.2),
         ring("B", 3000.0, 6.2, 8.4),
-        ring("C", 2300.0, 8.4, 10.6),
+        ring("C", 2208.0, 8.4, 10.6),
         ring("D", 1800.0, 10.6, 12.8),
         ring("E", 1250.0, 12.8, 15.2),
     ]
@@ -281,6 +284,7 @@ pub(crate) fn hung() -> LiftPlan {
     lift.name = "Roof light on the jib".into();
     lift.attachment = "Jib 2 m with hook".into();
     lift.support = SupportState::Stabilizers;
+    lift.task = Task::PickUp;
     lift.verdict = Verdict::NoGo;
     lift.governing = 6;
     if let Some(scene) = &mut lift.elevation {
