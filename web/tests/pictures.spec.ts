@@ -16,14 +16,15 @@ for (const light of ['light', 'dark'] as const) {
     const name = `${test.info().project.name}-${light}`;
     await page.goto(served.address);
     await expect(page.locator('li[data-lift]').first()).toBeVisible();
-    await page.screenshot({ path: `test-results/${name}-overview.png`, fullPage: true });
+    await page.screenshot({ path: `test-results/${name}-overview.png`, fullPage: true, scale: 'css' });
     const lifts = await page.locator('li[data-lift]').count();
     for (let i = 0; i < lifts; i += 1) {
       await page.goto(served.address);
       await page.locator('li[data-lift] a').nth(i).click();
       await expect(page.locator('[data-verdict]')).toBeVisible();
       await expect(page.locator('[data-drawing] svg, section > p').first()).toBeVisible();
-      await page.screenshot({ path: `test-results/${name}-lift-${i + 1}.png`, fullPage: true });
+      await page.screenshot({ path: `test-results/${name}-lift-${i + 1}-first.png` });
+      await page.screenshot({ path: `test-results/${name}-lift-${i + 1}.png`, fullPage: true, scale: 'css' });
     }
     const paper = await page.evaluate(() => getComputedStyle(document.body).backgroundColor);
     expect(paper).toBe(light === 'light' ? 'rgb(255, 255, 255)' : 'rgb(15, 18, 20)');

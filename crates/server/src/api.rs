@@ -3,6 +3,7 @@
 use crate::preference::{Asked, DrawingChoice, LanguageChoice, Paper, Preference, SheetChoice};
 use crate::problem::{Problem, ProblemBody};
 use crate::render;
+use crate::sheet::sheet;
 use crate::state::Shared;
 use crate::wire::{AliveView, JobView, LiftView, TextsView};
 use crate::{drawings, fonts};
@@ -80,9 +81,9 @@ async fn elevation(
     Path(id): Path<String>,
     Asked(asked): Asked<DrawingChoice>,
 ) -> Result<Response, Problem> {
-    let Some(lift) = served.lift(&id) else { return Err(unknown(&served, id)) };
+    let Some(at) = served.position(&id) else { return Err(unknown(&served, id)) };
     let absent = Problem::DrawingAbsent { id, drawing: "side view" };
-    drawings::elevation(lift, asked).map(svg).ok_or(absent)
+    drawn(served, at, asked, drawings::elevation).await?.map(svg).ok_or(absent)
 }
 
 /// Load chart of a lift with the point it uses.
@@ -98,9 +99,9 @@ async fn chart(
     Path(id): Path<String>,
     Asked(asked): Asked<DrawingChoice>,
 ) -> Result<Response, Problem> {
-    let Some(lift) = served.lift(&id) else { return Err(unknown(&served, id)) };
+    let Some(at) = served.position(&id) else { return Err(unknown(&served, id)) };
     let absent = Problem::DrawingAbsent { id, drawing: "load chart" };
-    drawings::chart(lift, asked).map(svg).ok_or(absent)
+    drawn(served, at, asked, drawings::chart).await?.map(svg).ok_or(absent)
 }
 
 /// The plan itself, as the engine made it: ids, SI values, sources, working.
@@ -118,13 +119,7 @@ async fn plan_json(State(served): State<Shared>) -> Response {
     (status = INTERNAL_SERVER_ERROR, body = ProblemBody, content_type = "application/problem+json"),
 ))]
 async fn plan_sheet(State(served): State<Shared>, Asked(asked): Asked<SheetChoice>) -> Result<Response, Problem> {
-    let paper = match asked.paper {
-        Paper::A4 => report::PaperSize::A4,
-        Paper::Letter => report::PaperSize::UsLetter,
-    };
-    let wording = Preference { lang: asked.lang, units: asked.units }.wording();
-    let sheet = tokio::task::spawn_blocking(move || report::plan_sheet(served.plan(), &wording, paper)).await;
-    let pdf = sheet.map_err(|e| failed(&e))?.map_err(|e| failed(&e))?;
+    let pdf = sheet(&served, asked).await?;
     let headers = [
         (header::CONTENT_TYPE, "application/pdf"),
         (header::CONTENT_DISPOSITION, "inline; filename=\"plan-sheet.pdf\""),
@@ -150,16 +145,21 @@ async fn alive(State(served): State<Shared>) -> Json<AliveView> {
     Json(AliveView { version: env!("CARGO_PKG_VERSION").to_owned(), digest: served.plan().digest.clone() })
 }
 
+/// Draws on a thread of its own, so that a large drawing does not hold up other answers.
+async fn drawn(
+    served: Shared,
+    at: usize,
+    asked: DrawingChoice,
+    draw: fn(&planning::LiftPlan, DrawingChoice) -> Option<String>,
+) -> Result<Option<String>, Problem> {
+    let drawing = move || served.plan().lifts.get(at).and_then(|lift| draw(lift, asked));
+    tokio::task::spawn_blocking(drawing).await.map_err(|_| Problem::DocumentFailed)
+}
+
 fn unknown(served: &Shared, id: String) -> Problem {
     Problem::LiftUnknown { id, known: served.plan().lifts.iter().map(|l| l.id.clone()).collect() }
 }
 
 fn svg(drawing: String) -> Response {
     ([(header::CONTENT_TYPE, "image/svg+xml; charset=utf-8")], drawing).into_response()
-}
-
-#[expect(clippy::print_stderr, reason = "the reason belongs to whoever runs the server, not into the answer")]
-fn failed(error: &dyn std::fmt::Display) -> Problem {
-    eprintln!("the plan sheet could not be made: {error}");
-    Problem::SheetFailed
 }

@@ -16,7 +16,7 @@ struct Dist;
 pub(crate) async fn index(State(served): State<Shared>, RawQuery(query): RawQuery) -> Response {
     match page(Dist::get("index.html").map(|f| f.data.into_owned())) {
         Some(html) => html,
-        None => match plain::answer(&served, query.as_deref()) {
+        None => match plain::answer(served, query.as_deref()).await {
             Ok(html) => html.into_response(),
             Err(problem) => problem.into_response(),
         },

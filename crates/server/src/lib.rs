@@ -23,6 +23,7 @@ mod problem;
 mod render;
 mod router;
 mod run;
+mod sheet;
 mod state;
 mod wire;
 

@@ -17,7 +17,7 @@ use wording::{Wording, ui};
 
 /// `/plain`.
 pub(crate) async fn page(State(served): State<Shared>, RawQuery(query): RawQuery) -> Result<Html<String>, Problem> {
-    answer(&served, query.as_deref())
+    answer(served, query.as_deref()).await
 }
 
 /// `/plain.css`.
@@ -26,11 +26,12 @@ pub(crate) async fn style() -> Response {
 }
 
 /// The page in the language and units of `query`.
-pub(crate) fn answer(served: &Served, query: Option<&str>) -> Result<Html<String>, Problem> {
+pub(crate) async fn answer(served: Shared, query: Option<&str>) -> Result<Html<String>, Problem> {
     let uri = Uri::builder().path_and_query(format!("/?{}", query.unwrap_or_default())).build();
     let uri = uri.map_err(|e| Problem::Query { detail: e.to_string() })?;
     let Asked(asked) = Asked::<Preference>::from_uri(&uri)?;
-    Ok(Html(Page::new(asked).whole(served)))
+    let written = tokio::task::spawn_blocking(move || Page::new(asked).whole(&served)).await;
+    written.map(Html).map_err(|_| Problem::DocumentFailed)
 }
 
 /// The page while it is written.

@@ -40,7 +40,7 @@ pub(crate) enum Problem {
         host: String,
     },
     /// The document could not be made; the reason was written to standard error.
-    SheetFailed,
+    DocumentFailed,
 }
 
 /// A problem as sent (RFC 9457).
@@ -65,7 +65,7 @@ impl Problem {
             Self::LiftUnknown { .. } | Self::DrawingAbsent { .. } | Self::NotFound { .. } => StatusCode::NOT_FOUND,
             Self::MethodNotAllowed => StatusCode::METHOD_NOT_ALLOWED,
             Self::HostRefused { .. } => StatusCode::MISDIRECTED_REQUEST,
-            Self::SheetFailed => StatusCode::INTERNAL_SERVER_ERROR,
+            Self::DocumentFailed => StatusCode::INTERNAL_SERVER_ERROR,
         }
     }
 
@@ -77,7 +77,7 @@ impl Problem {
             Self::NotFound { .. } => "not-found",
             Self::MethodNotAllowed => "method-not-allowed",
             Self::HostRefused { .. } => "host-refused",
-            Self::SheetFailed => "sheet-failed",
+            Self::DocumentFailed => "document-failed",
         }
     }
 
@@ -89,7 +89,7 @@ impl Problem {
             Self::NotFound { .. } => "Nothing at this address",
             Self::MethodNotAllowed => "This address cannot be used that way",
             Self::HostRefused { .. } => "Asked for under a name that is not this computer",
-            Self::SheetFailed => "The document could not be made",
+            Self::DocumentFailed => "The document could not be made",
         }
     }
 
@@ -107,7 +107,7 @@ impl Problem {
             Self::HostRefused { host } => {
                 format!("\"{host}\" is not a name of this computer; use localhost or 127.0.0.1")
             }
-            Self::SheetFailed => "see the terminal in which the server runs".to_owned(),
+            Self::DocumentFailed => "see the terminal in which the server runs".to_owned(),
         }
     }
 
