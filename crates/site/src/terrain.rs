@@ -130,7 +130,7 @@ pub enum TinError {
 /// `longest_edge` are holes: what lies between far points is not known.
 #[derive(Clone)]
 pub struct Tin {
-    triangulation: spade::DelaunayTriangulation<Vertex>,
+    triangulation: spade::DelaunayTriangulation<Vertex, (), (), (), spade::HierarchyHintGenerator<f64>>,
     longest_edge: f64,
     origin: DVec2,
 }

@@ -21,5 +21,6 @@ pub use masses::{LoadOnBoom, Masses};
 pub use reactions::{Reactions, reactions};
 pub use support::{RearAxleState, Support, TippingLine, TipsOver, tipping_lines};
 pub use tipping::{
-    LEVEL, Loading, Onset, gravity_for_slopes, level_tipping_load, load_factor, onset, restoring_moment, tilt_reserve,
+    LEVEL, Loading, Onset, gravity_for_slopes, level_tipping_load, load_factor, onset, restoring_moment,
+    sine_of_tilt_at_least, tilt_reserve,
 };

@@ -467,7 +467,7 @@ do-ask-wind = Ask the maker for the wind limit, and measure the wind at boom hei
 
 line-none = Every overhead line within reach is in this plan, as stated by { $by }.
 line-not-stated = Nobody has stated yet that every overhead line within reach is in this plan.
-line-clear = { $line }: nearest distance { $distance }, required { $required }.
+line-clear = { $line } stays at least { $distance } away over the whole movement, required { $required }.
 line-near = Too near to { $line }: { $distance }, required { $required }.
 line-no-voltage = The voltage of { $line } is not known.
 line-no-height = The height of { $line } is not known.
@@ -721,7 +721,7 @@ working-pad-pressure = Pressure under the pad
 
 working-line-legal = Legal distance for the voltage
 working-line-required = Distance required: the legal distance or the site's own, plus survey error, swing, boom flex, operator's allowance and stand error
-working-line-nearest = Nearest distance of machine, boom and load over the whole movement
+working-line-nearest = Nearest distance of machine, boom and load over the whole movement, at least (proven)
 
 ## Faults in survey files (survey)
 

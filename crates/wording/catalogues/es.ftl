@@ -467,7 +467,7 @@ do-ask-wind = Pregunte al fabricante el límite de viento y mida el viento a la 
 
 line-none = Todas las líneas aéreas al alcance están en este plan, según declara { $by }.
 line-not-stated = Nadie ha declarado todavía que todas las líneas aéreas al alcance estén en este plan.
-line-clear = { $line }: distancia menor { $distance }, exigida { $required }.
+line-clear = { $line } queda al menos a { $distance } durante todo el movimiento; exigida { $required }.
 line-near = Demasiado cerca de { $line }: { $distance }, exigida { $required }.
 line-no-voltage = No se conoce la tensión de { $line }.
 line-no-height = No se conoce la altura de { $line }.
@@ -721,7 +721,7 @@ working-pad-pressure = Presión bajo el apoyo
 
 working-line-legal = Distancia legal para la tensión
 working-line-required = Distancia exigida: la legal o la propia de la obra, más error de medición, balanceo del cable, flexión de la pluma, margen del operador y error del emplazamiento
-working-line-nearest = Distancia menor de máquina, pluma y carga en todo el movimiento
+working-line-nearest = Distancia menor de máquina, pluma y carga en todo el movimiento, como mínimo (demostrado)
 
 ## Fallos en archivos de levantamiento topográfico (survey)
 

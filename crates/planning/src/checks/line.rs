@@ -1,6 +1,6 @@
 //! Overhead lines: distance of every part over the whole movement, against the distance required.
 
-use super::parts::solids;
+use super::parts::{moving, standing};
 use super::{metres, spare};
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed, why_not};
@@ -168,10 +168,13 @@ fn position(posed: &Posed, t: f64) -> Option<BoomPosition> {
     })
 }
 
-/// Nearest distance over the movement and where on the line. No tunnelling: between two poses no
-/// point moves farther than the boom's turn times its radius plus the extension, so the distance
-/// in between cannot fall below the mean of both ends less half of that; intervals are halved until
-/// that bound is within [`RESOLUTION`] of the least found, which is then taken off.
+/// Nearest distance over the movement and where on the line: a proven lower bound, exact to
+/// [`RESOLUTION`] near the required distance and to a fifth of the margin far from it.
+///
+/// No tunnelling: between two poses no point moves farther than the boom's turn times its radius
+/// plus the extension, so the distance in between cannot fall below the mean of both ends less half
+/// of that. Intervals are halved until that bound is close enough to the least found; what may be
+/// missing is taken off.
 fn nearest(
     ctx: &Context<'_>,
     posed: &Posed,
@@ -179,7 +182,8 @@ fn nearest(
     line: &PowerLine,
     required: f64,
 ) -> Option<(f64, DVec3)> {
-    let foot = posed.footing.site_from_machine * DVec3::new(ctx.machine.boom.foot.x, 0.0, ctx.machine.boom.foot.y);
+    let site_from_machine = posed.footing.site_from_machine;
+    let foot = site_from_machine * DVec3::new(ctx.machine.boom.foot.x, 0.0, ctx.machine.boom.foot.y);
     let radius = reach_radius(ctx) + ctx.load.height + ctx.load.hanging.as_ref().map_or(0.0, |h| h.drop);
     let here = Segment { a: foot, b: foot };
     let mut chords: Vec<(f64, Segment)> = line
@@ -194,27 +198,17 @@ fn nearest(
     if bound > required.max(FAR) {
         return Some((bound, midpoint(&first)));
     }
-    let mut best = (f64::INFINITY, DVec3::ZERO);
-    let at = |t: f64, best: &mut (f64, DVec3)| -> Option<f64> {
+    // Frame and cab stand still: once is enough.
+    let mut best = Least { distance: f64::INFINITY, at: DVec3::ZERO };
+    for solid in standing(ctx) {
+        best.take(&solid.moved(site_from_machine), &chords, f64::INFINITY);
+    }
+    let at = |t: f64, best: &mut Least| -> Option<f64> {
         let boom = position(posed, t)?;
         let tool = posed.tool(ctx, attachment, boom);
         let mut least = f64::INFINITY;
-        for solid in solids(ctx, tool, boom) {
-            let solid: Solid = solid.moved(posed.footing.site_from_machine);
-            let (centre, sphere) = solid.bounding_sphere();
-            for (_, chord) in &chords {
-                let c = Segment { a: centre, b: centre };
-                if geometry::distance_segment_segment(&c, chord) - sphere >= least {
-                    continue;
-                }
-                let d = distance_segment_solid(chord, &solid);
-                if d < least {
-                    least = d;
-                    if d < best.0 {
-                        *best = (d, nearest_on(chord, centre));
-                    }
-                }
-            }
+        for solid in moving(ctx, tool, boom) {
+            least = least.min(best.take(&solid.moved(site_from_machine), &chords, least));
         }
         Some(least)
     };
@@ -223,10 +217,13 @@ fn nearest(
     for (slot, t) in found.iter_mut().zip(ends) {
         *slot = at(t, &mut best)?;
     }
+    let slack = |best: &Least| RESOLUTION.max((best.distance - required) * 0.2);
     let mut stack: Vec<(f64, f64, f64, f64)> = (0..3).map(|i| (ends[i], found[i], ends[i + 1], found[i + 1])).collect();
+    let mut proven = best.distance;
     while let Some((t0, d0, t1, d1)) = stack.pop() {
-        let moved = travel(posed, t0, t1, radius)?;
-        if (d0 + d1 - moved) / 2.0 >= best.0 - RESOLUTION || t1 - t0 < 1e-9 {
+        let bound = (d0 + d1 - travel(posed, t0, t1, radius)?) / 2.0;
+        if bound >= best.distance - slack(&best) || t1 - t0 < 1e-9 {
+            proven = proven.min(bound);
             continue;
         }
         let middle = f64::midpoint(t0, t1);
@@ -234,7 +231,32 @@ fn nearest(
         stack.push((t0, d0, middle, d));
         stack.push((middle, d, t1, d1));
     }
-    Some(((best.0 - RESOLUTION).max(0.0), best.1))
+    Some((proven.min(best.distance).max(0.0), best.at))
+}
+
+/// Least distance found so far and the place on the line.
+struct Least {
+    distance: f64,
+    at: DVec3,
+}
+
+impl Least {
+    /// Distance of a solid to the nearest chord, as far as it is below `least`.
+    fn take(&mut self, solid: &Solid, chords: &[(f64, Segment)], mut least: f64) -> f64 {
+        let (centre, sphere) = solid.bounding_sphere();
+        let here = Segment { a: centre, b: centre };
+        for (_, chord) in chords {
+            if geometry::distance_segment_segment(&here, chord) - sphere >= least {
+                continue;
+            }
+            let d = distance_segment_solid(chord, solid);
+            least = least.min(d);
+            if d < self.distance {
+                *self = Self { distance: d, at: nearest_on(chord, centre) };
+            }
+        }
+        least
+    }
 }
 
 /// Farthest that any point may move between two poses of the movement, m.

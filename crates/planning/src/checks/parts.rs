@@ -6,29 +6,31 @@ use geometry::{Capsule, DVec3, OrientedBox, Pose, Segment, Solid};
 use machine::{BoomPosition, kinematics};
 use stability::wind::{Part, SHAPE_FACTOR};
 
-/// Frame, cab, boom, carriage with load: at most six solids.
-pub(crate) fn solids(ctx: &Context<'_>, tool: DVec3, boom: BoomPosition) -> Vec<Solid> {
+/// Parts that stand still while the boom moves: frame and cab.
+pub(crate) fn standing(ctx: &Context<'_>) -> [Solid; 2] {
     let o = &ctx.machine.outline;
-    let upright = |x0: f64, x1: f64, half: f64, z0: f64, z1: f64| {
+    let upright = |x0: f64, x1: f64, z0: f64, z1: f64| {
         Solid::Box(OrientedBox {
             outer_from_box: Pose {
                 rotation: geometry::DMat3::IDENTITY,
-                translation: DVec3::new((x0 + x1) / 2.0, 0.0, (z0 + z1) / 2.0),
+                translation: DVec3::new(f64::midpoint(x0, x1), 0.0, f64::midpoint(z0, z1)),
             },
-            half: DVec3::new((x1 - x0).abs() / 2.0, half, (z1 - z0).abs() / 2.0),
+            half: DVec3::new((x1 - x0).abs() / 2.0, o.half_width, (z1 - z0).abs() / 2.0),
         })
     };
+    [upright(o.rear, o.front, 0.0, o.frame_top), upright(o.cab.0, o.cab.1, o.frame_top, o.cab_top)]
+}
+
+/// Parts that move with the boom: boom, carriage with tool, load.
+pub(crate) fn moving(ctx: &Context<'_>, tool: DVec3, boom: BoomPosition) -> [Solid; 3] {
     let head = kinematics::head(&ctx.machine.boom, boom);
     let foot = DVec3::new(ctx.machine.boom.foot.x, 0.0, ctx.machine.boom.foot.y);
     let radius = ctx.machine.boom.depth;
-    let mut out = vec![
-        upright(o.rear, o.front, o.half_width, 0.0, o.frame_top),
-        upright(o.cab.0, o.cab.1, o.half_width, o.frame_top, o.cab_top),
+    [
         Solid::Capsule(Capsule { axis: Segment { a: foot, b: head }, radius }),
         Solid::Capsule(Capsule { axis: Segment { a: head, b: tool }, radius }),
-    ];
-    out.push(load_solid(ctx, tool, boom));
-    out
+        load_solid(ctx, tool, boom),
+    ]
 }
 
 fn load_solid(ctx: &Context<'_>, tool: DVec3, boom: BoomPosition) -> Solid {

@@ -69,79 +69,112 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
     let flex = ctx.machine.boom.flex;
     let aheads =
         if load.hanging.is_some() { [0.0, flex] } else { [load.centre_ahead.low, load.centre_ahead.high + flex] };
+    let (along, across) = (posed.footing.along, posed.footing.across);
+    let attitudes = [
+        gravity_for_slopes(along.low, across.low),
+        gravity_for_slopes(along.low, across.high),
+        gravity_for_slopes(along.high, across.low),
+        gravity_for_slopes(along.high, across.high),
+    ];
     let gust = ctx.lift.wind.map(|w| w.gust.si());
-    let mut found: Option<Statics> = None;
+    let wind = |tool: DVec3, boom: BoomPosition, with_load: bool| {
+        gust.map_or(WindLoad::NONE, |v| WindLoad::of(v, &wind_parts(ctx, tool, boom, with_load), &mut Silent))
+    };
+    let mut search = Search::new(ctx, lines, gust);
     for boom in poses {
         let bare = Masses::of(ctx.machine, attachment, boom);
         let tool = posed.tool(ctx, attachment, boom);
-        let with_load =
-            gust.map_or(WindLoad::NONE, |v| WindLoad::of(v, &wind_parts(ctx, tool, boom, true), &mut Silent));
-        let without =
-            gust.map_or(WindLoad::NONE, |v| WindLoad::of(v, &wind_parts(ctx, tool, boom, false), &mut Silent));
-        for along in [posed.footing.along.low, posed.footing.along.high] {
-            for across in [posed.footing.across.low, posed.footing.across.high] {
-                let gravity = gravity_for_slopes(along, across);
-                let mut take = |loading: Loading, load: Option<LoadOnBoom>| {
-                    corner(ctx, &lines, loading, bare, load, gust, &mut found);
-                };
-                take(Loading { masses: bare, gravity, wind: without }, None);
-                for mass in [load.mass_kg.low, load.mass_kg.high] {
-                    for ahead in aheads {
-                        for left in [load.centre_left.low, load.centre_left.high] {
-                            let on = LoadOnBoom { mass, at: load_at(ctx, tool, boom, ahead, left) };
-                            take(Loading { masses: bare.with(on), gravity, wind: with_load }, Some(on));
-                        }
-                    }
+        let (with_load, without) = (wind(tool, boom, true), wind(tool, boom, false));
+        // The load is also taken away: set down, boom still up.
+        for gravity in attitudes {
+            search.take(Loading { masses: bare, gravity, wind: without });
+        }
+        for ahead in aheads {
+            for left in [load.centre_left.low, load.centre_left.high] {
+                let at = load_at(ctx, tool, boom, ahead, left);
+                let heaviest = LoadOnBoom { mass: load.mass_kg.high, at };
+                for gravity in attitudes {
+                    search.take(Loading { masses: bare.with(heaviest), gravity, wind: with_load });
+                    let lightest = LoadOnBoom { mass: load.mass_kg.low, at };
+                    search.take(Loading { masses: bare.with(lightest), gravity, wind: with_load });
+                    // The factor goes with one over the mass: the heaviest is the worst.
+                    search.factor(Loading { masses: bare, gravity, wind: with_load }, heaviest);
                 }
             }
         }
     }
-    found
+    search.found
 }
 
-fn corner(
-    ctx: &Context<'_>,
-    lines: &[TippingLine; 4],
-    loading: Loading,
-    bare: Masses,
-    load: Option<LoadOnBoom>,
+/// Keeps the worst of all corners.
+struct Search<'c, 'a> {
+    ctx: &'c Context<'a>,
+    lines: [TippingLine; 4],
+    /// Required tilt for each line, rad.
+    required: [f64; 4],
+    /// Sine of the tilt below which a line becomes the worst so far.
+    threshold: [f64; 4],
     gust: Option<f64>,
-    found: &mut Option<Statics>,
-) {
-    let start = Statics {
-        factor: None,
-        factor_corner: None,
-        tilt: f64::INFINITY,
-        tilt_required: 1.0,
-        over: TipsOver::Front,
-        tilt_corner: loading,
-        tilt_line: lines[0],
-        force: [f64::NEG_INFINITY; 4],
-        least: [f64::INFINITY; 4],
-        gust,
-    };
-    let s = found.get_or_insert(start);
-    for line in lines {
-        let tilt = tilt_reserve(&loading, line, &mut Silent);
-        let needed = required(ctx, line.over);
-        // A tilt that is not a number must never pass: it becomes the worst.
-        if tilt.is_nan() || tilt / needed < s.tilt / s.tilt_required {
-            (s.tilt, s.tilt_required, s.over, s.tilt_corner, s.tilt_line) = (tilt, needed, line.over, loading, *line);
+    found: Option<Statics>,
+}
+
+impl<'c, 'a> Search<'c, 'a> {
+    fn new(ctx: &'c Context<'a>, lines: [TippingLine; 4], gust: Option<f64>) -> Self {
+        let required = lines.map(|l| required(ctx, l.over));
+        Self { ctx, lines, required, threshold: [f64::INFINITY; 4], gust, found: None }
+    }
+
+    fn found(&mut self, loading: Loading) -> &mut Statics {
+        let (gust, line) = (self.gust, self.lines[0]);
+        self.found.get_or_insert(Statics {
+            factor: None,
+            factor_corner: None,
+            tilt: f64::INFINITY,
+            tilt_required: 1.0,
+            over: TipsOver::Front,
+            tilt_corner: loading,
+            tilt_line: line,
+            force: [f64::NEG_INFINITY; 4],
+            least: [f64::INFINITY; 4],
+            gust,
+        })
+    }
+
+    fn take(&mut self, loading: Loading) {
+        for i in 0..4 {
+            // Proven not to be worse: no arcsine needed. A comparison with NaN goes on to the full one.
+            if stability::sine_of_tilt_at_least(&loading, &self.lines[i]) >= self.threshold[i] {
+                continue;
+            }
+            let (line, needed) = (self.lines[i], self.required[i]);
+            let tilt = tilt_reserve(&loading, &line, &mut Silent);
+            let s = self.found(loading);
+            // A tilt that is not a number must never pass: it becomes the worst and stays it.
+            if tilt.is_nan() || tilt / needed < s.tilt / s.tilt_required {
+                (s.tilt, s.tilt_required, s.over, s.tilt_corner, s.tilt_line) =
+                    (tilt, needed, line.over, loading, line);
+                let ratio = tilt / needed;
+                for k in 0..4 {
+                    self.threshold[k] = libm::sin((ratio * self.required[k]).clamp(-1.5, 1.5));
+                }
+            }
+        }
+        let r = reactions(self.ctx.machine, support(self.ctx), &loading.masses, loading.gravity);
+        let s = self.found(loading);
+        for i in 0..4 {
+            s.force[i] = s.force[i].max(r.force[i]);
+            s.least[i] = s.least[i].min(r.force[i]);
         }
     }
-    if let Some(load) = load.filter(|l| l.mass > 0.0) {
-        let at_rest = Loading { masses: bare, ..loading };
-        if let Some(f) = load_factor(&at_rest, load, lines, &mut Silent)
-            && s.factor.is_none_or(|(worst, _)| f.0 < worst)
-        {
+
+    fn factor(&mut self, at_rest: Loading, load: LoadOnBoom) {
+        let lines = self.lines;
+        let Some(f) = load_factor(&at_rest, load, &lines, &mut Silent) else { return };
+        let s = self.found(at_rest);
+        if f.0.is_nan() || s.factor.is_none_or(|(worst, _)| f.0 < worst) {
             s.factor = Some(f);
             s.factor_corner = Some((at_rest, load));
         }
-    }
-    let r = reactions(ctx.machine, support(ctx), &loading.masses, loading.gravity);
-    for i in 0..4 {
-        s.force[i] = s.force[i].max(r.force[i]);
-        s.least[i] = s.least[i].min(r.force[i]);
     }
 }
 

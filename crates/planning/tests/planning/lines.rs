@@ -23,9 +23,12 @@ fn the_verdict_turns_once_and_at_the_required_distance() {
         let finding = plan.lifts[0].findings.iter().find(|f| f.check == "line").unwrap();
         let (Some(required), Some(distance)) = (finding.demand, finding.limit) else { continue };
         measured += 1;
-        assert!(distance.si <= before + 0.02, "step {step}: {} after {before}", distance.si);
-        // 0.25 m nearer in plan can never bring it nearer by more, but for the search resolution of 1 cm.
-        assert!(before.is_infinite() || before - distance.si <= 0.27, "step {step}");
+        // Near the required distance it is exact to 1 cm; farther off it is a proven lower bound that
+        // may miss a fifth of the margin. The line comes 0.25 m nearer at a step.
+        let slack = |d: f64| 0.02_f64.max((d - required.si) * 0.3);
+        assert!(distance.si <= before + slack(before), "step {step}: {} after {before}", distance.si);
+        let fell = before - distance.si;
+        assert!(before.is_infinite() || fell <= 0.27 + slack(before), "step {step}: fell by {fell}");
         assert_eq!(finding.status == Status::NoGo, distance.si < required.si, "step {step}");
         assert!(!(turned && finding.status == Status::Go), "no way back to go");
         turned |= finding.status == Status::NoGo;

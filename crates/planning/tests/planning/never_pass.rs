@@ -44,7 +44,9 @@ const SPOILS: [Spoil; 33] = [
     ("blade worn", |j| forks(j).blades[0].thickness_now = Some(quantity::metres(0.04))),
     ("blade modified", |j| forks(j).blades[1].modified = true),
     ("no wind stated", |j| j.lifts[0].wind = None),
-    ("stop wind above the maker's", |j| j.lifts[0].wind = Some(planning::WindInput { gust: quantity::metres_per_second(13.0) })),
+    ("stop wind above the maker's", |j| {
+        j.lifts[0].wind = Some(planning::WindInput { gust: quantity::metres_per_second(13.0) })
+    }),
     ("lines not stated complete", |j| j.lines_complete = None),
     ("line of unknown voltage in reach", |j| {
         j.lines[0].voltage = None;
@@ -127,7 +129,8 @@ fn the_quick_verdict_and_the_findings_never_disagree() {
 #[test]
 fn the_demo_has_the_verdicts_it_is_there_to_show() {
     let plan = plan(&demo());
-    let said: Vec<_> = plan.lifts.iter().map(|l| (l.verdict, l.governing_finding().unwrap().check.to_string())).collect();
+    let said: Vec<_> =
+        plan.lifts.iter().map(|l| (l.verdict, l.governing_finding().unwrap().check.to_string())).collect();
     assert_eq!(said.len(), 6);
     assert_eq!(said[0].0, Verdict::Go);
     assert_eq!(said[1], (Verdict::NoGo, "chart".into()));

@@ -27,7 +27,8 @@ fn val_clearance_of_both_regimes() {
 /// Every operating row of the two clauses in `../shared/reference/power_line_clearance.csv`.
 #[test]
 fn val_clearance_rows_of_the_reference_table() {
-    let file = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../../../shared/reference/power_line_clearance.csv");
+    let file =
+        std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../../../shared/reference/power_line_clearance.csv");
     let Ok(text) = std::fs::read_to_string(file) else {
         assert!(std::env::var_os("CI").is_none(), "reference data missing");
         eprintln!("left out: needs the reference data folder beside the project");
@@ -35,7 +36,8 @@ fn val_clearance_rows_of_the_reference_table() {
     };
     let mut rows = 0;
     for line in text.lines().skip(1) {
-        let regime = if line.starts_with("29 CFR 1926.600(a)(6)(i),") || line.starts_with("29 CFR 1926.600(a)(6)(ii),") {
+        let regime = if line.starts_with("29 CFR 1926.600(a)(6)(i),") || line.starts_with("29 CFR 1926.600(a)(6)(ii),")
+        {
             Regime::Forks
         } else if line.starts_with("29 CFR 1926.1408 Table A") {
             Regime::HungLoad

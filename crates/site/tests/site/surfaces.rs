@@ -1,15 +1,17 @@
 //! Grids and triangulations: exact on planes, honest about holes.
 
 use geometry::{DVec2, DVec3};
-use site::{Ground, GroundSource, Grid, Terrain, Tin, TinError};
+use site::{Grid, Ground, GroundSource, Terrain, Tin, TinError};
 
 #[test]
 fn a_plane_of_points_gives_the_plane_everywhere() {
     let z = |x: f64, y: f64| 5.0 + 0.03 * x - 0.07 * y;
     // Eastings of a national grid: the digits must not be lost.
     let (e, n) = (564_000.0, 6_146_000.0);
-    let points: Vec<DVec3> =
-        (0..400).map(|i| (f64::from(i % 20) * 1.3, f64::from(i / 20) * 0.9)).map(|(x, y)| DVec3::new(e + x, n + y, z(x, y))).collect();
+    let points: Vec<DVec3> = (0..400)
+        .map(|i| (f64::from(i % 20) * 1.3, f64::from(i / 20) * 0.9))
+        .map(|(x, y)| DVec3::new(e + x, n + y, z(x, y)))
+        .collect();
     let tin = Tin::new(&points, 3.0).unwrap();
     for i in 0..1000 {
         let (x, y) = (f64::from(i % 37) * 0.66, f64::from(i % 53) * 0.32);
@@ -53,7 +55,8 @@ fn an_unknown_cell_is_unknown_and_the_next_surface_may_know() {
     assert_eq!(grid.height(DVec2::new(2.4, 2.4)), None, "any of the four that counts");
     assert_eq!(grid.height(DVec2::new(3.0, 2.0)), Some(2.0), "exactly on a known neighbour");
     assert_eq!(grid.height(DVec2::new(4.0, 0.0)), Some(2.0), "last row and column stay known");
-    let flat: Vec<DVec3> = [[0.0, 0.0], [4.0, 0.0], [4.0, 4.0], [0.0, 4.0]].map(|p| DVec3::new(p[0], p[1], 7.0)).to_vec();
+    let flat: Vec<DVec3> =
+        [[0.0, 0.0], [4.0, 0.0], [4.0, 4.0], [0.0, 4.0]].map(|p| DVec3::new(p[0], p[1], 7.0)).to_vec();
     let source = |name: &str, terrain| GroundSource { name: name.into(), terrain, accuracy: 0.05, date: None };
     let ground = Ground {
         surfaces: vec![

@@ -144,6 +144,24 @@ proptest! {
     }
 
     #[test]
+    fn the_quick_bound_is_a_bound(
+        angle in -3.0..70.0_f64, ext in 0.0..7.0_f64, mass in 0.0..9000.0_f64, gust in 0.0..60.0_f64, k in 0usize..4,
+    ) {
+        let machine = r1();
+        let lines = tipping_lines(&machine, Support { state: STATES[k].0, rear: STATES[k].1 });
+        let (bare, load) = loaded(&machine, angle, ext, mass, 0.2);
+        let part = stability::wind::Part {
+            name: stability::text::PART_LOAD.message(), area: 3.0, factor: 1.8, at: load.at,
+        };
+        let wind = WindLoad::of(gust, &[part], &mut Silent);
+        let loading = Loading { masses: bare.with(load), gravity: gravity_for_slopes(0.03, -0.06), wind };
+        for line in &lines {
+            let tilt = tilt_reserve(&loading, line, &mut Silent);
+            prop_assert!(stability::sine_of_tilt_at_least(&loading, line) <= tilt.sin() + 1e-12);
+        }
+    }
+
+    #[test]
     fn wind_never_helps(angle in 0.0..70.0_f64, ext in 0.0..7.0_f64, gust in 0.0..20.0_f64, x in -2.0..8.0_f64, z in 0.5..12.0_f64) {
         let machine = r1();
         let (bare, load) = loaded(&machine, angle, ext, 800.0, 0.0);
