@@ -6,7 +6,7 @@ use crate::wire::{
     StatusView, StepView, SymbolView, VerdictCode, VerdictView,
 };
 use evidence::{Finding, Message, Ranged, Status, Step, TextId, Verdict};
-use planning::{LiftPlan, LoadSummary, Plan, StandSummary, WheelForce, text};
+use planning::{LiftPlan, LoadSummary, Plan, StandSummary, Task, WheelForce, text};
 use quantity::{Dimension, Quantity};
 use std::borrow::Cow;
 use wording::{Wording, ui};
@@ -101,9 +101,17 @@ fn lift_line(w: Wording, lift: &LiftPlan) -> LiftLine {
         name: lift.name.clone(),
         machine: lift.machine.clone(),
         load: format!("{}, {}", lift.load.name, mass(w, &lift.load)),
-        landing: lift.landing.clone(),
+        place: format!("{}: {}", w.text(place_name(lift)), lift.landing),
         verdict: verdict(w, lift.verdict),
         governing: lift.governing_finding().map(|f| governing(w, f)),
+    }
+}
+
+/// What the place of a lift is called: the load is brought there, or taken from there.
+fn place_name(lift: &LiftPlan) -> TextId {
+    match lift.task {
+        Task::SetDown => ui::LANDING,
+        Task::PickUp => ui::PICK_UP,
     }
 }
 
@@ -186,7 +194,7 @@ fn place(w: Wording, lift: &LiftPlan) -> Vec<FactView> {
     vec![
         fact(w, ui::POSITION, w.render(&position)),
         fact(w, ui::HEADING, angle(heading_deg.to_radians())),
-        fact(w, ui::LANDING, lift.landing.clone()),
+        fact(w, place_name(lift), lift.landing.clone()),
         fact(w, ui::REACH, known(reach_m.map(length))),
         fact(w, ui::LIFT_HEIGHT, known(height_m.map(length))),
         fact(w, ui::BOOM_ANGLE, known(boom_angle_rad.map(angle))),

@@ -51,8 +51,8 @@ pub(crate) struct LiftLine {
     pub(crate) machine: String,
     /// Load with its mass.
     pub(crate) load: String,
-    /// Landing.
-    pub(crate) landing: String,
+    /// Where it is set down or picked up, with the word for which.
+    pub(crate) place: String,
     pub(crate) verdict: VerdictView,
     /// What decides the verdict.
     pub(crate) governing: Option<Governing>,

@@ -273,14 +273,14 @@ export interface components {
             governing?: components["schemas"]["Governing"] | null;
             /** @description Id, unique in the job. */
             id: string;
-            /** @description Landing. */
-            landing: string;
             /** @description Load with its mass. */
             load: string;
             /** @description Machine. */
             machine: string;
             /** @description Name for people. */
             name: string;
+            /** @description Where it is set down or picked up, with the word for which. */
+            place: string;
             verdict: components["schemas"]["VerdictView"];
         };
         /** @description A lift in full. */

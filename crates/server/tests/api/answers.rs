@@ -1,6 +1,6 @@
 //! Every route under `/api`.
 
-use crate::asking::get;
+use crate::asking::{ask, get};
 use crate::handmade;
 use axum::http::StatusCode;
 
@@ -19,6 +19,7 @@ async fn the_overview_has_every_lift_with_what_governs() {
     assert_eq!(governing["reserve"]["share"], -0.283);
     let sentence = governing["sentence"].as_str().unwrap();
     assert!(sentence.contains("1,925") && sentence.contains("kg"), "{sentence}");
+    assert_eq!(job["lifts"][0]["place"], "Landing: Bay 2, second floor");
     assert!(job["cautions"].as_array().unwrap().len() >= 4);
     assert!(!answer.text().contains('⟨'), "a text or an argument of it is missing");
 }
@@ -55,6 +56,15 @@ async fn a_lift_opens_to_working_and_source() {
     let place = lift["place"].as_array().unwrap();
     let across = place.iter().find(|f| f["name"] == "Slope across").unwrap();
     assert_eq!(across["text"], "not known", "what is missing is said, never left out");
+}
+
+#[tokio::test]
+async fn a_load_that_is_picked_up_is_said_to_be() {
+    let mut plan = handmade::plan();
+    plan.lifts[1].task = planning::Task::PickUp;
+    let request = axum::http::Request::get("/api/jobs/current").header("host", "localhost");
+    let job = ask(plan, request).await.json();
+    assert_eq!(job["lifts"][1]["place"], "Pick-up: Bay 2, second floor");
 }
 
 #[tokio::test]
@@ -98,6 +108,11 @@ async fn the_plan_sheet_is_a_pdf_on_either_paper() {
         assert_eq!(&answer.body[..5], b"%PDF-");
     }
     assert_ne!(a4.body, letter.body);
+    assert_eq!(
+        get("/api/jobs/current/plan-sheet.pdf").await.body,
+        a4.body,
+        "A4, English and SI are what is not asked for"
+    );
 }
 
 #[tokio::test]

@@ -5,7 +5,7 @@ use evidence::{Certainty, Finding, Message, Ranged, Source, Status, Step, Verdic
 use machine::SupportState;
 use planning::{
     ChartScene, ChartZoneScene, ElevationScene, InputLine, LiftPlan, LineScene, LoadSummary, Plan, PlanHead,
-    PolygonScene, StandSummary, WheelForce, text,
+    PolygonScene, StandSummary, Task, WheelForce, text,
 };
 use quantity::{Quantity, degrees, kilograms, metres};
 
@@ -119,6 +119,7 @@ fn lift(id: &str, name: &str, verdict: Verdict, governing: usize, findings: Vec<
         attachment: "Forks 1200".to_owned(),
         support: SupportState::Stabilizers,
         landing: "Bay 2, second floor".to_owned(),
+        task: Task::SetDown,
         load: LoadSummary {
             name: "Pallet of bricks".to_owned(),
             mass_kg: Ranged::shares(1750.0, 0.05, 0.10),
