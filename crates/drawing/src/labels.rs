@@ -110,6 +110,12 @@ pub(crate) fn wrap(text: &str, size: f64, bold: bool, width: f64, max_lines: usi
     lines
 }
 
+/// Cost above which a label that the key can stand in for is left out: a tenth of a usual label over
+/// the machine, or a few lines through it.
+const CROWDED: f64 = 130.0;
+/// Distance from its anchor beyond which such a label is left out, px.
+const TOO_FAR: f64 = 50.0;
+
 /// What labels must keep clear of, and the labels placed so far.
 pub(crate) struct Placer {
     frame: Rect,
@@ -125,6 +131,8 @@ pub(crate) struct Placer {
 pub(crate) struct Placed {
     /// The label's box.
     pub rect: Rect,
+    /// How far it had to go beyond the usual gap, px.
+    pub away: f64,
     /// True if it is so far from its anchor that a leader is needed.
     pub far: bool,
 }
@@ -154,9 +162,23 @@ impl Placer {
             self.solid(Rect::around((a.0 + (b.0 - a.0) * t, a.1 + (b.1 - a.1) * t), depth, depth));
         }
     }
+    /// The same as [`Self::place`], or nothing where even the best place would cover other texts or
+    /// much of the picture: better no label than one that hides what it names.
+    pub(crate) fn place_if_clear(&mut self, anchor: Px, w: f64, h: f64, gap: f64, prefer: f64) -> Option<Placed> {
+        let (cost, placed) = self.best(anchor, w, h, gap, prefer);
+        (cost <= CROWDED && placed.away <= TOO_FAR).then(|| {
+            self.texts.push(placed.rect);
+            placed
+        })
+    }
     /// Finds the best place for a label of `w` × `h` about `anchor`, starting `gap` px away and
     /// at `prefer` degrees (0 right, 90 up), and reserves it.
     pub(crate) fn place(&mut self, anchor: Px, w: f64, h: f64, gap: f64, prefer: f64) -> Placed {
+        let (_, placed) = self.best(anchor, w, h, gap, prefer);
+        self.texts.push(placed.rect);
+        placed
+    }
+    fn best(&self, anchor: Px, w: f64, h: f64, gap: f64, prefer: f64) -> (f64, Placed) {
         let mut best = (f64::INFINITY, Rect::around(anchor, w, h), 0.0);
         for ring in [0.0, 12.0, 26.0, 44.0, 66.0, 94.0, 130.0] {
             for turn in [0.0, 30.0, -30.0, 60.0, -60.0, 90.0, -90.0, 125.0, -125.0, 160.0, -160.0, 180.0_f64] {
@@ -171,8 +193,7 @@ impl Placer {
                 }
             }
         }
-        self.texts.push(best.1);
-        Placed { rect: best.1, far: best.2 > 12.0 }
+        (best.0, Placed { rect: best.1, away: best.2, far: best.2 > 12.0 })
     }
     fn cost(&self, rect: Rect) -> f64 {
         let room = rect.grown(2.0);

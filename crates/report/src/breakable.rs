@@ -17,7 +17,8 @@ pub(crate) fn breakable(text: &str) -> String {
             out.push(if c.is_control() { ' ' } else { c });
             run += 1;
             if long
-                && (run >= LONGEST || (run > 3 && matches!(c, '/' | '_' | '.' | ',' | ';' | ':' | '-' | '\\' | '@')))
+                && (run >= LONGEST
+                    || (run > 3 && matches!(c, '/' | '[' | ']' | '_' | '.' | ',' | ';' | ':' | '-' | '\\' | '@')))
             {
                 out.push('\u{200b}');
                 run = 0;

@@ -2,7 +2,7 @@
 
 use super::frame::{BELOW, Frame};
 use super::notes;
-use crate::labels::{Placed, Placer, Rect};
+use crate::labels::{Placer, Rect};
 use crate::marks::{block, block_size, dimension};
 use crate::style::Ink;
 use crate::svg::{Pen, Px, Svg, Type, n};
@@ -148,7 +148,14 @@ fn drawn_extension(base: Section, tip: Section) -> f64 {
 /// A boom section of the scene.
 type Section = (f64, f64, f64, f64, f64);
 
+/// Angle and extension of the boom in the picture, rad and m.
+pub(crate) fn boom_as_drawn(scene: &ElevationScene) -> Option<(f64, f64)> {
+    let (first, last) = (scene.boom.first()?, scene.boom.last()?);
+    let along = libm::atan2(first.3 - first.1, first.2 - first.0);
+    Some((along - pitch(scene), drawn_extension(*first, *last)))
+}
+
 /// A bold label near `anchor`, with a leader where it had to go further.
-fn label(svg: &mut Svg, placer: &mut Placer, anchor: Px, text: &[String], prefer: f64) -> Placed {
-    notes::place(svg, placer, anchor, text, prefer, Type::plain(SIZE).bold())
+fn label(svg: &mut Svg, placer: &mut Placer, anchor: Px, text: &[String], prefer: f64) {
+    notes::place_if_clear(svg, placer, anchor, text, prefer, Type::plain(SIZE).bold());
 }

@@ -1,7 +1,7 @@
 //! Labels, scale bar and key of the side elevation.
 
 use super::frame::Frame;
-use super::{ground, overhead};
+use super::{dimensions, ground, overhead};
 use crate::key::{Row, Swatch};
 use crate::labels::{Placed, Placer, Rect};
 use crate::marks::{block, block_size};
@@ -20,22 +20,26 @@ pub(crate) fn height(lift: &LiftPlan, scene: &ElevationScene) -> f64 {
     lift.stand.height_m.filter(|v| v.is_finite()).unwrap_or(scene.chart_point.1 - scene.datum.1)
 }
 
-/// Places a block of text near `anchor`.
-pub(crate) fn place(
-    svg: &mut Svg,
-    placer: &mut Placer,
-    anchor: Px,
-    text: &[String],
-    prefer: f64,
-    kind: Type,
-) -> Placed {
+/// Places a block of text near `anchor`, wherever there is most room.
+fn place(svg: &mut Svg, placer: &mut Placer, anchor: Px, text: &[String], prefer: f64, kind: Type) {
     let (w, h) = block_size(text, kind.size, kind.bold);
     let placed = placer.place(anchor, w, h, 7.0, prefer);
+    set(svg, anchor, text, placed, kind);
+}
+
+/// The same, but left out where it would cover something; the key says it too.
+pub(crate) fn place_if_clear(svg: &mut Svg, placer: &mut Placer, anchor: Px, text: &[String], prefer: f64, kind: Type) {
+    let (w, h) = block_size(text, kind.size, kind.bold);
+    if let Some(placed) = placer.place_if_clear(anchor, w, h, 7.0, prefer) {
+        set(svg, anchor, text, placed, kind);
+    }
+}
+
+fn set(svg: &mut Svg, anchor: Px, text: &[String], placed: Placed, kind: Type) {
     if placed.far {
         svg.line(anchor, placed.rect.nearest(anchor), Pen::new(Ink::Soft, 0.9));
     }
     block(svg, text, placed.rect, kind.halo());
-    placed
 }
 
 pub(crate) fn labels(
@@ -63,19 +67,19 @@ pub(crate) fn labels(
     }
     let load =
         Rect::of(&frame.all(&scene.load)).map_or_else(|| frame.px(scene.load_centre), |r| (r.x + r.w / 2.0, r.y));
-    place(svg, placer, load, &[words.say(ui::LOAD), words.mass(lift.load.mass_kg.nominal)], 80.0, kind);
+    place_if_clear(svg, placer, load, &[words.say(ui::LOAD), words.mass(lift.load.mass_kg.nominal)], 80.0, kind);
     let (left, right) = frame.span();
     let (from, to) = (scene.landing.0.min(scene.landing.1).max(left), scene.landing.0.max(scene.landing.1).min(right));
     if roomy && to > from && scene.landing.2.is_finite() {
         let under = frame.px((f64::midpoint(from, to), scene.landing.2));
-        place(svg, placer, (under.0, under.1 + 6.0), &[words.place(lift)], -90.0, kind);
+        place_if_clear(svg, placer, (under.0, under.1 + 6.0), &[words.place(lift)], -90.0, kind);
     }
     for stretch in ground::stretches(scene, left, right).iter().filter(|s| !s.known) {
         let line = frame.all(&stretch.points);
         let (Some(a), Some(b)) = (line.first(), line.last()) else { continue };
         if b.0 - a.0 > 6.0 {
             let middle = (f64::midpoint(a.0, b.0), f64::midpoint(a.1, b.1));
-            place(svg, placer, middle, &[words.say(ui::GROUND_NOT_KNOWN)], -90.0, kind);
+            place_if_clear(svg, placer, middle, &[words.say(ui::GROUND_NOT_KNOWN)], -90.0, kind);
         }
     }
     svg.close();
@@ -112,6 +116,11 @@ pub(crate) fn rows(lift: &LiftPlan, scene: &ElevationScene, frame: &Frame, words
     rows.push(Row::new(Swatch::LoadCentre, words.say(ui::LOAD_GRAVITY)));
     rows.push(Row::new(Swatch::Landing, format!("{}: {}", words.place(lift), lift.landing)));
     rows.push(Row::new(Swatch::Point, words.say(ui::CHART_POINT)));
+    if let Some((angle, extension)) = dimensions::boom_as_drawn(scene) {
+        let angle = words.pair(ui::BOOM_ANGLE, &words.angle(angle));
+        let extension = words.pair(ui::EXTENSION, &words.length(extension));
+        rows.push(Row::new(Swatch::None, format!("{angle}; {extension}")));
+    }
     for (i, line) in scene.lines.iter().enumerate() {
         rows.push(Row::new(Swatch::Line, line_text(i, line, frame, words)));
     }
