@@ -188,8 +188,8 @@ fn the_elevation_is_to_scale() {
             .filter(|c: &(f64, f64, f64)| c.2 > 0.55 * scale)
             .collect();
         assert_eq!(hubs.len(), 2);
-        let px = (hubs[1].0 - hubs[0].0).hypot(hubs[1].1 - hubs[0].1);
-        let m = (scene.wheels[1].0 - scene.wheels[0].0).hypot(scene.wheels[1].1 - scene.wheels[0].1);
+        let px = libm::hypot(hubs[1].0 - hubs[0].0, hubs[1].1 - hubs[0].1);
+        let m = libm::hypot(scene.wheels[1].0 - scene.wheels[0].0, scene.wheels[1].1 - scene.wheels[0].1);
         // Coordinates have two digits.
         assert!((px - m * scale).abs() < 0.03, "{px} px for {m} m at {scale} px/m");
         assert!((hubs[0].2 - scene.wheels[0].2 * scale).abs() < 0.01);
