@@ -73,7 +73,7 @@ pub fn pair_capacity_kg(forks: &Forks, centre_ahead: f64, centre_left: f64, trac
         let c0 = blade.load_centre.si();
         blade.capacity.si() * if centre_ahead > c0 { c0 / centre_ahead } else { 1.0 }
     };
-    let worst = if per_blade(0) <= per_blade(1) { 0 } else { 1 };
+    let worst = usize::from(per_blade(0) > per_blade(1));
     let lower = per_blade(worst);
     let share = 0.5 + centre_left.abs() / forks.spread;
     let capacity = lower / share;

@@ -75,15 +75,12 @@ impl LiftCheck<'_> {
         out.extend(rigging::findings(ctx));
         out.push(level::finding(ctx, posed));
         out.push(chart::finding(ctx, posed));
-        match &self.statics {
-            Some(s) => {
-                out.push(statics::factor_finding(ctx, s));
-                out.push(statics::tilt_finding(ctx, s));
-            }
-            None => {
-                out.push(statics::not_done("load-factor", posed));
-                out.push(statics::not_done("tilt", posed));
-            }
+        if let Some(s) = &self.statics {
+            out.push(statics::factor_finding(ctx, s));
+            out.push(statics::tilt_finding(ctx, s));
+        } else {
+            out.push(statics::not_done("load-factor", posed));
+            out.push(statics::not_done("tilt", posed));
         }
         out.push(wind::finding(ctx));
         out.extend(self.lines.iter().zip(&ctx.job.lines).map(|(o, l)| line::finding(ctx, l, o, posed)));

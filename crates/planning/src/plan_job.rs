@@ -138,7 +138,7 @@ fn posed_stand(check: &LiftCheck<'_>, mut stand: StandSummary) -> StandSummary {
                 stand.extension_m = Some(down.extension);
             }
             if let (Some(chart), Ok([above, _]), Some(a)) = (chart::choose(ctx), posed.reach, ctx.attachment) {
-                let tool = posed.tool(ctx, a, above);
+                let tool = crate::posed::tool_point(ctx, a, above);
                 let at = chart::read(ctx, posed, chart, a, tool, &mut evidence::Silent).point.at;
                 stand.reach_m = Some(at.x);
                 stand.height_m = Some(at.y);

@@ -92,14 +92,14 @@ pub(crate) fn pose(ctx: &Context<'_>) -> Result<Posed, NotPosed> {
 }
 
 impl Posed {
-    /// Fork heel or hook for a boom position, machine frame, m.
-    pub(crate) fn tool(&self, ctx: &Context<'_>, attachment: &Attachment, boom: BoomPosition) -> DVec3 {
-        kinematics::tool_point(&ctx.machine.boom, attachment, boom)
-    }
-
     /// Rotation from the carriage (x along the forks) to the machine frame.
     pub(crate) fn carriage(tool: DVec3, boom: BoomPosition) -> Pose {
         let (s, c) = libm::sincos(boom.fork_tilt);
         Pose::from_axes(DVec3::new(c, 0.0, s), DVec3::Y, tool)
     }
+}
+
+/// Fork heel or hook for a boom position, machine frame, m.
+pub(crate) fn tool_point(ctx: &Context<'_>, attachment: &Attachment, boom: BoomPosition) -> DVec3 {
+    kinematics::tool_point(&ctx.machine.boom, attachment, boom)
 }

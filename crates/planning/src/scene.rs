@@ -3,7 +3,7 @@
 use crate::check::LiftCheck;
 use crate::checks::chart as chart_check;
 use crate::checks::line::{LineOutcome, required};
-use crate::posed::Posed;
+use crate::posed::{Posed, tool_point};
 use crate::{ChartScene, ChartZoneScene, ElevationScene, LineScene, PolygonScene, text};
 use evidence::{Message, Silent};
 use geometry::{DVec2, DVec3};
@@ -34,7 +34,7 @@ pub(crate) fn elevation(check: &LiftCheck<'_>, posed: &Posed) -> Option<Elevatio
     let (s, c) = libm::sincos(ctx.lift.stand.heading);
     let view = View { posed, at: ctx.lift.stand.at, forward: DVec2::new(c, s) };
     let boom = posed.reach.map_or(posed.carry, |[above, _]| above);
-    let tool = posed.tool(ctx, attachment, boom);
+    let tool = tool_point(ctx, attachment, boom);
 
     let landing_s = (ctx.landing.at - view.at).dot(view.forward);
     let half = ctx.landing.size.x / 2.0;

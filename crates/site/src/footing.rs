@@ -66,7 +66,7 @@ pub fn footing(ground: &Ground, at: DVec2, heading: f64, contacts: &Contacts) ->
     };
     let accuracy = [fl, fr, rl, rr].iter().map(|(_, source)| source.accuracy).fold(0.0, f64::max);
     let heights = [fl.0, fr.0, rl.0, rr.0];
-    let (front, rear) = ((fl.0 + fr.0) / 2.0, (rl.0 + rr.0) / 2.0);
+    let (front, rear) = (f64::midpoint(fl.0, fr.0), f64::midpoint(rl.0, rr.0));
     let base = contacts.front_x - contacts.rear_x;
     let track = 2.0 * contacts.front_half;
     let along = (front - rear) / base;

@@ -58,7 +58,7 @@ fn free(p: &crate::support::Points, masses: &Masses, gravity: DVec3) -> Reaction
 }
 
 fn locked(p: &crate::support::Points, masses: &Masses, gravity: DVec3) -> Reactions {
-    let contacts = [p.front[0], p.front[1], p.rear[0], p.rear[1]].map(|q| q.truncate());
+    let contacts = [p.front[0], p.front[1], p.rear[0], p.rear[1]].map(geometry::DVec3::truncate);
     let w = masses.total() * G;
     let centre = along_gravity(masses.centre(), gravity);
     let mut active = [true; 4];

@@ -2,7 +2,7 @@
 
 use super::{kilograms, metres, reserve, within};
 use crate::context::Context;
-use crate::posed::{NotPosed, Posed};
+use crate::posed::{NotPosed, Posed, tool_point};
 use crate::text;
 use evidence::{Finding, Silent, Source, Status, Step, Trace, Working};
 use geometry::{DVec2, DVec3};
@@ -155,7 +155,7 @@ pub(crate) fn worst(ctx: &Context<'_>, posed: &Posed, chart: &Chart) -> Option<C
     let poses = posed.reach.ok()?;
     poses
         .iter()
-        .map(|b| read(ctx, posed, chart, attachment, posed.tool(ctx, attachment, *b), &mut Silent))
+        .map(|b| read(ctx, posed, chart, attachment, tool_point(ctx, attachment, *b), &mut Silent))
         .min_by(|a, b| a.capacity().unwrap_or(-1.0).total_cmp(&b.capacity().unwrap_or(-1.0)))
 }
 
@@ -216,7 +216,7 @@ pub(crate) fn finding(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Fi
         // The pose that gave the worst reading, again, now with its steps.
         for boom in poses {
             let mut steps = Working::default();
-            let tool = posed.tool(ctx, attachment, boom);
+            let tool = tool_point(ctx, attachment, boom);
             if read(ctx, posed, chart, attachment, tool, &mut steps) == worst {
                 working = steps;
                 break;
@@ -286,7 +286,7 @@ fn out_of_reach(ctx: &Context<'_>, posed: &Posed, chart: &Chart, out: OutOfReach
 fn nearer(ctx: &Context<'_>, posed: &Posed, chart: &Chart, attachment: &Attachment) -> Option<evidence::Message> {
     const STEP: f64 = 0.05;
     let poses = posed.reach.ok()?;
-    let tools = poses.map(|b| posed.tool(ctx, attachment, b));
+    let tools = poses.map(|b| tool_point(ctx, attachment, b));
     let steps = (1..).map(|i| f64::from(i) * STEP).take_while(|d| *d < tools[0].x);
     for distance in steps {
         let fits = tools.iter().all(|tool| {

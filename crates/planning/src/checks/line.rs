@@ -3,7 +3,7 @@
 use super::parts::{moving, standing};
 use super::{metres, spare};
 use crate::context::Context;
-use crate::posed::{NotPosed, Posed, why_not};
+use crate::posed::{NotPosed, Posed, tool_point, why_not};
 use crate::text;
 use evidence::{Finding, Message, Source, Status, Step, Trace, Working};
 use geometry::{DVec2, DVec3, Segment, Solid, distance_segment_solid};
@@ -205,7 +205,7 @@ fn nearest(
     }
     let at = |t: f64, best: &mut Least| -> Option<f64> {
         let boom = position(posed, t)?;
-        let tool = posed.tool(ctx, attachment, boom);
+        let tool = tool_point(ctx, attachment, boom);
         let mut least = f64::INFINITY;
         for solid in moving(ctx, tool, boom) {
             least = least.min(best.take(&solid.moved(site_from_machine), &chords, least));

@@ -35,23 +35,20 @@ pub(crate) fn moving(ctx: &Context<'_>, tool: DVec3, boom: BoomPosition) -> [Sol
 
 fn load_solid(ctx: &Context<'_>, tool: DVec3, boom: BoomPosition) -> Solid {
     let load = ctx.load;
-    match &load.hanging {
-        Some(h) => {
-            // From the hook down to the load's underside; the radius holds the load in any turn.
-            let bottom = tool - DVec3::Z * (h.drop + load.height);
-            Solid::Capsule(Capsule {
-                axis: Segment { a: tool, b: bottom },
-                radius: 0.5 * libm::hypot(load.depth, load.width),
-            })
-        }
-        None => {
-            let carriage = Posed::carriage(tool, boom);
-            let centre = DVec3::new(load.depth / 2.0, 0.0, load.height / 2.0);
-            Solid::Box(OrientedBox {
-                outer_from_box: Pose { rotation: carriage.rotation, translation: carriage * centre },
-                half: DVec3::new(load.depth, load.width, load.height) / 2.0,
-            })
-        }
+    if let Some(h) = &load.hanging {
+        // From the hook down to the load's underside; the radius holds the load in any turn.
+        let bottom = tool - DVec3::Z * (h.drop + load.height);
+        Solid::Capsule(Capsule {
+            axis: Segment { a: tool, b: bottom },
+            radius: 0.5 * libm::hypot(load.depth, load.width),
+        })
+    } else {
+        let carriage = Posed::carriage(tool, boom);
+        let centre = DVec3::new(load.depth / 2.0, 0.0, load.height / 2.0);
+        Solid::Box(OrientedBox {
+            outer_from_box: Pose { rotation: carriage.rotation, translation: carriage * centre },
+            half: DVec3::new(load.depth, load.width, load.height) / 2.0,
+        })
     }
 }
 

@@ -6,7 +6,7 @@
 use super::parts::wind_parts;
 use super::{NEAR, angle, spare};
 use crate::context::Context;
-use crate::posed::{NotPosed, Posed, why_not};
+use crate::posed::{NotPosed, Posed, tool_point, why_not};
 use crate::text;
 use evidence::{Finding, Message, Silent, Source, Status, Trace, Working};
 use geometry::DVec3;
@@ -83,7 +83,7 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
     let mut search = Search::new(ctx, lines, gust);
     for boom in poses {
         let bare = Masses::of(ctx.machine, attachment, boom);
-        let tool = posed.tool(ctx, attachment, boom);
+        let tool = tool_point(ctx, attachment, boom);
         let (with_load, without) = (wind(tool, boom, true), wind(tool, boom, false));
         // The load is also taken away: set down, boom still up.
         for gravity in attitudes {
@@ -182,11 +182,11 @@ impl Statics {
     pub(crate) fn factor_status(&self, ctx: &Context<'_>) -> Status {
         let required = ctx.job.policy.load_factor;
         match self.factor {
-            None => Status::Go,
             Some((f, _)) if f.is_nan() => Status::CannotTell,
             Some((f, _)) if f < required => Status::NoGo,
             Some((f, _)) if f < required * NEAR => Status::Condition,
-            Some(_) => Status::Go,
+            // Enough, or no load tips it.
+            Some(_) | None => Status::Go,
         }
     }
 
@@ -274,6 +274,6 @@ fn wind_steps(ctx: &Context<'_>, s: &Statics, trace: &mut impl Trace) {
     let (Some(gust), Some(attachment)) = (s.gust, ctx.attachment) else { return };
     let Ok(posed) = crate::posed::pose(ctx) else { return };
     let Ok([above, _]) = posed.reach else { return };
-    let tool = posed.tool(ctx, attachment, above);
+    let tool = tool_point(ctx, attachment, above);
     WindLoad::of(gust, &wind_parts(ctx, tool, above, true), trace);
 }

@@ -211,7 +211,7 @@ fn chart_text(machine: &Machine, wanted: &Wanted) -> String {
             }
             for c in part.iter().flat_map(|p| p.exterior().coords()) {
                 // Corners on the border may lie a rounding beyond reach: take them a little inside.
-                let inside = DVec2::new(c.x, c.y).lerp(DVec2::new((x0 + x1) / 2.0, (y0 + y1) / 2.0), 0.01);
+                let inside = DVec2::new(c.x, c.y).lerp(DVec2::new(f64::midpoint(x0, x1), f64::midpoint(y0, y1)), 0.01);
                 if let Some(load) = allowed(machine, attachment, wanted.support, inside) {
                     least = least.min(load);
                 }

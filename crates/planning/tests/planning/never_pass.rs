@@ -45,7 +45,7 @@ const SPOILS: [Spoil; 33] = [
     ("blade modified", |j| forks(j).blades[1].modified = true),
     ("no wind stated", |j| j.lifts[0].wind = None),
     ("stop wind above the maker's", |j| {
-        j.lifts[0].wind = Some(planning::WindInput { gust: quantity::metres_per_second(13.0) })
+        j.lifts[0].wind = Some(planning::WindInput { gust: quantity::metres_per_second(13.0) });
     }),
     ("lines not stated complete", |j| j.lines_complete = None),
     ("line of unknown voltage in reach", |j| {

@@ -163,7 +163,7 @@ fn val_delft_roof_from_the_street() {
     let files = [("west.laz", west), ("east.laz", east)];
     let mut job = HEAD.to_owned() + &ground(&["west.laz", "east.laz"], "0.05 m");
     // The table's centre of the building, and stands around it: the street is not everywhere.
-    let centre = [84853.3, 447546.2];
+    let centre = [84_853.3, 447_546.2];
     job += &landing("roof", centre, level);
     let mut known = 0;
     let turns = 24;
