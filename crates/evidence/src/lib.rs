@@ -19,5 +19,5 @@ pub use fault::{Fault, Faults, Place, Severity};
 pub use finding::{Finding, Status, Verdict};
 pub use message::{Arg, Message, TextId};
 pub use ranged::Ranged;
-pub use source::{Certainty, Source};
+pub use source::{Certainty, Reading, Source};
 pub use working::{Silent, Step, Trace, Working};

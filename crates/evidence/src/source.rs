@@ -28,6 +28,18 @@ pub enum Certainty {
     Invented,
 }
 
+/// How a published source was read.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize, schemars::JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum Reading {
+    /// In the source itself.
+    InSource,
+    /// In somebody else's restatement: shown as "second hand".
+    SecondHand,
+    /// Not read: shown as "from memory".
+    FromMemory,
+}
+
 /// The source of a rule, a formula or a value of ours.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, schemars::JsonSchema)]
 #[serde(rename_all = "kebab-case")]
@@ -36,8 +48,8 @@ pub enum Source {
     Published {
         /// Document and clause, for example "29 CFR 1926.600(a)(6)".
         citation: std::borrow::Cow<'static, str>,
-        /// False where the value was not read in the source: shown as "from memory".
-        checked: bool,
+        /// How it was read.
+        read: Reading,
     },
     /// Common practice of the trade, no single source.
     CommonPractice,
@@ -62,10 +74,14 @@ pub enum Source {
 impl Source {
     /// A published source that was read.
     pub fn read(citation: &'static str) -> Self {
-        Self::Published { citation: citation.into(), checked: true }
+        Self::Published { citation: citation.into(), read: Reading::InSource }
+    }
+    /// A published source whose value was read in somebody else's restatement, and shown so.
+    pub fn second_hand(citation: &'static str) -> Self {
+        Self::Published { citation: citation.into(), read: Reading::SecondHand }
     }
     /// A published source quoted from memory, and shown so.
     pub fn from_memory(citation: &'static str) -> Self {
-        Self::Published { citation: citation.into(), checked: false }
+        Self::Published { citation: citation.into(), read: Reading::FromMemory }
     }
 }

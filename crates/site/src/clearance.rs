@@ -56,7 +56,7 @@ pub fn planning_zone(voltage: Voltage) -> f64 {
 /// The clause of a regime.
 pub fn source(regime: Regime) -> Source {
     match regime {
-        Regime::Forks => Source::read("29 CFR 1926.600(a)(6)"),
+        Regime::Forks => Source::second_hand("29 CFR 1926.600(a)(6)"),
         Regime::HungLoad => Source::read("29 CFR 1926.1408, Table A"),
     }
 }

@@ -30,6 +30,7 @@ ui-certainty-estimated = estimated
 ui-certainty-stated = stated by a named person
 ui-certainty-invented = invented
 ui-source-published = { $citation }
+ui-source-second-hand = { $citation } (second hand)
 ui-source-from-memory = { $citation } (from memory)
 ui-source-common-practice = common practice
 ui-source-mechanics = mechanics

@@ -30,6 +30,7 @@ ui-certainty-estimated = estimado
 ui-certainty-stated = declarado por una persona con nombre
 ui-certainty-invented = inventado
 ui-source-published = { $citation }
+ui-source-second-hand = { $citation } (de segunda mano)
 ui-source-from-memory = { $citation } (de memoria)
 ui-source-common-practice = práctica habitual
 ui-source-mechanics = mecánica

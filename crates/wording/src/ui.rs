@@ -60,6 +60,8 @@ evidence::messages! {
     CERTAINTY_INVENTED = "ui-certainty-invented" [];
     /// A published source that was read.
     SOURCE_PUBLISHED = "ui-source-published" [citation];
+    /// A citation whose value was read in somebody else's restatement.
+    SOURCE_SECOND_HAND = "ui-source-second-hand" [citation];
     /// A published source quoted from memory.
     SOURCE_FROM_MEMORY = "ui-source-from-memory" [citation];
     /// Source: common practice of the trade.

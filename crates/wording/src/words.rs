@@ -1,7 +1,7 @@
 //! Words for the fixed terms of `evidence` and `quantity`.
 
 use crate::{Wording, entry, ui};
-use evidence::{Certainty, Message, Severity, Source, Status, TextId, Verdict};
+use evidence::{Certainty, Message, Reading, Severity, Source, Status, TextId, Verdict};
 use quantity::Dimension;
 
 impl Wording {
@@ -55,8 +55,12 @@ impl Wording {
     /// Where a rule, formula or value comes from. A citation quoted from memory says so in words.
     pub fn source(self, source: &Source) -> String {
         self.render(&match source {
-            Source::Published { citation, checked } => {
-                let id = if *checked { ui::SOURCE_PUBLISHED } else { ui::SOURCE_FROM_MEMORY };
+            Source::Published { citation, read } => {
+                let id = match read {
+                    Reading::InSource => ui::SOURCE_PUBLISHED,
+                    Reading::SecondHand => ui::SOURCE_SECOND_HAND,
+                    Reading::FromMemory => ui::SOURCE_FROM_MEMORY,
+                };
                 id.with("citation", citation.as_ref())
             }
             Source::CommonPractice => ui::SOURCE_COMMON_PRACTICE.message(),

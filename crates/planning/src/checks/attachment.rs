@@ -38,7 +38,7 @@ pub(crate) fn finding(ctx: &Context<'_>) -> Finding {
             .with("known", known.join(", "));
         return Finding::new("attachment", status, message)
             .remedy(text::DO_LISTED_ATTACHMENT)
-            .source(Source::read("29 CFR 1926.602(c)(1)"));
+            .source(Source::second_hand("29 CFR 1926.602(c)(1)"));
     };
     let (mass, capacity) = (ctx.load.mass_kg.high, attachment.capacity.si());
     let measured = |f: Finding| f.measured(kilograms(mass), kilograms(capacity), reserve(mass, capacity));

@@ -193,7 +193,7 @@ pub(crate) fn finding(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Fi
         let name = ctx.attachment.map_or(ctx.lift.attachment.as_str(), |a| a.name.as_str());
         return Finding::new("chart", status, text::CHART_NONE.with("attachment", name).with("support", support))
             .remedy(text::DO_OTHER_MACHINE)
-            .source(Source::read("29 CFR 1926.602(c)(1)"));
+            .source(Source::second_hand("29 CFR 1926.602(c)(1)"));
     };
     let posed = match posed {
         Ok(posed) => posed,

@@ -55,7 +55,7 @@ fn side(side: Side) -> evidence::TextId {
 /// Every finding about the blades; the capacity one always, the others where they apply.
 pub(crate) fn findings(ctx: &Context<'_>) -> Vec<Finding> {
     let Some(forks) = forks(ctx) else { return Vec::new() };
-    let iso = || Source::read("ISO 5057");
+    let iso = || Source::second_hand("ISO 5057");
     let mut out: Vec<Finding> = blade_problems(forks)
         .into_iter()
         .map(|problem| match problem {
@@ -66,7 +66,7 @@ pub(crate) fn findings(ctx: &Context<'_>) -> Vec<Finding> {
             BladeProblem::Modified(s) => {
                 Finding::new("forks", Status::Stop, text::FORKS_MODIFIED.with("side", side(s)))
                     .remedy(text::DO_NEW_FORKS)
-                    .source(Source::read("29 CFR 1926.602(c)(1)"))
+                    .source(Source::second_hand("29 CFR 1926.602(c)(1)"))
             }
             BladeProblem::WearUnknown => Finding::new("forks", Status::Condition, text::FORKS_WEAR_UNKNOWN)
                 .remedy(text::DO_MEASURE_FORKS)
