@@ -67,7 +67,7 @@ fn print_lift(lift: &LiftPlan, w: Wording, all: bool) {
         for finding in &lift.findings {
             print_finding(finding, w);
         }
-        if !lift.steps.is_empty() && lift.verdict != Verdict::NoGo {
+        if !lift.steps.is_empty() {
             line(&format!("  {}", w.text(ui::STEPS)));
             for (i, step) in lift.steps.iter().enumerate() {
                 paragraph(&w.render(step), &format!("  {}. ", i + 1), "     ");

@@ -87,7 +87,7 @@ pub struct LiftPlan {
     pub governing: usize,
     /// Every finding, in the fixed order of the checks.
     pub findings: Vec<Finding>,
-    /// What the operator does, in order, in the terms of the cab; empty unless a boom pose exists.
+    /// What the operator does, in order, in the terms of the cab; empty for a no-go.
     pub steps: Vec<Message>,
     /// Force on each wheel or pad at the end pose, most loaded first; empty where not computed.
     pub wheels: Vec<WheelForce>,

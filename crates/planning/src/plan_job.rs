@@ -4,7 +4,7 @@ use crate::check::{LiftCheck, check_lift, governing};
 use crate::checks::{chart, ground};
 use crate::plan::PLAN_SCHEMA;
 use crate::{InputLine, Job, LiftPlan, LoadSummary, Plan, PlanHead, StandSummary, scene, steps, text};
-use evidence::{Certainty, Finding, Message, Status};
+use evidence::{Certainty, Finding, Message, Status, Verdict};
 use quantity::Si;
 use sha2::{Digest, Sha256};
 
@@ -114,7 +114,11 @@ fn plan_lift(job: &Job, lift: &crate::Lift) -> LiftPlan {
         stand: posed_stand(&check, stand),
         verdict: check.verdict(),
         governing: governing(&findings),
-        steps: posed.map_or_else(Vec::new, |p| steps::steps(ctx, p)),
+        // Nobody is told how to make a lift that must not be made.
+        steps: match posed {
+            Some(p) if check.verdict() != Verdict::NoGo => steps::steps(ctx, p),
+            _ => Vec::new(),
+        },
         wheels: check.statics.as_ref().map_or_else(Vec::new, |s| ground::wheel_forces(ctx, s)),
         elevation: posed.and_then(|p| scene::elevation(&check, p)),
         chart: posed.and_then(|p| scene::chart(&check, p)),

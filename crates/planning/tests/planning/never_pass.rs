@@ -108,6 +108,7 @@ fn each_missing_or_spoilt_fact_is_no_go_and_the_safe_twin_passes() {
         let governing = lift.governing_finding().unwrap();
         assert!(governing.status >= Status::CannotTell, "{what}: {governing:?}");
         assert!(!governing.remedies.is_empty(), "{what}: says what to do: {governing:?}");
+        assert!(lift.steps.is_empty(), "{what}: nobody is told how to make it");
     }
 }
 
