@@ -112,10 +112,17 @@ test('one large drawing at a time, changed by keyboard', async ({ page }) => {
   await page.goto(`${served.address}#/lifts/${encodeURIComponent(lift.id)}`);
   await expect(page.locator('[data-drawing] svg')).toHaveCount(1);
   await page.getByRole('tab', { name: 'Side view' }).focus();
+  // On a slow connection the old drawing must not stand under the new name.
+  await page.route('**/chart.svg*', async (route) => {
+    await new Promise((resolve) => setTimeout(resolve, 1500));
+    await route.continue();
+  });
   await page.keyboard.press('ArrowRight');
   await expect(page.getByRole('tab', { name: 'Load chart' })).toBeFocused();
+  await expect(page.locator('[data-drawing] svg')).toHaveCount(0, { timeout: 1000 });
   await expect(page.locator('[data-drawing=chart] svg')).toBeVisible();
   await expect(page.locator('[data-drawing] svg')).toHaveCount(1);
+  await expect(page.locator('[data-drawing] svg')).toContainText('Load chart');
   const fit = await page.locator('[data-drawing] svg').boundingBox();
   await page.getByRole('button', { name: 'Larger' }).click();
   await expect.poll(async () => (await page.locator('[data-drawing] svg').boundingBox())?.width).toBeGreaterThan((fit?.width ?? 0) * 1.5);

@@ -16,6 +16,10 @@ test('a silent server is said, and its return too', async ({ page }) => {
   await expect(page.getByText('What you see is old and may no longer hold.', { exact: false })).toBeVisible();
   await expect(page.locator('[data-verdict]')).toContainText('Old');
   await expect(page.locator('[data-drawing] svg')).toBeVisible();
+  await page.getByRole('tab', { name: 'Load chart' }).click();
+  await expect(page.locator('[data-drawing] svg'), 'a drawing that never came is not replaced by another').toHaveCount(0);
+  await page.getByRole('tab', { name: 'Side view' }).click();
+  await expect(page.locator('[data-drawing] svg')).toContainText('Side view');
   await page.screenshot({ path: `test-results/silent-${test.info().project.name}.png` });
 
   const again = await serve(new URL(first.address).port);
