@@ -145,7 +145,7 @@ pub(crate) enum ToArg {
 #[derive(Debug, Args)]
 #[command(after_help = "\
 Example:
-  counterpoise check examples/machines/demo-7.toml --attachment forks --support tyres \\
+  counterpoise check examples/demo-job/machines/demo-7.toml --attachment forks --support tyres \\
       --load \"1200 kg\" --load-centre \"24 in\" --height \"4.5 m\" \\
       --distance \"2.1 m\" --from front-tyre-face --to load-centre
 

@@ -11,7 +11,7 @@ use quantity::{Dimension, Quantity, Si};
 use serde::{Deserialize, Serialize};
 
 pub(crate) const EXAMPLE: &str = r#"# Capacity of a load chart at one point. Nothing is interpolated.
-machine = "examples/machines/demo-7.toml"   # relative to this file
+machine = "examples/demo-job/machines/demo-7.toml"   # relative to this file
 attachment = "forks"
 support = "tyres"            # or "stabilizers"
 reach = "2.10 m"             # by the chart's own datum

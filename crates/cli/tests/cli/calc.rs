@@ -1,0 +1,79 @@
+//! Single calculations.
+
+use crate::support::{root, run, run_in};
+
+/// The whole table of the reference machine through the program: `../shared/reference-machine/tipping.csv`
+/// beside the project; left out without it, unless CI is set.
+#[test]
+fn val_r1_table_through_the_program() {
+    let Ok(table) = std::fs::read_to_string(root().join("../shared/reference-machine/tipping.csv")) else {
+        assert!(std::env::var_os("CI").is_none(), "reference data missing");
+        eprintln!("left out: needs the reference data folder beside the project");
+        return;
+    };
+    let mut rows = 0;
+    for line in table.lines().skip(1) {
+        let c: Vec<&str> = line.split(',').map(str::trim).collect();
+        let (support, rear) = match c[5] {
+            "free" => ("tyres", "free"),
+            "locked" => ("tyres", "locked"),
+            other => (other, "locked"),
+        };
+        let input = format!(
+            "machine = \"validation/machines/r1.toml\"\nattachment = \"forks\"\nboom_angle = \"{}°\"\nextension = \"{} m\"\n\
+             load = \"{} kg\"\nload_left = \"{} m\"\nload_ahead = \"0.61 m\"\nload_up = \"0.50 m\"\nsupport = \"{support}\"\n\
+             rear_axle = \"{rear}\"\ndescent = \"{}°\"\n",
+            c[1], c[2], c[3], c[4], c[6]
+        );
+        let said = run_in(&root(), &["calc", "stability", "--format", "json"], Some(&input));
+        assert_eq!(said.code, 0, "case {}: {}", c[0], said.err);
+        let json: serde_json::Value = serde_json::from_str(&said.out).unwrap();
+        let close = |key: &str, column: usize, tolerance: f64| {
+            let (got, want) = (json[key].as_f64().unwrap(), c[column].parse::<f64>().unwrap());
+            assert!((got - want).abs() < tolerance, "case {}: {key} {got}, table {want}", c[0]);
+        };
+        close("reach_m", 7, 1e-4);
+        close("lift_height_m", 8, 1e-4);
+        close("level_tipping_load_kg", 9, 0.01);
+        close("tilt_at_onset_deg", 10, 0.01);
+        assert_eq!(json["tips_over"], c[11], "case {}", c[0]);
+        rows += 1;
+    }
+    assert_eq!(rows, 16, "a reference case went missing");
+}
+
+#[test]
+fn json_in_gives_the_same_as_toml_in() {
+    let toml = run(&["calc", "stability", "--example"]).out;
+    let from_toml = run_in(&root(), &["calc", "stability", "--format", "json"], Some(&toml));
+    assert_eq!(from_toml.code, 0, "{}", from_toml.err);
+    let json = r#"{"machine": "validation/machines/r1.toml", "attachment": "forks", "boom_angle": "60 deg",
+        "extension": "3 m", "load": "3000 kg", "load_left": "0 m", "load_ahead": "0.61 m", "load_up": "0.5 m",
+        "support": "tyres", "rear_axle": "locked", "descent": "0 deg"}"#;
+    let from_json = run_in(&root(), &["calc", "stability", "--format", "json"], Some(json));
+    assert_eq!(from_json.out, from_toml.out, "{}", from_json.err);
+}
+
+#[test]
+fn wrong_inputs_are_said_all_at_once_with_their_places() {
+    let input = "machine = \"validation/machines/r1.toml\"\nattachment = \"forks\"\nboom_angle = \"60\"\nextention = \"3 m\"\n\
+                 load = \"-5 kg\"\nload_left = \"0 m\"\nload_ahead = \"0.61 m\"\nload_up = \"0.5 m\"\nsupport = \"wheels\"\n\
+                 rear_axle = \"free\"\ndescent = \"0°\"\n";
+    let said = run_in(&root(), &["calc", "stability"], Some(input));
+    assert_eq!(said.code, 1);
+    for word in ["input.toml:3", "input.toml:4", "extension", "input.toml:5", "input.toml:9", "tyres"] {
+        assert!(said.err.contains(word), "{word}:\n{}", said.err);
+    }
+}
+
+#[test]
+fn beyond_the_boom_is_refused_and_the_chart_example_runs() {
+    let far = run(&["calc", "stability", "--example"]).out.replace("3.00 m\"", "30.00 m\"");
+    let said = run_in(&root(), &["calc", "stability"], Some(&far));
+    assert_eq!(said.code, 1);
+    assert!(said.err.contains("7.00"), "names the boom's own range: {}", said.err);
+    let chart = run(&["calc", "chart", "--example"]).out;
+    let said = run_in(&root(), &["calc", "chart"], Some(&chart));
+    assert!([0, 3].contains(&said.code), "{}", said.err);
+    assert!(said.out.contains("zone"), "{}", said.out);
+}

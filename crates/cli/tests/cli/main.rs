@@ -1,0 +1,10 @@
+//! The program as people and programs use it: what it prints, writes and returns.
+#![allow(missing_docs, clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::print_stderr, reason = "tests")]
+
+mod bad_input;
+mod calc;
+mod check;
+mod jobs;
+mod outputs;
+mod schemas;
+mod support;

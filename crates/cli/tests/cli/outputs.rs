@@ -1,0 +1,52 @@
+//! `plan --out`: complete or not at all.
+
+use crate::support::{Scratch, run_in};
+use std::fs;
+
+fn names(folder: &std::path::Path) -> Vec<String> {
+    let mut out: Vec<_> =
+        fs::read_dir(folder).unwrap().map(|e| e.unwrap().file_name().to_string_lossy().into_owned()).collect();
+    out.sort();
+    out
+}
+
+#[test]
+fn plan_sheet_drawings_and_plan_are_written_together() {
+    let scratch = Scratch::with_demo("out");
+    let said = run_in(&scratch.0, &["plan", "job", "--out", "sheets/today"], None);
+    assert_eq!(said.code, 3, "{}", said.err);
+    let out = scratch.0.join("sheets/today");
+    assert_eq!(names(&out), ["drawings", "plan-sheet.pdf", "plan.json"]);
+    assert_eq!(names(&out.join("drawings")).len(), 12);
+    assert!(fs::read(out.join("plan-sheet.pdf")).unwrap().starts_with(b"%PDF"));
+    let plan: planning::Plan = serde_json::from_slice(&fs::read(out.join("plan.json")).unwrap()).unwrap();
+    assert_eq!(plan.lifts.len(), 6);
+    assert_eq!(names(&scratch.0.join("sheets")), ["today"], "no temporary folder stays");
+
+    // An earlier plan is replaced whole.
+    fs::write(out.join("drawings/stale.svg"), "old").unwrap();
+    let again = run_in(&scratch.0, &["plan", "job", "--out", "sheets/today", "--paper", "letter"], None);
+    assert_eq!(again.code, 3);
+    assert!(!out.join("drawings/stale.svg").exists());
+    assert_eq!(names(&scratch.0.join("sheets")), ["today"]);
+}
+
+#[test]
+fn a_folder_with_other_things_is_left_alone() {
+    let scratch = Scratch::with_demo("other");
+    fs::create_dir(scratch.0.join("photos")).unwrap();
+    fs::write(scratch.0.join("photos/site.txt"), "mine").unwrap();
+    let said = run_in(&scratch.0, &["plan", "job", "--out", "photos"], None);
+    assert_eq!(said.code, 1);
+    assert!(said.err.contains("photos"), "{}", said.err);
+    assert_eq!(names(&scratch.0.join("photos")), ["site.txt"]);
+}
+
+#[test]
+fn a_faulty_job_writes_nothing() {
+    let scratch = Scratch::with_demo("faulty");
+    scratch.edit("job/job.toml", "mass = \"860 kg\"", "mass = \"860\"");
+    let said = run_in(&scratch.0, &["plan", "job", "--out", "sheets"], None);
+    assert_eq!(said.code, 1);
+    assert_eq!(names(&scratch.0), ["job"]);
+}

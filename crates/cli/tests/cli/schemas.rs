@@ -1,0 +1,18 @@
+//! The published JSON Schemas are those of the program. `COUNTERPOISE_WRITE_SCHEMAS` writes them.
+
+use crate::support::{root, run};
+
+#[test]
+fn published_schemas_are_fresh() {
+    for form in ["plan", "check", "calc-chart", "calc-stability", "faults"] {
+        let said = run(&["schema", form]);
+        assert_eq!(said.code, 0, "{}", said.err);
+        let _: serde_json::Value = serde_json::from_str(&said.out).unwrap();
+        let file = root().join(format!("docs/schemas/{form}.schema.json"));
+        if std::env::var_os("COUNTERPOISE_WRITE_SCHEMAS").is_some() {
+            std::fs::write(&file, &said.out).unwrap();
+        }
+        let published = std::fs::read_to_string(&file).unwrap_or_default();
+        assert!(published == said.out, "{form}: stale; set COUNTERPOISE_WRITE_SCHEMAS and run again");
+    }
+}
