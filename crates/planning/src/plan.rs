@@ -133,13 +133,13 @@ pub struct StandSummary {
     pub slope_across: Option<Ranged>,
     /// Ground file that gave the heights.
     pub ground: Option<String>,
-    /// Boom angle at the end pose, rad.
+    /// Boom angle with the load clear above the landing, rad; the pictures show the same pose.
     pub boom_angle_rad: Option<f64>,
-    /// Extension at the end pose, m.
+    /// Extension in that pose, m.
     pub extension_m: Option<f64>,
-    /// Reach at the end pose by the chart's datum, m.
+    /// Reach in that pose by the chart's datum, m.
     pub reach_m: Option<f64>,
-    /// Height at the end pose by the chart's datum, m.
+    /// Height in that pose by the chart's datum, m.
     pub height_m: Option<f64>,
 }
 
@@ -229,7 +229,8 @@ pub struct ChartScene {
     pub load_centre_m: f64,
     /// Support state it belongs to.
     pub support: machine::SupportState,
-    /// Factor on every capacity for a load centre beyond the rated one (1: none).
+    /// Cap by the moment of a load centre beyond the rated one, as a share of the chart's greatest
+    /// capacity: what counts is `min(zone, factor × greatest)`. 1: none.
     pub capacity_factor: f64,
     /// Text for the datum: what reach is measured from and to.
     pub datum: Message,

@@ -137,9 +137,9 @@ fn posed_stand(check: &LiftCheck<'_>, mut stand: StandSummary) -> StandSummary {
             stand.slope_along = Some(f.along);
             stand.slope_across = Some(f.across);
             stand.ground = Some(f.source.clone());
-            if let Ok([_, down]) = posed.reach {
-                stand.boom_angle_rad = Some(down.angle);
-                stand.extension_m = Some(down.extension);
+            if let Ok([above, _]) = posed.reach {
+                stand.boom_angle_rad = Some(above.angle);
+                stand.extension_m = Some(above.extension);
             }
             if let (Some(chart), Ok([above, _]), Some(a)) = (chart::choose(ctx), posed.reach, ctx.attachment) {
                 let tool = crate::posed::tool_point(ctx, a, above);

@@ -80,14 +80,23 @@ pub(crate) fn elevation(check: &LiftCheck<'_>, posed: &Posed) -> Option<Elevatio
             let length = f.blades.iter().map(|b| b.length.si()).fold(0.0, f64::max);
             let carriage = Posed::carriage(tool, boom);
             let head = kinematics::head(&machine.boom, boom);
+            // From the end of the boom line down to the head pin, level to the fork face, up the
+            // face, down it to the heel and out along the blades.
+            let level = (carriage.inverse() * head).z.clamp(0.0, FACE);
             vec![
+                view.machine(boom_end(machine, boom)),
                 view.machine(head),
-                view.machine(carriage * DVec3::new(0.0, 0.0, 1.0)),
+                view.machine(carriage * DVec3::new(0.0, 0.0, level)),
+                view.machine(carriage * DVec3::new(0.0, 0.0, FACE)),
                 view.machine(tool),
                 view.machine(carriage * DVec3::new(length, 0.0, 0.0)),
             ]
         }
-        AttachmentKind::Jib(_) => vec![view.machine(kinematics::head(&machine.boom, boom)), view.machine(tool)],
+        AttachmentKind::Jib(_) => vec![
+            view.machine(boom_end(machine, boom)),
+            view.machine(kinematics::head(&machine.boom, boom)),
+            view.machine(tool),
+        ],
     };
 
     let chart = chart_check::choose(ctx);
@@ -138,6 +147,16 @@ fn load_picture(
     let outline =
         vec![corner(0.0, 0.0), corner(load.depth, 0.0), corner(load.depth, load.height), corner(0.0, load.height)];
     (outline, corner(load.centre_ahead.nominal, load.centre_up.nominal), None)
+}
+
+/// Height of the fork face in the picture, m.
+const FACE: f64 = 0.9;
+
+/// End of the boom line, machine frame, m.
+fn boom_end(machine: &machine::Machine, at: BoomPosition) -> DVec3 {
+    let (sin, cos) = libm::sincos(at.angle);
+    let p = machine.boom.foot + DVec2::new(cos, sin) * (machine.boom.head_along + at.extension);
+    DVec3::new(p.x, 0.0, p.y)
 }
 
 /// Sections of the boom from base to tip, each a little slimmer.
