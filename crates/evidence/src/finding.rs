@@ -42,6 +42,16 @@ impl From<Status> for Verdict {
     }
 }
 
+/// How demand and limit of a finding stand to each other.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, schemars::JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum Comparison {
+    /// The demand may be at most the limit: a load and a capacity.
+    AtMost,
+    /// What is there (the limit) must be at least what is required (the demand): a distance, a tilt.
+    AtLeast,
+}
+
 /// One check's result.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, schemars::JsonSchema)]
 pub struct Finding {
@@ -57,6 +67,9 @@ pub struct Finding {
     /// What it may be at most (or at least, where the message says so).
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub limit: Option<Quantity>,
+    /// How the two compare.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub comparison: Option<Comparison>,
     /// How much is left before the limit, as a share of the limit: 0 at the limit, negative beyond.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub reserve: Option<f64>,
@@ -80,6 +93,7 @@ impl Finding {
             message: message.into(),
             demand: None,
             limit: None,
+            comparison: None,
             reserve: None,
             remedies: Vec::new(),
             sources: Vec::new(),
@@ -91,8 +105,14 @@ impl Finding {
     pub fn measured(mut self, demand: impl Into<Quantity>, limit: impl Into<Quantity>, reserve: f64) -> Self {
         self.demand = Some(demand.into());
         self.limit = Some(limit.into());
+        self.comparison = Some(Comparison::AtMost);
         self.reserve = Some(reserve);
         self
+    }
+    /// With what is required at least and what is there, and the reserve between them.
+    #[must_use]
+    pub fn at_least(self, required: impl Into<Quantity>, there: impl Into<Quantity>, reserve: f64) -> Self {
+        Self { comparison: Some(Comparison::AtLeast), ..self.measured(required, there, reserve) }
     }
     /// With one more thing to do.
     #[must_use]

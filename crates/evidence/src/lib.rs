@@ -16,7 +16,7 @@ mod source;
 mod working;
 
 pub use fault::{Fault, Faults, Place, Severity};
-pub use finding::{Finding, Status, Verdict};
+pub use finding::{Comparison, Finding, Status, Verdict};
 pub use message::{Arg, Message, TextId};
 pub use ranged::Ranged;
 pub use source::{Certainty, Reading, Source};

@@ -60,7 +60,7 @@ fn blade(t: &Reader<'_>, side: &str) -> Option<Blade> {
     let length = b.si("length", D::Length, Positive);
     let new = b.si_or_none("thickness_new", D::Length, Positive);
     let now = b.si_or_none("thickness_now", D::Length, Positive);
-    let modified = b.yes_no("modified").unwrap_or(false);
+    let modified = b.yes_no("modified");
     b.done();
     if let (Some(new), Some(now)) = (new, now)
         && now > new

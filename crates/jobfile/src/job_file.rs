@@ -48,6 +48,7 @@ pub fn read_job(folder: &dyn Folder) -> Result<(Job, Faults), Faults> {
         Some(mut job) if !faults.any_error() => {
             job.inputs = document.inputs();
             job.inputs.append(&mut files.inputs);
+            job.warnings = faults.clone();
             Ok((job, faults))
         }
         _ => Err(faults),
@@ -127,6 +128,7 @@ fn job(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Job> {
         policy: policy?,
         acceptances: acceptances?,
         inputs: Vec::new(),
+        warnings: Faults::default(),
     })
 }
 

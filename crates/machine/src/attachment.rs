@@ -56,8 +56,8 @@ pub struct Blade {
     pub thickness_new: Option<Length>,
     /// Thickness at the heel as measured; `None` when not measured.
     pub thickness_now: Option<Length>,
-    /// True if welded, drilled or otherwise changed from the maker's state.
-    pub modified: bool,
+    /// True if welded, drilled or otherwise changed from the maker's state; `None`: nobody looked.
+    pub modified: Option<bool>,
 }
 
 /// A jib with a hook.

@@ -215,6 +215,26 @@ impl Chart {
         }
     }
 
+    /// Lowest capacity of the zones that the box of `point` touches, where its far side lies on the
+    /// chart. For positions passed on the way, such as a retracted boom: how much *nearer* than the
+    /// chart's own border they may lie is no question, since the boom gets no nearer.
+    pub fn read_on_the_way(&self, point: &ChartPoint) -> Reading {
+        let (low, high) = (point.low, point.high);
+        if !(low.is_finite() && high.is_finite()) {
+            return Reading::Outside;
+        }
+        if self.not_permitted.iter().any(|area| polygon_meets_box(area, low, high)) {
+            return Reading::Outside;
+        }
+        let far = DVec2::new(high.x, f64::midpoint(low.y, high.y));
+        if !self.zones.iter().any(|z| contains(&z.outline, far)) {
+            return Reading::Outside;
+        }
+        let touched = self.zones.iter().enumerate().filter(|(_, z)| polygon_meets_box(&z.outline, low, high));
+        let lowest = touched.min_by(|(_, a), (_, b)| a.capacity.value.total_cmp(&b.capacity.value));
+        lowest.map_or(Reading::Outside, |(zone, z)| Reading::Within { capacity_kg: z.capacity.value, zone })
+    }
+
     /// The greatest capacity on the chart, kg.
     pub fn greatest_kg(&self) -> f64 {
         self.zones.iter().map(|z| z.capacity.value).fold(0.0, f64::max)
@@ -258,12 +278,24 @@ fn polygon_meets_box(outline: &[DVec2], low: DVec2, high: DVec2) -> bool {
     edges(outline).any(|(a, b)| clip(a, b, low - grow, high + grow).is_some()) || contains(outline, low)
 }
 
-/// True if the segment runs through the box's inside, or, for a box shrunk to a point or line,
-/// nowhere: a point on the border is covered by the zone it bounds.
+/// True if the segment runs through the box's inside, so that some of the box is not covered. A box
+/// without width or height is a line: a segment across it cuts it, one that lies along it is its
+/// border. A single point is covered by the zone it lies in or bounds.
 fn crosses_inside(a: DVec2, b: DVec2, low: DVec2, high: DVec2) -> bool {
-    let shrink = DVec2::splat(ON_EDGE);
-    let (l, h) = (low + shrink, high - shrink);
-    l.x < h.x && l.y < h.y && clip(a, b, l, h).is_some()
+    let size = high - low;
+    let flat = |extent: f64| extent <= 2.0 * ON_EDGE;
+    if flat(size.x) && flat(size.y) {
+        return false;
+    }
+    let along = |p: f64, q: f64, at: f64| (p - at).abs() <= ON_EDGE && (q - at).abs() <= ON_EDGE;
+    if (flat(size.y) && along(a.y, b.y, low.y)) || (flat(size.x) && along(a.x, b.x, low.x)) {
+        return false;
+    }
+    let shrink = DVec2::new(
+        if flat(size.x) { 0.0 } else { ON_EDGE },
+        if flat(size.y) { 0.0 } else { ON_EDGE },
+    );
+    clip(a, b, low + shrink, high - shrink).is_some()
 }
 
 /// Parameters of the part of a segment inside a closed box (Liang–Barsky).

@@ -30,6 +30,8 @@ pub enum BladeProblem {
     Modified(Side),
     /// Wear not measured on one or both.
     WearUnknown,
+    /// Nobody stated whether one or both are unmodified.
+    ModifiedUnknown,
 }
 
 /// Problems of the blades, worst first.
@@ -37,7 +39,7 @@ pub fn blade_problems(forks: &Forks) -> Vec<BladeProblem> {
     let mut out = Vec::new();
     let mut unknown = false;
     for (side, blade) in [Side::Left, Side::Right].into_iter().zip(&forks.blades) {
-        if blade.modified {
+        if blade.modified == Some(true) {
             out.push(BladeProblem::Modified(side));
         }
         match (blade.thickness_new, blade.thickness_now) {
@@ -52,6 +54,9 @@ pub fn blade_problems(forks: &Forks) -> Vec<BladeProblem> {
     }
     if unknown {
         out.push(BladeProblem::WearUnknown);
+    }
+    if forks.blades.iter().any(|b| b.modified.is_none()) {
+        out.push(BladeProblem::ModifiedUnknown);
     }
     out
 }

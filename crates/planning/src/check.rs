@@ -18,6 +18,8 @@ pub struct LiftCheck<'a> {
     pub(crate) statics: Option<Statics>,
     pub(crate) lines: Vec<LineOutcome>,
     statuses: Vec<Status>,
+    /// Worst of the checks that place and weight can change.
+    placed: Status,
 }
 
 /// Checks one lift. Every check runs, whatever the others say.
@@ -33,34 +35,43 @@ pub fn check_lift<'a>(job: &'a Job, lift: &'a Lift) -> Option<LiftCheck<'a>> {
     };
     let lines: Vec<_> = job.lines.iter().map(|l| line::outcome(&ctx, posed.as_ref().ok(), ctx.attachment, l)).collect();
 
+    let placed = [
+        chart::status(&ctx, posed.as_ref()),
+        level.map_or(Status::CannotTell, |l| l.status(&ctx)),
+        statics.as_ref().map_or(Status::CannotTell, |s| s.factor_status(&ctx)),
+        statics.as_ref().map_or(Status::CannotTell, Statics::tilt_status),
+        posed.as_ref().map_or(Status::CannotTell, |p| approach::approach(&ctx, p).status()),
+    ];
     let mut statuses = vec![
         machine_fit::status(&ctx),
         stops::status(&ctx),
         load::status(&ctx),
         attachment::status(&ctx),
-        chart::status(&ctx, posed.as_ref()),
-        level.map_or(Status::CannotTell, |l| l.status(&ctx)),
-        statics.as_ref().map_or(Status::CannotTell, |s| s.factor_status(&ctx)),
-        statics.as_ref().map_or(Status::CannotTell, Statics::tilt_status),
         wind::status(&ctx),
         ground::status(&ctx, statics.as_ref()),
         landing::status(&ctx),
-        posed.as_ref().map_or(Status::CannotTell, |p| approach::approach(&ctx, p).status()),
         matters::status(&ctx),
     ];
+    statuses.extend(placed);
     statuses.extend(forks::status(&ctx));
     statuses.extend(rigging::status(&ctx));
     statuses.extend(lines.iter().zip(&job.lines).map(|(o, l)| o.status(&ctx, l)));
     if job.lines_complete.is_none() {
         statuses.push(Status::CannotTell);
     }
-    Some(LiftCheck { ctx, posed, statics, lines, statuses })
+    let placed = placed.into_iter().max().unwrap_or(Status::CannotTell);
+    Some(LiftCheck { ctx, posed, statics, lines, statuses, placed })
 }
 
 impl LiftCheck<'_> {
     /// The worst status of all checks decides.
     pub fn verdict(&self) -> Verdict {
         self.statuses.iter().max().map_or(Verdict::NoGo, |s| (*s).into())
+    }
+
+    /// Worst status of the checks that place and weight can change: chart, level, tipping, approach.
+    pub(crate) fn placed(&self) -> Status {
+        self.placed
     }
 
     /// Every finding, with its working, in the fixed order of the checks.

@@ -37,6 +37,8 @@ pub struct Job {
     pub policy: Policy,
     /// What named persons accepted for the whole job.
     pub acceptances: Vec<Acceptance>,
+    /// Doubtful inputs that were used all the same; printed with the plan.
+    pub warnings: evidence::Faults,
     /// Where each input came from, for the input list of the documents.
     pub inputs: Vec<crate::InputLine>,
 }
@@ -55,8 +57,10 @@ pub struct JobMachine {
 }
 
 /// Required reserves: a named policy of the job.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Policy {
+    /// Who answers for values below the usual ones.
+    pub by: Option<String>,
     /// Tilt that must remain fore and aft, as slope (0.07 = 7 %).
     pub tilt_fore_aft: f64,
     /// Tilt that must remain sideways, as slope (0.12 = 12 %).
@@ -77,6 +81,7 @@ impl Default for Policy {
     /// allowance (common practice).
     fn default() -> Self {
         Self {
+            by: None,
             tilt_fore_aft: 0.07,
             tilt_sideways: 0.12,
             load_factor: 1.33,

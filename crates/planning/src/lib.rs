@@ -12,9 +12,11 @@ mod checks;
 mod context;
 mod distance_check;
 mod job;
+mod movement;
 mod plan;
 mod plan_job;
 mod posed;
+mod remedies;
 mod scene;
 mod steps;
 pub mod text;
@@ -29,21 +31,24 @@ pub use plan::{
 pub use plan_job::{digest, plan};
 
 /// Names of the checks that a look into the chart alone does not make.
-pub fn checks_not_in_the_chart() -> [evidence::TextId; 16] {
+pub fn checks_not_in_the_chart() -> [evidence::TextId; 19] {
     [
         text::CHECK_MACHINE,
         text::CHECK_STOPS,
         text::CHECK_LOAD,
         text::CHECK_ATTACHMENT,
         text::CHECK_FORKS,
+        text::CHECK_RIGGING,
         text::CHECK_LEVEL,
         text::CHECK_LOAD_FACTOR,
         text::CHECK_TILT,
         text::CHECK_WIND,
         text::CHECK_LINE,
         text::CHECK_GROUND,
+        text::CHECK_APPROACH,
         text::CHECK_LANDING,
         text::CHECK_EDGES,
+        text::CHECK_BURIED,
         text::CHECK_OBSTACLES,
         text::CHECK_PEOPLE,
         text::CHECK_ROUTE,

@@ -131,6 +131,10 @@ pub struct StandSummary {
     pub slope_along: Option<Ranged>,
     /// Slope across, positive falling to the left... left wheel lower.
     pub slope_across: Option<Ranged>,
+    /// From the front face of the front tyres straight ahead to the near edge of the landing, m.
+    pub face_to_landing_m: f64,
+    /// How far the boom's line passes to the left of the landing's middle, m; negative: to the right.
+    pub passes_left_m: f64,
     /// Ground file that gave the heights.
     pub ground: Option<String>,
     /// Boom angle with the load clear above the landing, rad; the pictures show the same pose.
@@ -223,15 +227,14 @@ pub struct ChartScene {
     pub low: (f64, f64),
     /// Upper corner.
     pub high: (f64, f64),
-    /// Upper value of the load's mass, kg: reserve of a zone is 1 − load / capacity.
+    /// Upper value of the load's mass, kg.
     pub load_kg: f64,
     /// Rated load centre, m.
     pub load_centre_m: f64,
     /// Support state it belongs to.
     pub support: machine::SupportState,
-    /// Cap by the moment of a load centre beyond the rated one, as a share of the chart's greatest
-    /// capacity: what counts is `min(zone, factor × greatest)`. 1: none.
-    pub capacity_factor: f64,
+    /// Cap on every zone by the moment of a load centre beyond the rated one, kg.
+    pub cap_kg: Option<f64>,
     /// Text for the datum: what reach is measured from and to.
     pub datum: Message,
     /// Index of the zone that governs, where the point is within.
@@ -243,8 +246,12 @@ pub struct ChartScene {
 pub struct ChartZoneScene {
     /// Name.
     pub name: String,
-    /// Capacity, kg.
+    /// Capacity as the chart prints it, kg.
     pub capacity_kg: f64,
+    /// Capacity that counts for this load: the smaller of the zone's and the cap, kg.
+    pub counted_kg: f64,
+    /// Reserve of the load in this zone: 1 − load / counted capacity.
+    pub reserve: f64,
     /// Outline.
     pub outline: Vec<(f64, f64)>,
 }

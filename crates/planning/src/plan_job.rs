@@ -61,7 +61,7 @@ fn inputs(job: &Job) -> Vec<InputLine> {
 }
 
 fn warnings(job: &Job) -> Vec<Message> {
-    let mut out = Vec::new();
+    let mut out: Vec<Message> = job.warnings.list.iter().map(|f| f.message.clone()).collect();
     for unit in job.machines.iter().filter(|u| u.machine.invented) {
         out.push(text::WARN_INVENTED.with("name", &unit.machine.name));
     }
@@ -82,6 +82,8 @@ fn plan_lift(job: &Job, lift: &crate::Lift) -> LiftPlan {
         wheel_heights_m: [None; 4],
         slope_along: None,
         slope_across: None,
+        face_to_landing_m: 0.0,
+        passes_left_m: 0.0,
         ground: None,
         boom_angle_rad: None,
         extension_m: None,
@@ -128,6 +130,11 @@ fn plan_lift(job: &Job, lift: &crate::Lift) -> LiftPlan {
 
 fn posed_stand(check: &LiftCheck<'_>, mut stand: StandSummary) -> StandSummary {
     let ctx = &check.ctx;
+    let (sin, cos) = libm::sincos(ctx.lift.stand.heading);
+    let to_landing = ctx.landing.at - ctx.lift.stand.at;
+    let forward = geometry::DVec2::new(cos, sin);
+    stand.face_to_landing_m = to_landing.dot(forward) - ctx.landing.size.x / 2.0 - ctx.machine.front_face();
+    stand.passes_left_m = -to_landing.dot(forward.perp());
     match &check.posed {
         Err(crate::posed::NotPosed::Ground(heights)) => stand.wheel_heights_m = *heights,
         Err(crate::posed::NotPosed::Attachment) => {}
@@ -143,7 +150,8 @@ fn posed_stand(check: &LiftCheck<'_>, mut stand: StandSummary) -> StandSummary {
             }
             if let (Some(chart), Ok([above, _]), Some(a)) = (chart::choose(ctx), posed.reach, ctx.attachment) {
                 let tool = crate::posed::tool_point(ctx, a, above);
-                let at = chart::read(ctx, posed, chart, a, tool, &mut evidence::Silent).point.at;
+                let place = chart::Place { tool, on_the_way: false };
+                let at = chart::read(ctx, posed, chart, a, place, &mut evidence::Silent).point.at;
                 stand.reach_m = Some(at.x);
                 stand.height_m = Some(at.y);
             }
@@ -182,11 +190,6 @@ fn unresolved(job: &Job, lift: &crate::Lift, stand: StandSummary) -> LiftPlan {
         elevation: None,
         chart: None,
     }
-}
-
-/// Levels and slopes as angles, for the operator's indicator.
-pub(crate) fn slope_angle(slope: evidence::Ranged) -> f64 {
-    libm::atan(slope.nominal)
 }
 
 /// True where the lift asks for stabilizers.

@@ -1,6 +1,7 @@
 //! The machine on the ground with the boom where the lift needs it.
 
 use crate::context::Context;
+use crate::movement::{Movement, movement};
 use geometry::{DVec2, DVec3, Pose};
 use machine::kinematics::{self, OutOfReach};
 use machine::{Attachment, BoomPosition, SupportState};
@@ -17,6 +18,8 @@ pub(crate) struct Posed {
     pub(crate) carry: BoomPosition,
     /// Boom with the load clear above the landing, and at set-down; or why it does not get there.
     pub(crate) reach: Result<[BoomPosition; 2], OutOfReach>,
+    /// The boom's movement, where it gets there.
+    pub(crate) movement: Option<Movement>,
 }
 
 /// Why a lift cannot be posed.
@@ -88,7 +91,8 @@ pub(crate) fn pose(ctx: &Context<'_>) -> Result<Posed, NotPosed> {
     let reach = above.and_then(|a| to(target).map(|b| [a, b]));
     let limits = &ctx.machine.limits.carry;
     let carry = BoomPosition { angle: limits.angle.si(), extension: 0.0, fork_tilt };
-    Ok(Posed { footing, target, carry, reach })
+    let movement = reach.ok().map(|poses| movement(ctx, attachment, carry, poses));
+    Ok(Posed { footing, target, carry, reach, movement })
 }
 
 impl Posed {

@@ -38,7 +38,7 @@ pub(crate) fn elevation(check: &LiftCheck<'_>, posed: &Posed) -> Option<Elevatio
 
     let landing_s = (ctx.landing.at - view.at).dot(view.forward);
     let half = ctx.landing.size.x / 2.0;
-    let (from, to) = (machine.outline.rear - 3.0, (landing_s + half + 3.0).max(machine.outline.front + 4.0));
+    let (from, to) = (machine.outline.rear - 3.0, (landing_s + half + 3.0).max(machine.outline.front + 4.0).min(PICTURE));
     let steps = ((to - from) / 0.25).ceil() as usize;
     let ground = (0..=steps)
         .map(|i| {
@@ -149,6 +149,9 @@ fn load_picture(
     (outline, corner(load.centre_ahead.nominal, load.centre_up.nominal), None)
 }
 
+/// Farthest that a picture reaches ahead of the stand, m: beyond any boom, short of any map.
+const PICTURE: f64 = 60.0;
+
 /// Height of the fork face in the picture, m.
 const FACE: f64 = 0.9;
 
@@ -198,7 +201,7 @@ fn line_scenes(check: &LiftCheck<'_>, view: &View<'_>) -> Vec<LineScene> {
                 name: line.name.clone(),
                 at: view.site(at),
                 aside_m: (at.truncate() - view.at).dot(left),
-                required_m: required(ctx, line, &mut Silent),
+                required_m: required(ctx, check.posed.as_ref().ok(), line, &mut Silent),
                 nearest_m: nearest,
             })
         })
@@ -232,10 +235,15 @@ pub(crate) fn chart(check: &LiftCheck<'_>, posed: &Posed) -> Option<ChartScene> 
         zones: chart
             .zones
             .iter()
-            .map(|z| ChartZoneScene {
-                name: z.name.clone(),
-                capacity_kg: z.capacity.si(),
-                outline: z.outline.iter().map(pair).collect(),
+            .map(|z| {
+                let counted = worst.cap.map_or(z.capacity.si(), |cap| cap.min(z.capacity.si()));
+                ChartZoneScene {
+                    name: z.name.clone(),
+                    capacity_kg: z.capacity.si(),
+                    counted_kg: counted,
+                    reserve: 1.0 - ctx.load.mass_kg.high / counted,
+                    outline: z.outline.iter().map(pair).collect(),
+                }
             })
             .collect(),
         not_permitted: chart.not_permitted.iter().map(|a| a.iter().map(pair).collect()).collect(),
@@ -245,10 +253,7 @@ pub(crate) fn chart(check: &LiftCheck<'_>, posed: &Posed) -> Option<ChartScene> 
         load_kg: ctx.load.mass_kg.high,
         load_centre_m: chart.load_centre.si(),
         support: chart.support,
-        capacity_factor: match (worst.cap, chart.greatest_kg()) {
-            (Some(cap), greatest) if greatest > 0.0 => (cap / greatest).min(1.0),
-            _ => 1.0,
-        },
+        cap_kg: worst.cap,
         datum: datum_text(chart),
         zone: match worst.reading {
             Reading::Within { zone, .. } => Some(zone),

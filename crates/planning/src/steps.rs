@@ -2,27 +2,30 @@
 
 use crate::checks::{angle, metres};
 use crate::context::Context;
-use crate::plan_job::{clear, on_stabilizers, slope_angle};
+use crate::plan_job::{clear, on_stabilizers};
 use crate::posed::Posed;
 use crate::{Task, text};
 use evidence::Message;
-use quantity::Quantity;
+use quantity::{Quantity, Si};
 
 /// Drive in, level read, trial lift, raise, extend, set down, withdraw. Empty if the boom does not
 /// get there: nobody is told how to do a lift that cannot be done.
 pub(crate) fn steps(ctx: &Context<'_>, posed: &Posed) -> Vec<Message> {
-    let Ok([above, down]) = posed.reach else { return Vec::new() };
+    let (Ok([above, _]), Some(movement)) = (posed.reach, &posed.movement) else { return Vec::new() };
     let heading = geometry::heading_to_degrees(ctx.lift.stand.heading).to_radians();
     let mut out = vec![text::STEP_DRIVE_IN.with("heading", Quantity::new(heading, quantity::Dimension::Angle))];
     if on_stabilizers(ctx.lift) {
         out.push(text::STEP_STABILIZERS.message());
     }
-    let f = &posed.footing;
+    let Some(tolerance) = crate::checks::chart::choose(ctx).map(|c| c.level) else { return Vec::new() };
     out.push(
         text::STEP_READ_LEVEL
-            .with("across", angle(slope_angle(f.across).abs()))
-            .with("along", angle(slope_angle(f.along).abs())),
+            .with("across", angle(tolerance.sideways.si()))
+            .with("along", angle(tolerance.fore_aft.si())),
     );
+    if ctx.hung() {
+        out.push(text::STEP_HANG_PLUMB.message());
+    }
     let clear = metres(clear(ctx.lift, ctx.landing));
     match ctx.lift.task {
         Task::SetDown => {
@@ -30,17 +33,19 @@ pub(crate) fn steps(ctx: &Context<'_>, posed: &Posed) -> Vec<Message> {
             out.push(text::STEP_RAISE.with("angle", angle(above.angle)));
             out.push(text::STEP_EXTEND.with("extension", metres(above.extension)));
             out.push(text::STEP_SET_DOWN.with("height", clear));
-            out.push(text::STEP_WITHDRAW.message());
+            out.push(if ctx.hung() { text::STEP_UNHOOK } else { text::STEP_WITHDRAW }.message());
         }
         Task::PickUp => {
-            out.push(text::STEP_RAISE.with("angle", angle(down.angle)));
-            out.push(text::STEP_EXTEND.with("extension", metres(down.extension)));
+            out.push(text::STEP_RAISE.with("angle", angle(movement.free.angle)));
+            out.push(text::STEP_EXTEND.with("extension", metres(movement.free.extension)));
             let take = if ctx.hung() { text::STEP_HOOK_ON } else { text::STEP_ENTER_FORKS };
             out.push(take.message());
             out.push(text::STEP_TRIAL_LIFT.message());
             out.push(text::STEP_TAKE_AWAY.with("height", clear));
         }
     }
-    out.push(text::STEP_STOP_WHEN.message());
+    if let Some(gust) = crate::remedies::stop_gust(ctx.lift) {
+        out.push(text::STEP_STOP_WHEN.with("gust", Quantity::new(gust, quantity::Dimension::Speed)));
+    }
     out
 }

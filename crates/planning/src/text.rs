@@ -107,7 +107,7 @@ evidence::messages! {
     ATTACHMENT_OVERLOADED = "attachment-overloaded" [attachment, mass, capacity];
     /// Do: look at the lock.
     DO_SEE_LOCK = "do-see-lock" [];
-    /// Do: at most `mass` in one go.
+    /// Do: at most `mass` in one go, by ticket or scales (its uncertainty is counted on top).
     DO_LIGHTEN = "do-lighten" [mass];
     /// Do: an attachment of the maker's list.
     DO_LISTED_ATTACHMENT = "do-listed-attachment" [];
@@ -120,6 +120,10 @@ evidence::messages! {
     FORKS_WORN = "forks-worn" [side, wear];
     /// A blade was modified.
     FORKS_MODIFIED = "forks-modified" [side];
+    /// Nobody stated whether a blade is unmodified.
+    FORKS_MODIFIED_UNKNOWN = "forks-modified-unknown" [];
+    /// Do: look for welds, holes and bends, and state `modified = false`.
+    DO_LOOK_AT_FORKS = "do-look-at-forks" [];
     /// Wear never measured.
     FORKS_WEAR_UNKNOWN = "forks-wear-unknown" [];
     /// Load deeper than the blades are long: more than a third would hang over.
@@ -149,6 +153,8 @@ evidence::messages! {
     RIGGING_OVERLOADED = "rigging-overloaded" [force, limit];
     /// No rigging stated for a hung load.
     RIGGING_NONE = "rigging-none" [];
+    /// Sling legs more than 60° from the vertical.
+    RIGGING_ANGLE = "rigging-angle" [angle, limit];
     /// No tag lines.
     RIGGING_NO_TAG_LINES = "rigging-no-tag-lines" [];
     /// Do: stronger slings or a smaller angle.
@@ -175,6 +181,10 @@ evidence::messages! {
     CHART_WITHIN = "chart-within" [mass, capacity, zone, reach, height];
     /// Too heavy there.
     CHART_EXCEEDED = "chart-exceeded" [mass, capacity, zone, reach, height];
+    /// Too heavy on the way, with the boom in or lower: carried, raised, or level.
+    CHART_EXCEEDED_ON_THE_WAY = "chart-exceeded-on-the-way" [mass, capacity, zone, reach, height];
+    /// The chart shows nothing at a position on the way.
+    CHART_OUTSIDE_ON_THE_WAY = "chart-outside-on-the-way" [reach, height];
     /// The chart shows nothing there.
     CHART_OUTSIDE = "chart-outside" [reach, height];
     /// No chart for this attachment and support state.
@@ -193,13 +203,17 @@ evidence::messages! {
     DO_NEARER = "do-nearer" [distance];
     /// Do: a machine or support state with a chart for it.
     DO_OTHER_MACHINE = "do-other-machine" [];
-    /// Do: trial lift, watch the stability with care.
-    DO_TRIAL_LIFT = "do-trial-lift" [];
+    /// Do: maker or hirer confirms the chart for this load height in writing, or repack lower.
+    DO_ASK_MAKER_HEIGHT = "do-ask-maker-height" [];
     /// On tyres.
     SUPPORT_TYRES = "support-tyres" [];
     /// On stabilizers.
     SUPPORT_STABILIZERS = "support-stabilizers" [];
 
+    /// Working: the worst corner of the uncertain inputs, with the load: boom angle θ, extension e, gravity ĝ in the machine frame, total mass.
+    WORKING_CORNER_LOADED = "working-corner-loaded" [];
+    /// Working: the worst corner, with the load taken away and the boom still up (without load for the load factor).
+    WORKING_CORNER_UNLADEN = "working-corner-unladen" [];
     /// Load at which it would start to tip is `factor` times the load.
     LOAD_FACTOR_ENOUGH = "load-factor-enough" [factor, required, tipping];
     /// Less than required.
@@ -241,7 +255,7 @@ evidence::messages! {
 
     /// Working: legal distance by voltage.
     WORKING_LINE_LEGAL = "working-line-legal" [];
-    /// Working: distance required: the legal one (or the site's own rule d_s), plus survey error e, conductor swing w, boom flex f, operator's allowance a, stand error p.
+    /// Working: distance required: the legal one d_0 (or the site's own rule d_s), plus survey error e, conductor swing w, boom flex f, lean of the tip by the survey's error under the wheels l, operator's allowance a, stand error p.
     WORKING_LINE_REQUIRED = "working-line-required" [];
     /// Working: nearest distance of any part of machine, boom and load over the whole movement.
     WORKING_LINE_NEAREST = "working-line-nearest" [];
@@ -330,6 +344,14 @@ evidence::messages! {
     APPROACH_SQUARE = "approach-square" [offset];
     /// Points past the landing.
     APPROACH_PAST = "approach-past" [offset, allowed];
+    /// The load does not fit on the landing: `width` across and `depth` along, landing `across` and `along`.
+    APPROACH_TOO_SMALL = "approach-too-small" [width, depth, across, along];
+    /// Forks cannot be pulled straight out by the boom alone: it has `room`, they lie `length` under the load.
+    APPROACH_NO_WITHDRAWAL = "approach-no-withdrawal" [room, length];
+    /// Do: stand farther back by about `distance`, so that the boom alone can pull the forks out; never back away with the boom up.
+    DO_FARTHER = "do-farther" [distance];
+    /// Do: a larger landing, or turn the load.
+    DO_LARGER_LANDING = "do-larger-landing" [];
     /// From a direction not allowed.
     APPROACH_WRONG_SIDE = "approach-wrong-side" [angle, tolerance];
     /// No direction given: any is taken.
@@ -352,7 +374,7 @@ evidence::messages! {
 
     /// Step: seat belt, boom down, drive in.
     STEP_DRIVE_IN = "step-drive-in" [heading];
-    /// Step: level indicator before raising: expected angles, stop if more.
+    /// Step: level indicator before raising: at most the chart's tolerances to either side and fore and aft.
     STEP_READ_LEVEL = "step-read-level" [across, along];
     /// Step: stabilizers down.
     STEP_STABILIZERS = "step-stabilizers" [];
@@ -366,14 +388,18 @@ evidence::messages! {
     STEP_ENTER_FORKS = "step-enter-forks" [];
     /// Step: hook: sling, take up slack, everyone clear.
     STEP_HOOK_ON = "step-hook-on" [];
-    /// Step: with the load clear by `height`: retract; only if deck or stack is still under it, one straight move back at creep, then lower to carry before anything else.
+    /// Step: lift clear by `height`, retract until the load is off the deck or stack, lower to carry before driving; if it does not clear, set it down again where it was.
     STEP_TAKE_AWAY = "step-take-away" [height];
     /// Step: lower to set down.
     STEP_SET_DOWN = "step-set-down" [height];
     /// Step: withdraw straight, then retract, lower, only then back away.
     STEP_WITHDRAW = "step-withdraw" [];
-    /// Step: stop when.
-    STEP_STOP_WHEN = "step-stop-when" [];
+    /// Step: unhook only when the slings are slack and the load stands by itself; then retract, lower, only then drive.
+    STEP_UNHOOK = "step-unhook" [];
+    /// Step: hung load: hook plumb over the load, tag lines manned from aside, nobody under or between.
+    STEP_HANG_PLUMB = "step-hang-plumb" [];
+    /// Step: stop when gusts reach `gust`, the machine leans, the ground gives, a person comes near, sight is lost.
+    STEP_STOP_WHEN = "step-stop-when" [gust];
 
     /// Caution: maker's manual and chart in the cab govern.
     CAUTION_MANUAL = "caution-manual" [];

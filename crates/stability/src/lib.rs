@@ -18,7 +18,7 @@ mod tipping;
 pub mod wind;
 
 pub use masses::{LoadOnBoom, Masses};
-pub use reactions::{Reactions, reactions};
+pub use reactions::{Reactions, reactions, wind_on_contacts};
 pub use support::{RearAxleState, Support, TippingLine, TipsOver, tipping_lines};
 pub use tipping::{
     LEVEL, Loading, Onset, gravity_for_slopes, level_tipping_load, load_factor, onset, restoring_moment,

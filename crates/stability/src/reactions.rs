@@ -34,6 +34,31 @@ pub fn reactions(machine: &Machine, support: Support, masses: &Masses, gravity: 
     }
 }
 
+/// Greatest extra force on each contact for a unit overturning moment of the wind about the ground,
+/// from any side, 1/m: over the altitude of the support triangle from that corner (rear axle free:
+/// two front supports and the pin; the pin's share counted whole on either rear wheel, safe side).
+/// Locked: over the shorter of track and base.
+pub fn wind_on_contacts(machine: &Machine, support: Support) -> [f64; 4] {
+    let p = points(machine, support.state);
+    let flat = |q: DVec3| q.truncate();
+    let altitude = |corner: DVec2, a: DVec2, b: DVec2| {
+        let along = (b - a).normalize();
+        (corner - a).perp_dot(along).abs()
+    };
+    let (left, right, pin) = (flat(p.front[0]), flat(p.front[1]), flat(p.pin));
+    match support.rear {
+        RearAxleState::Free => {
+            let front = 1.0 / altitude(left, right, pin);
+            let rear = 1.0 / altitude(pin, left, right);
+            [front, front, rear, rear]
+        }
+        RearAxleState::Locked => {
+            let least = (2.0 * left.y.min(p.rear[0].y)).min(left.x - pin.x);
+            [1.0 / least; 4]
+        }
+    }
+}
+
 fn free(p: &crate::support::Points, masses: &Masses, gravity: DVec3) -> Reactions {
     let centre = along_gravity(masses.sprung_moment / masses.sprung, gravity);
     let [a, b] = p.front.map(|f| along_gravity(f, gravity));

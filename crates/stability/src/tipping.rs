@@ -109,10 +109,16 @@ pub fn load_factor(
     }
     let (factor, line, held, asked) = worst?;
     let tipping = held / asked;
+    line_steps(bare, &line, trace);
     trace.step(|| Step {
         title: text::STEP_RESTORING.message(),
-        formula: "M_r = g · ĝ · (u × Σm(r − P)) − M_w  (without load)".into(),
-        values: vec![("g".into(), Quantity::number(G)), ("Σm".into(), kg(bare.masses.counted(line.with_rear_axle).0))],
+        formula: "M_r = m · g · (ĝ · a) − M_w  (without load)".into(),
+        values: vec![
+            ("m".into(), kg(bare.masses.counted(line.with_rear_axle).0)),
+            ("g".into(), Quantity::number(G)),
+            ("ĝ·a".into(), Quantity::new(bare.gravity.dot(arm(&bare.masses, &line).1) / arm(&bare.masses, &line).0, Dimension::Length)),
+            ("M_w".into(), nm(bare.wind.overturning(&line))),
+        ],
         result: ("M_r".into(), nm(held)),
         source: Source::Mechanics,
     });
@@ -163,50 +169,10 @@ pub fn tilt_reserve(loading: &Loading, line: &TippingLine, trace: &mut impl Trac
     let psi = libm::asin((loading.gravity.dot(a) / size).clamp(-1.0, 1.0));
     let wind = loading.wind.overturning(line);
     let tilt = psi - libm::asin((wind / (G * size)).clamp(-1.0, 1.0));
-    trace.step(|| Step {
-        title: text::STEP_COUNTED_MASS.message(),
-        formula: "m = Σm_i".into(),
-        values: vec![("m_A".into(), kg(loading.masses.axle))],
-        result: ("m".into(), kg(mass)),
-        source: Source::Mechanics,
-    });
-    for (axis, symbol, value) in [
-        (text::AXIS_X, "x_G", loading.masses.counted(line.with_rear_axle).1.x / mass),
-        (text::AXIS_Y, "y_G", loading.masses.counted(line.with_rear_axle).1.y / mass),
-        (text::AXIS_Z, "z_G", loading.masses.counted(line.with_rear_axle).1.z / mass),
-    ] {
-        trace.step(|| Step {
-            title: text::STEP_CENTRE_OF_GRAVITY.with("axis", axis),
-            formula: "Σ(m_i · r_i) / m".into(),
-            values: vec![("m".into(), kg(mass))],
-            result: (symbol.into(), Quantity::new(value, Dimension::Length)),
-            source: Source::Mechanics,
-        });
-    }
-    trace.step(|| Step {
-        title: text::STEP_ARM.message(),
-        formula: "d = |u × (G − P)|".into(),
-        values: vec![
-            ("P_x".into(), Quantity::new(line.point.x, Dimension::Length)),
-            ("P_y".into(), Quantity::new(line.point.y, Dimension::Length)),
-            ("P_z".into(), Quantity::new(line.point.z, Dimension::Length)),
-            ("u_x".into(), Quantity::number(line.along.x)),
-            ("u_y".into(), Quantity::number(line.along.y)),
-            ("u_z".into(), Quantity::number(line.along.z)),
-        ],
-        result: ("d".into(), Quantity::new(size / mass, Dimension::Length)),
-        source: Source::Mechanics,
-    });
-    trace.step(|| Step {
-        title: text::STEP_WIND_MOMENT.message(),
-        formula: "M_w = |(u × ΣF_i(r_i − P))_xy|".into(),
-        values: vec![("ΣF".into(), Quantity::new(loading.wind.force, Dimension::Force))],
-        result: ("M_w".into(), nm(wind)),
-        source: Source::Mechanics,
-    });
+    line_steps(loading, line, trace);
     trace.step(|| Step {
         title: text::STEP_TILT.message(),
-        formula: "δ = asin(ĝ·(u × (G − P)) / d) − asin(M_w / (m · g · d))".into(),
+        formula: "δ = asin((ĝ·a) / d) − asin(M_w / (m · g · d))".into(),
         values: vec![
             ("d".into(), Quantity::new(size / mass, Dimension::Length)),
             ("m".into(), kg(mass)),
@@ -220,6 +186,57 @@ pub fn tilt_reserve(loading: &Loading, line: &TippingLine, trace: &mut impl Trac
         source: Source::Mechanics,
     });
     tilt
+}
+
+/// Mass and centre that count for a line, the line itself, the arm and the wind's moment.
+fn line_steps(loading: &Loading, line: &TippingLine, trace: &mut impl Trace) {
+    let (mass, a) = arm(&loading.masses, line);
+    let wind = loading.wind.overturning(line);
+    trace.step(|| Step {
+        title: text::STEP_COUNTED_MASS.message(),
+        formula: "m = Σm_i".into(),
+        values: vec![("m_A".into(), kg(loading.masses.axle)), ("m_rest".into(), kg(loading.masses.sprung))],
+        result: ("m".into(), kg(mass)),
+        source: Source::Mechanics,
+    });
+    let centre = loading.masses.counted(line.with_rear_axle).1 / mass;
+    for (axis, symbol, value) in
+        [(text::AXIS_X, "x_G", centre.x), (text::AXIS_Y, "y_G", centre.y), (text::AXIS_Z, "z_G", centre.z)]
+    {
+        trace.step(|| Step {
+            title: text::STEP_CENTRE_OF_GRAVITY.with("axis", axis),
+            formula: "Σ(m_i · r_i) / m".into(),
+            values: vec![("m".into(), kg(mass))],
+            result: (symbol.into(), Quantity::new(value, Dimension::Length)),
+            source: Source::Mechanics,
+        });
+    }
+    trace.step(|| Step {
+        title: text::STEP_ARM.message(),
+        formula: "a = u × (G − P),  d = |a|".into(),
+        values: vec![
+            ("P_x".into(), Quantity::new(line.point.x, Dimension::Length)),
+            ("P_y".into(), Quantity::new(line.point.y, Dimension::Length)),
+            ("P_z".into(), Quantity::new(line.point.z, Dimension::Length)),
+            ("u_x".into(), Quantity::number(line.along.x)),
+            ("u_y".into(), Quantity::number(line.along.y)),
+            ("u_z".into(), Quantity::number(line.along.z)),
+        ],
+        result: ("d".into(), Quantity::new(a.length() / mass, Dimension::Length)),
+        source: Source::Mechanics,
+    });
+    trace.step(|| Step {
+        title: text::STEP_WIND_MOMENT.message(),
+        formula: "M_w = |(u × (S − P · F))_xy|,  F = ΣF_i,  S = ΣF_i r_i".into(),
+        values: vec![
+            ("F".into(), Quantity::new(loading.wind.force, Dimension::Force)),
+            ("S_x".into(), nm(loading.wind.moment.x)),
+            ("S_y".into(), nm(loading.wind.moment.y)),
+            ("S_z".into(), nm(loading.wind.moment.z)),
+        ],
+        result: ("M_w".into(), nm(wind)),
+        source: Source::Mechanics,
+    });
 }
 
 fn kg(value: f64) -> Quantity {

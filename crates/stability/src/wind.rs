@@ -63,6 +63,8 @@ impl WindLoad {
                     ("q".into(), Quantity::new(pressure, Dimension::Pressure)),
                     ("C".into(), Quantity::number(part.factor)),
                     ("A".into(), Quantity::new(part.area, Dimension::Area)),
+                    ("x".into(), Quantity::new(part.at.x, Dimension::Length)),
+                    ("y".into(), Quantity::new(part.at.y, Dimension::Length)),
                     ("z".into(), Quantity::new(part.at.z, Dimension::Length)),
                 ],
                 result: ("F".into(), Quantity::new(force, Dimension::Force)),

@@ -369,7 +369,7 @@ do-stay-seated = Set the load down before leaving the seat.
 
 ## Load
 
-load-sound = Pallet, bands and wrap were looked at and are sound.
+load-sound = The load was looked at before lifting and is sound: pallet, bands and wrap, or slings and lifting points.
 load-not-seen = Nobody has looked at the pallet, bands and wrap yet.
 load-unsound = The pallet, bands or wrap are not sound.
 load-wrong-tool = { $attachment } does not fit this kind of load: hung loads go on a hook, standing loads on forks.
@@ -385,7 +385,7 @@ attachment-open = The lock of { $attachment } was seen open.
 attachment-not-seen = Nobody has looked at the lock of { $attachment } yet.
 attachment-overloaded = { $mass } is more than { $attachment } may carry: { $capacity }.
 do-see-lock = Close the lock and look at it from the ground before lifting.
-do-lighten = Lift at most { $mass } in one go.
+do-lighten = Lift at most { $mass } in one go, by ticket or scales.
 do-listed-attachment = Take an attachment that the maker lists for this machine.
 
 ## Fork blades
@@ -433,13 +433,10 @@ chart-outside = The chart shows nothing at reach { $reach } and height { $height
 chart-none = There is no load chart for { $attachment } { $support }.
 chart-out-of-reach = The boom does not get to reach { $reach } and height { $height }.
 chart-not-read = The load chart was not read: { $why }.
-chart-high-load = The centre of this load is { $height } above the forks. The chart was tested with { $tested }, so it does not cover this load.
-do-nearer = Stand about { $distance } nearer.
+chart-high-load = The centre of this load is { $height } above the forks, higher than the { $tested } that the chart was tested with. Tipping was computed for this height, the chart itself does not show it.
+do-nearer = Stand { $distance } nearer. Chart, level, tipping and approach pass there; look at everything else again.
 do-other-machine = Take a machine, attachment or support state that has a load chart for this.
-do-trial-lift = Make a trial lift of { $system ->
-    [us] 4 to 8 in
    *[other] 0.1 to 0.2 m
-} and watch level, tyres and load before going on.
 support-tyres = on tyres
 support-stabilizers = on stabilizers
 
@@ -527,8 +524,8 @@ do-state-matter = Have a named competent person look at it on site and state the
 
 ## Steps for the operator
 
-step-drive-in = Seat belt on, boom down and retracted. Drive in and stop at heading { $heading }.
-step-read-level = Before raising, read the level indicator. Expected: { $across } across and { $along } along. If it shows more, do not raise.
+step-drive-in = Seat belt on, boom down and retracted. Drive in and stop at heading { $heading }. Parking brake on, transmission in neutral.
+step-read-level = Before raising, read the level indicator: at most { $across } to either side and { $along } fore and aft. If it shows more, do not raise.
 step-stabilizers = Lower the stabilizers, boom still down, and read the level indicator again.
 step-trial-lift = Trial lift: raise the load { $system ->
     [us] 4 to 8 in
@@ -537,8 +534,8 @@ step-trial-lift = Trial lift: raise the load { $system ->
 step-raise = Raise the boom, still retracted, to { $angle } on the angle indicator.
 step-extend = Extend the boom to { $extension }.
 step-set-down = Lower slowly, about { $height }, and set the load down.
-step-withdraw = Free the load: pull the forks straight out, level and without driving, or unhook. Then retract, then lower, and only then back away.
-step-stop-when = Stop if the wind rises, the machine leans, the ground gives, a person comes near, or you lose sight of the load or the signaller.
+step-withdraw = Free the load: pull the forks straight out by retracting, level, without driving. Then retract, lower, and only then drive.
+step-stop-when = Stop if gusts reach { $gust }, the machine leans, the ground gives, a person comes near, or you lose sight of the load or the signaller.
 
 ## Cautions and emergency
 
@@ -721,7 +718,7 @@ working-pad-pressure = Pressure under the pad
 ## Working: overhead lines (planning)
 
 working-line-legal = Legal distance for the voltage
-working-line-required = Distance required: the legal distance or the site's own, plus survey error, swing, boom flex, operator's allowance and stand error
+working-line-required = Distance required: the legal distance or the site's own, plus survey error, swing, boom flex, lean of the tip by the survey's error under the wheels, operator's allowance and stand error
 working-line-nearest = Nearest distance of machine, boom and load over the whole movement, at least (proven)
 
 ## Faults in survey files (survey)
@@ -864,4 +861,18 @@ lift-unresolved = This lift names a machine, load or landing that the job does n
 landing-relieved = { $landing }: carries this load already and is relieved of it.
 step-enter-forks = Bring the forks in level, fully under the load, carriage against it. Nobody on the deck or stack, nobody on the far side.
 step-hook-on = Have the load slung and hooked on, take up the slack, and wait until everyone is clear.
-step-take-away = Lift clear by { $height }. Retract. Only if the deck or stack is still under the load: one straight move back at creep speed. Then lower to the carry position before anything else.
+step-take-away = Lift clear by { $height }. Retract until the load is off the deck or stack, then lower to carry. Drive only with the boom down. If it does not clear, set it down again where it was.
+chart-exceeded-on-the-way = { $mass } is more than the chart allows on the way there: { $capacity } in zone { $zone }, with the boom at reach { $reach } and height { $height }.
+chart-outside-on-the-way = On the way there the boom passes reach { $reach } and height { $height }, where the chart shows nothing.
+rigging-angle = Sling legs lean { $angle } from the vertical; at most { $limit } is allowed.
+forks-modified-unknown = Nobody has stated that the fork blades are unmodified: no welds, holes or bends.
+do-look-at-forks = Look at both blades for welds, holes and bends, and state it in the machine file.
+approach-too-small = The load does not fit on the landing: it is { $width } across and { $depth } along, the landing { $across } across and { $along } along.
+approach-no-withdrawal = The boom alone can pull the forks straight out by { $room }, but they lie { $length } under the load.
+do-farther = Stand about { $distance } farther back, so that the boom alone can pull the forks out. Never back away with the boom up.
+do-larger-landing = Use a larger landing, or turn the load.
+working-corner-loaded = Worst corner of the uncertain inputs, with load: boom, gravity in the machine's axes, total mass
+working-corner-unladen = Worst corner of the uncertain inputs, load off and boom still up: boom, gravity in the machine's axes, total mass
+do-ask-maker-height = Have the maker or hirer confirm in writing that the chart holds for this load height, or repack the load lower.
+step-unhook = Unhook only when the load stands by itself and the slings are slack. Then retract, lower, and only then drive.
+step-hang-plumb = Hook plumb over the load. Tag lines held from aside, nobody under the load or between load and structure.

@@ -369,7 +369,7 @@ do-stay-seated = Deje la carga en el suelo antes de dejar el asiento.
 
 ## Carga
 
-load-sound = El palé, los flejes y la envoltura se han mirado y están en buen estado.
+load-sound = La carga se revisó antes de levantarla y está en buen estado: palé, flejes y envoltura, o eslingas y puntos de izado.
 load-not-seen = Nadie ha mirado todavía el palé, los flejes y la envoltura.
 load-unsound = El palé, los flejes o la envoltura no están en buen estado.
 load-wrong-tool = { $attachment } no es para este tipo de carga: las cargas suspendidas van en gancho y las apoyadas, sobre horquillas.
@@ -385,7 +385,7 @@ attachment-open = Se ha visto abierto el cierre de { $attachment }.
 attachment-not-seen = Nadie ha mirado todavía el cierre de { $attachment }.
 attachment-overloaded = { $mass } es más de lo que puede llevar { $attachment }: { $capacity }.
 do-see-lock = Bloquee el cierre y mírelo desde el suelo antes de levantar.
-do-lighten = Levante como máximo { $mass } de una vez.
+do-lighten = Levante como máximo { $mass } de una vez, según albarán o báscula.
 do-listed-attachment = Tome un accesorio que el fabricante admita para esta máquina.
 
 ## Horquillas
@@ -433,13 +433,10 @@ chart-outside = La tabla no muestra nada con alcance { $reach } y altura { $heig
 chart-none = No hay tabla de cargas para { $attachment } { $support }.
 chart-out-of-reach = La pluma no llega a un alcance de { $reach } y una altura de { $height }.
 chart-not-read = No se leyó la tabla de cargas: { $why }.
-chart-high-load = El centro de esta carga está a { $height } sobre las horquillas. La tabla se ensayó con { $tested }, así que no cubre esta carga.
-do-nearer = Coloque la máquina unos { $distance } más cerca.
+chart-high-load = El centro de esta carga está a { $height } sobre las horquillas, más alto que los { $tested } con que se ensayó la tabla. El vuelco se calculó para esta altura; la tabla misma no la muestra.
+do-nearer = Colóquese { $distance } más cerca. Allí cumplen la tabla, el nivel, el vuelco y la aproximación; revise de nuevo todo lo demás.
 do-other-machine = Tome una máquina, un accesorio o un tipo de apoyo que tenga tabla de cargas para esto.
-do-trial-lift = Haga una prueba levantando { $system ->
-    [us] de 4 a 8 in
    *[other] de 0,1 a 0,2 m
-} y observe el nivel, los neumáticos y la carga antes de seguir.
 support-tyres = sobre neumáticos
 support-stabilizers = sobre estabilizadores
 
@@ -527,8 +524,8 @@ do-state-matter = Que una persona competente lo mire en la obra y declare el res
 
 ## Pasos para el operador
 
-step-drive-in = Cinturón puesto, pluma bajada y retraída. Entre y pare con rumbo { $heading }.
-step-read-level = Antes de subir, lea el indicador de nivel. Se espera: { $across } transversal y { $along } longitudinal. Si marca más, no suba.
+step-drive-in = Cinturón puesto, pluma bajada y retraída. Entre y deténgase con rumbo { $heading }. Freno de estacionamiento puesto, transmisión en punto muerto.
+step-read-level = Antes de levantar, lea el indicador de nivel: como máximo { $across } hacia cualquier lado y { $along } hacia delante o atrás. Si indica más, no levante.
 step-stabilizers = Baje los estabilizadores, con la pluma todavía bajada, y vuelva a leer el indicador de nivel.
 step-trial-lift = Prueba: levante la carga { $system ->
     [us] de 4 a 8 in
@@ -537,8 +534,8 @@ step-trial-lift = Prueba: levante la carga { $system ->
 step-raise = Suba la pluma, todavía retraída, hasta { $angle } en el indicador de ángulo.
 step-extend = Extienda la pluma hasta { $extension }.
 step-set-down = Baje despacio, unos { $height }, y deje la carga.
-step-withdraw = Libere la carga: saque las horquillas rectas y a nivel, sin mover la máquina, o desenganche. Después retraiga, después baje, y solo entonces retroceda.
-step-stop-when = Pare si aumenta el viento, si la máquina se inclina, si cede el terreno, si se acerca alguien, o si pierde de vista la carga o al señalista.
+step-withdraw = Libere la carga: saque las horquillas en línea recta retrayendo, niveladas y sin conducir. Después retraiga, baje y solo entonces conduzca.
+step-stop-when = Deténgase si las rachas llegan a { $gust }, la máquina se inclina, el terreno cede, se acerca una persona o pierde de vista la carga o al señalista.
 
 ## Precauciones y emergencia
 
@@ -721,7 +718,7 @@ working-pad-pressure = Presión bajo el apoyo
 ## Cálculo: líneas aéreas (planning)
 
 working-line-legal = Distancia legal para la tensión
-working-line-required = Distancia exigida: la legal o la propia de la obra, más error de medición, balanceo del cable, flexión de la pluma, margen del operador y error del emplazamiento
+working-line-required = Distancia exigida: la legal o la propia de la obra, más error de medición, balanceo del cable, flexión de la pluma, inclinación de la punta por el error de medición bajo las ruedas, margen del operador y error del emplazamiento
 working-line-nearest = Distancia menor de máquina, pluma y carga en todo el movimiento, como mínimo (demostrado)
 
 ## Fallos en archivos de levantamiento topográfico (survey)
@@ -864,4 +861,18 @@ lift-unresolved = Esta maniobra nombra una máquina, una carga o un lugar de des
 landing-relieved = { $landing }: ya soporta esta carga y queda libre de ella.
 step-enter-forks = Introduzca las horquillas niveladas y por completo bajo la carga, con el portahorquillas contra ella. Nadie sobre la plataforma o la pila ni al otro lado.
 step-hook-on = Haga eslingar y enganchar la carga, tense las eslingas y espere hasta que todos estén apartados.
-step-take-away = Levante la carga { $height } por encima de donde estaba. Retraiga la pluma. Solo si la plataforma o la pila sigue bajo la carga: un único movimiento recto hacia atrás, muy despacio. Después baje a la posición de transporte antes de cualquier otra cosa.
+step-take-away = Levante hasta librar { $height }. Retraiga hasta que la carga quede fuera de la plataforma o la pila y baje a la posición de transporte. Conduzca solo con la pluma bajada. Si no queda libre, vuelva a dejarla donde estaba.
+chart-exceeded-on-the-way = { $mass } es más de lo que la tabla permite en el camino: { $capacity } en la zona { $zone }, con la pluma a un alcance de { $reach } y una altura de { $height }.
+chart-outside-on-the-way = En el camino la pluma pasa por un alcance de { $reach } y una altura de { $height }, donde la tabla no muestra nada.
+rigging-angle = Los ramales de la eslinga se apartan { $angle } de la vertical; se permiten { $limit } como máximo.
+forks-modified-unknown = Nadie ha declarado que las horquillas estén sin modificar: sin soldaduras, taladros ni dobleces.
+do-look-at-forks = Mire si las dos horquillas tienen soldaduras, taladros o dobleces, y declárelo en el archivo de la máquina.
+approach-too-small = La carga no cabe en el lugar de descarga: mide { $width } de través y { $depth } a lo largo; el lugar, { $across } de través y { $along } a lo largo.
+approach-no-withdrawal = La pluma sola puede sacar las horquillas en línea recta { $room }, pero están { $length } bajo la carga.
+do-farther = Colóquese unos { $distance } más atrás, para que la pluma sola pueda sacar las horquillas. Nunca retroceda con la pluma levantada.
+do-larger-landing = Use un lugar de descarga más grande o gire la carga.
+working-corner-loaded = Peor combinación de los datos inciertos, con carga: pluma, gravedad en los ejes de la máquina, masa total
+working-corner-unladen = Peor combinación de los datos inciertos, sin carga y con la pluma aún levantada: pluma, gravedad en los ejes de la máquina, masa total
+do-ask-maker-height = Haga confirmar por escrito al fabricante o al arrendador que la tabla vale para esta altura de carga, o reempaque la carga más baja.
+step-unhook = Desenganche solo cuando la carga se sostenga por sí misma y las eslingas estén flojas. Después retraiga, baje y solo entonces conduzca.
+step-hang-plumb = Gancho a plomo sobre la carga. Cabos de guía sujetos desde un lado, nadie bajo la carga ni entre la carga y la estructura.

@@ -13,7 +13,7 @@ fn blade(capacity: f64, now: f64) -> Blade {
         length: metres(1.2),
         thickness_new: Some(metres(0.050)),
         thickness_now: Some(metres(now)),
-        modified: false,
+        modified: Some(false),
     }
 }
 
@@ -56,11 +56,13 @@ fn the_worse_blade_takes_a_half_and_the_offset_over_the_spread() {
 #[test]
 fn modified_and_unmeasured_blades_are_said() {
     let mut left = blade(2000.0, 0.05);
-    left.modified = true;
+    left.modified = Some(true);
     let mut right = blade(2000.0, 0.05);
     right.thickness_now = None;
+    right.modified = None;
     let problems = blade_problems(&forks(left, right));
-    assert_eq!(problems.len(), 2);
+    assert_eq!(problems.len(), 3);
     assert!(matches!(problems[0], BladeProblem::Modified(_)));
     assert!(matches!(problems[1], BladeProblem::WearUnknown));
+    assert!(matches!(problems[2], BladeProblem::ModifiedUnknown));
 }

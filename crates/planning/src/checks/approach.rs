@@ -3,17 +3,26 @@
 use super::{angle, metres, reserve};
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed};
-use crate::text;
+use crate::{Task, text};
 use evidence::{Finding, Source, Status};
+use geometry::DVec2;
 use quantity::{Dimension, Quantity};
+
+/// How far a pick-up may miss the load's middle, m: more would load one blade (ours).
+const PICK_UP_MISS: f64 = 0.20;
 
 /// Numbers of the approach check.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(crate) struct Approach {
-    /// Sideways miss of the landing's middle, m, positive left.
-    pub(crate) offset: f64,
-    /// Room on either side of the load on the landing, m.
+    /// Sideways miss of the landing's middle, with the stand error, m.
+    pub(crate) miss: f64,
+    /// Room on either side of the load on the landing, m; negative: it does not fit.
     pub(crate) allowed: f64,
+    /// Size of the load and of the landing, (along, across), m, where the load does not fit.
+    pub(crate) too_small: Option<(DVec2, DVec2)>,
+    /// How far the boom alone can pull the forks out, and how far they lie under the load, m, where
+    /// that is too short.
+    pub(crate) stuck: Option<(f64, f64)>,
     /// Angle off the allowed direction, rad, and its tolerance.
     pub(crate) turn: Option<(f64, f64)>,
     pub(crate) behind: bool,
@@ -32,18 +41,37 @@ pub(crate) fn approach(ctx: &Context<'_>, posed: &Posed) -> Approach {
         };
         (off.abs(), a.tolerance)
     });
+    // The load lies square to the machine: turned against the landing it takes more room. Without a
+    // stated direction the landing's smaller side counts for both.
+    let (sin, cos) = libm::sincos(turn.map_or(0.0, |(off, _)| off));
+    let (depth, width) = (ctx.load.depth, ctx.load.width);
+    let load = DVec2::new(depth * cos.abs() + width * sin.abs(), width * cos.abs() + depth * sin.abs());
+    let landing = match turn {
+        Some(_) => ctx.landing.size,
+        None => DVec2::splat(ctx.landing.size.min_element()),
+    };
+    let picks_up = ctx.lift.task == Task::PickUp;
+    let too_small = (!picks_up && (load.x > landing.x + FIT || load.y > landing.y + FIT)).then_some((load, landing));
+    let stuck = posed.movement.as_ref().map(|m| m.withdrawal).filter(|(room, length)| *room + 0.01 < *length);
     Approach {
-        offset: posed.target.y,
-        allowed: ((ctx.landing.size.y - ctx.load.width) / 2.0).max(0.0),
+        miss: posed.target.y.abs() + ctx.job.policy.stand_error,
+        allowed: if picks_up { PICK_UP_MISS } else { (landing.y - load.y) / 2.0 },
+        too_small,
+        stuck,
         turn,
         behind: posed.target.x <= ctx.machine.front.x,
     }
 }
 
+/// Sizes closer than this are the same, m.
+const FIT: f64 = 1e-6;
+
 impl Approach {
     pub(crate) fn status(&self) -> Status {
         let turned = self.turn.is_some_and(|(off, tolerance)| off > tolerance + 1e-9);
-        if self.behind || turned || self.offset.abs() > self.allowed { Status::NoGo } else { Status::Go }
+        let past = !(self.miss <= self.allowed + FIT);
+        let refused = self.behind || turned || past || self.too_small.is_some() || self.stuck.is_some();
+        if refused { Status::NoGo } else { Status::Go }
     }
 }
 
@@ -72,9 +100,24 @@ pub(crate) fn finding(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Fi
             .remedy(text::DO_TURN.with("heading", Quantity::new(asked.to_radians(), Dimension::Angle)))
             .source(practice);
     }
-    let miss = a.offset.abs();
-    if miss > a.allowed {
-        let message = text::APPROACH_PAST.with("offset", metres(miss)).with("allowed", metres(a.allowed));
+    if let Some((load, landing)) = a.too_small {
+        let message = text::APPROACH_TOO_SMALL
+            .with("width", metres(load.y))
+            .with("depth", metres(load.x))
+            .with("across", metres(landing.y))
+            .with("along", metres(landing.x));
+        return Finding::new("approach", Status::NoGo, message).remedy(text::DO_LARGER_LANDING).source(practice);
+    }
+    if let Some((room, length)) = a.stuck {
+        let message = text::APPROACH_NO_WITHDRAWAL.with("room", metres(room)).with("length", metres(length));
+        return Finding::new("approach", Status::NoGo, message)
+            .at_least(metres(length), metres(room), super::spare(length, room))
+            .remedy(text::DO_FARTHER.with("distance", metres(length - room)))
+            .source(practice);
+    }
+    let miss = a.miss;
+    if !(miss <= a.allowed + FIT) {
+        let message = text::APPROACH_PAST.with("offset", metres(miss)).with("allowed", metres(a.allowed.max(0.0)));
         return Finding::new("approach", Status::NoGo, message)
             .measured(metres(miss), metres(a.allowed), reserve(miss, a.allowed))
             .remedy(turn())

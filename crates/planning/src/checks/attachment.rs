@@ -15,11 +15,21 @@ fn lock(ctx: &Context<'_>) -> LockSeen {
         .map_or(LockSeen::NotSeen, |(_, seen)| *seen)
 }
 
+/// What the attachment carries at this load's centre, kg: its plate, less by moment beyond the load
+/// centre it is rated at.
+fn capacity(ctx: &Context<'_>, attachment: &machine::Attachment) -> f64 {
+    let rated = super::chart::rated_load_centre(attachment);
+    let centre = ctx.load.centre_ahead.high;
+    let share = if ctx.load.hanging.is_none() && rated > 0.0 && centre > rated { rated / centre } else { 1.0 };
+    // The machine's own plate holds too, whatever the attachment could carry.
+    (attachment.capacity.si() * share).min(ctx.machine.greatest_capacity.si())
+}
+
 pub(crate) fn status(ctx: &Context<'_>) -> Status {
     let Some(attachment) = ctx.attachment else { return Status::NoGo };
     if lock(ctx) == LockSeen::Open {
         Status::Stop
-    } else if ctx.load.mass_kg.high > attachment.capacity.si() {
+    } else if !(ctx.load.mass_kg.high <= capacity(ctx, attachment)) {
         Status::NoGo
     } else if lock(ctx) == LockSeen::NotSeen {
         Status::Condition
@@ -40,7 +50,7 @@ pub(crate) fn finding(ctx: &Context<'_>) -> Finding {
             .remedy(text::DO_LISTED_ATTACHMENT)
             .source(Source::second_hand("29 CFR 1926.602(c)(1)"));
     };
-    let (mass, capacity) = (ctx.load.mass_kg.high, attachment.capacity.si());
+    let (mass, capacity) = (ctx.load.mass_kg.high, capacity(ctx, attachment));
     let measured = |f: Finding| f.measured(kilograms(mass), kilograms(capacity), reserve(mass, capacity));
     let said = |id: evidence::TextId| {
         id.with("attachment", &attachment.name).with("mass", kilograms(mass)).with("capacity", kilograms(capacity))
@@ -51,7 +61,7 @@ pub(crate) fn finding(ctx: &Context<'_>) -> Finding {
                 .remedy(text::DO_SEE_LOCK)
         }
         (Status::NoGo, _) => measured(Finding::new("attachment", status, said(text::ATTACHMENT_OVERLOADED)))
-            .remedy(text::DO_LIGHTEN.with("mass", kilograms(capacity))),
+            .remedy(text::DO_LIGHTEN.with("mass", kilograms(capacity * ctx.load.mass_kg.nominal / mass))),
         (Status::Condition, _) => {
             Finding::new("attachment", status, text::ATTACHMENT_NOT_SEEN.with("attachment", &attachment.name))
                 .remedy(text::DO_SEE_LOCK)

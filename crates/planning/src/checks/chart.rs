@@ -3,11 +3,11 @@
 use super::{kilograms, metres, reserve, within};
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed, tool_point};
-use crate::text;
+use crate::{remedies, text};
 use evidence::{Finding, Silent, Source, Status, Step, Trace, Working};
 use geometry::{DVec2, DVec3};
 use machine::kinematics::OutOfReach;
-use machine::{Attachment, Chart, ChartPoint, ReachFrom, ReachTo, Reading};
+use machine::{Attachment, AttachmentKind, Chart, ChartPoint, ReachFrom, ReachTo, Reading};
 use quantity::{Quantity, Si};
 
 /// What the chart says of one pose.
@@ -19,6 +19,8 @@ pub(crate) struct ChartReading {
     pub(crate) cap: Option<f64>,
     /// Load centre beyond the rated one, m.
     pub(crate) excess: f64,
+    /// True for a position passed on the way, not at the landing.
+    pub(crate) on_the_way: bool,
 }
 
 impl ChartReading {
@@ -58,77 +60,99 @@ pub(crate) fn datum_x(ctx: &Context<'_>, chart: &Chart) -> f64 {
     }
 }
 
-/// Reads the chart for a tool point in the machine frame. The box holds the point in machine axes
-/// and in gravity axes, the stand error, the ground's accuracy, boom flex outward, and the excess
-/// of the load centre.
+/// Where a chart is read: a tool point in the machine frame, at the landing or on the way to it.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Place {
+    pub(crate) tool: DVec3,
+    pub(crate) on_the_way: bool,
+}
+
+/// Reads the chart. The box holds the point in machine axes and in gravity axes, the stand error,
+/// the ground's accuracy at the machine and, by the pitch it may cause, at the load, boom flex
+/// outward, and the excess of the load centre.
 pub(crate) fn read(
     ctx: &Context<'_>,
     posed: &Posed,
     chart: &Chart,
     attachment: &Attachment,
-    tool: DVec3,
+    place: Place,
     trace: &mut impl Trace,
 ) -> ChartReading {
     let datum = DVec3::new(datum_x(ctx, chart), 0.0, 0.0);
     let ahead = measured_ahead(chart);
     let tilt = -libm::atan(posed.footing.along.nominal);
-    let point = tool + DVec3::new(ahead * libm::cos(tilt), 0.0, ahead * libm::sin(tilt)) - datum;
+    let point = place.tool + DVec3::new(ahead * libm::cos(tilt), 0.0, ahead * libm::sin(tilt)) - datum;
     let in_machine = DVec2::new(point.x, point.z);
     // Gravity axes: the same vector from the datum on the ground, turned level.
     let turned = posed.footing.site_from_machine.turn(point);
     let (s, c) = libm::sincos(ctx.lift.stand.heading);
     let by_gravity = DVec2::new(turned.x * c + turned.y * s, turned.z);
     let hung = ctx.load.hanging.is_some();
-    let excess = if hung { 0.0 } else { (ctx.load.centre_ahead.high - chart.load_centre.si()).max(0.0) };
-    let error = ctx.job.policy.stand_error;
-    let low = in_machine.min(by_gravity) - DVec2::new(error, posed.footing.accuracy);
-    let high = in_machine.max(by_gravity) + DVec2::new(error + ctx.machine.boom.flex + excess, posed.footing.accuracy);
-    let point = ChartPoint { at: by_gravity, low, high };
-    let reading = chart.read(&point);
-    let rated = chart.load_centre.si();
-    let cap = (excess > 0.0).then(|| attachment.capacity.si() * rated / ctx.load.centre_ahead.high);
+    let centre = ctx.load.centre_ahead.high;
+    let excess = if hung { 0.0 } else { (centre - chart.load_centre.si()).max(0.0) };
+    let (error, flex, accuracy) = (ctx.job.policy.stand_error, ctx.machine.boom.flex, posed.footing.accuracy);
+    let pitch = (posed.footing.along.high - posed.footing.along.low) / 2.0;
+    let out = DVec2::new(error + pitch * by_gravity.y.abs(), accuracy + pitch * by_gravity.x.abs());
+    let (nearest, farthest) = (in_machine.min(by_gravity), in_machine.max(by_gravity));
+    let point = ChartPoint {
+        at: by_gravity,
+        low: nearest - out,
+        high: farthest + out + DVec2::new(flex + excess, 0.0),
+    };
+    let reading = if place.on_the_way { chart.read_on_the_way(&point) } else { chart.read(&point) };
+    let rated = rated_load_centre(attachment);
+    let cap = (!hung && centre > rated).then(|| attachment.capacity.si() * rated / centre);
 
     let input = || Source::Input { place: format!("{} chart", ctx.machine.id), certainty: chart.certainty };
     trace.step(|| Step {
         title: machine::text::STEP_REACH.message(),
-        formula: "r = x_P − x_D".into(),
+        formula: "r = max(r_m, r_g),  r_m = x_P − x_D".into(),
         values: vec![
+            ("x_P".into(), metres(in_machine.x + datum.x)),
             ("x_D".into(), metres(datum.x)),
-            ("z_P".into(), metres(by_gravity.y)),
-            ("r_machine axes".into(), metres(in_machine.x)),
-            ("z_machine axes".into(), metres(in_machine.y)),
+            ("r_m".into(), metres(in_machine.x)),
+            ("z_m".into(), metres(in_machine.y)),
+            ("r_g".into(), metres(by_gravity.x)),
+            ("z_g".into(), metres(by_gravity.y)),
         ],
-        result: ("r".into(), metres(by_gravity.x)),
+        result: ("r".into(), metres(farthest.x)),
         source: Source::Mechanics,
     });
     if excess > 0.0 {
         trace.step(|| Step {
             title: machine::text::STEP_EXCESS_REACH.message(),
             formula: "Δr = c − c₀".into(),
-            values: vec![("c".into(), metres(ctx.load.centre_ahead.high)), ("c₀".into(), metres(rated))],
+            values: vec![("c".into(), metres(centre)), ("c₀".into(), metres(chart.load_centre.si()))],
             result: ("Δr".into(), metres(excess)),
             source: Source::CommonPractice,
         });
     }
     trace.step(|| Step {
         title: machine::text::STEP_BOX.message(),
-        formula: "r_max = r + e + f + Δr".into(),
+        formula: "r_max = r + e + p·z_g + f + Δr".into(),
         values: vec![
+            ("r".into(), metres(farthest.x)),
             ("e".into(), metres(error)),
-            ("f".into(), metres(ctx.machine.boom.flex)),
+            ("p".into(), Quantity::number(pitch)),
+            ("f".into(), metres(flex)),
             ("Δr".into(), metres(excess)),
-            ("r_min".into(), metres(low.x)),
-            ("z_min".into(), metres(low.y)),
-            ("z_max".into(), metres(high.y)),
+            ("r_min".into(), metres(point.low.x)),
+            ("z_min".into(), metres(point.low.y)),
+            ("z_max".into(), metres(point.high.y)),
         ],
-        result: ("r_max".into(), metres(high.x)),
+        result: ("r_max".into(), metres(point.high.x)),
         source: Source::CommonPractice,
     });
     if let Reading::Within { capacity_kg, zone } = reading {
         trace.step(|| Step {
             title: machine::text::STEP_CAPACITY.with("zone", &chart.zones[zone].name),
             formula: "C = min C_zone in [r_min, r_max] × [z_min, z_max]".into(),
-            values: vec![("r_max".into(), metres(high.x)), ("z_max".into(), metres(high.y))],
+            values: vec![
+                ("r_min".into(), metres(point.low.x)),
+                ("r_max".into(), metres(point.high.x)),
+                ("z_min".into(), metres(point.low.y)),
+                ("z_max".into(), metres(point.high.y)),
+            ],
             result: ("C".into(), kilograms(capacity_kg)),
             source: input(),
         });
@@ -136,27 +160,47 @@ pub(crate) fn read(
     if let Some(cap) = cap {
         trace.step(|| Step {
             title: machine::text::STEP_MOMENT_CAP.message(),
-            formula: "C_m = C_a · c₀ / c".into(),
+            formula: "C_m = C_a · c_a / c".into(),
             values: vec![
                 ("C_a".into(), Quantity::from(attachment.capacity)),
-                ("c₀".into(), metres(rated)),
-                ("c".into(), metres(ctx.load.centre_ahead.high)),
+                ("c_a".into(), metres(rated)),
+                ("c".into(), metres(centre)),
             ],
             result: ("C_m".into(), kilograms(cap)),
             source: Source::Mechanics,
         });
     }
-    ChartReading { point, reading, cap, excess }
+    ChartReading { point, reading, cap, excess, on_the_way: place.on_the_way }
 }
 
-/// The reading of the worse of the two poses (clear above the landing, and set down).
-pub(crate) fn worst(ctx: &Context<'_>, posed: &Posed, chart: &Chart) -> Option<ChartReading> {
-    let attachment = ctx.attachment?;
+/// Load centre that the attachment's own plate is rated at, m; 0 for a hook.
+pub(crate) fn rated_load_centre(attachment: &Attachment) -> f64 {
+    match &attachment.kind {
+        AttachmentKind::Forks(f) => f.rated_load_centre.si(),
+        AttachmentKind::Jib(_) => 0.0,
+    }
+}
+
+/// Everywhere the chart is read for a lift: clear above the landing, set down, and on the way.
+fn places(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment) -> Option<Vec<Place>> {
     let poses = posed.reach.ok()?;
-    poses
-        .iter()
-        .map(|b| read(ctx, posed, chart, attachment, tool_point(ctx, attachment, *b), &mut Silent))
-        .min_by(|a, b| a.capacity().unwrap_or(-1.0).total_cmp(&b.capacity().unwrap_or(-1.0)))
+    let movement = posed.movement.as_ref()?;
+    let place = |boom, on_the_way| Place { tool: tool_point(ctx, attachment, boom), on_the_way };
+    let at_landing = poses.iter().map(|b| place(*b, false));
+    Some(at_landing.chain(movement.on_the_way.iter().map(|b| place(*b, true))).collect())
+}
+
+/// The worst reading over the movement.
+pub(crate) fn worst(ctx: &Context<'_>, posed: &Posed, chart: &Chart) -> Option<ChartReading> {
+    worst_place(ctx, posed, chart).map(|(_, reading)| reading)
+}
+
+fn worst_place(ctx: &Context<'_>, posed: &Posed, chart: &Chart) -> Option<(Place, ChartReading)> {
+    let attachment = ctx.attachment?;
+    places(ctx, posed, attachment)?
+        .into_iter()
+        .map(|p| (p, read(ctx, posed, chart, attachment, p, &mut Silent)))
+        .min_by(|(_, a), (_, b)| a.capacity().unwrap_or(-1.0).total_cmp(&b.capacity().unwrap_or(-1.0)))
 }
 
 pub(crate) fn status(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Status {
@@ -207,28 +251,19 @@ pub(crate) fn finding(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Fi
     if let Err(out) = posed.reach {
         return out_of_reach(ctx, posed, chart, out).source(input);
     }
-    let (Some(worst), Some(attachment)) = (worst(ctx, posed, chart), ctx.attachment) else {
+    let (Some((place, worst)), Some(attachment)) = (worst_place(ctx, posed, chart), ctx.attachment) else {
         let why = text::CHART_NOT_READ.with("why", text::WHY_NO_ATTACHMENT);
         return Finding::new("chart", Status::CannotTell, why).source(input);
     };
     let mut working = Working::default();
-    if let Ok(poses) = posed.reach {
-        // The pose that gave the worst reading, again, now with its steps.
-        for boom in poses {
-            let mut steps = Working::default();
-            let tool = tool_point(ctx, attachment, boom);
-            if read(ctx, posed, chart, attachment, tool, &mut steps) == worst {
-                working = steps;
-                break;
-            }
-        }
-    }
+    read(ctx, posed, chart, attachment, place, &mut working);
     let at = worst.point.at;
     let mass = ctx.load.mass_kg.high;
     let (Some(capacity), Reading::Within { zone, .. }) = (worst.capacity(), worst.reading) else {
-        let message = text::CHART_OUTSIDE.with("reach", metres(at.x)).with("height", metres(at.y));
+        let id = if worst.on_the_way { text::CHART_OUTSIDE_ON_THE_WAY } else { text::CHART_OUTSIDE };
+        let message = id.with("reach", metres(at.x)).with("height", metres(at.y));
         return Finding::new("chart", status, message)
-            .remedy(nearer(ctx, posed, chart, attachment).unwrap_or_else(|| text::DO_OTHER_MACHINE.message()))
+            .remedy(nearer(ctx).unwrap_or_else(|| text::DO_OTHER_MACHINE.message()))
             .source(input)
             .working(working);
     };
@@ -252,18 +287,30 @@ pub(crate) fn finding(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Fi
             let message = text::CHART_HIGH_LOAD
                 .with("height", metres(ctx.load.centre_up.high))
                 .with("tested", metres(tested_height(chart)));
-            Finding::new("chart", status, message).remedy(text::DO_TRIAL_LIFT)
+            Finding::new("chart", status, message).remedy(text::DO_ASK_MAKER_HEIGHT)
         }
         _ => {
-            let f = Finding::new("chart", status, said(text::CHART_EXCEEDED))
-                .remedy(text::DO_LIGHTEN.with("mass", kilograms(capacity)));
-            match nearer(ctx, posed, chart, attachment) {
-                Some(message) => f.remedy(message),
-                None => f.remedy(text::DO_OTHER_MACHINE),
+            let id = if worst.on_the_way { text::CHART_EXCEEDED_ON_THE_WAY } else { text::CHART_EXCEEDED };
+            let mut f = Finding::new("chart", status, said(id));
+            let cures = [remedies::lighter(ctx).map(|m| text::DO_LIGHTEN.with("mass", kilograms(m))), nearer(ctx)];
+            let mut any = false;
+            for cure in cures.into_iter().flatten() {
+                f = f.remedy(cure);
+                any = true;
             }
+            if any { f } else { f.remedy(text::DO_OTHER_MACHINE) }
         }
     };
-    finding.measured(kilograms(mass), kilograms(capacity), reserve(mass, capacity)).source(input).working(working)
+    let mut finding = finding.measured(kilograms(mass), kilograms(capacity), reserve(mass, capacity));
+    if status == Status::Condition {
+        // The chart does not cover this load's height: no reserve is to be read from it.
+        finding.reserve = None;
+    }
+    finding.source(input).working(working)
+}
+
+fn nearer(ctx: &Context<'_>) -> Option<evidence::Message> {
+    remedies::nearer(ctx).map(|d| text::DO_NEARER.with("distance", metres(d)))
 }
 
 fn out_of_reach(ctx: &Context<'_>, posed: &Posed, chart: &Chart, out: OutOfReach) -> Finding {
@@ -279,27 +326,4 @@ fn out_of_reach(ctx: &Context<'_>, posed: &Posed, chart: &Chart, out: OutOfReach
     } else {
         finding.remedy(text::DO_OTHER_MACHINE)
     }
-}
-
-/// How far nearer the machine would have to stand for the chart to allow the load, searched in
-/// steps of 5 cm up to the boom's whole reach; `None` if nowhere.
-fn nearer(ctx: &Context<'_>, posed: &Posed, chart: &Chart, attachment: &Attachment) -> Option<evidence::Message> {
-    const STEP: f64 = 0.05;
-    let poses = posed.reach.ok()?;
-    let tools = poses.map(|b| tool_point(ctx, attachment, b));
-    let steps = (1..).map(|i| f64::from(i) * STEP).take_while(|d| *d < tools[0].x);
-    for distance in steps {
-        let fits = tools.iter().all(|tool| {
-            let nearer = *tool - DVec3::X * distance;
-            let plane = DVec2::new(nearer.x, nearer.z);
-            machine::kinematics::position_for(&ctx.machine.boom, attachment, plane, poses[0].fork_tilt).is_ok()
-                && read(ctx, posed, chart, attachment, nearer, &mut Silent)
-                    .capacity()
-                    .is_some_and(|c| ctx.load.mass_kg.high <= c)
-        });
-        if fits {
-            return Some(text::DO_NEARER.with("distance", metres(distance)));
-        }
-    }
-    None
 }

@@ -35,7 +35,7 @@ pub(crate) fn status(ctx: &Context<'_>) -> Option<Status> {
         worst = worst.max(match problem {
             BladeProblem::Worn(..) => Status::NoGo,
             BladeProblem::Modified(_) => Status::Stop,
-            BladeProblem::WearUnknown => Status::Condition,
+            BladeProblem::WearUnknown | BladeProblem::ModifiedUnknown => Status::Condition,
         });
     }
     if ctx.load.hanging.is_some() {
@@ -66,6 +66,11 @@ pub(crate) fn findings(ctx: &Context<'_>) -> Vec<Finding> {
             BladeProblem::Modified(s) => {
                 Finding::new("forks", Status::Stop, text::FORKS_MODIFIED.with("side", side(s)))
                     .remedy(text::DO_NEW_FORKS)
+                    .source(Source::second_hand("29 CFR 1926.602(c)(1)"))
+            }
+            BladeProblem::ModifiedUnknown => {
+                Finding::new("forks", Status::Condition, text::FORKS_MODIFIED_UNKNOWN)
+                    .remedy(text::DO_LOOK_AT_FORKS)
                     .source(Source::second_hand("29 CFR 1926.602(c)(1)"))
             }
             BladeProblem::WearUnknown => Finding::new("forks", Status::Condition, text::FORKS_WEAR_UNKNOWN)
@@ -107,7 +112,7 @@ pub(crate) fn findings(ctx: &Context<'_>) -> Vec<Finding> {
         .source(Source::CommonPractice)
         .working(working);
     if status != Status::Go {
-        finding = finding.remedy(text::DO_LIGHTEN.with("mass", kilograms(capacity)));
+        finding = finding.remedy(text::DO_LIGHTEN.with("mass", kilograms(capacity * ctx.load.mass_kg.nominal / mass)));
     }
     out.push(finding);
     out

@@ -25,7 +25,7 @@ fn worst(slope: Ranged) -> f64 {
 
 /// `None` where there is no chart, so no tolerance.
 pub(crate) fn level(ctx: &Context<'_>, posed: &Posed) -> Option<Level> {
-    let chart = ctx.machine.charts_for(&ctx.lift.attachment, ctx.lift.support).next()?;
+    let chart = super::chart::choose(ctx)?;
     Some(Level {
         roll: worst(posed.footing.across),
         pitch: worst(posed.footing.along),

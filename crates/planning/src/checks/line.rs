@@ -7,7 +7,7 @@ use crate::posed::{NotPosed, Posed, tool_point, why_not};
 use crate::text;
 use evidence::{Finding, Message, Source, Status, Step, Trace, Working};
 use geometry::{DVec2, DVec3, Segment, Solid, distance_segment_solid};
-use machine::{Attachment, BoomPosition};
+use machine::Attachment;
 use quantity::Si;
 use site::PowerLine;
 use site::clearance::{self, Regime};
@@ -39,14 +39,20 @@ pub(crate) enum LineOutcome {
 }
 
 /// Distance required from every part: legal or site rule, and everything that may be wrong.
-pub(crate) fn required(ctx: &Context<'_>, line: &PowerLine, trace: &mut impl Trace) -> Option<f64> {
+pub(crate) fn required(
+    ctx: &Context<'_>,
+    posed: Option<&Posed>,
+    line: &PowerLine,
+    trace: &mut impl Trace,
+) -> Option<f64> {
     let voltage = line.voltage?;
     let regime = regime(ctx);
     let legal = clearance::required(voltage, regime)?;
     let policy = &ctx.job.policy;
     let base = legal.max(policy.line_site_rule);
     let (error, swing, flex) = (line.survey_error.si(), line.swing.si(), ctx.machine.boom.flex);
-    let total = base + error + swing + flex + policy.line_allowance + policy.stand_error;
+    let lean = lean_error(ctx, posed);
+    let total = base + error + swing + flex + lean + policy.line_allowance + policy.stand_error;
     trace.step(|| Step {
         title: text::WORKING_LINE_LEGAL.message(),
         formula: match regime {
@@ -59,13 +65,14 @@ pub(crate) fn required(ctx: &Context<'_>, line: &PowerLine, trace: &mut impl Tra
     });
     trace.step(|| Step {
         title: text::WORKING_LINE_REQUIRED.message(),
-        formula: "d = max(d_0, d_s) + e + w + f + a + p".into(),
+        formula: "d = max(d_0, d_s) + e + w + f + l + a + p".into(),
         values: vec![
             ("d_0".into(), metres(legal)),
             ("d_s".into(), metres(policy.line_site_rule)),
             ("e".into(), metres(error)),
             ("w".into(), metres(swing)),
             ("f".into(), metres(flex)),
+            ("l".into(), metres(lean)),
             ("a".into(), metres(policy.line_allowance)),
             ("p".into(), metres(policy.stand_error)),
         ],
@@ -73,6 +80,14 @@ pub(crate) fn required(ctx: &Context<'_>, line: &PowerLine, trace: &mut impl Tra
         source: Source::CommonPractice,
     });
     Some(total)
+}
+
+/// How far the survey's error under the wheels may lean the boom's tip over, m.
+fn lean_error(ctx: &Context<'_>, posed: Option<&Posed>) -> f64 {
+    posed.map_or(0.0, |p| {
+        let half = |r: evidence::Ranged| (r.high - r.low) / 2.0;
+        libm::hypot(half(p.footing.along), half(p.footing.across)) * boom_radius(ctx)
+    })
 }
 
 fn regime(ctx: &Context<'_>) -> Regime {
@@ -89,8 +104,8 @@ pub(crate) fn outcome(
         return LineOutcome::Dead;
     }
     let aside = plan_distance(ctx, line);
-    // Every part stays inside this radius about the foot of the boom, whatever the boom does.
-    let radius = reach_radius(ctx);
+    // Every part stays inside this radius about the stand, whatever the boom does.
+    let radius = plan_radius(ctx);
     let extra = line.survey_error.si() + line.swing.si() + ctx.job.policy.line_allowance + ctx.job.policy.stand_error;
     let far = ctx.job.policy.line_site_rule.max(FAR) + extra;
     if aside.is_finite() && aside - radius > far {
@@ -102,7 +117,7 @@ pub(crate) fn outcome(
     if line.spans.is_empty() {
         return LineOutcome::NoHeight;
     }
-    let Some(required) = required(ctx, line, &mut evidence::Silent) else { return LineOutcome::AboveTable };
+    let Some(required) = required(ctx, posed, line, &mut evidence::Silent) else { return LineOutcome::AboveTable };
     let (Some(posed), Some(attachment)) = (posed, attachment) else { return LineOutcome::NotChecked };
     match nearest(ctx, posed, attachment, line, required) {
         Some((distance, at)) => LineOutcome::Measured { distance, required, at },
@@ -129,8 +144,13 @@ impl LineOutcome {
     }
 }
 
+/// True if a hung load needs the further actions of the crane rule: the machine, worked anywhere up
+/// to its greatest radius, could come within the zone, with everything that may be wrong.
 fn in_planning_zone(ctx: &Context<'_>, line: &PowerLine, distance: f64) -> bool {
-    regime(ctx) == Regime::HungLoad && line.voltage.is_some_and(|v| distance <= clearance::planning_zone(v))
+    let Some(voltage) = line.voltage.filter(|_| regime(ctx) == Regime::HungLoad) else { return false };
+    let errors = line.survey_error.si() + line.swing.si() + ctx.machine.boom.flex + ctx.job.policy.stand_error;
+    let zone = clearance::planning_zone(voltage) + errors;
+    distance <= zone || plan_distance(ctx, line) - plan_radius(ctx) <= zone
 }
 
 /// Distance in plan from the stand to the line's course, m; infinite without any course.
@@ -143,29 +163,33 @@ fn plan_distance(ctx: &Context<'_>, line: &PowerLine) -> f64 {
     spans.chain(course).map(|s| geometry::distance_segment_segment(&here, &s)).fold(f64::INFINITY, f64::min)
 }
 
-/// Greatest distance in plan of any part from the middle of the front axle, m.
-fn reach_radius(ctx: &Context<'_>) -> f64 {
+/// Greatest distance of any moving part from the boom's foot pin, m, whatever the boom does.
+fn boom_radius(ctx: &Context<'_>) -> f64 {
     let b = &ctx.machine.boom;
-    let o = &ctx.machine.outline;
+    let load = ctx.load;
     let tool = ctx.attachment.map_or(DVec2::ZERO, Attachment::tool_point);
-    let load = libm::hypot(ctx.load.depth, ctx.load.width);
-    let boom = b.foot.x.abs() + libm::hypot(b.head_along + b.extension_max.si(), b.head_below) + tool.length() + load;
-    boom.max(libm::hypot(o.rear.abs().max(o.front), o.half_width)) + b.flex + b.depth
+    let most = |r: evidence::Ranged| r.low.abs().max(r.high.abs());
+    // Beyond the tool point: the load in any turn about its hook, or ahead of and above the forks.
+    let beyond = match &load.hanging {
+        Some(h) => {
+            let across =
+                libm::hypot(load.depth / 2.0 + most(load.centre_ahead), load.width / 2.0 + most(load.centre_left));
+            libm::hypot(across, h.drop + load.height)
+        }
+        None => DVec3::new(load.depth.max(BLADE), load.width.max(BLADE), load.height.max(BLADE)).length(),
+    };
+    libm::hypot(b.head_along + b.extension_max.si(), b.head_below) + tool.length() + beyond + b.flex + b.depth
 }
 
-/// The movement from carry to landing: raise retracted, extend, lower to set down; and back the
-/// same way. `t` runs from 0 to 3.
-fn position(posed: &Posed, t: f64) -> Option<BoomPosition> {
-    let [above, down] = posed.reach.ok()?;
-    let mix = |a: f64, b: f64, t: f64| a + (b - a) * t;
-    let position = |angle, extension| BoomPosition { angle, extension, fork_tilt: posed.carry.fork_tilt };
-    Some(if t <= 1.0 {
-        position(mix(posed.carry.angle, above.angle, t), mix(posed.carry.extension, 0.0, t))
-    } else if t <= 2.0 {
-        position(above.angle, mix(0.0, above.extension, t - 1.0))
-    } else {
-        position(mix(above.angle, down.angle, t - 2.0), mix(above.extension, down.extension, t - 2.0))
-    })
+/// No blade, backrest or carriage is larger than this, m; longer loads count by their own size.
+const BLADE: f64 = 2.5;
+
+/// Greatest distance in plan of any part from the middle of the front axle, m. The foot pin lies
+/// behind it and the boom never points backward.
+fn plan_radius(ctx: &Context<'_>) -> f64 {
+    let o = &ctx.machine.outline;
+    let forward = ctx.machine.boom.foot.x + boom_radius(ctx);
+    forward.max(libm::hypot(o.rear.abs().max(o.front.abs()), o.half_width))
 }
 
 /// Nearest distance over the movement and where on the line: a proven lower bound, exact to
@@ -184,7 +208,7 @@ fn nearest(
 ) -> Option<(f64, DVec3)> {
     let site_from_machine = posed.footing.site_from_machine;
     let foot = site_from_machine * DVec3::new(ctx.machine.boom.foot.x, 0.0, ctx.machine.boom.foot.y);
-    let radius = reach_radius(ctx) + ctx.load.height + ctx.load.hanging.as_ref().map_or(0.0, |h| h.drop);
+    let radius = boom_radius(ctx);
     let here = Segment { a: foot, b: foot };
     let mut chords: Vec<(f64, Segment)> = line
         .spans
@@ -203,33 +227,31 @@ fn nearest(
     for solid in standing(ctx) {
         best.take(&solid.moved(site_from_machine), &chords, f64::INFINITY);
     }
-    let at = |t: f64, best: &mut Least| -> Option<f64> {
-        let boom = position(posed, t)?;
-        let tool = tool_point(ctx, attachment, boom);
-        let mut least = f64::INFINITY;
-        for solid in moving(ctx, tool, boom) {
-            least = least.min(best.take(&solid.moved(site_from_machine), &chords, least));
-        }
-        Some(least)
-    };
-    let ends = [0.0, 1.0, 2.0, 3.0];
-    let mut found = [0.0; 4];
-    for (slot, t) in found.iter_mut().zip(ends) {
-        *slot = at(t, &mut best)?;
-    }
+    let movement = posed.movement.as_ref()?;
     let slack = |best: &Least| RESOLUTION.max((best.distance - required) * 0.2);
-    let mut stack: Vec<(f64, f64, f64, f64)> = (0..3).map(|i| (ends[i], found[i], ends[i + 1], found[i + 1])).collect();
-    let mut proven = best.distance;
-    while let Some((t0, d0, t1, d1)) = stack.pop() {
-        let bound = (d0 + d1 - travel(posed, t0, t1, radius)?) / 2.0;
-        if bound >= best.distance - slack(&best) || t1 - t0 < 1e-9 {
-            proven = proven.min(bound);
-            continue;
+    let mut proven = f64::INFINITY;
+    for leg in &movement.legs {
+        let at = |t: f64, best: &mut Least| -> Option<f64> {
+            let boom = leg.at(ctx, attachment, t)?;
+            let tool = tool_point(ctx, attachment, boom);
+            let mut least = f64::INFINITY;
+            for solid in moving(ctx, posed, tool, boom) {
+                least = least.min(best.take(&solid.moved(site_from_machine), &chords, least));
+            }
+            Some(least)
+        };
+        let mut stack = vec![(0.0, at(0.0, &mut best)?, 1.0, at(1.0, &mut best)?)];
+        while let Some((t0, d0, t1, d1)) = stack.pop() {
+            let bound = (d0 + d1 - leg.travel(t0, t1, radius)) / 2.0;
+            if bound >= best.distance - slack(&best) || t1 - t0 < 1e-9 {
+                proven = proven.min(bound);
+                continue;
+            }
+            let middle = f64::midpoint(t0, t1);
+            let d = at(middle, &mut best)?;
+            stack.push((t0, d0, middle, d));
+            stack.push((middle, d, t1, d1));
         }
-        let middle = f64::midpoint(t0, t1);
-        let d = at(middle, &mut best)?;
-        stack.push((t0, d0, middle, d));
-        stack.push((middle, d, t1, d1));
     }
     Some((proven.min(best.distance).max(0.0), best.at))
 }
@@ -257,12 +279,6 @@ impl Least {
         }
         least
     }
-}
-
-/// Farthest that any point may move between two poses of the movement, m.
-fn travel(posed: &Posed, t0: f64, t1: f64, radius: f64) -> Option<f64> {
-    let (a, b) = (position(posed, t0)?, position(posed, t1)?);
-    Some((a.angle - b.angle).abs() * radius + (a.extension - b.extension).abs())
 }
 
 fn midpoint(s: &Segment) -> DVec3 {
@@ -315,7 +331,7 @@ pub(crate) fn finding(
         }
         LineOutcome::Measured { distance, required: needed, .. } => {
             let mut working = Working::default();
-            required(ctx, line, &mut working);
+            required(ctx, posed.ok(), line, &mut working);
             working.step(|| Step {
                 title: text::WORKING_LINE_NEAREST.message(),
                 formula: "d_min = min over movement, parts and spans".into(),
@@ -335,7 +351,7 @@ pub(crate) fn finding(
                 _ => Finding::new("line", status, said(text::LINE_NEAR))
                     .remedy(text::DO_LINE_AWAY.with("distance", metres(needed - distance))),
             };
-            f.measured(metres(needed), metres(distance), spare(needed, distance)).source(rule).working(working)
+            f.at_least(metres(needed), metres(distance), spare(needed, distance)).source(rule).working(working)
         }
     }
 }

@@ -3,7 +3,7 @@
 use crate::context::Context;
 use crate::posed::Posed;
 use geometry::{Capsule, DVec3, OrientedBox, Pose, Segment, Solid};
-use machine::{BoomPosition, kinematics};
+use machine::{AttachmentKind, BoomPosition, kinematics};
 use stability::wind::{Part, SHAPE_FACTOR};
 
 /// Parts that stand still while the boom moves: frame and cab.
@@ -21,35 +21,70 @@ pub(crate) fn standing(ctx: &Context<'_>) -> [Solid; 2] {
     [upright(o.rear, o.front, 0.0, o.frame_top), upright(o.cab.0, o.cab.1, o.frame_top, o.cab_top)]
 }
 
-/// Parts that move with the boom: boom, carriage with tool, load.
-pub(crate) fn moving(ctx: &Context<'_>, tool: DVec3, boom: BoomPosition) -> [Solid; 3] {
-    let head = kinematics::head(&ctx.machine.boom, boom);
-    let foot = DVec3::new(ctx.machine.boom.foot.x, 0.0, ctx.machine.boom.foot.y);
-    let radius = ctx.machine.boom.depth;
-    [
-        Solid::Capsule(Capsule { axis: Segment { a: foot, b: head }, radius }),
-        Solid::Capsule(Capsule { axis: Segment { a: head, b: tool }, radius }),
-        load_solid(ctx, tool, boom),
-    ]
+/// Height of a load backrest or carriage above the forks, m (48 in; common practice).
+const BACKREST: f64 = 1.22;
+/// Half the width of a carriage at least, m (common practice).
+const CARRIAGE_HALF: f64 = 0.65;
+
+/// Parts that move with the boom: boom, head, carriage, load with blades.
+pub(crate) fn moving(ctx: &Context<'_>, posed: &Posed, tool: DVec3, boom: BoomPosition) -> [Solid; 4] {
+    let b = &ctx.machine.boom;
+    let foot = DVec3::new(b.foot.x, 0.0, b.foot.y);
+    let (sin, cos) = libm::sincos(boom.angle);
+    let end = foot + DVec3::new(cos, 0.0, sin) * (b.head_along + boom.extension);
+    let head = kinematics::head(b, boom);
+    // A square section of that depth lies within 0.71 of it from the boom line.
+    let radius = b.depth * core::f64::consts::FRAC_1_SQRT_2;
+    let capsule = |a, b| Solid::Capsule(Capsule { axis: Segment { a, b }, radius });
+    [capsule(foot, end), capsule(end, head), carriage_solid(ctx, tool, head, boom, radius), load_solid(ctx, posed, tool, boom)]
 }
 
-fn load_solid(ctx: &Context<'_>, tool: DVec3, boom: BoomPosition) -> Solid {
+/// Carriage and backrest at the fork face, or the jib from head to hook.
+fn carriage_solid(ctx: &Context<'_>, tool: DVec3, head: DVec3, boom: BoomPosition, radius: f64) -> Solid {
+    match ctx.attachment.map(|a| &a.kind) {
+        Some(AttachmentKind::Forks(f)) => {
+            let carriage = Posed::carriage(tool, boom);
+            let back = (carriage.inverse() * head).x.min(-0.1);
+            let half = DVec3::new(-back / 2.0, CARRIAGE_HALF.max(f.spread / 2.0 + 0.1), (BACKREST + 0.1) / 2.0);
+            let centre = DVec3::new(back / 2.0, 0.0, (BACKREST - 0.1) / 2.0);
+            Solid::Box(OrientedBox {
+                outer_from_box: Pose { rotation: carriage.rotation, translation: carriage * centre },
+                half,
+            })
+        }
+        Some(AttachmentKind::Jib(_)) | None => {
+            Solid::Capsule(Capsule { axis: Segment { a: head, b: tool }, radius })
+        }
+    }
+}
+
+fn load_solid(ctx: &Context<'_>, posed: &Posed, tool: DVec3, boom: BoomPosition) -> Solid {
     let load = ctx.load;
     if let Some(h) = &load.hanging {
-        // From the hook down to the load's underside; the radius holds the load in any turn.
-        let bottom = tool - DVec3::Z * (h.drop + load.height);
-        Solid::Capsule(Capsule {
-            axis: Segment { a: tool, b: bottom },
-            radius: 0.5 * libm::hypot(load.depth, load.width),
-        })
-    } else {
-        let carriage = Posed::carriage(tool, boom);
-        let centre = DVec3::new(load.depth / 2.0, 0.0, load.height / 2.0);
-        Solid::Box(OrientedBox {
-            outer_from_box: Pose { rotation: carriage.rotation, translation: carriage * centre },
-            half: DVec3::new(load.depth, load.width, load.height) / 2.0,
-        })
+        // By gravity from the hook down to the load's underside; the radius holds the load in any
+        // turn about its hook, wherever its centre of gravity is.
+        let down = posed.footing.site_from_machine.inverse().turn(DVec3::NEG_Z);
+        let most = |r: evidence::Ranged| r.low.abs().max(r.high.abs());
+        let radius = libm::hypot(
+            load.depth / 2.0 + most(load.centre_ahead),
+            load.width / 2.0 + most(load.centre_left),
+        );
+        let bottom = tool + down * (h.drop + load.height);
+        return Solid::Capsule(Capsule { axis: Segment { a: tool, b: bottom }, radius });
     }
+    let carriage = Posed::carriage(tool, boom);
+    let (blades, spread) = match ctx.attachment.map(|a| &a.kind) {
+        Some(AttachmentKind::Forks(f)) => {
+            (f.blades.iter().map(|b| b.length.value).fold(0.0, f64::max), f.spread + 0.2)
+        }
+        _ => (0.0, 0.0),
+    };
+    let size = DVec3::new(load.depth.max(blades), load.width.max(spread), load.height + 0.1);
+    let centre = DVec3::new(size.x / 2.0, 0.0, size.z / 2.0 - 0.1);
+    Solid::Box(OrientedBox {
+        outer_from_box: Pose { rotation: carriage.rotation, translation: carriage * centre },
+        half: size / 2.0,
+    })
 }
 
 /// What the wind sees, each part with its larger area.

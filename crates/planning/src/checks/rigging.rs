@@ -27,6 +27,9 @@ pub(crate) fn leg_mass(mass: f64, hanging: &Hanging, trace: &mut impl Trace) -> 
     leg
 }
 
+/// Sling legs lean at most this far from the vertical, rad (60°; common practice).
+const STEEPEST: f64 = core::f64::consts::FRAC_PI_3;
+
 /// `None` where nothing hangs.
 pub(crate) fn status(ctx: &Context<'_>) -> Option<Status> {
     if !ctx.hung() {
@@ -34,7 +37,7 @@ pub(crate) fn status(ctx: &Context<'_>) -> Option<Status> {
     }
     let Some(hanging) = &ctx.load.hanging else { return Some(Status::CannotTell) };
     let leg = leg_mass(ctx.load.mass_kg.high, hanging, &mut Silent);
-    let carried = within(leg, hanging.leg_limit.si());
+    let carried = within(leg, hanging.leg_limit.si()).max(within(hanging.leg_angle.si(), STEEPEST + 1e-9));
     Some(if hanging.tag_lines { carried } else { carried.max(Status::Condition) })
 }
 
@@ -62,6 +65,16 @@ pub(crate) fn findings(ctx: &Context<'_>) -> Vec<Finding> {
         finding = finding.remedy(text::DO_STRONGER_SLINGS);
     }
     let mut out = vec![finding];
+    let lean = hanging.leg_angle.si();
+    if within(lean, STEEPEST + 1e-9) != Status::Go {
+        let message = text::RIGGING_ANGLE.with("angle", super::angle(lean)).with("limit", super::angle(STEEPEST));
+        out.push(
+            Finding::new("rigging", within(lean, STEEPEST + 1e-9), message)
+                .measured(super::angle(lean), super::angle(STEEPEST), reserve(lean, STEEPEST))
+                .remedy(text::DO_STRONGER_SLINGS)
+                .source(Source::CommonPractice),
+        );
+    }
     if !hanging.tag_lines {
         out.push(
             Finding::new("rigging", Status::Condition, text::RIGGING_NO_TAG_LINES)

@@ -8,9 +8,9 @@ use super::{NEAR, angle, spare};
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed, tool_point, why_not};
 use crate::text;
-use evidence::{Finding, Message, Silent, Source, Status, Trace, Working};
-use geometry::DVec3;
-use machine::{Attachment, BoomPosition};
+use evidence::{Finding, Message, Silent, Source, Status, Step, Trace, Working};
+use geometry::{DVec2, DVec3};
+use machine::{Attachment, BoomPosition, kinematics};
 use quantity::{Quantity, Si};
 use stability::wind::WindLoad;
 use stability::{
@@ -23,19 +23,26 @@ use stability::{
 pub(crate) struct Statics {
     /// Smallest load factor with its line; `None`: no load tips it.
     pub(crate) factor: Option<(f64, TipsOver)>,
-    factor_corner: Option<(Loading, LoadOnBoom)>,
-    /// Smallest ratio of remaining to required tilt.
+    factor_corner: Option<(Corner, LoadOnBoom)>,
+    /// Remaining and required tilt of the line with the smallest ratio of the two, rad.
     pub(crate) tilt: f64,
     pub(crate) tilt_required: f64,
     pub(crate) over: TipsOver,
-    tilt_corner: Loading,
+    tilt_corner: Corner,
     tilt_line: TippingLine,
-    /// Greatest force on each contact, N.
+    /// Greatest force on each contact, N, the wind's share included.
     pub(crate) force: [f64; 4],
-    /// Smallest force on each contact, N.
-    pub(crate) least: [f64; 4],
     /// Gust used, m/s; `None`: none stated, so no wind in the numbers.
-    pub(crate) gust: Option<f64>,
+    gust: Option<f64>,
+}
+
+/// One corner of the uncertain inputs, with what its working needs.
+#[derive(Debug, Clone, Copy)]
+struct Corner {
+    loading: Loading,
+    boom: BoomPosition,
+    /// Load on the boom, or taken away.
+    loaded: bool,
 }
 
 /// Statics credit neither lock nor levelling.
@@ -61,14 +68,44 @@ fn load_at(ctx: &Context<'_>, tool: DVec3, boom: BoomPosition, ahead: f64, left:
     carriage * DVec3::new(ahead, left, ctx.load.centre_up.high)
 }
 
+/// A boom position to be tried, with the load's offset along the forks, m.
+#[derive(Debug, Clone, Copy)]
+struct Tried {
+    boom: BoomPosition,
+    ahead: f64,
+}
+
+/// Every position tried: clear above the landing and set down, each as planned with the nearest
+/// centre, and farther out by stand error and flex with the farthest; and the positions on the way
+/// with flex. Where the boom has no extension left for the error, the load is moved instead.
+fn tried(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment) -> Option<Vec<Tried>> {
+    let poses = posed.reach.ok()?;
+    let movement = posed.movement.as_ref()?;
+    let (low, high) = if ctx.load.hanging.is_some() {
+        (0.0, 0.0)
+    } else {
+        (ctx.load.centre_ahead.low, ctx.load.centre_ahead.high)
+    };
+    let flex = ctx.machine.boom.flex;
+    let out = flex + ctx.job.policy.stand_error;
+    let mut all = Vec::with_capacity(8);
+    for boom in poses {
+        all.push(Tried { boom, ahead: low });
+        let tool = tool_point(ctx, attachment, boom);
+        let farther = DVec2::new(tool.x + out, tool.z);
+        all.push(match kinematics::position_for(&ctx.machine.boom, attachment, farther, boom.fork_tilt) {
+            Ok(boom) => Tried { boom, ahead: high },
+            Err(_) => Tried { boom, ahead: high + out },
+        });
+    }
+    all.extend(movement.on_the_way.iter().map(|boom| Tried { boom: *boom, ahead: high + flex }));
+    Some(all)
+}
+
 /// `None` if the boom does not get there.
 pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment) -> Option<Statics> {
-    let poses = posed.reach.ok()?;
     let lines = tipping_lines(ctx.machine, support(ctx));
     let load = ctx.load;
-    let flex = ctx.machine.boom.flex;
-    let aheads =
-        if load.hanging.is_some() { [0.0, flex] } else { [load.centre_ahead.low, load.centre_ahead.high + flex] };
     let (along, across) = (posed.footing.along, posed.footing.across);
     let attitudes = [
         gravity_for_slopes(along.low, across.low),
@@ -77,33 +114,43 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
         gravity_for_slopes(along.high, across.high),
     ];
     let gust = ctx.lift.wind.map(|w| w.gust.si());
-    let wind = |tool: DVec3, boom: BoomPosition, with_load: bool| {
-        gust.map_or(WindLoad::NONE, |v| WindLoad::of(v, &wind_parts(ctx, tool, boom, with_load), &mut Silent))
-    };
     let mut search = Search::new(ctx, lines, gust);
-    for boom in poses {
+    let mut wind_moment = 0.0_f64;
+    for Tried { boom, ahead } in tried(ctx, posed, attachment)? {
         let bare = Masses::of(ctx.machine, attachment, boom);
         let tool = tool_point(ctx, attachment, boom);
-        let (with_load, without) = (wind(tool, boom, true), wind(tool, boom, false));
+        let (with_load, without) = (wind(ctx, gust, boom, true), wind(ctx, gust, boom, false));
+        wind_moment = wind_moment.max(with_load.moment.z);
+        let corner = |masses, gravity, wind, loaded| Corner { loading: Loading { masses, gravity, wind }, boom, loaded };
         // The load is also taken away: set down, boom still up.
         for gravity in attitudes {
-            search.take(Loading { masses: bare, gravity, wind: without });
+            search.take(corner(bare, gravity, without, false));
         }
-        for ahead in aheads {
-            for left in [load.centre_left.low, load.centre_left.high] {
-                let at = load_at(ctx, tool, boom, ahead, left);
-                let heaviest = LoadOnBoom { mass: load.mass_kg.high, at };
-                for gravity in attitudes {
-                    search.take(Loading { masses: bare.with(heaviest), gravity, wind: with_load });
-                    let lightest = LoadOnBoom { mass: load.mass_kg.low, at };
-                    search.take(Loading { masses: bare.with(lightest), gravity, wind: with_load });
-                    // The factor goes with one over the mass: the heaviest is the worst.
-                    search.factor(Loading { masses: bare, gravity, wind: with_load }, heaviest);
-                }
+        for left in [load.centre_left.low, load.centre_left.high] {
+            let at = load_at(ctx, tool, boom, ahead, left);
+            let heaviest = LoadOnBoom { mass: load.mass_kg.high, at };
+            let lightest = LoadOnBoom { mass: load.mass_kg.low, at };
+            for gravity in attitudes {
+                search.take(corner(bare.with(heaviest), gravity, with_load, true));
+                search.take(corner(bare.with(lightest), gravity, with_load, true));
+                // The factor goes with one over the mass: the heaviest is the worst.
+                search.factor(corner(bare, gravity, with_load, true), heaviest);
             }
         }
     }
-    search.found
+    let mut found = search.found?;
+    // Wind presses on the lee contacts besides; its greatest share on any of them, from any side.
+    let share = stability::wind_on_contacts(ctx.machine, support(ctx));
+    for (force, share) in found.force.iter_mut().zip(share) {
+        *force += wind_moment * share;
+    }
+    Some(found)
+}
+
+fn wind(ctx: &Context<'_>, gust: Option<f64>, boom: BoomPosition, with_load: bool) -> WindLoad {
+    let (Some(gust), Some(attachment)) = (gust, ctx.attachment) else { return WindLoad::NONE };
+    let tool = tool_point(ctx, attachment, boom);
+    WindLoad::of(gust, &wind_parts(ctx, tool, boom, with_load), &mut Silent)
 }
 
 /// Keeps the worst of all corners.
@@ -124,7 +171,7 @@ impl<'c, 'a> Search<'c, 'a> {
         Self { ctx, lines, required, threshold: [f64::INFINITY; 4], gust, found: None }
     }
 
-    fn found(&mut self, loading: Loading) -> &mut Statics {
+    fn found(&mut self, corner: Corner) -> &mut Statics {
         let (gust, line) = (self.gust, self.lines[0]);
         self.found.get_or_insert(Statics {
             factor: None,
@@ -132,27 +179,26 @@ impl<'c, 'a> Search<'c, 'a> {
             tilt: f64::INFINITY,
             tilt_required: 1.0,
             over: TipsOver::Front,
-            tilt_corner: loading,
+            tilt_corner: corner,
             tilt_line: line,
             force: [f64::NEG_INFINITY; 4],
-            least: [f64::INFINITY; 4],
             gust,
         })
     }
 
-    fn take(&mut self, loading: Loading) {
+    fn take(&mut self, corner: Corner) {
+        let loading = &corner.loading;
         for i in 0..4 {
             // Proven not to be worse: no arcsine needed. A comparison with NaN goes on to the full one.
-            if stability::sine_of_tilt_at_least(&loading, &self.lines[i]) >= self.threshold[i] {
+            if stability::sine_of_tilt_at_least(loading, &self.lines[i]) >= self.threshold[i] {
                 continue;
             }
             let (line, needed) = (self.lines[i], self.required[i]);
-            let tilt = tilt_reserve(&loading, &line, &mut Silent);
-            let s = self.found(loading);
+            let tilt = tilt_reserve(loading, &line, &mut Silent);
+            let s = self.found(corner);
             // A tilt that is not a number must never pass: it becomes the worst and stays it.
             if tilt.is_nan() || tilt / needed < s.tilt / s.tilt_required {
-                (s.tilt, s.tilt_required, s.over, s.tilt_corner, s.tilt_line) =
-                    (tilt, needed, line.over, loading, line);
+                (s.tilt, s.tilt_required, s.over, s.tilt_corner, s.tilt_line) = (tilt, needed, line.over, corner, line);
                 let ratio = tilt / needed;
                 for k in 0..4 {
                     self.threshold[k] = libm::sin((ratio * self.required[k]).clamp(-1.5, 1.5));
@@ -160,16 +206,15 @@ impl<'c, 'a> Search<'c, 'a> {
             }
         }
         let r = reactions(self.ctx.machine, support(self.ctx), &loading.masses, loading.gravity);
-        let s = self.found(loading);
+        let s = self.found(corner);
         for i in 0..4 {
             s.force[i] = s.force[i].max(r.force[i]);
-            s.least[i] = s.least[i].min(r.force[i]);
         }
     }
 
-    fn factor(&mut self, at_rest: Loading, load: LoadOnBoom) {
+    fn factor(&mut self, at_rest: Corner, load: LoadOnBoom) {
         let lines = self.lines;
-        let Some(f) = load_factor(&at_rest, load, &lines, &mut Silent) else { return };
+        let Some(f) = load_factor(&at_rest.loading, load, &lines, &mut Silent) else { return };
         let s = self.found(at_rest);
         if f.0.is_nan() || s.factor.is_none_or(|(worst, _)| f.0 < worst) {
             s.factor = Some(f);
@@ -228,15 +273,15 @@ pub(crate) fn factor_finding(ctx: &Context<'_>, s: &Statics) -> Finding {
         return Finding::new("load-factor", status, message).source(Source::CommonPractice);
     };
     let mut working = Working::default();
-    wind_steps(ctx, s, &mut working);
-    load_factor(&at_rest, load, &tipping_lines(ctx.machine, support(ctx)), &mut working);
+    corner_steps(ctx, s.gust, &at_rest, &mut working);
+    load_factor(&at_rest.loading, load, &tipping_lines(ctx.machine, support(ctx)), &mut working);
     let id = if factor < required { text::LOAD_FACTOR_SHORT } else { text::LOAD_FACTOR_ENOUGH };
     let message = id
         .with("factor", Quantity::number(factor))
         .with("required", Quantity::number(required))
         .with("tipping", super::kilograms(factor * load.mass));
     let mut finding = Finding::new("load-factor", status, message)
-        .measured(Quantity::number(required), Quantity::number(factor), spare(required, factor))
+        .at_least(Quantity::number(required), Quantity::number(factor), spare(required, factor))
         .source(Source::CommonPractice)
         .working(working);
     if status != Status::Go {
@@ -248,8 +293,8 @@ pub(crate) fn factor_finding(ctx: &Context<'_>, s: &Statics) -> Finding {
 pub(crate) fn tilt_finding(ctx: &Context<'_>, s: &Statics) -> Finding {
     let status = s.tilt_status();
     let mut working = Working::default();
-    wind_steps(ctx, s, &mut working);
-    tilt_reserve(&s.tilt_corner, &s.tilt_line, &mut working);
+    corner_steps(ctx, s.gust, &s.tilt_corner, &mut working);
+    tilt_reserve(&s.tilt_corner.loading, &s.tilt_line, &mut working);
     let said = |id: evidence::TextId| {
         id.with("tilt", angle(s.tilt)).with("required", angle(s.tilt_required)).with("side", side(s.over))
     };
@@ -261,19 +306,31 @@ pub(crate) fn tilt_finding(ctx: &Context<'_>, s: &Statics) -> Finding {
         said(text::TILT_ENOUGH)
     };
     let mut finding = Finding::new("tilt", status, message)
-        .measured(angle(s.tilt_required), angle(s.tilt), spare(s.tilt_required, s.tilt))
+        .at_least(angle(s.tilt_required), angle(s.tilt), spare(s.tilt_required, s.tilt))
         .source(Source::from_memory("ISO 22915-14 (kind of test; low confidence)"))
         .working(working);
     if status != Status::Go {
-        finding = finding.remedy(text::DO_LESS_REACH).remedy(text::DO_LEVEL_STAND);
+        finding = finding.remedy(text::DO_LESS_REACH);
     }
     finding
 }
 
-fn wind_steps(ctx: &Context<'_>, s: &Statics, trace: &mut impl Trace) {
-    let (Some(gust), Some(attachment)) = (s.gust, ctx.attachment) else { return };
-    let Ok(posed) = crate::posed::pose(ctx) else { return };
-    let Ok([above, _]) = posed.reach else { return };
-    let tool = tool_point(ctx, attachment, above);
-    WindLoad::of(gust, &wind_parts(ctx, tool, above, true), trace);
+/// Which corner it is, and the wind on it part by part.
+fn corner_steps(ctx: &Context<'_>, gust: Option<f64>, corner: &Corner, trace: &mut impl Trace) {
+    trace.step(|| Step {
+        title: if corner.loaded { text::WORKING_CORNER_LOADED } else { text::WORKING_CORNER_UNLADEN }.message(),
+        formula: "ĝ = (−i_along, i_across, −1) / |…|".into(),
+        values: vec![
+            ("θ".into(), angle(corner.boom.angle)),
+            ("e".into(), super::metres(corner.boom.extension)),
+            ("ĝ_x".into(), Quantity::number(corner.loading.gravity.x)),
+            ("ĝ_y".into(), Quantity::number(corner.loading.gravity.y)),
+            ("ĝ_z".into(), Quantity::number(corner.loading.gravity.z)),
+        ],
+        result: ("Σm".into(), super::kilograms(corner.loading.masses.total())),
+        source: Source::Mechanics,
+    });
+    let (Some(gust), Some(attachment)) = (gust, ctx.attachment) else { return };
+    let tool = tool_point(ctx, attachment, corner.boom);
+    WindLoad::of(gust, &wind_parts(ctx, tool, corner.boom, corner.loaded), trace);
 }

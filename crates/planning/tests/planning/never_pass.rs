@@ -42,7 +42,7 @@ const SPOILS: [Spoil; 33] = [
     ("no chart for the support state", |j| j.machines[0].machine.charts.retain(|c| c.support != j.lifts[0].support)),
     ("no charts at all", |j| j.machines[0].machine.charts.clear()),
     ("blade worn", |j| forks(j).blades[0].thickness_now = Some(quantity::metres(0.04))),
-    ("blade modified", |j| forks(j).blades[1].modified = true),
+    ("blade modified", |j| forks(j).blades[1].modified = Some(true)),
     ("no wind stated", |j| j.lifts[0].wind = None),
     ("stop wind above the maker's", |j| {
         j.lifts[0].wind = Some(planning::WindInput { gust: quantity::metres_per_second(13.0) });

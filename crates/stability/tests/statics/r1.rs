@@ -20,7 +20,7 @@ pub(crate) fn r1() -> Machine {
         length: metres(1.2),
         thickness_new: None,
         thickness_now: None,
-        modified: false,
+        modified: Some(false),
     };
     let forks = Attachment {
         id: "forks".into(),

@@ -1,0 +1,131 @@
+//! The movement of the boom, leg by leg, as the operator's steps tell it.
+//!
+//! Setting down: raise retracted, extend, lower to set down, pull the forks straight out, retract,
+//! lower to carry. Picking up: the same the other way round. A hook is unhooked instead of pulled out.
+
+use crate::Task;
+use crate::context::Context;
+use crate::posed::tool_point;
+use geometry::{DVec2, DVec3};
+use machine::{Attachment, AttachmentKind, BoomPosition, kinematics};
+use quantity::Si;
+
+/// A boom movement in order.
+#[derive(Debug, Clone)]
+pub(crate) struct Movement {
+    pub(crate) legs: Vec<Leg>,
+    /// Loaded positions at which reach or height is greatest on the way: carried, boom level (where
+    /// it passes that), raised. Clear of the landing and set down stand in [`Posed::reach`].
+    pub(crate) on_the_way: Vec<BoomPosition>,
+    /// Boom with the forks just free of the load; the set-down position for a hook.
+    pub(crate) free: BoomPosition,
+    /// How far the boom can pull the forks straight out, and how far it must, m.
+    pub(crate) withdrawal: (f64, f64),
+}
+
+/// One leg of a movement.
+#[derive(Debug, Clone, Copy)]
+pub(crate) enum Leg {
+    /// Angle and extension run evenly.
+    Even(BoomPosition, BoomPosition),
+    /// The tool point runs straight, (x, z) in the machine's middle plane; forks keep their tilt.
+    Straight {
+        from: DVec2,
+        to: DVec2,
+        tilt: f64,
+    },
+}
+
+impl Leg {
+    /// Boom position at `t` from 0 to 1.
+    pub(crate) fn at(&self, ctx: &Context<'_>, attachment: &Attachment, t: f64) -> Option<BoomPosition> {
+        match *self {
+            Self::Even(a, b) => Some(BoomPosition {
+                angle: a.angle + (b.angle - a.angle) * t,
+                extension: a.extension + (b.extension - a.extension) * t,
+                fork_tilt: a.fork_tilt,
+            }),
+            Self::Straight { from, to, tilt } => {
+                kinematics::position_for(&ctx.machine.boom, attachment, from.lerp(to, t), tilt).ok()
+            }
+        }
+    }
+
+    /// Farthest that any point within `radius` of the boom's foot moves between `t0` and `t1`, m.
+    /// On a straight leg head, carriage and load move with the tool point, and the boom between
+    /// foot and head by less; its end, which hangs over the head pin, turns a little besides: a
+    /// fifth covers an end up to a fifth of the boom's length off the line.
+    pub(crate) fn travel(&self, t0: f64, t1: f64, radius: f64) -> f64 {
+        let share = (t1 - t0).abs();
+        share
+            * match *self {
+                Self::Even(a, b) => (a.angle - b.angle).abs() * radius + (a.extension - b.extension).abs(),
+                Self::Straight { from, to, .. } => 1.2 * from.distance(to),
+            }
+    }
+}
+
+/// The movement of a lift from carry over `above` to `down` and back.
+pub(crate) fn movement(
+    ctx: &Context<'_>,
+    attachment: &Attachment,
+    carry: BoomPosition,
+    [above, down]: [BoomPosition; 2],
+) -> Movement {
+    let retracted = |angle: f64| BoomPosition { angle, extension: 0.0, fork_tilt: carry.fork_tilt };
+    let under = blade_under_load(ctx, attachment);
+    let (free, room) = pulled_out(ctx, attachment, down, under);
+    let plane = |p: DVec3| DVec2::new(p.x, p.z);
+    let pull = Leg::Straight {
+        from: plane(tool_point(ctx, attachment, down)),
+        to: plane(tool_point(ctx, attachment, free)),
+        tilt: down.fork_tilt,
+    };
+    let raised = retracted(above.angle);
+    let mut legs = vec![
+        Leg::Even(carry, raised),
+        Leg::Even(raised, above),
+        Leg::Even(above, down),
+        pull,
+        Leg::Even(free, retracted(free.angle)),
+        Leg::Even(retracted(free.angle), carry),
+    ];
+    if ctx.lift.task == Task::PickUp {
+        // The same positions, passed the other way round.
+        legs.reverse();
+    }
+    let mut on_the_way = vec![carry, raised];
+    if carry.angle < 0.0 && raised.angle > 0.0 {
+        on_the_way.push(retracted(0.0));
+    }
+    Movement { legs, on_the_way, free, withdrawal: (room, under) }
+}
+
+/// Length of blade under the load, m; 0 for a hook.
+fn blade_under_load(ctx: &Context<'_>, attachment: &Attachment) -> f64 {
+    match &attachment.kind {
+        AttachmentKind::Forks(f) if ctx.load.hanging.is_none() => {
+            f.blades.iter().map(|b| b.length.si()).fold(0.0, f64::max).min(ctx.load.depth)
+        }
+        AttachmentKind::Forks(_) | AttachmentKind::Jib(_) => 0.0,
+    }
+}
+
+/// Boom after pulling the forks straight and level out by `length`, or as far as it goes, and how far.
+fn pulled_out(ctx: &Context<'_>, attachment: &Attachment, down: BoomPosition, length: f64) -> (BoomPosition, f64) {
+    let tool = tool_point(ctx, attachment, down);
+    let (sin, cos) = libm::sincos(down.fork_tilt);
+    let back = |d: f64| {
+        let to = DVec2::new(tool.x - d * cos, tool.z - d * sin);
+        kinematics::position_for(&ctx.machine.boom, attachment, to, down.fork_tilt)
+    };
+    if let Ok(free) = back(length) {
+        return (free, length);
+    }
+    let (mut good, mut bad) = (0.0, length);
+    while bad - good > 0.001 {
+        let middle = f64::midpoint(good, bad);
+        if back(middle).is_ok() { good = middle } else { bad = middle }
+    }
+    (back(good).unwrap_or(down), good)
+}
