@@ -436,7 +436,6 @@ chart-not-read = The load chart was not read: { $why }.
 chart-high-load = The centre of this load is { $height } above the forks, higher than the { $tested } that the chart was tested with. Tipping was computed for this height, the chart itself does not show it.
 do-nearer = Stand { $distance } nearer. Chart, level, tipping and approach pass there; look at everything else again.
 do-other-machine = Take a machine, attachment or support state that has a load chart for this.
-   *[other] 0.1 to 0.2 m
 support-tyres = on tyres
 support-stabilizers = on stabilizers
 

@@ -436,7 +436,6 @@ chart-not-read = No se leyó la tabla de cargas: { $why }.
 chart-high-load = El centro de esta carga está a { $height } sobre las horquillas, más alto que los { $tested } con que se ensayó la tabla. El vuelco se calculó para esta altura; la tabla misma no la muestra.
 do-nearer = Colóquese { $distance } más cerca. Allí cumplen la tabla, el nivel, el vuelco y la aproximación; revise de nuevo todo lo demás.
 do-other-machine = Tome una máquina, un accesorio o un tipo de apoyo que tenga tabla de cargas para esto.
-   *[other] de 0,1 a 0,2 m
 support-tyres = sobre neumáticos
 support-stabilizers = sobre estabilizadores
 
