@@ -13,10 +13,6 @@ use axes::Axes;
 use planning::{ChartScene, LiftPlan};
 use wording::{Wording, ui};
 
-/// Reserve below which a zone is drawn as "little left". A convention of the drawing, stated in
-/// its key; the verdict does not use it.
-pub(crate) const LITTLE: f64 = 0.10;
-
 /// The load chart of a lift as SVG. Equal scale on both axes; the root carries it as
 /// `data-px-per-m`, with the picture position of reach 0, height 0 as `data-x0` and `data-y0`.
 /// Without a chart the drawing says so.
@@ -65,61 +61,25 @@ pub fn chart(lift: &LiftPlan, wording: &Wording, style: &Style) -> String {
     svg.finish(width, bottom + 8.0, &style.font_family, &heading, &about, &data)
 }
 
-/// Capacity that the chart gives at the point read, with the cap for a load centre beyond the
-/// rated one, kg. `None` outside of all zones.
+/// Capacity that counts at the point read, kg, as the plan has it. `None` outside of all zones.
 pub fn chart_capacity_kg(scene: &ChartScene) -> Option<f64> {
     scene.capacity()
 }
 
-/// How a zone stands to the load.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(crate) enum Class {
-    /// At least [`LITTLE`] left.
-    Enough,
-    /// Less, but not over.
-    Little,
-    /// Too heavy there.
-    TooHeavy,
-}
-
-/// Reading of a scene, in its own numbers.
+/// Reading of a scene; every number is the plan's.
 pub(crate) trait Read {
-    /// Capacity where the lift is read, kg. `None` outside all zones.
+    /// Capacity that counts where the lift is read, kg. `None` outside all zones.
     fn capacity(&self) -> Option<f64>;
-    /// The most that any zone counts for, kg: the chart's greatest capacity times the factor for a
-    /// load centre beyond the rated one.
-    fn cap(&self) -> f64;
-    /// Capacity of a zone, no more than the cap, kg.
-    fn of_zone(&self, zone: usize) -> f64;
-    /// 1 − load / capacity.
-    fn reserve(&self, zone: usize) -> f64;
-    /// Class of a zone.
-    fn class(&self, zone: usize) -> Class;
+    /// True if a zone carries the load: its reserve is not below zero.
+    fn carries(&self, zone: usize) -> bool;
 }
 
 impl Read for ChartScene {
     fn capacity(&self) -> Option<f64> {
-        self.zone.filter(|z| *z < self.zones.len()).map(|z| self.of_zone(z))
+        self.zones.get(self.zone?).map(|z| z.counted_kg)
     }
-    fn cap(&self) -> f64 {
-        self.zones.iter().map(|z| z.capacity_kg).fold(0.0, f64::max) * self.capacity_factor
-    }
-    fn of_zone(&self, zone: usize) -> f64 {
-        self.zones.get(zone).map_or(0.0, |z| z.capacity_kg.min(self.cap()))
-    }
-    fn reserve(&self, zone: usize) -> f64 {
-        let capacity = self.of_zone(zone);
-        if capacity > 0.0 { 1.0 - self.load_kg / capacity } else { f64::NEG_INFINITY }
-    }
-    fn class(&self, zone: usize) -> Class {
-        let reserve = self.reserve(zone);
-        if reserve < 0.0 {
-            Class::TooHeavy
-        } else if reserve < LITTLE {
-            Class::Little
-        } else {
-            Class::Enough
-        }
+    fn carries(&self, zone: usize) -> bool {
+        self.zones.get(zone).is_some_and(|z| z.reserve >= 0.0)
     }
 }
 

@@ -25,8 +25,7 @@ pub(crate) enum Swatch {
     Point,
     Dot,
     PointBox,
-    ZoneEnough,
-    ZoneLittle,
+    ZoneCarries,
     ZoneTooHeavy,
     NotPermitted,
 }
@@ -100,8 +99,7 @@ fn draw_swatch(svg: &mut Svg, swatch: Swatch, r: Rect) {
         Swatch::Point => crate::marks::cross(svg, c),
         Swatch::Dot => crate::marks::dot(svg, c),
         Swatch::PointBox => svg.rect(r, Some(Ink::Sheet), Some(Pen::new(Ink::Main, 2.2))),
-        Swatch::ZoneEnough => svg.rect(r, Some(Ink::Enough), Some(thin)),
-        Swatch::ZoneLittle => hatched(svg, r, Ink::Little, &[(45.0, 6.0)], Ink::Main),
+        Swatch::ZoneCarries => svg.rect(r, Some(Ink::Carries), Some(thin)),
         Swatch::ZoneTooHeavy => hatched(svg, r, Ink::Sheet, &[(-45.0, 3.5)], Ink::Main),
         Swatch::NotPermitted => hatched(svg, r, Ink::Sheet, &[(45.0, 5.0), (-45.0, 5.0)], Ink::Danger),
     }

@@ -59,10 +59,8 @@ pub(crate) enum Ink {
     Load,
     /// Dangers: line, not permitted.
     Danger,
-    /// Background of zones with little left.
-    Little,
     /// Background of zones that carry the load.
-    Enough,
+    Carries,
 }
 
 impl Ink {
@@ -79,8 +77,7 @@ impl Ink {
                 Self::Glass => "#f4f6f7",
                 Self::Load => "#c9b48f",
                 Self::Danger => "#8f1414",
-                Self::Little => "#f3ead2",
-                Self::Enough => "#e9f1ee",
+                Self::Carries => "#e9f1ee",
             },
             Theme::Screen => match self {
                 Self::Main => "var(--drawing-ink, #16191c)",
@@ -92,8 +89,7 @@ impl Ink {
                 Self::Glass => "var(--drawing-glass, #f4f6f7)",
                 Self::Load => "var(--drawing-load, #c9b48f)",
                 Self::Danger => "var(--drawing-danger, #9c1c1c)",
-                Self::Little => "var(--drawing-little, #f3ead2)",
-                Self::Enough => "var(--drawing-enough, #e6f0ec)",
+                Self::Carries => "var(--drawing-enough, #e6f0ec)",
             },
         }
     }

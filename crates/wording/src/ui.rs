@@ -389,10 +389,52 @@ evidence::messages! {
     RATED_LOAD_CENTRE = "ui-rated-load-centre" [distance];
     /// Capacities were reduced.
     CAPACITY_CAP = "ui-capacity-cap" [capacity];
-    /// Key: zones that carry this load well.
-    ZONE_ENOUGH = "ui-zone-enough" [share];
-    /// Key: zones that carry this load with little left.
-    ZONE_LITTLE = "ui-zone-little" [share];
+    /// Key: zones that carry this load.
+    ZONE_CARRIES = "ui-zone-carries" [];
+    /// A required distance and what is there.
+    NEEDS_HAS = "ui-needs-has" [required, there];
+    /// What is asked and what is allowed.
+    ASKS_MAY = "ui-asks-may" [demand, limit];
+    /// Heading: figures of a check.
+    FIGURES = "ui-figures" [];
+    /// Mass by ticket or scales, and the mass that the checks counted.
+    MASS_COUNTED = "ui-mass-counted" [mass, counted];
+    /// Dimension from the nearest part to a line.
+    TO_LINE = "ui-to-line" [number, distance];
+    /// Heading: the machine from behind.
+    REAR_VIEW = "ui-rear-view" [];
+    /// Lean of the machine to the left.
+    LEANS_LEFT = "ui-leans-left" [angle];
+    /// Lean of the machine to the right.
+    LEANS_RIGHT = "ui-leans-right" [angle];
+    /// Where the machine stands, from the tyres' front face to the landing.
+    STAND_OFF = "ui-stand-off" [distance];
+    /// The tyres' front face stands past the landing's near edge.
+    STAND_PAST = "ui-stand-past" [distance];
+    /// The boom's line meets the middle of the landing.
+    PASSES_MIDDLE = "ui-passes-middle" [];
+    /// The boom's line passes left of the landing's middle.
+    PASSES_LEFT = "ui-passes-left" [distance];
+    /// The boom's line passes right of the landing's middle.
+    PASSES_RIGHT = "ui-passes-right" [distance];
+    /// A heading with its compass word.
+    HEADING_COMPASS = "ui-heading-compass" [heading, compass];
+    /// Compass word.
+    COMPASS_N = "ui-compass-n" [];
+    /// Compass word.
+    COMPASS_NE = "ui-compass-ne" [];
+    /// Compass word.
+    COMPASS_E = "ui-compass-e" [];
+    /// Compass word.
+    COMPASS_SE = "ui-compass-se" [];
+    /// Compass word.
+    COMPASS_S = "ui-compass-s" [];
+    /// Compass word.
+    COMPASS_SW = "ui-compass-sw" [];
+    /// Compass word.
+    COMPASS_W = "ui-compass-w" [];
+    /// Compass word.
+    COMPASS_NW = "ui-compass-nw" [];
     /// Key: zones that do not carry this load.
     ZONE_TOO_HEAVY = "ui-zone-too-heavy" [];
     /// Key: outside of every zone.

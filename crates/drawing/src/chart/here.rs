@@ -82,12 +82,12 @@ pub(crate) fn rows(lift: &LiftPlan, scene: &ChartScene, words: &Words<'_>) -> Ve
     let mut rows = Vec::new();
     let load = format!("{}: {}", words.say(ui::LOAD_UP_TO), words.mass(scene.load_kg));
     rows.push(Row::new(Swatch::Strong, format!("{load} ({})", lift.load.name)));
-    match scene.zone.filter(|z| *z < scene.zones.len()) {
+    match scene.zone.and_then(|z| scene.zones.get(z)) {
         Some(zone) => {
-            let (capacity, reserve) = (mass(scene.of_zone(zone)), scene.reserve(zone));
-            let capacity = ui::ZONE_CAPACITY.with("zone", scene.zones[zone].name.as_str()).with("capacity", capacity);
-            let share = Quantity::ratio(reserve.abs());
-            let left = if reserve >= 0.0 { ui::RESERVE_OF } else { ui::RESERVE_OVER }.with("share", share);
+            let capacity = mass(zone.counted_kg);
+            let capacity = ui::ZONE_CAPACITY.with("zone", zone.name.as_str()).with("capacity", capacity);
+            let share = Quantity::ratio(zone.reserve.abs());
+            let left = if zone.reserve >= 0.0 { ui::RESERVE_OF } else { ui::RESERVE_OVER }.with("share", share);
             rows.push(Row::new(Swatch::Strong, format!("{}; {}", words.say(capacity), words.say(left))));
         }
         None => rows.push(Row::new(Swatch::Strong, words.say(ui::NO_ZONE))),
@@ -96,8 +96,8 @@ pub(crate) fn rows(lift: &LiftPlan, scene: &ChartScene, words: &Words<'_>) -> Ve
     rows.push(Row::new(Swatch::PointBox, words.say(ui::POINT_BOX)));
     rows.push(Row::new(Swatch::None, words.pair(ui::REACH, &words.say(scene.datum.clone()))));
     rows.push(Row::new(Swatch::None, words.say(ui::RATED_LOAD_CENTRE.with("distance", length(scene.load_centre_m)))));
-    if scene.capacity_factor < 1.0 {
-        rows.push(Row::new(Swatch::None, words.say(ui::CAPACITY_CAP.with("capacity", mass(scene.cap())))));
+    if let Some(cap) = scene.cap_kg {
+        rows.push(Row::new(Swatch::None, words.say(ui::CAPACITY_CAP.with("capacity", mass(cap)))));
     }
     rows
 }

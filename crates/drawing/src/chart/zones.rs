@@ -1,7 +1,7 @@
 //! Zones: outlines, hatching by what they leave, names where they fit.
 
 use super::axes::Axes;
-use super::{Class, LITTLE, Read};
+use super::Read;
 use crate::hatch::{clip_segment, contains, edges, hatch};
 use crate::key::{Row, Swatch};
 use crate::labels::{Placer, Rect};
@@ -24,11 +24,8 @@ pub(crate) fn fills(svg: &mut Svg, axes: &Axes, scene: &ChartScene) {
     svg.open("zones");
     for zone in order(scene) {
         let outline = axes.all(&scene.zones[zone].outline);
-        let (fill, family) = match scene.class(zone) {
-            Class::Enough => (Ink::Enough, None),
-            Class::Little => (Ink::Little, Some((45.0, 11.0))),
-            Class::TooHeavy => (Ink::Sheet, Some((-45.0, 5.0))),
-        };
+        let carries = scene.carries(zone);
+        let (fill, family) = if carries { (Ink::Carries, None) } else { (Ink::Sheet, Some((-45.0, 5.0))) };
         svg.open("zone");
         svg.polygon(&outline, Some(fill), None);
         if let Some((degrees, spacing)) = family {
@@ -77,11 +74,12 @@ pub(crate) fn names(
     svg.open("zone-names");
     for zone in order(scene) {
         let name = scene.zones[zone].name.trim();
-        let capacity = words.mass(scene.of_zone(zone));
-        let left = words.ratio(scene.reserve(zone).max(0.0));
-        let left = words.say(ui::SHARE_LEFT.with("share", left));
-        let too_heavy = words.say(ui::TOO_HEAVY_SHORT);
-        let word = if scene.class(zone) == Class::TooHeavy { too_heavy } else { left };
+        let capacity = words.mass(scene.zones[zone].counted_kg);
+        let word = if scene.carries(zone) {
+            words.say(ui::SHARE_LEFT.with("share", words.ratio(scene.zones[zone].reserve)))
+        } else {
+            words.say(ui::TOO_HEAVY_SHORT)
+        };
         let forms = [
             vec![name.to_owned(), capacity.clone(), word],
             vec![name.to_owned(), capacity.clone()],
@@ -164,16 +162,12 @@ fn distance(p: Px, a: Px, b: Px) -> f64 {
 
 /// Key: the classes that occur, and the zones whose name did not fit whole.
 pub(crate) fn rows(scene: &ChartScene, named: &[bool], words: &Words<'_>) -> Vec<Row> {
-    let share = words.ratio(LITTLE);
-    let has = |class| (0..scene.zones.len()).any(|z| scene.class(z) == class);
+    let has = |carries| (0..scene.zones.len()).any(|z| scene.carries(z) == carries);
     let mut rows = Vec::new();
-    if has(Class::Enough) {
-        rows.push(Row::new(Swatch::ZoneEnough, words.say(ui::ZONE_ENOUGH.with("share", share.as_str()))));
+    if has(true) {
+        rows.push(Row::new(Swatch::ZoneCarries, words.say(ui::ZONE_CARRIES)));
     }
-    if has(Class::Little) {
-        rows.push(Row::new(Swatch::ZoneLittle, words.say(ui::ZONE_LITTLE.with("share", share.as_str()))));
-    }
-    if has(Class::TooHeavy) {
+    if has(false) {
         rows.push(Row::new(Swatch::ZoneTooHeavy, words.say(ui::ZONE_TOO_HEAVY)));
     }
     if !scene.not_permitted.is_empty() {
@@ -181,12 +175,8 @@ pub(crate) fn rows(scene: &ChartScene, named: &[bool], words: &Words<'_>) -> Vec
     }
     rows.push(Row::new(Swatch::None, words.say(ui::OUTSIDE_ZONES)));
     for (zone, _) in named.iter().enumerate().filter(|(_, whole)| !**whole) {
-        let swatch = match scene.class(zone) {
-            Class::Enough => Swatch::ZoneEnough,
-            Class::Little => Swatch::ZoneLittle,
-            Class::TooHeavy => Swatch::ZoneTooHeavy,
-        };
-        let capacity = mass(scene.of_zone(zone));
+        let swatch = if scene.carries(zone) { Swatch::ZoneCarries } else { Swatch::ZoneTooHeavy };
+        let capacity = mass(scene.zones[zone].counted_kg);
         let text =
             words.say(ui::ZONE_CAPACITY.with("zone", scene.zones[zone].name.as_str()).with("capacity", capacity));
         rows.push(Row::new(swatch, text));

@@ -60,6 +60,8 @@ pub(crate) fn bricks() -> LiftPlan {
             wheel_heights_m: [Some(0.03), Some(0.05), Some(-0.08), Some(-0.04)],
             slope_along: Some(Ranged::plus_minus(0.028, 0.01)),
             slope_across: Some(Ranged::plus_minus(-0.009, 0.01)),
+            face_to_landing_m: 3.26,
+            passes_left_m: -0.12,
             ground: Some("survey/levels.csv".into()),
             boom_angle_rad: Some(angle),
             extension_m: Some(4.2),
@@ -147,7 +149,7 @@ pub(crate) fn bricks() -> LiftPlan {
             load_kg: 2035.0,
             load_centre_m: 0.5,
             support: SupportState::Tyres,
-            capacity_factor: 1.0,
+            cap_kg: None,
             datum: text::DATUM_TYRE_LOAD_CENTRE.message(),
             zone: Some(2),
         }),
@@ -169,7 +171,8 @@ fn zones() -> Vec<ChartZoneScene> {
         for p in &mut outline {
             p.0 = p.0.max(0.0);
         }
-        ChartZoneScene { name: name.into(), capacity_kg, outline }
+        let reserve = 1.0 - 2035.0 / capacity_kg;
+        ChartZoneScene { name: name.into(), capacity_kg, counted_kg: capacity_kg, reserve, outline }
     };
     vec![
         ring("A", 4000.0, 4.2, 6.2),
@@ -216,7 +219,7 @@ fn findings() -> Vec<Finding> {
                 .with("height", m(7.4)),
         )
         .measured(kg(2035.0), kg(2208.0), 1.0 - 2035.0 / 2208.0)
-        .remedy(text::DO_TRIAL_LIFT)
+        .remedy(text::STEP_TRIAL_LIFT)
         .source(Source::read("29 CFR 1926.602(c)(1)(vi)"))
         .working(working.clone()),
         Finding::new(
@@ -339,7 +342,6 @@ pub(crate) fn hung() -> LiftPlan {
         chart.high = (12.3, 2.2);
         chart.zone = None;
         chart.datum = text::DATUM_TYRE_HOOK.message();
-        chart.capacity_factor = 1.0;
     }
     lift
 }
