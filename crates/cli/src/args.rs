@@ -165,7 +165,7 @@ pub(crate) struct CheckArgs {
     /// Mass of the load with pallet and rigging, such as "1200 kg" or "2600 lb"
     #[arg(long)]
     pub(crate) load: String,
-    /// From the fork face to the centre of the load, such as "24 in"; for a hook leave it out
+    /// From the fork face to the centre of the load, such as "24 in"; needed with forks, not with a hook
     #[arg(long)]
     pub(crate) load_centre: Option<String>,
     /// Distance as measured, such as "4.2 m"

@@ -22,11 +22,12 @@ pub(crate) fn run(args: &CheckArgs) -> Run {
         return Err(Failure::new(faults, said));
     }
     let support = support(args.support);
-    let rated = machine
-        .charts_for(&args.attachment, support)
-        .map(|c| c.load_centre.si())
-        .fold(f64::NAN, f64::min);
-    let load_centre = given.unwrap_or(if rated.is_nan() { 0.0 } else { rated });
+    let forks = machine.attachment(&args.attachment).is_some_and(|a| !a.hangs());
+    if forks && given.is_none() {
+        let hint = Some(text::HINT_LOAD_CENTRE.message());
+        return Err(Failure::one(said, "cli::no-load-centre", "", text::NO_LOAD_CENTRE.message(), hint));
+    }
+    let load_centre = given.unwrap_or(0.0);
     let question = DistanceQuestion {
         machine: &machine,
         attachment: &args.attachment,
@@ -49,7 +50,7 @@ pub(crate) fn run(args: &CheckArgs) -> Run {
     if said.json() {
         terminal::print_json(&answer);
     } else {
-        print(&answer, mass, height, given.is_none().then_some(load_centre), said);
+        print(&answer, mass, height, said);
     }
     Ok(if answer.inside { Outcome::Done } else { Outcome::Outside })
 }
@@ -120,7 +121,7 @@ fn no_answer(why: NoAnswer, args: &CheckArgs, machine: &Machine) -> Failure {
     Failure::one(args.said, code, &file, message, hint)
 }
 
-fn print(answer: &DistanceAnswer, mass: f64, height: f64, assumed: Option<f64>, said: Said) {
+fn print(answer: &DistanceAnswer, mass: f64, height: f64, said: Said) {
     let w = said.wording();
     let length = |si: f64| Quantity::new(si, Dimension::Length);
     let kg = |si: f64| Quantity::new(si, Dimension::Mass);
@@ -147,9 +148,6 @@ fn print(answer: &DistanceAnswer, mass: f64, height: f64, assumed: Option<f64>, 
     }
     if answer.excess_m > 0.0 {
         say(&text::CHECK_EXCESS.with("excess", length(answer.excess_m)));
-    }
-    if let Some(centre) = assumed.filter(|c| *c > 0.0) {
-        say(&text::CHECK_CENTRE_ASSUMED.with("centre", length(centre)));
     }
     terminal::line(&w.text(text::CHECK_NOT_MADE));
     let names: Vec<_> = planning::checks_not_in_the_chart().iter().map(|id| w.text(*id)).collect();

@@ -7,8 +7,10 @@ use planning::{LiftPlan, Plan};
 use std::fs;
 use std::path::{Path, PathBuf};
 
-/// Name of the plan in the folder; its presence marks a folder as an earlier output.
+/// Name of the plan in the folder.
 const PLAN_FILE: &str = "plan.json";
+const SHEET: &str = "plan-sheet.pdf";
+const DRAWINGS: &str = "drawings";
 
 /// Width of the drawings, CSS pixels.
 const WIDTH: f64 = 960.0;
@@ -18,9 +20,7 @@ const WIDTH: f64 = 960.0;
 pub(crate) fn write(plan: &Plan, out: &Path, args: &PlanArgs) -> Result<(), Failure> {
     let said = args.said;
     let fail = |e: &std::io::Error| Failure::cannot_write(said, &out.display().to_string(), &e.to_string());
-    let earlier = out.join(PLAN_FILE).is_file();
-    let empty = fs::read_dir(out).map_or(true, |mut d| d.next().is_none());
-    if out.exists() && !earlier && !(out.is_dir() && empty) {
+    if out.exists() && !replaceable(out) {
         let message = text::OUT_NOT_OURS.with("folder", out.display().to_string());
         let hint = Some(text::HINT_OUT.message());
         return Err(Failure::one(said, "cli::out-not-ours", &out.display().to_string(), message, hint));
@@ -39,13 +39,13 @@ pub(crate) fn write(plan: &Plan, out: &Path, args: &PlanArgs) -> Result<(), Fail
     let temporary = beside(out, "writing");
     let written = (|| -> std::io::Result<()> {
         let _ = fs::remove_dir_all(&temporary);
-        fs::create_dir_all(temporary.join("drawings"))?;
+        fs::create_dir_all(temporary.join(DRAWINGS))?;
         fs::write(temporary.join(PLAN_FILE), &json)?;
-        fs::write(temporary.join("plan-sheet.pdf"), &pdf)?;
+        fs::write(temporary.join(SHEET), &pdf)?;
         for (i, lift) in plan.lifts.iter().enumerate() {
             let name = file_name(lift, i);
             let style = drawing::Style::paper(WIDTH);
-            let drawings = temporary.join("drawings");
+            let drawings = temporary.join(DRAWINGS);
             fs::write(drawings.join(format!("{name}-side-view.svg")), drawing::elevation(lift, &wording, &style))?;
             fs::write(drawings.join(format!("{name}-load-chart.svg")), drawing::chart(lift, &wording, &style))?;
         }
@@ -55,6 +55,21 @@ pub(crate) fn write(plan: &Plan, out: &Path, args: &PlanArgs) -> Result<(), Fail
         let _ = fs::remove_dir_all(&temporary);
     }
     written.map_err(|e| fail(&e))
+}
+
+/// True for an empty folder, or one that holds an earlier plan of ours and nothing else.
+fn replaceable(out: &Path) -> bool {
+    let Ok(entries) = fs::read_dir(out) else { return false };
+    let names: Vec<String> = entries.flatten().map(|e| e.file_name().to_string_lossy().into_owned()).collect();
+    if names.is_empty() {
+        return true;
+    }
+    let ours = names.iter().all(|n| [PLAN_FILE, SHEET, DRAWINGS].contains(&n.as_str()));
+    let drawings = fs::read_dir(out.join(DRAWINGS))
+        .map_or(true, |d| d.flatten().all(|e| Path::new(&e.file_name()).extension().is_some_and(|x| x == "svg")));
+    let plan = fs::read(out.join(PLAN_FILE)).ok().and_then(|b| serde_json::from_slice::<serde_json::Value>(&b).ok());
+    let schema = plan.as_ref().and_then(|p| p["schema"].as_str());
+    ours && drawings && schema == Some(planning::PLAN_SCHEMA)
 }
 
 /// Swaps the new folder in; an earlier one goes only when the new one stands.

@@ -15,8 +15,10 @@ evidence::messages! {
     CHECK_OVER = "cli-check-over" [over];
     /// The load centre is beyond the rated one by `excess`: added to the reach.
     CHECK_EXCESS = "cli-check-excess" [excess];
-    /// No load centre given: the chart's rated one is taken (assumed).
-    CHECK_CENTRE_ASSUMED = "cli-check-centre-assumed" [centre];
+    /// Forks need the load's centre: `--load-centre` is missing.
+    NO_LOAD_CENTRE = "cli-no-load-centre" [];
+    /// Hint: measure from the fork face to the middle of the load; half its depth for an even pack.
+    HINT_LOAD_CENTRE = "cli-hint-load-centre" [];
     /// Heading over the list of checks that this look did not make.
     CHECK_NOT_MADE = "cli-check-not-made" [];
     /// This is not a go: only a plan can say that.

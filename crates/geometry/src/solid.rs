@@ -61,18 +61,6 @@ impl Solid {
             Self::Box(b) => (b.outer_from_box.translation, b.half.length()),
         }
     }
-
-    /// Lowest and highest z of the solid, m.
-    pub fn z_range(&self) -> (f64, f64) {
-        match self {
-            Self::Capsule(c) => (c.axis.a.z.min(c.axis.b.z) - c.radius, c.axis.a.z.max(c.axis.b.z) + c.radius),
-            Self::Box(b) => {
-                let r = b.outer_from_box.rotation;
-                let h = b.half.x * r.x_axis.z.abs() + b.half.y * r.y_axis.z.abs() + b.half.z * r.z_axis.z.abs();
-                (b.outer_from_box.translation.z - h, b.outer_from_box.translation.z + h)
-            }
-        }
-    }
 }
 
 /// Distance from a segment to a solid, m; 0 where they touch or cross.

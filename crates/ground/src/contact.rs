@@ -25,14 +25,14 @@ impl Contact {
     pub fn pressure(self, force: f64) -> f64 {
         match self {
             Self::Tyre { inflation } => inflation,
-            Self::Pad { area } => force.max(0.0) / area,
+            Self::Pad { area } => not_pulling(force) / area,
         }
     }
 
     /// Contact area under `force` (N), m².
     pub fn area(self, force: f64) -> f64 {
         match self {
-            Self::Tyre { inflation } => force.max(0.0) / inflation,
+            Self::Tyre { inflation } => not_pulling(force) / inflation,
             Self::Pad { area } => area,
         }
     }
@@ -75,6 +75,11 @@ impl Contact {
     }
 }
 
+/// A contact in tension carries nothing; what is not a number stays so.
+fn not_pulling(force: f64) -> f64 {
+    if force < 0.0 { 0.0 } else { force }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -87,6 +92,7 @@ mod tests {
         let pad = Contact::Pad { area: 0.16 };
         assert!((pad.pressure(64e3) - 4e5).abs() < 1e-6);
         assert_eq!(pad.pressure(-5.0), 0.0, "a lifted pad presses nothing");
+        assert!(pad.pressure(f64::NAN).is_nan(), "nothing is made of what is not a number");
     }
 
     #[test]

@@ -76,6 +76,21 @@ impl Attachment {
             AttachmentKind::Jib(j) => j.hook,
         }
     }
+    /// Load centre that the attachment's own plate is rated at, m; `None` for a hook.
+    pub fn rated_load_centre(&self) -> Option<f64> {
+        match &self.kind {
+            AttachmentKind::Forks(f) => Some(f.rated_load_centre.value),
+            AttachmentKind::Jib(_) => None,
+        }
+    }
+    /// What the attachment carries with the load's centre at `centre`, m, kg: its plate, less by
+    /// moment beyond its rated load centre (`C · c₀ / c`; mechanics). Nearer: no credit.
+    pub fn capacity_at_kg(&self, centre: f64) -> f64 {
+        match self.rated_load_centre() {
+            Some(rated) if centre > rated => self.capacity.value * rated / centre,
+            _ => self.capacity.value,
+        }
+    }
     /// True if the load hangs.
     pub fn hangs(&self) -> bool {
         matches!(self.kind, AttachmentKind::Jib(_))

@@ -179,6 +179,22 @@ impl Chart {
         }
     }
 
+    /// x of the datum that reach is measured from, machine frame, m.
+    pub fn datum_x(&self, machine: &crate::Machine) -> f64 {
+        match self.datum.reach_from {
+            ReachFrom::FrontTyreFace => machine.front_face(),
+            ReachFrom::FrontAxle => machine.front.x,
+        }
+    }
+
+    /// How far ahead of the tool point (heel or hook) reach is measured to, m.
+    pub fn measured_ahead(&self) -> f64 {
+        match self.datum.reach_to {
+            ReachTo::LoadCentre => self.load_centre.value,
+            ReachTo::ForkHeel | ReachTo::Hook => 0.0,
+        }
+    }
+
     /// Lowest capacity in the box of `point`; a zone touched only at its edge counts. The box must
     /// be covered whole: if the border of all zones runs through it, some of it is not permitted.
     /// Declared "not permitted" areas win over zones. Nothing is interpolated.
@@ -226,8 +242,8 @@ impl Chart {
         if self.not_permitted.iter().any(|area| polygon_meets_box(area, low, high)) {
             return Reading::Outside;
         }
-        let far = DVec2::new(high.x, f64::midpoint(low.y, high.y));
-        if !self.zones.iter().any(|z| contains(&z.outline, far)) {
+        let covered = |p: DVec2| self.zones.iter().any(|z| contains(&z.outline, p));
+        if !covered(DVec2::new(high.x, low.y)) || !covered(high) {
             return Reading::Outside;
         }
         let touched = self.zones.iter().enumerate().filter(|(_, z)| polygon_meets_box(&z.outline, low, high));

@@ -211,6 +211,17 @@ impl Machine {
     pub fn charts_for<'a>(&'a self, attachment: &'a str, support: SupportState) -> impl Iterator<Item = &'a Chart> {
         self.charts.iter().filter(move |c| c.attachment == attachment && c.support == support)
     }
+    /// The chart for a load whose centre lies `centre` ahead of the fork face, m: of several rated load
+    /// centres the smallest that covers it, else the largest.
+    pub fn chart_for(&self, attachment: &str, support: SupportState, centre: f64) -> Option<&Chart> {
+        use quantity::Si;
+        let rated = |c: &&Chart| c.load_centre.si();
+        let charts = || self.charts.iter().filter(|c| c.attachment == attachment && c.support == support);
+        charts()
+            .filter(|c| rated(c) >= centre - 1e-9)
+            .min_by(|a, b| rated(a).total_cmp(&rated(b)))
+            .or_else(|| charts().max_by(|a, b| rated(a).total_cmp(&rated(b))))
+    }
     /// x of the front face of the front tyres at their free radius, m.
     pub fn front_face(&self) -> f64 {
         self.front.x + quantity::Si::si(&self.front.tyre.free_radius)

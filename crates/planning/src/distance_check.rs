@@ -87,16 +87,10 @@ pub enum NoAnswer {
 /// Reads the chart for a distance. Boom flex counts outward; position is taken as measured.
 pub fn distance_check(q: &DistanceQuestion<'_>) -> Result<DistanceAnswer, NoAnswer> {
     let attachment = q.machine.attachment(q.attachment).ok_or(NoAnswer::Attachment)?;
-    let charts = || q.machine.charts_for(q.attachment, q.support);
-    let chart = charts()
-        .filter(|c| c.load_centre.si() >= q.load_centre - 1e-9)
-        .min_by(|a, b| a.load_centre.si().total_cmp(&b.load_centre.si()))
-        .or_else(|| charts().max_by(|a, b| a.load_centre.si().total_cmp(&b.load_centre.si())))
-        .ok_or(NoAnswer::Chart)?;
+    let chart = q.machine.chart_for(q.attachment, q.support, q.load_centre).ok_or(NoAnswer::Chart)?;
     let reach = reach(q, chart).ok_or(NoAnswer::Point)?;
-    let rated = chart.load_centre.si();
-    let excess = (q.load_centre - rated).max(0.0);
-    let cap = if excess > 0.0 { attachment.capacity.si() * rated / q.load_centre } else { attachment.capacity.si() };
+    let excess = (q.load_centre - chart.load_centre.si()).max(0.0);
+    let cap = attachment.capacity_at_kg(q.load_centre).min(q.machine.greatest_capacity.si());
     let flex = q.machine.boom.flex;
     let capacity_at = |reach: f64, height: f64| -> Option<(f64, usize)> {
         let at = DVec2::new(reach, height);

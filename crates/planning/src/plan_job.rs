@@ -32,6 +32,7 @@ pub fn plan(job: &Job) -> Plan {
             text::CAUTION_INPUTS,
             text::CAUTION_NEVER,
             text::CAUTION_TRIAL,
+            text::CAUTION_NOT_COMPUTED,
             text::PLAN_ENDS,
         ]
         .map(Message::from)

@@ -100,8 +100,8 @@ pub(crate) fn elevation(check: &LiftCheck<'_>, posed: &Posed) -> Option<Elevatio
     };
 
     let chart = chart_check::choose(ctx);
-    let datum_x = chart.map_or(machine.front_face(), |c| chart_check::datum_x(ctx, c));
-    let ahead = chart.map_or(0.0, chart_check::measured_ahead);
+    let datum_x = chart.map_or(machine.front_face(), |c| c.datum_x(machine));
+    let ahead = chart.map_or(0.0, Chart::measured_ahead);
     Some(ElevationScene {
         ground,
         machine: polygons,

@@ -409,6 +409,8 @@ evidence::messages! {
     CAUTION_INPUTS = "caution-inputs" [];
     /// Caution: never people on forks; never a lift the chart does not show; never level or drive boom up.
     CAUTION_NEVER = "caution-never" [];
+    /// Caution: what is not computed: soft tyres, braking, swinging and sudden stops, settling ground, levelling.
+    CAUTION_NOT_COMPUTED = "caution-not-computed" [];
     /// Caution: trial lift.
     CAUTION_TRIAL = "caution-trial" [];
     /// Emergency: tips: stay belted, hold on, lean away.

@@ -17,9 +17,6 @@ pub struct Contacts {
     pub rear_half: f64,
 }
 
-/// Names of the four contacts in the order used here.
-pub const ORDER: [&str; 4] = ["front-left", "front-right", "rear-left", "rear-right"];
-
 /// The machine on the ground. The front supports give the roll; the rear axle oscillates, so only
 /// the middle of its two wheels counts.
 #[derive(Debug, Clone, PartialEq)]

@@ -340,6 +340,33 @@ ui-paper-letter = US letter
 ui-plain-page = Plain page
 ui-to-content = To the content
 ui-lift-unknown = There is no such lift in this plan.
+ui-needs = Needs
+ui-has = Has
+ui-task-set-down = Set down on
+ui-task-pick-up = Pick up from
+ui-front-tyres = Front tyres
+ui-from-landing = { $distance } from the landing's edge
+ui-past-landing = { $distance } past the landing's edge
+ui-aim = Aim
+ui-aim-middle = at its middle
+ui-aim-left = { $distance } left of its middle
+ui-aim-right = { $distance } right of its middle
+ui-heading-compass = { $heading } ({ $compass })
+ui-compass-north = north
+ui-compass-north-east = north-east
+ui-compass-east = east
+ui-compass-south-east = south-east
+ui-compass-south = south
+ui-compass-south-west = south-west
+ui-compass-west = west
+ui-compass-north-west = north-west
+ui-emergency-button = Emergency
+ui-being-made = being made…
+ui-made = made, open it
+ui-not-made = could not be made, ask again
+ui-goes-on-aside = The drawing goes on to the side.
+ui-to-the-left = To the left
+ui-to-the-right = To the right
 
 ## Names of checks (planning)
 

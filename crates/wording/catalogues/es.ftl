@@ -340,6 +340,33 @@ ui-paper-letter = carta
 ui-plain-page = Página sencilla
 ui-to-content = Al contenido
 ui-lift-unknown = No hay tal izado en este plan.
+ui-needs = Necesita
+ui-has = Tiene
+ui-task-set-down = Dejar en
+ui-task-pick-up = Recoger de
+ui-front-tyres = Neumáticos delanteros
+ui-from-landing = a { $distance } de su borde
+ui-past-landing = { $distance } más allá de su borde
+ui-aim = Apuntar
+ui-aim-middle = a su centro
+ui-aim-left = { $distance } a la izquierda de su centro
+ui-aim-right = { $distance } a la derecha de su centro
+ui-heading-compass = { $heading } ({ $compass })
+ui-compass-north = norte
+ui-compass-north-east = noreste
+ui-compass-east = este
+ui-compass-south-east = sureste
+ui-compass-south = sur
+ui-compass-south-west = suroeste
+ui-compass-west = oeste
+ui-compass-north-west = noroeste
+ui-emergency-button = Emergencia
+ui-being-made = se está haciendo…
+ui-made = lista, ábrala
+ui-not-made = no se pudo hacer, pida de nuevo
+ui-goes-on-aside = El dibujo sigue hacia un lado.
+ui-to-the-left = Hacia la izquierda
+ui-to-the-right = Hacia la derecha
 
 ## Nombres de las comprobaciones (planning)
 

@@ -556,4 +556,58 @@ evidence::messages! {
     LIFT_UNKNOWN = "ui-lift-unknown" [];
     /// In which pose a side view shows the machine.
     SHOWN_CLEAR = "ui-shown-clear" [];
+    /// Label: what is required at least, where a finding compares "at least".
+    NEEDS = "ui-needs" [];
+    /// Label: what is there, beside [`NEEDS`].
+    HAS = "ui-has" [];
+    /// Label: the load is set down on the landing that follows.
+    TASK_SET_DOWN = "ui-task-set-down" [];
+    /// Label: the load is picked up from the landing that follows.
+    TASK_PICK_UP = "ui-task-pick-up" [];
+    /// Label: where the front tyres stop.
+    FRONT_TYRES = "ui-front-tyres" [];
+    /// Front face of the front tyres before the near edge of the landing.
+    FROM_LANDING = "ui-from-landing" [distance];
+    /// Front face of the front tyres beyond the near edge of the landing.
+    PAST_LANDING = "ui-past-landing" [distance];
+    /// Label: at what the boom is aimed.
+    AIM = "ui-aim" [];
+    /// The boom's line goes over the middle of the landing.
+    AIM_MIDDLE = "ui-aim-middle" [];
+    /// The boom's line passes left of the middle of the landing.
+    AIM_LEFT = "ui-aim-left" [distance];
+    /// The boom's line passes right of the middle of the landing.
+    AIM_RIGHT = "ui-aim-right" [distance];
+    /// A heading in degrees with its compass word.
+    HEADING_COMPASS = "ui-heading-compass" [heading, compass];
+    /// Compass word.
+    COMPASS_NORTH = "ui-compass-north" [];
+    /// Compass word.
+    COMPASS_NORTH_EAST = "ui-compass-north-east" [];
+    /// Compass word.
+    COMPASS_EAST = "ui-compass-east" [];
+    /// Compass word.
+    COMPASS_SOUTH_EAST = "ui-compass-south-east" [];
+    /// Compass word.
+    COMPASS_SOUTH = "ui-compass-south" [];
+    /// Compass word.
+    COMPASS_SOUTH_WEST = "ui-compass-south-west" [];
+    /// Compass word.
+    COMPASS_WEST = "ui-compass-west" [];
+    /// Compass word.
+    COMPASS_NORTH_WEST = "ui-compass-north-west" [];
+    /// Screen: button that shows what to do in an emergency.
+    EMERGENCY_BUTTON = "ui-emergency-button" [];
+    /// Screen: state of a document that was asked for and is not there yet.
+    BEING_MADE = "ui-being-made" [];
+    /// Screen: state of a document that is there.
+    MADE = "ui-made" [];
+    /// Screen: a document could not be made.
+    NOT_MADE = "ui-not-made" [];
+    /// Screen: a drawing that is wider than the screen goes on to the side.
+    GOES_ON_ASIDE = "ui-goes-on-aside" [];
+    /// Screen: shows the left part of a wide drawing.
+    TO_THE_LEFT = "ui-to-the-left" [];
+    /// Screen: shows the right part of a wide drawing.
+    TO_THE_RIGHT = "ui-to-the-right" [];
 }

@@ -18,6 +18,7 @@ reach = "2.10 m"             # by the chart's own datum
 height = "4.50 m"
 box = "0.10 m"               # the point may lie this much to every side
 load = "1200 kg"
+load_centre = "0.60 m"       # from the fork face; 0 for a hook. Chooses among charts; no excess is added here
 "#;
 
 /// Answer of the calculation. SI.
@@ -42,17 +43,18 @@ pub(crate) fn run(input: &Input, said: Said) -> Run {
     let height = root.decision("height", Dimension::Length, Bound::Any);
     let half = root.decision("box", Dimension::Length, Bound::NotNegative);
     let load = root.decision("load", Dimension::Mass, Bound::NotNegative);
+    let centre = root.decision("load_centre", Dimension::Length, Bound::NotNegative);
     root.done();
     if let Some(failure) = input.faults(said) {
         return Err(failure);
     }
-    let (Some(file), Some(attachment), Some(support), Some(reach), Some(height), Some(half), Some(load)) =
-        (file, attachment, support, reach, height, half, load)
+    let (Some(file), Some(attachment), Some(support), Some(reach), Some(height), Some(half), Some(load), Some(centre)) =
+        (file, attachment, support, reach, height, half, load, centre)
     else {
         return Err(Failure::new(input.document.faults(), said));
     };
     let machine = input.machine(&file, said)?;
-    let Some(chart) = machine.charts_for(&attachment, support).next() else {
+    let Some(chart) = machine.chart_for(&attachment, support, centre) else {
         root.fault("attachment", text::NO_CHART.with("attachment", &attachment), None);
         return Err(input.faults(said).unwrap_or_else(|| Failure::new(input.document.faults(), said)));
     };

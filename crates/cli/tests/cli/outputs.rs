@@ -50,3 +50,19 @@ fn a_faulty_job_writes_nothing() {
     assert_eq!(said.code, 1);
     assert_eq!(names(&scratch.0), ["job"]);
 }
+
+/// A folder with a plan in it is not ours if anything else is: least of all the job itself.
+#[test]
+fn the_job_folder_and_strange_plans_are_never_replaced() {
+    let scratch = Scratch::with_demo("jobfolder");
+    let plan = run_in(&scratch.0, &["plan", "job", "--format", "json"], None);
+    fs::write(scratch.0.join("job/plan.json"), &plan.out).unwrap();
+    let said = run_in(&scratch.0, &["plan", "job", "--out", "job"], None);
+    assert_eq!(said.code, 1, "{}", said.err);
+    assert!(scratch.0.join("job/job.toml").is_file() && scratch.0.join("job/survey/levels.csv").is_file());
+
+    fs::create_dir(scratch.0.join("other")).unwrap();
+    fs::write(scratch.0.join("other/plan.json"), "{\"schema\": \"another\"}").unwrap();
+    assert_eq!(run_in(&scratch.0, &["plan", "job", "--out", "other"], None).code, 1);
+    assert_eq!(names(&scratch.0.join("other")), ["plan.json"]);
+}

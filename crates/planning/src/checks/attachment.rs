@@ -15,14 +15,10 @@ fn lock(ctx: &Context<'_>) -> LockSeen {
         .map_or(LockSeen::NotSeen, |(_, seen)| *seen)
 }
 
-/// What the attachment carries at this load's centre, kg: its plate, less by moment beyond the load
-/// centre it is rated at.
+/// What attachment and machine carry at this load's centre by their own plates, kg.
 fn capacity(ctx: &Context<'_>, attachment: &machine::Attachment) -> f64 {
-    let rated = super::chart::rated_load_centre(attachment);
-    let centre = ctx.load.centre_ahead.high;
-    let share = if ctx.load.hanging.is_none() && rated > 0.0 && centre > rated { rated / centre } else { 1.0 };
-    // The machine's own plate holds too, whatever the attachment could carry.
-    (attachment.capacity.si() * share).min(ctx.machine.greatest_capacity.si())
+    let centre = if ctx.load.hanging.is_some() { 0.0 } else { ctx.load.centre_ahead.high };
+    attachment.capacity_at_kg(centre).min(ctx.machine.greatest_capacity.si())
 }
 
 pub(crate) fn status(ctx: &Context<'_>) -> Status {

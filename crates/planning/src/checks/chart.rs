@@ -7,7 +7,7 @@ use crate::{remedies, text};
 use evidence::{Finding, Silent, Source, Status, Step, Trace, Working};
 use geometry::{DVec2, DVec3};
 use machine::kinematics::OutOfReach;
-use machine::{Attachment, AttachmentKind, Chart, ChartPoint, ReachFrom, ReachTo, Reading};
+use machine::{Attachment, Chart, ChartPoint, Reading};
 use quantity::{Quantity, Si};
 
 /// What the chart says of one pose.
@@ -33,31 +33,9 @@ impl ChartReading {
     }
 }
 
-/// The chart for the load: of several load centres the smallest that covers it, else the largest.
+/// The chart for the load.
 pub(crate) fn choose<'a>(ctx: &Context<'a>) -> Option<&'a Chart> {
-    let centre = ctx.load.centre_ahead.high;
-    let machine = ctx.machine;
-    let charts = || machine.charts_for(&ctx.lift.attachment, ctx.lift.support);
-    charts()
-        .filter(|c| c.load_centre.si() >= centre - 1e-9)
-        .min_by(|a, b| a.load_centre.si().total_cmp(&b.load_centre.si()))
-        .or_else(|| charts().max_by(|a, b| a.load_centre.si().total_cmp(&b.load_centre.si())))
-}
-
-/// Point of the load that the chart measures to, ahead of the tool point along the forks, m.
-pub(crate) fn measured_ahead(chart: &Chart) -> f64 {
-    match chart.datum.reach_to {
-        ReachTo::LoadCentre => chart.load_centre.si(),
-        ReachTo::ForkHeel | ReachTo::Hook => 0.0,
-    }
-}
-
-/// x of the reach datum, machine frame, m.
-pub(crate) fn datum_x(ctx: &Context<'_>, chart: &Chart) -> f64 {
-    match chart.datum.reach_from {
-        ReachFrom::FrontTyreFace => ctx.machine.front_face(),
-        ReachFrom::FrontAxle => ctx.machine.front.x,
-    }
+    ctx.machine.chart_for(&ctx.lift.attachment, ctx.lift.support, ctx.load.centre_ahead.high)
 }
 
 /// Where a chart is read: a tool point in the machine frame, at the landing or on the way to it.
@@ -78,8 +56,8 @@ pub(crate) fn read(
     place: Place,
     trace: &mut impl Trace,
 ) -> ChartReading {
-    let datum = DVec3::new(datum_x(ctx, chart), 0.0, 0.0);
-    let ahead = measured_ahead(chart);
+    let datum = DVec3::new(chart.datum_x(ctx.machine), 0.0, 0.0);
+    let ahead = chart.measured_ahead();
     let tilt = -libm::atan(posed.footing.along.nominal);
     let point = place.tool + DVec3::new(ahead * libm::cos(tilt), 0.0, ahead * libm::sin(tilt)) - datum;
     let in_machine = DVec2::new(point.x, point.z);
@@ -100,8 +78,8 @@ pub(crate) fn read(
         high: farthest + out + DVec2::new(flex + excess, 0.0),
     };
     let reading = if place.on_the_way { chart.read_on_the_way(&point) } else { chart.read(&point) };
-    let rated = rated_load_centre(attachment);
-    let cap = (!hung && centre > rated).then(|| attachment.capacity.si() * rated / centre);
+    let rated = attachment.rated_load_centre().filter(|rated| !hung && centre > *rated);
+    let cap = rated.map(|_| attachment.capacity_at_kg(centre));
 
     let input = || Source::Input { place: format!("{} chart", ctx.machine.id), certainty: chart.certainty };
     trace.step(|| Step {
@@ -157,7 +135,7 @@ pub(crate) fn read(
             source: input(),
         });
     }
-    if let Some(cap) = cap {
+    if let (Some(cap), Some(rated)) = (cap, rated) {
         trace.step(|| Step {
             title: machine::text::STEP_MOMENT_CAP.message(),
             formula: "C_m = C_a · c_a / c".into(),
@@ -171,14 +149,6 @@ pub(crate) fn read(
         });
     }
     ChartReading { point, reading, cap, excess, on_the_way: place.on_the_way }
-}
-
-/// Load centre that the attachment's own plate is rated at, m; 0 for a hook.
-pub(crate) fn rated_load_centre(attachment: &Attachment) -> f64 {
-    match &attachment.kind {
-        AttachmentKind::Forks(f) => f.rated_load_centre.si(),
-        AttachmentKind::Jib(_) => 0.0,
-    }
 }
 
 /// Everywhere the chart is read for a lift: clear above the landing, set down, and on the way.
@@ -314,7 +284,7 @@ fn nearer(ctx: &Context<'_>) -> Option<evidence::Message> {
 }
 
 fn out_of_reach(ctx: &Context<'_>, posed: &Posed, chart: &Chart, out: OutOfReach) -> Finding {
-    let at = posed.target.x - datum_x(ctx, chart) + measured_ahead(chart);
+    let at = posed.target.x - chart.datum_x(ctx.machine) + chart.measured_ahead();
     let message = text::CHART_OUT_OF_REACH.with("reach", metres(at)).with("height", metres(posed.target.z));
     let beyond = match out {
         OutOfReach::Extension(e) => e - ctx.machine.boom.extension_max.si(),

@@ -3,8 +3,8 @@
 use super::{kilograms, metres, reserve, within};
 use crate::context::Context;
 use crate::text;
-use evidence::{Finding, Silent, Source, Status, Working};
-use machine::forks::{BladeProblem, Side, blade_problems, pair_capacity_kg};
+use evidence::{Finding, Silent, Source, Status, Step, Trace, Working};
+use machine::forks::{BladeProblem, Side, WEAR_LIMIT, blade_problems, pair_capacity_kg};
 use machine::{AttachmentKind, Forks};
 use quantity::{Quantity, Si};
 
@@ -61,7 +61,20 @@ pub(crate) fn findings(ctx: &Context<'_>) -> Vec<Finding> {
         .map(|problem| match problem {
             BladeProblem::Worn(s, wear) => {
                 let message = text::FORKS_WORN.with("side", side(s)).with("wear", Quantity::ratio(wear));
-                Finding::new("forks", Status::NoGo, message).remedy(text::DO_NEW_FORKS).source(iso())
+                let left = machine::forks::worn_capacity_share(wear);
+                let mut working = Working::default();
+                working.step(|| Step {
+                    title: machine::text::STEP_BLADE_WEAR.message(),
+                    formula: "s = (1 − w)²".into(),
+                    values: vec![("w".into(), Quantity::ratio(wear))],
+                    result: ("s".into(), Quantity::ratio(left)),
+                    source: Source::Mechanics,
+                });
+                Finding::new("forks", Status::NoGo, message)
+                    .measured(Quantity::ratio(wear), Quantity::ratio(WEAR_LIMIT), reserve(wear, WEAR_LIMIT))
+                    .remedy(text::DO_NEW_FORKS)
+                    .source(iso())
+                    .working(working)
             }
             BladeProblem::Modified(s) => {
                 Finding::new("forks", Status::Stop, text::FORKS_MODIFIED.with("side", side(s)))

@@ -12,7 +12,8 @@ use quantity::Si;
 
 /// Contact pressure under contact `i` for its worst force, Pa.
 pub(crate) fn pressure(ctx: &Context<'_>, force: [f64; 4], i: usize) -> Option<f64> {
-    contact(ctx, i).map(|c| c.pressure(force[i]))
+    // A force that is not a number gives no pressure, whatever the tyre.
+    contact(ctx, i).map(|c| if force[i].is_nan() { f64::NAN } else { c.pressure(force[i]) })
 }
 
 fn contact(ctx: &Context<'_>, i: usize) -> Option<ground::Contact> {

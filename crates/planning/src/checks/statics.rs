@@ -207,8 +207,11 @@ impl<'c, 'a> Search<'c, 'a> {
         }
         let r = reactions(self.ctx.machine, support(self.ctx), &loading.masses, loading.gravity);
         let s = self.found(corner);
-        for i in 0..4 {
-            s.force[i] = s.force[i].max(r.force[i]);
+        for (most, force) in s.force.iter_mut().zip(r.force) {
+            // Written so that a force that is not a number stays one.
+            if !(force <= *most) {
+                *most = if most.is_nan() { *most } else { force };
+            }
         }
     }
 
