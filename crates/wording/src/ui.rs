@@ -407,34 +407,6 @@ evidence::messages! {
     LEANS_LEFT = "ui-leans-left" [angle];
     /// Lean of the machine to the right.
     LEANS_RIGHT = "ui-leans-right" [angle];
-    /// Where the machine stands, from the tyres' front face to the landing.
-    STAND_OFF = "ui-stand-off" [distance];
-    /// The tyres' front face stands past the landing's near edge.
-    STAND_PAST = "ui-stand-past" [distance];
-    /// The boom's line meets the middle of the landing.
-    PASSES_MIDDLE = "ui-passes-middle" [];
-    /// The boom's line passes left of the landing's middle.
-    PASSES_LEFT = "ui-passes-left" [distance];
-    /// The boom's line passes right of the landing's middle.
-    PASSES_RIGHT = "ui-passes-right" [distance];
-    /// A heading with its compass word.
-    HEADING_COMPASS = "ui-heading-compass" [heading, compass];
-    /// Compass word.
-    COMPASS_N = "ui-compass-n" [];
-    /// Compass word.
-    COMPASS_NE = "ui-compass-ne" [];
-    /// Compass word.
-    COMPASS_E = "ui-compass-e" [];
-    /// Compass word.
-    COMPASS_SE = "ui-compass-se" [];
-    /// Compass word.
-    COMPASS_S = "ui-compass-s" [];
-    /// Compass word.
-    COMPASS_SW = "ui-compass-sw" [];
-    /// Compass word.
-    COMPASS_W = "ui-compass-w" [];
-    /// Compass word.
-    COMPASS_NW = "ui-compass-nw" [];
     /// Key: zones that do not carry this load.
     ZONE_TOO_HEAVY = "ui-zone-too-heavy" [];
     /// Key: outside of every zone.
