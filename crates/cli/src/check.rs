@@ -109,14 +109,11 @@ fn no_answer(why: NoAnswer, args: &CheckArgs, machine: &Machine) -> Failure {
     let (code, message, hint) = match why {
         NoAnswer::Attachment => {
             let known: Vec<_> = machine.attachments.iter().map(|a| a.id.as_str()).collect();
-            let message =
-                text::NO_ATTACHMENT.with("attachment", &args.attachment).with("known", known.join(", "));
+            let message = text::NO_ATTACHMENT.with("attachment", &args.attachment).with("known", known.join(", "));
             ("cli::no-attachment", message, None)
         }
         NoAnswer::Chart => ("cli::no-chart", text::NO_CHART.with("attachment", &args.attachment), None),
-        NoAnswer::Point => {
-            ("cli::wrong-point", text::WRONG_POINT.message(), Some(text::HINT_WRONG_POINT.message()))
-        }
+        NoAnswer::Point => ("cli::wrong-point", text::WRONG_POINT.message(), Some(text::HINT_WRONG_POINT.message())),
     };
     Failure::one(args.said, code, &file, message, hint)
 }

@@ -56,8 +56,7 @@ pub(crate) fn print_faults(faults: &Faults, said: Said, files: &BTreeMap<String,
     let unicode = std::io::stderr().is_terminal();
     let theme = if unicode { GraphicalTheme::unicode() } else { GraphicalTheme::none() };
     let handler = GraphicalReportHandler::new_themed(theme).with_width(terminal::width());
-    let mut errors = 0;
-    let mut warnings = 0;
+    let (mut errors, mut warnings) = (0_usize, 0_usize);
     for fault in &faults.list {
         match fault.severity {
             Severity::Error => errors += 1,
@@ -72,8 +71,7 @@ pub(crate) fn print_faults(faults: &Faults, said: Said, files: &BTreeMap<String,
         }
     }
     if errors + warnings > 1 {
-        let summary =
-            wording::ui::FAULTS_SUMMARY.with("errors", errors as i64).with("warnings", warnings as i64);
+        let summary = wording::ui::FAULTS_SUMMARY.with("errors", errors).with("warnings", warnings);
         terminal::error_line(&wording.render(&summary));
     }
 }

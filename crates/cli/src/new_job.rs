@@ -8,7 +8,8 @@ use std::fs;
 pub(crate) fn run(args: &NewArgs) -> Run {
     let said = Said { format: Format::Text, units: Units::Si, lang: Lang::En };
     let folder = args.job.display().to_string();
-    let free = !args.job.exists() || (args.job.is_dir() && fs::read_dir(&args.job).is_ok_and(|mut d| d.next().is_none()));
+    let free =
+        !args.job.exists() || (args.job.is_dir() && fs::read_dir(&args.job).is_ok_and(|mut d| d.next().is_none()));
     if !free {
         let message = text::NEW_NOT_EMPTY.with("folder", &folder);
         return Err(Failure::one(said, "cli::new-not-empty", &folder, message, Some(text::HINT_OUT.message())));

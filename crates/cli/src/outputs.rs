@@ -30,11 +30,9 @@ pub(crate) fn write(plan: &Plan, out: &Path, args: &PlanArgs) -> Result<(), Fail
         Paper::A4 => report::PaperSize::A4,
         Paper::Letter => report::PaperSize::UsLetter,
     };
-    let pdf = report::plan_sheet(plan, &wording, paper).map_err(|e| {
-        Failure::one(said, "cli::no-sheet", "", text::NO_SHEET.with("reason", e.to_string()), None)
-    })?;
-    let json = serde_json::to_vec_pretty(plan)
-        .map_err(|e| Failure::cannot_write(said, PLAN_FILE, &e.to_string()))?;
+    let pdf = report::plan_sheet(plan, &wording, paper)
+        .map_err(|e| Failure::one(said, "cli::no-sheet", "", text::NO_SHEET.with("reason", e.to_string()), None))?;
+    let json = serde_json::to_vec_pretty(plan).map_err(|e| Failure::cannot_write(said, PLAN_FILE, &e.to_string()))?;
 
     let temporary = beside(out, "writing");
     let written = (|| -> std::io::Result<()> {

@@ -89,7 +89,7 @@ fn print_finding(finding: &Finding, w: Wording) {
     let name = planning::check_name(&finding.check).map_or_else(|| finding.check.to_string(), |id| w.text(id));
     let mut said = format!("{name}: {}", w.render(&finding.message));
     if let Some(reserve) = finding.reserve {
-        said.push_str(&format!(" [{}]", w.reserve(reserve)));
+        said = format!("{said} [{}]", w.reserve(reserve));
     }
     paragraph(&said, &format!("  {} ", sign(finding.status)), "    ");
     if finding.status > Status::Go {

@@ -5,6 +5,7 @@ use crate::calc::{ChartResult, StabilityResult};
 use crate::{Outcome, Run, terminal};
 use schemars::{Schema, schema_for};
 
+#[expect(clippy::unnecessary_wraps, reason = "every command has one form")]
 pub(crate) fn run(args: &SchemaArgs) -> Run {
     terminal::print_json(&schema(args.form));
     Ok(Outcome::Done)

@@ -12,6 +12,9 @@ use std::path::PathBuf;
 pub(crate) const SUPPORTS: [(&str, SupportState); 2] =
     [("tyres", SupportState::Tyres), ("stabilizers", SupportState::Stabilizers)];
 
+/// No calculation has a longer input, bytes.
+const LARGEST: u64 = 16 << 20;
+
 /// A parsed input and where paths in it start.
 pub(crate) struct Input {
     pub(crate) document: Document,
@@ -19,23 +22,19 @@ pub(crate) struct Input {
 }
 
 pub(crate) fn read(args: &CalcArgs) -> Result<Input, Failure> {
-    let (name, bytes, folder) = match &args.file {
-        Some(path) => {
-            let name = path.display().to_string();
-            let bytes = std::fs::read(path).map_err(|e| Failure::cannot_read(args.said, &name, &e.to_string()))?;
-            let folder = path.parent().map(PathBuf::from).unwrap_or_default();
-            (name, bytes, folder)
-        }
-        None => {
-            let mut bytes = Vec::new();
-            let limit = 16 << 20;
-            std::io::stdin()
-                .take(limit)
-                .read_to_end(&mut bytes)
-                .map_err(|e| Failure::cannot_read(args.said, "-", &e.to_string()))?;
-            let json = bytes.iter().find(|b| !b.is_ascii_whitespace()) == Some(&b'{');
-            (if json { "input.json" } else { "input.toml" }.to_owned(), bytes, PathBuf::new())
-        }
+    let (name, bytes, folder) = if let Some(path) = &args.file {
+        let name = path.display().to_string();
+        let bytes = std::fs::read(path).map_err(|e| Failure::cannot_read(args.said, &name, &e.to_string()))?;
+        let folder = path.parent().map(PathBuf::from).unwrap_or_default();
+        (name, bytes, folder)
+    } else {
+        let mut bytes = Vec::new();
+        std::io::stdin()
+            .take(LARGEST)
+            .read_to_end(&mut bytes)
+            .map_err(|e| Failure::cannot_read(args.said, "-", &e.to_string()))?;
+        let json = bytes.iter().find(|b| !b.is_ascii_whitespace()) == Some(&b'{');
+        (if json { "input.json" } else { "input.toml" }.to_owned(), bytes, PathBuf::new())
     };
     Ok(Input { document: read_table(&name, &bytes), folder })
 }

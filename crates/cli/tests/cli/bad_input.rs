@@ -13,7 +13,8 @@ fn six_faults_in_two_files_come_together_with_lines_and_hints() {
     scratch.edit("job/machines/demo-7.toml", "depth = \"0.28 m\"", "depth = \"wide\"");
     let said = run_in(&scratch.0, &["plan", "job"], None);
     assert_eq!(said.code, 1);
-    for word in ["job.toml:", "machines/demo-7.toml:", "860", "11 kg", "beem", "plannner", "planner", "-330 kg", "wide"] {
+    for word in ["job.toml:", "machines/demo-7.toml:", "860", "11 kg", "beem", "plannner", "planner", "-330 kg", "wide"]
+    {
         assert!(said.err.contains(word), "{word}:\n{}", said.err);
     }
     assert!(said.err.matches("help:").count() >= 5, "hints:\n{}", said.err);
@@ -30,9 +31,14 @@ fn a_chart_with_a_hole_is_refused_with_its_place() {
     let text = std::fs::read_to_string(&path).unwrap();
     let head = text.split("[[chart.zone]]").next().unwrap();
     let zone = |name: &str, x0: f64, y0: f64, x1: f64, y1: f64| {
-        format!("[[chart.zone]]\nname = \"{name}\"\ncapacity = \"900 kg\"\noutline = [[{x0}, {y0}], [{x1}, {y0}], [{x1}, {y1}], [{x0}, {y1}]]\n")
+        format!(
+            "[[chart.zone]]\nname = \"{name}\"\ncapacity = \"900 kg\"\noutline = [[{x0}, {y0}], [{x1}, {y0}], [{x1}, {y1}], [{x0}, {y1}]]\n"
+        )
     };
-    let ring = zone("A", 0.5, 0.0, 3.5, 1.0) + &zone("B", 0.5, 1.0, 1.5, 3.0) + &zone("C", 2.5, 1.0, 3.5, 3.0) + &zone("D", 0.5, 3.0, 3.5, 4.0);
+    let ring = zone("A", 0.5, 0.0, 3.5, 1.0)
+        + &zone("B", 0.5, 1.0, 1.5, 3.0)
+        + &zone("C", 2.5, 1.0, 3.5, 3.0)
+        + &zone("D", 0.5, 3.0, 3.5, 4.0);
     std::fs::write(&path, format!("{head}{ring}")).unwrap();
     let said = run_in(&scratch.0, &["plan", "job"], None);
     assert_eq!(said.code, 1);

@@ -51,7 +51,10 @@ fn how_much_further_is_where_the_answer_turns() {
 
 #[test]
 fn pounds_and_feet_are_the_same_look() {
-    let (si, us) = (look("900 kg", "2.2 m", "3.0 m", &["--format", "json"]), look("1984.16 lb", "7.21785 ft", "9.84252 ft", &["--format", "json"]));
+    let (si, us) = (
+        look("900 kg", "2.2 m", "3.0 m", &["--format", "json"]),
+        look("1984.16 lb", "7.21785 ft", "9.84252 ft", &["--format", "json"]),
+    );
     let answer = |s: &str| serde_json::from_str::<planning::DistanceAnswer>(s).unwrap();
     let (a, b) = (answer(&si.out), answer(&us.out));
     assert_eq!((a.inside, a.zone), (b.inside, b.zone));
@@ -76,8 +79,22 @@ fn all_wrong_arguments_at_once() {
         assert!(said.err.contains(word), "{word}: {}", said.err);
     }
     let wrong = run(&[
-        "check", "examples/demo-job/machines/demo-7.toml", "--attachment", "grab", "--support", "tyres", "--load", "1 t",
-        "--distance", "1 m", "--from", "front-axle", "--to", "fork-heel", "--height", "1 m",
+        "check",
+        "examples/demo-job/machines/demo-7.toml",
+        "--attachment",
+        "grab",
+        "--support",
+        "tyres",
+        "--load",
+        "1 t",
+        "--distance",
+        "1 m",
+        "--from",
+        "front-axle",
+        "--to",
+        "fork-heel",
+        "--height",
+        "1 m",
     ]);
     assert_eq!(wrong.code, 1);
     assert!(wrong.err.contains("forks"), "names what there is: {}", wrong.err);

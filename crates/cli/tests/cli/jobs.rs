@@ -16,7 +16,8 @@ fn the_demo_gives_a_verdict_for_every_lift_and_exit_code_three() {
 
 #[test]
 fn spanish_and_us_units_change_words_and_numbers_but_no_verdict() {
-    let (si, us) = (run(&["plan", "examples/demo-job"]), run(&["plan", "examples/demo-job", "--units", "us", "--lang", "es"]));
+    let (si, us) =
+        (run(&["plan", "examples/demo-job"]), run(&["plan", "examples/demo-job", "--units", "us", "--lang", "es"]));
     assert_eq!((si.code, us.code), (3, 3));
     assert!(us.out.contains("lb") && !us.out.contains(" kg"), "{}", us.out);
     assert!(us.out.contains("Tabla de cargas"), "{}", us.out);
