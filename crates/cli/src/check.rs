@@ -6,7 +6,7 @@ use crate::{Outcome, Run, terminal, text};
 use evidence::{Faults, Message, Place, Severity};
 use machine::{Machine, SupportState};
 use planning::{DistanceAnswer, DistanceQuestion, MeasuredFrom, MeasuredTo, NoAnswer, distance_check};
-use quantity::{Dimension, Quantity, Si};
+use quantity::{Dimension, Quantity};
 use std::collections::BTreeMap;
 use std::path::Path;
 

@@ -307,10 +307,7 @@ fn crosses_inside(a: DVec2, b: DVec2, low: DVec2, high: DVec2) -> bool {
     if (flat(size.y) && along(a.y, b.y, low.y)) || (flat(size.x) && along(a.x, b.x, low.x)) {
         return false;
     }
-    let shrink = DVec2::new(
-        if flat(size.x) { 0.0 } else { ON_EDGE },
-        if flat(size.y) { 0.0 } else { ON_EDGE },
-    );
+    let shrink = DVec2::new(if flat(size.x) { 0.0 } else { ON_EDGE }, if flat(size.y) { 0.0 } else { ON_EDGE });
     clip(a, b, low + shrink, high - shrink).is_some()
 }
 

@@ -29,11 +29,7 @@ pub(crate) enum Leg {
     /// Angle and extension run evenly.
     Even(BoomPosition, BoomPosition),
     /// The tool point runs straight, (x, z) in the machine's middle plane; forks keep their tilt.
-    Straight {
-        from: DVec2,
-        to: DVec2,
-        tilt: f64,
-    },
+    Straight { from: DVec2, to: DVec2, tilt: f64 },
 }
 
 impl Leg {

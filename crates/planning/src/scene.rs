@@ -38,7 +38,8 @@ pub(crate) fn elevation(check: &LiftCheck<'_>, posed: &Posed) -> Option<Elevatio
 
     let landing_s = (ctx.landing.at - view.at).dot(view.forward);
     let half = ctx.landing.size.x / 2.0;
-    let (from, to) = (machine.outline.rear - 3.0, (landing_s + half + 3.0).max(machine.outline.front + 4.0).min(PICTURE));
+    let (from, to) =
+        (machine.outline.rear - 3.0, (landing_s + half + 3.0).max(machine.outline.front + 4.0).min(PICTURE));
     let steps = ((to - from) / 0.25).ceil() as usize;
     let ground = (0..=steps)
         .map(|i| {

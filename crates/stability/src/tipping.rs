@@ -116,7 +116,13 @@ pub fn load_factor(
         values: vec![
             ("m".into(), kg(bare.masses.counted(line.with_rear_axle).0)),
             ("g".into(), Quantity::number(G)),
-            ("ĝ·a".into(), Quantity::new(bare.gravity.dot(arm(&bare.masses, &line).1) / arm(&bare.masses, &line).0, Dimension::Length)),
+            (
+                "ĝ·a".into(),
+                Quantity::new(
+                    bare.gravity.dot(arm(&bare.masses, &line).1) / arm(&bare.masses, &line).0,
+                    Dimension::Length,
+                ),
+            ),
             ("M_w".into(), nm(bare.wind.overturning(&line))),
         ],
         result: ("M_r".into(), nm(held)),

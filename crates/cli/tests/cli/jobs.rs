@@ -38,11 +38,8 @@ fn exit_codes_are_those_of_the_worst_lift() {
         let text = std::fs::read_to_string(crate::support::root().join("examples/demo-job/job.toml")).unwrap();
         let (head, rest) = text.split_at(text.find("[[lift]]").unwrap());
         let (lifts, tail) = rest.split_at(rest.find("# What named persons").unwrap());
-        let kept: String = lifts
-            .split("[[lift]]")
-            .filter(|l| ids.iter().any(|id| l.contains(&format!("id = \"{id}\""))))
-            .map(|l| format!("[[lift]]{l}"))
-            .collect();
+        let wanted = |l: &&str| ids.iter().any(|id| l.contains(&format!("id = \"{id}\"")));
+        let kept = lifts.split("[[lift]]").filter(wanted).fold(String::new(), |all, l| all + "[[lift]]" + l);
         std::fs::write(scratch.0.join("job/job.toml"), format!("{head}{kept}{tail}")).unwrap();
         run_in(&scratch.0, &["plan", "job"], None)
     };

@@ -39,7 +39,8 @@ fn val_segment_to_segment_against_parry() {
             Segment { a: random.point(10.0), b: random.point(10.0) },
         );
         let ours = distance_segment_segment(&p, &q);
-        let theirs = query::distance(&Isometry::IDENTITY, &parry(&p), &Isometry::IDENTITY, &parry(&q)).map_or(f64::NAN, |d| d.distance);
+        let theirs = query::distance(&Isometry::IDENTITY, &parry(&p), &Isometry::IDENTITY, &parry(&q))
+            .map_or(f64::NAN, |d| d.distance);
         assert!((ours - theirs).abs() < GJK, "{p:?} {q:?}: {ours} against {theirs}");
     }
 }
@@ -57,8 +58,8 @@ fn val_segment_to_box_against_parry() {
         let inverse = pose.inverse();
         let inside = Segment { a: inverse * segment.a, b: inverse * segment.b };
         let cuboid = Cuboid::new(Vector::new(half.x, half.y, half.z));
-        let theirs =
-            query::distance(&Isometry::IDENTITY, &parry(&inside), &Isometry::IDENTITY, &cuboid).map_or(f64::NAN, |d| d.distance);
+        let theirs = query::distance(&Isometry::IDENTITY, &parry(&inside), &Isometry::IDENTITY, &cuboid)
+            .map_or(f64::NAN, |d| d.distance);
         assert!((ours - theirs).abs() < GJK, "{segment:?} {half}: {ours} against {theirs}");
         touching += usize::from(ours == 0.0);
     }
@@ -72,5 +73,8 @@ fn parallel_and_degenerate_segments() {
     assert_eq!(distance_segment_segment(&along, &s([2.0, 3.0, 0.0], [8.0, 3.0, 0.0])), 3.0);
     assert_eq!(distance_segment_segment(&along, &s([13.0, 4.0, 0.0], [20.0, 4.0, 0.0])), 5.0);
     assert_eq!(distance_segment_segment(&along, &s([5.0, 0.0, 2.0], [5.0, 0.0, 2.0])), 2.0);
-    assert_eq!(distance_segment_segment(&s([1.0, 1.0, 1.0], [1.0, 1.0, 1.0]), &s([1.0, 1.0, 4.0], [1.0, 1.0, 4.0])), 3.0);
+    assert_eq!(
+        distance_segment_segment(&s([1.0, 1.0, 1.0], [1.0, 1.0, 1.0]), &s([1.0, 1.0, 4.0], [1.0, 1.0, 4.0])),
+        3.0
+    );
 }

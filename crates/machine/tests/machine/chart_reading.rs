@@ -2,8 +2,8 @@
 
 use geometry::DVec2;
 use machine::{
-    Chart, ChartParts, ChartPoint, ChartProblem, Datum, HeightTo, LevelTolerance, ReachFrom, ReachTo, Reading, SupportState,
-    Zone, chart_problems,
+    Chart, ChartParts, ChartPoint, ChartProblem, Datum, HeightTo, LevelTolerance, ReachFrom, ReachTo, Reading,
+    SupportState, Zone, chart_problems,
 };
 use proptest::prelude::*;
 use quantity::{degrees, kilograms, metres};
@@ -19,7 +19,11 @@ fn chart(zones: Vec<Zone>, not_permitted: Vec<Vec<DVec2>>) -> Chart {
         support: SupportState::Tyres,
         load_centre: metres(0.61),
         load_centre_height: None,
-        datum: Datum { reach_from: ReachFrom::FrontTyreFace, reach_to: ReachTo::LoadCentre, height_to: HeightTo::ForkTop },
+        datum: Datum {
+            reach_from: ReachFrom::FrontTyreFace,
+            reach_to: ReachTo::LoadCentre,
+            height_to: HeightTo::ForkTop,
+        },
         level: LevelTolerance { sideways: degrees(2.0), fore_aft: degrees(2.0) },
         zones,
         not_permitted,
@@ -95,7 +99,10 @@ fn a_hole_is_not_permitted_and_is_pointed_out() {
 
 #[test]
 fn overlap_with_another_capacity_and_bad_outlines_are_found() {
-    let c = chart(vec![zone("A", 2000.0, &square(0.0, 0.0, 2.0, 2.0)), zone("B", 1000.0, &square(1.0, 0.0, 3.0, 2.0))], vec![]);
+    let c = chart(
+        vec![zone("A", 2000.0, &square(0.0, 0.0, 2.0, 2.0)), zone("B", 1000.0, &square(1.0, 0.0, 3.0, 2.0))],
+        vec![],
+    );
     assert!(matches!(chart_problems(&c)[..], [ChartProblem::Overlap { first: 0, second: 1, .. }]));
     assert_eq!(capacity(&c, [1.5, 1.0], 0.0), Some(1000.0), "the lower governs all the same");
     let bow = chart(vec![zone("A", 2000.0, &[[0.0, 0.0], [2.0, 2.0], [2.0, 0.0], [0.0, 2.0]])], vec![]);

@@ -27,7 +27,9 @@ fn forks(left: Blade, right: Blade) -> Forks {
 fn val_ten_percent_wear_is_nineteen_percent_of_strength() {
     assert!((1.0 - worn_capacity_share(0.10) - 0.19).abs() < 1e-12);
     let at_limit = forks(blade(2000.0, 0.045), blade(2000.0, 0.050));
-    assert!(matches!(blade_problems(&at_limit)[..], [BladeProblem::Worn(machine::forks::Side::Left, w)] if (w - 0.1).abs() < 1e-9));
+    assert!(
+        matches!(blade_problems(&at_limit)[..], [BladeProblem::Worn(machine::forks::Side::Left, w)] if (w - 0.1).abs() < 1e-9)
+    );
     assert!(blade_problems(&forks(blade(2000.0, 0.0451), blade(2000.0, 0.05))).is_empty());
 }
 

@@ -1,6 +1,6 @@
 //! Does the boom point at the landing, from a side that is allowed.
 
-use super::{angle, metres, reserve};
+use super::{angle, metres, reserve, within};
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed};
 use crate::{Task, text};
@@ -67,9 +67,13 @@ pub(crate) fn approach(ctx: &Context<'_>, posed: &Posed) -> Approach {
 const FIT: f64 = 1e-6;
 
 impl Approach {
+    fn past(&self) -> bool {
+        within(self.miss, self.allowed + FIT) != Status::Go
+    }
+
     pub(crate) fn status(&self) -> Status {
         let turned = self.turn.is_some_and(|(off, tolerance)| off > tolerance + 1e-9);
-        let past = !(self.miss <= self.allowed + FIT);
+        let past = self.past();
         let refused = self.behind || turned || past || self.too_small.is_some() || self.stuck.is_some();
         if refused { Status::NoGo } else { Status::Go }
     }
@@ -116,7 +120,7 @@ pub(crate) fn finding(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Fi
             .source(practice);
     }
     let miss = a.miss;
-    if !(miss <= a.allowed + FIT) {
+    if a.past() {
         let message = text::APPROACH_PAST.with("offset", metres(miss)).with("allowed", metres(a.allowed.max(0.0)));
         return Finding::new("approach", Status::NoGo, message)
             .measured(metres(miss), metres(a.allowed), reserve(miss, a.allowed))

@@ -1,6 +1,6 @@
 //! The attachment: the maker's, locked, strong enough.
 
-use super::{kilograms, reserve};
+use super::{kilograms, reserve, within};
 use crate::context::Context;
 use crate::text;
 use evidence::{Finding, Source, Status};
@@ -25,7 +25,7 @@ pub(crate) fn status(ctx: &Context<'_>) -> Status {
     let Some(attachment) = ctx.attachment else { return Status::NoGo };
     if lock(ctx) == LockSeen::Open {
         Status::Stop
-    } else if !(ctx.load.mass_kg.high <= capacity(ctx, attachment)) {
+    } else if within(ctx.load.mass_kg.high, capacity(ctx, attachment)) != Status::Go {
         Status::NoGo
     } else if lock(ctx) == LockSeen::NotSeen {
         Status::Condition

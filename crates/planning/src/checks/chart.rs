@@ -72,11 +72,8 @@ pub(crate) fn read(
     let pitch = (posed.footing.along.high - posed.footing.along.low) / 2.0;
     let out = DVec2::new(error + pitch * by_gravity.y.abs(), accuracy + pitch * by_gravity.x.abs());
     let (nearest, farthest) = (in_machine.min(by_gravity), in_machine.max(by_gravity));
-    let point = ChartPoint {
-        at: by_gravity,
-        low: nearest - out,
-        high: farthest + out + DVec2::new(flex + excess, 0.0),
-    };
+    let point =
+        ChartPoint { at: by_gravity, low: nearest - out, high: farthest + out + DVec2::new(flex + excess, 0.0) };
     let reading = if place.on_the_way { chart.read_on_the_way(&point) } else { chart.read(&point) };
     let rated = attachment.rated_load_centre().filter(|rated| !hung && centre > *rated);
     let cap = rated.map(|_| attachment.capacity_at_kg(centre));

@@ -81,11 +81,9 @@ pub(crate) fn findings(ctx: &Context<'_>) -> Vec<Finding> {
                     .remedy(text::DO_NEW_FORKS)
                     .source(Source::second_hand("29 CFR 1926.602(c)(1)"))
             }
-            BladeProblem::ModifiedUnknown => {
-                Finding::new("forks", Status::Condition, text::FORKS_MODIFIED_UNKNOWN)
-                    .remedy(text::DO_LOOK_AT_FORKS)
-                    .source(Source::second_hand("29 CFR 1926.602(c)(1)"))
-            }
+            BladeProblem::ModifiedUnknown => Finding::new("forks", Status::Condition, text::FORKS_MODIFIED_UNKNOWN)
+                .remedy(text::DO_LOOK_AT_FORKS)
+                .source(Source::second_hand("29 CFR 1926.602(c)(1)")),
             BladeProblem::WearUnknown => Finding::new("forks", Status::Condition, text::FORKS_WEAR_UNKNOWN)
                 .remedy(text::DO_MEASURE_FORKS)
                 .source(iso()),

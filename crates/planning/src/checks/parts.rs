@@ -36,7 +36,12 @@ pub(crate) fn moving(ctx: &Context<'_>, posed: &Posed, tool: DVec3, boom: BoomPo
     // A square section of that depth lies within 0.71 of it from the boom line.
     let radius = b.depth * core::f64::consts::FRAC_1_SQRT_2;
     let capsule = |a, b| Solid::Capsule(Capsule { axis: Segment { a, b }, radius });
-    [capsule(foot, end), capsule(end, head), carriage_solid(ctx, tool, head, boom, radius), load_solid(ctx, posed, tool, boom)]
+    [
+        capsule(foot, end),
+        capsule(end, head),
+        carriage_solid(ctx, tool, head, boom, radius),
+        load_solid(ctx, posed, tool, boom),
+    ]
 }
 
 /// Carriage and backrest at the fork face, or the jib from head to hook.
@@ -45,16 +50,14 @@ fn carriage_solid(ctx: &Context<'_>, tool: DVec3, head: DVec3, boom: BoomPositio
         Some(AttachmentKind::Forks(f)) => {
             let carriage = Posed::carriage(tool, boom);
             let back = (carriage.inverse() * head).x.min(-0.1);
-            let half = DVec3::new(-back / 2.0, CARRIAGE_HALF.max(f.spread / 2.0 + 0.1), (BACKREST + 0.1) / 2.0);
+            let half = DVec3::new(-back / 2.0, CARRIAGE_HALF.max(f.spread / 2.0 + 0.1), f64::midpoint(BACKREST, 0.1));
             let centre = DVec3::new(back / 2.0, 0.0, (BACKREST - 0.1) / 2.0);
             Solid::Box(OrientedBox {
                 outer_from_box: Pose { rotation: carriage.rotation, translation: carriage * centre },
                 half,
             })
         }
-        Some(AttachmentKind::Jib(_)) | None => {
-            Solid::Capsule(Capsule { axis: Segment { a: head, b: tool }, radius })
-        }
+        Some(AttachmentKind::Jib(_)) | None => Solid::Capsule(Capsule { axis: Segment { a: head, b: tool }, radius }),
     }
 }
 
@@ -65,18 +68,13 @@ fn load_solid(ctx: &Context<'_>, posed: &Posed, tool: DVec3, boom: BoomPosition)
         // turn about its hook, wherever its centre of gravity is.
         let down = posed.footing.site_from_machine.inverse().turn(DVec3::NEG_Z);
         let most = |r: evidence::Ranged| r.low.abs().max(r.high.abs());
-        let radius = libm::hypot(
-            load.depth / 2.0 + most(load.centre_ahead),
-            load.width / 2.0 + most(load.centre_left),
-        );
+        let radius = libm::hypot(load.depth / 2.0 + most(load.centre_ahead), load.width / 2.0 + most(load.centre_left));
         let bottom = tool + down * (h.drop + load.height);
         return Solid::Capsule(Capsule { axis: Segment { a: tool, b: bottom }, radius });
     }
     let carriage = Posed::carriage(tool, boom);
     let (blades, spread) = match ctx.attachment.map(|a| &a.kind) {
-        Some(AttachmentKind::Forks(f)) => {
-            (f.blades.iter().map(|b| b.length.value).fold(0.0, f64::max), f.spread + 0.2)
-        }
+        Some(AttachmentKind::Forks(f)) => (f.blades.iter().map(|b| b.length.value).fold(0.0, f64::max), f.spread + 0.2),
         _ => (0.0, 0.0),
     };
     let size = DVec3::new(load.depth.max(blades), load.width.max(spread), load.height + 0.1);

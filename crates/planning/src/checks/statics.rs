@@ -81,11 +81,8 @@ struct Tried {
 fn tried(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment) -> Option<Vec<Tried>> {
     let poses = posed.reach.ok()?;
     let movement = posed.movement.as_ref()?;
-    let (low, high) = if ctx.load.hanging.is_some() {
-        (0.0, 0.0)
-    } else {
-        (ctx.load.centre_ahead.low, ctx.load.centre_ahead.high)
-    };
+    let (low, high) =
+        if ctx.load.hanging.is_some() { (0.0, 0.0) } else { (ctx.load.centre_ahead.low, ctx.load.centre_ahead.high) };
     let flex = ctx.machine.boom.flex;
     let out = flex + ctx.job.policy.stand_error;
     let mut all = Vec::with_capacity(8);
@@ -121,7 +118,8 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
         let tool = tool_point(ctx, attachment, boom);
         let (with_load, without) = (wind(ctx, gust, boom, true), wind(ctx, gust, boom, false));
         wind_moment = wind_moment.max(with_load.moment.z);
-        let corner = |masses, gravity, wind, loaded| Corner { loading: Loading { masses, gravity, wind }, boom, loaded };
+        let corner =
+            |masses, gravity, wind, loaded| Corner { loading: Loading { masses, gravity, wind }, boom, loaded };
         // The load is also taken away: set down, boom still up.
         for gravity in attitudes {
             search.take(corner(bare, gravity, without, false));
@@ -208,9 +206,9 @@ impl<'c, 'a> Search<'c, 'a> {
         let r = reactions(self.ctx.machine, support(self.ctx), &loading.masses, loading.gravity);
         let s = self.found(corner);
         for (most, force) in s.force.iter_mut().zip(r.force) {
-            // Written so that a force that is not a number stays one.
-            if !(force <= *most) {
-                *most = if most.is_nan() { *most } else { force };
+            // A force that is not a number stays one.
+            if force > *most || force.is_nan() {
+                *most = force;
             }
         }
     }

@@ -14,7 +14,9 @@ const METRES: f64 = 0.0001;
 
 pub(crate) fn reference(path: &str) -> Option<String> {
     let file = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../../../shared").join(path);
-    if let Ok(text) = std::fs::read_to_string(&file) { Some(text) } else {
+    if let Ok(text) = std::fs::read_to_string(&file) {
+        Some(text)
+    } else {
         assert!(std::env::var_os("CI").is_none(), "reference data missing: {path}");
         eprintln!("left out: needs the reference data folder beside the project ({path})");
         None
