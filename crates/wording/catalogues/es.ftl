@@ -687,8 +687,8 @@ jobfile-list-length = { $key } tiene { $found } elementos; hacen falta { $expect
 jobfile-list-too-short = { $key } tiene { $found } elementos; hacen falta al menos { $least }
 jobfile-placeholder = { $key } está todavía sin rellenar
 jobfile-hint-fill-in = Rellénelo; hasta entonces cuenta como no indicado.
-jobfile-hint-fill-in-job = Rellénelo; hasta entonces no cuenta nada de lo que declaran personas en este trabajo, y ningún izado es viable.
-jobfile-hint-fill-in-machine = Rellénelo; hasta entonces la máquina cuenta como no inspeccionada, y ningún izado con ella es viable.
+jobfile-hint-fill-in-job = Rellénelo; hasta entonces no cuenta nada de lo que declaran personas en este trabajo, y ningún izado es apto.
+jobfile-hint-fill-in-machine = Rellénelo; hasta entonces la máquina cuenta como no inspeccionada, y ningún izado con ella es apto.
 jobfile-ground-left-out = { $file } se deja fuera: todavía no es un levantamiento de esta obra
 jobfile-no-source = nada indica de dónde sale { $key }
 jobfile-hint-source = Ponga source = "…" en esta tabla o en una que la contenga. Se puede poner: { $known }.

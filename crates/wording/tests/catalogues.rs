@@ -132,6 +132,7 @@ const SAME_IN_BOTH: &[&str] = &[
     "ui-made-by",
     "ui-engine-version",
     "ui-paper-a4",
+    "ui-heading-compass",
 ];
 
 /// "EE. UU." ends in a point that ends no sentence.
