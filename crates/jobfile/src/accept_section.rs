@@ -17,7 +17,8 @@ const MATTERS: [(&str, Matter); 6] = [
 ];
 
 pub(crate) fn acceptances(around: &Reader<'_>) -> Option<Vec<Acceptance>> {
-    all(around.tables("accept").iter().map(acceptance).collect())
+    let read = around.tables("accept").iter().map(|t| t.not_given_while_open(acceptance)).collect::<Vec<_>>();
+    all(read.into_iter().filter(|(read, open)| read.is_none() || !open).map(|(read, _)| read).collect())
 }
 
 fn acceptance(t: &Reader<'_>) -> Option<Acceptance> {

@@ -6,7 +6,7 @@ use crate::table::Reader;
 use crate::{parse_json, parse_toml, text};
 use evidence::{Certainty, Fault, Faults, Message, Place, Severity, TextId};
 use planning::InputLine;
-use std::cell::RefCell;
+use std::cell::{Cell, RefCell};
 
 /// Larger files are not job or machine files.
 const LARGEST: usize = 8 << 20;
@@ -22,6 +22,10 @@ pub struct Document {
     broken_lines: Vec<usize>,
     faults: RefCell<Faults>,
     inputs: RefCell<Vec<InputLine>>,
+    /// Hint at what is still to be filled in; `None`: such a value is a fault.
+    pub(crate) drafts: Cell<Option<TextId>>,
+    /// Number of values still to be filled in.
+    pub(crate) open: Cell<usize>,
 }
 
 /// Parses bytes: JSON where the name ends in `.json`, TOML otherwise. Never fails: what is wrong
@@ -55,6 +59,8 @@ pub fn read_table(name: &str, bytes: &[u8]) -> Document {
         broken_lines: if unreadable { vec![0] } else { Vec::new() },
         faults: RefCell::new(early),
         inputs: RefCell::default(),
+        drafts: Cell::new(None),
+        open: Cell::new(0),
     };
     for e in errors {
         let message =

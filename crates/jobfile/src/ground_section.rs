@@ -1,11 +1,13 @@
 //! `[[ground]]`: survey files, in order of priority.
 
+use crate::document::code;
 use crate::job_file::{Files, all, as_date};
 use crate::node::{Node, Value};
+use crate::placeholder::PLACEHOLDER;
 use crate::quantity_value::Bound::Positive;
 use crate::table::{Faulty, Reader};
 use crate::text;
-use evidence::Certainty;
+use evidence::{Certainty, Place};
 use planning::InputLine;
 use quantity::Dimension as D;
 use site::GroundSource;
@@ -18,10 +20,21 @@ pub(crate) fn surfaces(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Vec<G
     if !root.has("ground") {
         root.warning("ground", text::NO_GROUND, None);
     }
-    all(root.tables("ground").iter().map(|t| surface(t, files)).collect())
+    let mut read = Vec::new();
+    for t in root.tables("ground") {
+        let (surface, open) = t.not_given_while_open(|t| surface(t, files));
+        match surface {
+            Some((surface, made_up)) if open || made_up => {
+                t.warning("file", text::GROUND_LEFT_OUT.with("file", &surface.name), None);
+            }
+            surface => read.push(surface.map(|(surface, _)| surface)),
+        }
+    }
+    all(read)
 }
 
-fn surface(t: &Reader<'_>, files: &mut Files<'_>) -> Option<GroundSource> {
+/// A surface, and true where its file says of itself that it is made up.
+fn surface(t: &Reader<'_>, files: &mut Files<'_>) -> Option<(GroundSource, bool)> {
     let (one, many) = (t.optional("file"), t.optional("files"));
     let accuracy = t.si("accuracy", D::Length, Positive);
     let date = t.optional("date").and_then(|node| as_date(t, node, "date"));
@@ -73,7 +86,22 @@ fn surface(t: &Reader<'_>, files: &mut Files<'_>) -> Option<GroundSource> {
         value: date.iter().cloned().chain([facts.ground_points.to_string()]).collect::<Vec<_>>().join("; "),
         certainty,
     });
-    Some(GroundSource { name, terrain, accuracy, date })
+    let made_up = made_up(&opened, files);
+    Some((GroundSource { name, terrain, accuracy, date }, made_up))
+}
+
+/// Text files of levels that still hold the starter's marker.
+fn made_up(opened: &[(String, Vec<u8>)], files: &mut Files<'_>) -> bool {
+    let mut found = false;
+    for (name, bytes) in opened {
+        let Some(at) = std::str::from_utf8(bytes).ok().and_then(|levels| levels.find(PLACEHOLDER)) else { continue };
+        let line = 1 + bytes.iter().take(at).filter(|&&b| b == b'\n').count();
+        let place = Place { line: Some(line), ..Place::file(name) };
+        let message = text::PLACEHOLDER.with("key", name);
+        files.faults.warn(&code(text::PLACEHOLDER), place, message, Some(text::HINT_FILL_IN.message()));
+        found = true;
+    }
+    found
 }
 
 /// `None` where the job leaves the unit to the file.

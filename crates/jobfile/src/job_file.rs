@@ -6,7 +6,7 @@ use crate::ids::Ids;
 use crate::node::{Node, Value};
 use crate::table::Reader;
 use crate::{accept_section, format, ground_section, landing_section, lift_section, line_section, load_section};
-use crate::{machine_section, policy_section, text};
+use crate::{machine_section, placeholder, policy_section, text};
 use evidence::{Faults, Place};
 use planning::{InputLine, Job};
 use site::Ground;
@@ -36,6 +36,7 @@ pub fn read_job(folder: &dyn Folder) -> Result<(Job, Faults), Faults> {
         }
     };
     let document = read_table(JOB_FILE, &bytes);
+    document.drafts.set(Some(text::HINT_FILL_IN_JOB));
     let root = document.root();
     if !format::check(&root, JOB_FORMAT) {
         return Err(document.faults());
@@ -49,9 +50,21 @@ pub fn read_job(folder: &dyn Folder) -> Result<(Job, Faults), Faults> {
             job.inputs = document.inputs();
             job.inputs.append(&mut files.inputs);
             job.warnings = faults.clone();
+            if document.open.get() > 0 {
+                nothing_stated(&mut job);
+            }
             Ok((job, faults))
         }
         _ => Err(faults),
+    }
+}
+
+/// While the job is not yet written, nobody's statement can be about it.
+fn nothing_stated(job: &mut Job) {
+    job.lines_complete = None;
+    job.acceptances.clear();
+    for lift in &mut job.lifts {
+        lift.acceptances.clear();
     }
 }
 
@@ -94,11 +107,13 @@ fn job(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Job> {
     let policy = policy_section::policy(root);
     let surfaces = ground_section::surfaces(root, files);
     let lines = line_section::lines(root);
-    let lines_complete = root.table_or_none("lines_complete").and_then(|t| {
+    let (lines_complete, nobody) = root.not_given_while_open(|root| {
+        let t = root.table_or_none("lines_complete")?;
         let by = t.text("by", "by = \"A. Planner, site manager\"");
         t.done();
         by
     });
+    let lines_complete = lines_complete.filter(|_| !nobody);
 
     let mut machine_ids = Ids::default();
     let machines = machine_section::machines(root, files, &mut machine_ids);
@@ -151,6 +166,9 @@ pub(crate) fn as_date(t: &Reader<'_>, node: &Node, key: &str) -> Option<String> 
             return None;
         }
     };
+    if placeholder::is_open(&written) {
+        return t.left_open(node, key).then_some(written);
+    }
     if is_date(&written) {
         return Some(written);
     }

@@ -29,18 +29,13 @@ fn landing(t: &Reader<'_>, ids: &mut Ids) -> Option<Landing> {
         Some(DVec2::new(along?, across?))
     });
     let approach = approach(t);
-    let rating = t.table_or_none("rating").map(|r| {
-        let mass = r.si("mass", D::Mass, Positive);
-        let by = r.text("by", "by = \"C. Scaffold, scaffold designer\"");
-        r.done();
-        Some(LandingRating { mass: kilograms(mass?), by: by? })
-    });
+    let (rating, nobody) = t.not_given_while_open(|t| t.table_or_none("rating").map(|r| rating(&r)));
     let occupied = t.si("occupied", D::Mass, NotNegative);
     let upstand = t.si("upstand", D::Length, NotNegative);
     t.done();
     let rating = match rating {
         None => None,
-        Some(read) => Some(read?),
+        Some(read) => Some(read?).filter(|_| !nobody),
     };
     Some(Landing {
         id: id?,
@@ -53,6 +48,13 @@ fn landing(t: &Reader<'_>, ids: &mut Ids) -> Option<Landing> {
         occupied: kilograms(occupied?),
         upstand: upstand?,
     })
+}
+
+fn rating(r: &Reader<'_>) -> Option<LandingRating> {
+    let mass = r.si("mass", D::Mass, Positive);
+    let by = r.text("by", "by = \"C. Scaffold, scaffold designer\"");
+    r.done();
+    Some(LandingRating { mass: kilograms(mass?), by: by? })
 }
 
 /// A direction with its tolerance, or the word "any". Left out is a fault: it decides from where a

@@ -5,9 +5,10 @@ use crate::chart_section::SUPPORTS;
 use crate::ids::Ids;
 use crate::job_file::{all, at_least_one};
 use crate::landing_section::heading;
+use crate::node::{Node, Value};
 use crate::quantity_value::Bound::{NotNegative, Within};
 use crate::table::Reader;
-use crate::text;
+use crate::{placeholder, text};
 use planning::{Lift, Stand, Task, WindInput};
 use quantity::{Dimension as D, metres, metres_per_second};
 
@@ -93,7 +94,10 @@ fn lift(t: &Reader<'_>, known: &Known<'_>, ids: &mut Ids) -> Option<Lift> {
 /// `stops = []` states that none of them happens. Left out is a fault: silence is no statement.
 fn stops(t: &Reader<'_>) -> Option<Vec<StopWord>> {
     let node = t.required("stops", "stops = []")?;
-    let read: Vec<Option<StopWord>> =
-        t.as_list(node, "stops")?.iter().map(|item| t.as_choice(item, "stops", &STOPS)).collect();
-    all(read)
+    let still_open = |item: &Node| matches!(&item.value, Value::Text(word) if placeholder::is_open(word));
+    let (open, words): (Vec<&Node>, Vec<&Node>) = t.as_list(node, "stops")?.iter().partition(|item| still_open(item));
+    if open.iter().any(|item| !t.left_open(item, "stops")) {
+        return None;
+    }
+    all(words.into_iter().map(|item| t.as_choice(item, "stops", &STOPS)).collect())
 }

@@ -25,7 +25,7 @@ fn line(t: &Reader<'_>) -> Option<PowerLine> {
     });
     let survey_error = t.si("survey_error", D::Length, NotNegative);
     let swing = t.si("swing", D::Length, NotNegative);
-    let dead = t.table_or_none("dead").map(|d| confirmation(&d));
+    let (dead, nobody) = t.not_given_while_open(|t| t.table_or_none("dead").map(|d| confirmation(&d)));
     t.done();
 
     let course = match course {
@@ -44,7 +44,8 @@ fn line(t: &Reader<'_>) -> Option<PowerLine> {
     }
     let dead = match dead {
         None => None,
-        Some(read) => Some(read?),
+        // Live while nobody is named.
+        Some(read) => Some(read?).filter(|_| !nobody),
     };
     Some(PowerLine {
         name,

@@ -21,20 +21,32 @@ pub const MACHINE_FORMAT: &str = "counterpoise-machine/1";
 /// # Errors
 /// Every fault of the file.
 pub fn read_machine(name: &str, bytes: &[u8]) -> Result<(Machine, Faults), Faults> {
-    let (machine, faults, _) = decode(name, bytes);
+    let Decoded { machine, faults, .. } = decode(name, bytes);
     match machine {
         Some(machine) if !faults.any_error() => Ok((machine, faults)),
         _ => Err(faults),
     }
 }
 
-/// The machine where everything in it could be read, every fault, and what goes on the input list.
-pub(crate) fn decode(name: &str, bytes: &[u8]) -> (Option<Machine>, Faults, Vec<InputLine>) {
+/// A machine file as read.
+pub(crate) struct Decoded {
+    /// The machine, where everything in it could be read.
+    pub(crate) machine: Option<Machine>,
+    /// Every fault.
+    pub(crate) faults: Faults,
+    /// What goes on the input list.
+    pub(crate) inputs: Vec<InputLine>,
+    /// True while something in it is still to be filled in.
+    pub(crate) open: bool,
+}
+
+pub(crate) fn decode(name: &str, bytes: &[u8]) -> Decoded {
     let document = read_table(name, bytes);
+    document.drafts.set(Some(text::HINT_FILL_IN_MACHINE));
     let root = document.root();
     let machine = if format::check(&root, MACHINE_FORMAT) { machine(&root) } else { None };
     let inputs = inputs(&document, &root, machine.as_ref());
-    (machine, document.faults(), inputs)
+    Decoded { machine, faults: document.faults(), inputs, open: document.open.get() > 0 }
 }
 
 /// One line for the file, and one for each value that is known otherwise than the file as a whole.

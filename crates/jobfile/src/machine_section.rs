@@ -2,7 +2,7 @@
 
 use crate::ids::Ids;
 use crate::job_file::{Files, all, at_least_one};
-use crate::machine_file;
+use crate::machine_file::{self, Decoded};
 use crate::table::Reader;
 use machine::{LockSeen, Machine};
 use planning::JobMachine;
@@ -21,10 +21,15 @@ fn machine(t: &Reader<'_>, files: &mut Files<'_>, ids: &mut Ids, told: &mut Vec<
     let id = ids.add(t);
     let file = t.required("file", "file = \"machines/heron-7.toml\"");
     let opened = file.and_then(|node| files.open(t, node, "file"));
-    let inspected_by = t.text_or_none("inspected_by");
+    let (inspected_by, nobody) = t.not_given_while_open(|t| t.text_or_none("inspected_by"));
+    let mut inspected_by = inspected_by.filter(|_| !nobody);
     let tagged_out = t.text_or_none("tagged_out");
     let described = opened.and_then(|(path, bytes)| {
-        let (machine, faults, mut inputs) = machine_file::decode(&path, &bytes);
+        let Decoded { machine, faults, mut inputs, open } = machine_file::decode(&path, &bytes);
+        if open {
+            // What somebody looked at is not yet the machine of this file.
+            inspected_by = None;
+        }
         let usable = !faults.any_error();
         if !told.contains(&path) {
             files.faults.append(faults);

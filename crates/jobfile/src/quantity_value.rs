@@ -2,7 +2,7 @@
 
 use crate::node::{Node, Value};
 use crate::table::Reader;
-use crate::{certainty, text};
+use crate::{certainty, placeholder, text};
 use evidence::{Certainty, Message, TextId};
 use geometry::{DVec2, DVec3};
 use quantity::{Dimension, ParseError, Quantity};
@@ -185,7 +185,11 @@ impl<'d> Reader<'d> {
     ) -> Option<f64> {
         let plain = matches!(dimension, Dimension::Number | Dimension::Ratio);
         let written = match (&node.value, unit) {
-            (Value::Text(t), _) => t.clone(),
+            (Value::Text(t), _) => match placeholder::behind(t) {
+                Some(made_up) if self.left_open(node, key) => made_up.to_owned(),
+                Some(_) => return None,
+                None => t.clone(),
+            },
             (Value::Number(n), Some(unit)) => format!("{n} {unit}"),
             (Value::Number(n), None) if plain => n.clone(),
             (Value::Number(n), None) => {

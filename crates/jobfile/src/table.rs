@@ -3,7 +3,7 @@
 use crate::document::Document;
 use crate::nearest::nearest;
 use crate::node::{Node, Table, Value};
-use crate::{certainty, text};
+use crate::{certainty, placeholder, text};
 use evidence::{Certainty, Message, Severity, TextId};
 use std::cell::RefCell;
 
@@ -196,6 +196,7 @@ impl<'d> Reader<'d> {
                 self.fault_at(node, key, text::EMPTY_TEXT.with("key", key), None);
                 None
             }
+            Value::Text(t) if placeholder::is_open(t) && !self.left_open(node, key) => None,
             Value::Text(t) => Some(t),
             _ => {
                 self.wrong_type(node, key, text::TYPE_TEXT);
@@ -272,7 +273,11 @@ impl<'d> Reader<'d> {
     }
 
     fn certainty(&self, node: &'d Node) -> Option<Certainty> {
-        self.as_choice(node, "source", &certainty::WORDS)
+        match &node.value {
+            // Nobody has said it yet: no better than a guess.
+            Value::Text(t) if placeholder::is_open(t) => self.left_open(node, "source").then_some(Certainty::Estimated),
+            _ => self.as_choice(node, "source", &certainty::WORDS),
+        }
     }
 }
 

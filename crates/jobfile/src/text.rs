@@ -130,6 +130,16 @@ evidence::messages! {
     LIST_LENGTH = "jobfile-list-length" [key, expected, found];
     /// `key` needs at least `least` entries and has `found`.
     LIST_TOO_SHORT = "jobfile-list-too-short" [key, least, found];
+    /// `key` is still a placeholder of the starter job (a warning in jobs and machine files).
+    PLACEHOLDER = "jobfile-placeholder" [key];
+    /// Hint: fill it in; until then it counts as not given.
+    HINT_FILL_IN = "jobfile-hint-fill-in" [];
+    /// Hint: fill it in; until then nothing that persons state in this job counts.
+    HINT_FILL_IN_JOB = "jobfile-hint-fill-in-job" [];
+    /// Hint: fill it in; until then the machine counts as not inspected.
+    HINT_FILL_IN_MACHINE = "jobfile-hint-fill-in-machine" [];
+    /// Warning: the ground file `file` is left out, because it is still the starter's made-up one.
+    GROUND_LEFT_OUT = "jobfile-ground-left-out" [file];
     /// `key`: nothing in the table or any table around it says where the value comes from.
     NO_SOURCE = "jobfile-no-source" [key];
     /// Hint: put `source = "…"` into this table or one around it; possible are `known`.

@@ -30,13 +30,18 @@ ui-certainty-estimated = estimated
 ui-certainty-stated = stated by a named person
 ui-certainty-invented = invented
 ui-source-published = { $citation }
-ui-source-second-hand = { $citation } (second hand)
-ui-source-from-memory = { $citation } (from memory)
+ui-source-second-hand = { $citation } (read second hand)
+ui-source-from-memory = { $citation } (clause not checked)
 ui-source-common-practice = common practice
 ui-source-mechanics = mechanics
 ui-source-input = { $place }, { $certainty }
 ui-source-person = { $name } states: { $statement }
 ui-source-person-only = stated by { $name }
+
+## Citations that are sentences (the source text in the code maps to them)
+
+ui-citation-tyre-patch = tyre patch = wheel force / inflation pressure, handbook practice
+ui-citation-tilt-tests = ISO 22915-14, after its kind of test
 
 ## Places in input files
 
@@ -282,7 +287,7 @@ ui-warnings = Warnings about the inputs
 ui-working-note = Every step with its formula, the values put in and the source, as computed. SI units inside; shown in the reader's units.
 ui-over-limit = beyond the limit
 ui-in-reserve = in reserve
-ui-no-number = no number
+ui-no-number = no figure
 ui-area = Area
 ui-wheel = Wheel or pad
 ui-position = Position
@@ -357,15 +362,15 @@ ui-to-the-right = To the right
 ## Names of checks (planning)
 
 check-machine = Machine fit for work
-check-stops = Absolute stops
+check-stops = Forbidden outright
 check-load = Load
 check-attachment = Attachment
 check-forks = Fork blades
 check-rigging = Slings and hook
 check-level = Level
 check-chart = Load chart
-check-load-factor = Load factor
-check-tilt = Tilt that remains
+check-load-factor = Tipping: load factor
+check-tilt = Tipping: how far it can still lean
 check-wind = Wind
 check-line = Overhead lines
 check-ground = Ground under wheels and pads
@@ -377,6 +382,10 @@ check-obstacles = Obstacles
 check-people = People
 check-route = Way in and out
 
+## A lift that is not whole
+
+lift-unresolved = This lift names a machine, load or landing that the job does not have.
+
 ## Machine
 
 machine-inspected = { $machine } was inspected before use and found fit, by { $by }.
@@ -385,9 +394,9 @@ machine-tagged-out = { $machine } is tagged out: { $reason }. It does not work u
 do-inspect = Make the pre-use inspection and put the inspector's name in the job.
 do-repair = Take another machine, or have this one repaired and released in writing.
 
-## Absolute stops
+## Forbidden outright
 
-stop-none = No absolute stop applies.
+stop-none = Nothing in this lift is forbidden outright.
 stop-people = People would be raised. That is never planned here, on forks or on anything the forks carry.
 stop-shared = The load would be shared with another machine.
 stop-drag = The boom would push, pull or drag.
@@ -428,10 +437,12 @@ forks-within = The blades carry { $capacity } with the load centre at { $centre 
 forks-overloaded = { $mass } is more than the blades carry with the load centre at { $centre }: { $capacity }.
 forks-worn = The { $side } blade is worn by { $wear }. At 10 % it goes out of service.
 forks-modified = The { $side } blade was modified.
+forks-modified-unknown = Nobody has stated that the fork blades are unmodified: no welds, holes or bends.
 forks-wear-unknown = The wear of the blades was never measured.
 forks-short = The load is { $depth } deep and the blades are { $length } long: more than a third of the load would hang over.
 forks-off-centre = The centre of the load is { $offset } off the middle, so it is not between the blades, which stand { $spread } apart.
 do-new-forks = Take the blades out of service and fit sound ones.
+do-look-at-forks = Look at both blades for welds, holes and bends, and state it in the machine file.
 do-measure-forks = Measure the blades at the heel before lifting.
 do-longer-forks = Take longer blades, or turn the load.
 do-centre-load = Centre the load between the blades.
@@ -444,6 +455,7 @@ side-rear = rear
 
 rigging-within = The worst sling leg takes { $force }; it may take { $limit }.
 rigging-overloaded = The worst sling leg would take { $force }, more than it may: { $limit }.
+rigging-angle = Sling legs lean { $angle } from the vertical; at most { $limit } is allowed.
 rigging-none = The load hangs, and nobody has stated its slings.
 rigging-no-tag-lines = No tag lines are planned for the hung load.
 do-stronger-slings = Take stronger or longer slings, so that the legs hang steeper.
@@ -456,6 +468,7 @@ level-sideways = Too far out of level sideways: { $across }, allowed { $toleranc
 level-fore-aft = Too far out of level along the machine: { $along }, allowed { $tolerance }.
 level-twist = The ground is twisted by { $twist }; the rear axle reaches its stop at { $limit }.
 level-no-ground = The height of the ground is not known here: { $wheel }.
+level-no-tolerance = Whether it is level enough cannot be told: without a load chart there is no tolerance to hold it against.
 do-level-stand = Take a stand that is level. Levelling the frame is not counted.
 do-survey = Survey this stand, or measure its levels by tape and level.
 
@@ -463,11 +476,14 @@ do-survey = Survey this stand, or measure its levels by tape and level.
 
 chart-within = { $mass } is within the chart: { $capacity } in zone { $zone } at reach { $reach } and height { $height }.
 chart-exceeded = { $mass } here is more than the chart allows: { $capacity } in zone { $zone } at reach { $reach } and height { $height }.
+chart-exceeded-on-the-way = { $mass } is more than the chart allows on the way there: { $capacity } in zone { $zone }, with the boom at reach { $reach } and height { $height }.
 chart-outside = The chart shows nothing at reach { $reach } and height { $height }: a lift there is not permitted.
+chart-outside-on-the-way = On the way there the boom passes reach { $reach } and height { $height }, where the chart shows nothing.
 chart-none = There is no load chart for { $attachment } { $support }.
 chart-out-of-reach = The boom does not get to reach { $reach } and height { $height }.
 chart-not-read = The load chart was not read: { $why }.
 chart-high-load = The centre of this load is { $height } above the forks, higher than the { $tested } that the chart was tested with. Tipping was computed for this height, the chart itself does not show it.
+do-ask-maker-height = Have the maker or hirer confirm in writing that the chart holds for this load height, or repack the load lower.
 do-nearer = Stand { $distance } nearer. Chart, level, tipping and approach pass there; look at everything else again.
 do-other-machine = Take a machine, attachment or support state that has a load chart for this.
 support-tyres = on tyres
@@ -480,9 +496,12 @@ load-factor-short = It would start to tip at { $tipping }, { $factor } times the
 load-factor-never = No load tips it in this position; at least { $required } times the load is required.
 statics-not-done = Tipping was not computed: { $why }.
 do-less-reach = Take less load or less reach.
-tilt-enough = { $tilt } of tilt remain before it tips to the { $side }; at least { $required } is required.
-tilt-short = Only { $tilt } of tilt remain before it tips to the { $side }; at least { $required } is required.
+tilt-enough = It can lean another { $tilt } to the { $side } before it tips; at least { $required } is required.
+tilt-short = It can lean only another { $tilt } to the { $side } before it tips; at least { $required } is required.
 tilt-tips = As planned, it tips to the { $side }.
+why-no-ground = no ground height is known under every wheel
+why-no-reach = the boom does not get to the landing from this stand
+why-no-attachment = the machine does not know this attachment
 
 ## Wind
 
@@ -507,7 +526,7 @@ line-far = { $line } is { $distance } away, farther than any rule asks at up to 
 line-not-checked = The distance to { $line } was not checked: { $why }.
 line-dead = { $line } is switched off and visibly grounded at the work, as confirmed under permit { $permit } by { $owner }.
 line-planning-zone = { $line } is { $distance } from the hung load, beyond the required { $required } but within { $zone }: the extra precautions for hung loads near lines apply.
-do-line-away = Move the work { $distance } farther from the line, or have the line switched off and visibly grounded.
+do-line-away = Move the work { $distance } farther from the line, or have its owner switch it off, ground it where it can be seen and confirm in writing.
 do-ground-line = A line that is not visibly grounded at the work counts as live. Have its owner ground it and confirm in writing.
 do-ask-voltage = Ask the owner of the line for its voltage.
 do-measure-line = Have the heights measured by a means that does not come near the line.
@@ -538,15 +557,20 @@ pad-right = Right stabilizer pad
 landing-carries = { $landing }: carries { $rating }, as stated by { $by }. With this load { $mass } will lie there.
 landing-overloaded = { $landing }: with this load { $mass } would lie there, more than it carries: { $rating }, as stated by { $by }.
 landing-no-rating = { $landing }: nobody knows what it carries. With this load { $mass } will lie there.
+landing-relieved = { $landing }: carries this load already and is relieved of it.
 do-ask-rating = Ask the designer of the landing what it carries, and put the name in the job.
 do-clear-landing = Clear { $mass } from the landing first, or bring less.
 approach-square = The boom points at the landing from the allowed side, { $offset } off its middle.
 approach-past = The boom points { $offset } past the middle of the landing; { $allowed } is allowed.
+approach-too-small = The load does not fit on the landing: it is { $width } across and { $depth } along, the landing { $across } across and { $along } along.
+approach-no-withdrawal = The boom alone can pull the forks straight out by { $room }, but they lie { $length } under the load.
 approach-wrong-side = The approach is { $angle } off the allowed direction; { $tolerance } is allowed.
 approach-any = The boom points at the landing, { $offset } off its middle. No direction of approach is given, so any was taken.
 approach-not-checked = Whether the boom points at the landing was not checked: { $why }.
 approach-behind = The landing lies behind the machine.
 do-turn = Turn the machine to heading { $heading }.
+do-farther = Stand about { $distance } farther back, so that the boom alone can pull the forks out. Never back away with the boom up.
+do-larger-landing = Use a larger landing, or turn the load.
 do-state-approach = State from which direction the landing takes loads.
 
 ## Matters that a person must answer for
@@ -558,17 +582,22 @@ do-state-matter = Have a named competent person look at it on site and state the
 ## Steps for the operator
 
 step-drive-in = Seat belt on, boom down and retracted. Drive in and stop at heading { $heading }. Parking brake on, transmission in neutral.
-step-read-level = Before raising, read the level indicator: at most { $across } to either side and { $along } fore and aft. If it shows more, do not raise.
-step-stabilizers = Lower the stabilizers, boom still down, and read the level indicator again.
+step-read-level = Before raising, read the level indicator in the cab: at most { $across } to either side and { $along } fore and aft. It overrules this plan: if it shows more, do not raise.
+step-stabilizers = Lower the stabilizers until they carry, as the manual says, with the boom still down.
+step-hang-plumb = Lift only with the hook plumb over the load. Tag lines held from aside, nobody under the load or between it and a structure.
 step-trial-lift = Trial lift: raise the load { $system ->
     [us] 4 to 8 in
    *[other] 0.1 to 0.2 m
 }. Watch level, tyres and load. If anything is not as expected, set it down.
 step-raise = Raise the boom, still retracted, to { $angle } on the angle indicator.
 step-extend = Extend the boom to { $extension }.
+step-enter-forks = Bring the forks in level, fully under the load, carriage against it. Nobody on the deck or stack, nobody on the far side.
+step-hook-on = Have the load slung and hooked on, take up the slack, and wait until everyone is clear.
+step-take-away = Lift clear by { $height }. If it does not come clear, set it down again where it was. Retract until the load is off the deck or stack, lower it for carrying, and only then drive.
 step-set-down = Lower slowly, about { $height }, and set the load down.
-step-withdraw = Free the load: pull the forks straight out by retracting, level, without driving. Then retract, lower, and only then drive.
-step-stop-when = Stop if gusts reach { $gust }, the machine leans, the ground gives, a person comes near, or you lose sight of the load or the signaller.
+step-withdraw = Retract the boom to draw the forks straight out, level and free of the load, without driving. Once they are out: retract fully, lower, and only then drive.
+step-unhook = Have it unhooked only when the load stands by itself and the slings are slack. When everyone is clear: retract, lower, and only then drive.
+step-stop-when = At any moment: stop if gusts reach { $gust }, the machine leans, the ground gives, a person comes near, or you lose sight of the load or the signaller.
 
 ## Cautions and emergency
 
@@ -576,12 +605,16 @@ caution-manual = The maker's manual and the chart in the cab govern. A result of
 caution-competent = Local law, the site's competent person and licensed engineers decide.
 caution-inputs = Results rest on the inputs. Look at which of them were assumed.
 caution-never = Never people on forks. Never a lift that the chart does not show. Never drive or level the frame with the boom up.
+caution-not-computed = Not computed here: soft or flat tyres, braking, swinging and sudden stops, settling ground. The required reserves are there for them; use them up for nothing else.
 caution-trial = Test every load first: raise it { $system ->
     [us] 4 to 8 in
    *[other] 0.1 to 0.2 m
 }, stop, and look.
 emergency-tip = If it tips: stay belted in the seat, hold on, lean away from the fall. Do not jump.
-emergency-line = If it touches a line: stay in the cab and keep everyone away until the owner confirms that the line is off. Only if there is a fire: jump clear with feet together, never touching machine and ground at the same time, and move away in small steps with feet together.
+emergency-line = If it touches a line or sparks to it: stay in the cab, call the owner of the line, and keep everyone at least { $system ->
+    [us] 33 ft
+   *[other] 10 m
+} away until the owner confirms that the line is off. Only if there is a fire: jump clear with feet together, never touching machine and ground at the same time, and move away in small steps with feet together.
 plan-ends = This plan ends with rain, frost or thaw, new digging or backfill, changed scaffold, a defect, the end of the shift, or any value outside what is stated here.
 
 ## Datum of a chart
@@ -623,9 +656,11 @@ working-wind-moment = Moment of the wind about the tipping line
 working-wind-pressure = Wind pressure
 working-wind-force = Wind force: { $part }
 working-arm = Distance of the centre of gravity from the tipping line
-working-tilt = Tilt that remains, in the worst direction
+working-tilt = How far it can still lean before it tips, in the worst direction
 working-tipping-load = Load at which it starts to tip
 working-load-factor = Load factor
+working-corner-loaded = Worst corner of the uncertain inputs, with load: boom, gravity in the machine's axes, total mass
+working-corner-unladen = Worst corner of the uncertain inputs, load off and boom still up: boom, gravity in the machine's axes, total mass
 part-load = load
 part-boom = boom
 part-frame = frame and cab
@@ -683,7 +718,10 @@ jobfile-negative = { $key } is { $value }, and it cannot be below zero
 jobfile-not-positive = { $key } is { $value }, and it must be more than zero
 jobfile-out-of-range = { $key } is { $value }; possible is { $low } to { $high }
 jobfile-bad-choice = “{ $value }” is none of the words possible for { $key }
-jobfile-list-length = { $key } has { $found } entries; { $expected } are needed
+jobfile-list-length = { $key } has { $found ->
+    [one] { $found } entry
+   *[other] { $found } entries
+}; { $expected } are needed
 jobfile-list-too-short = { $key } has { $found } entries; at least { $least } are needed
 jobfile-placeholder = { $key } is still to be filled in
 jobfile-hint-fill-in = Fill it in; until then it counts as not given.
@@ -724,7 +762,7 @@ jobfile-axis-up = above its underside
 jobfile-no-uncertainty = a mass that is “{ $certainty }” has no usual uncertainty; it must be stated
 jobfile-ticket-incomplete = a load from a ticket needs { $key }: the number of the ticket, and what the ticket leaves out
 jobfile-strength-misplaced = a strength can only be stated for the matter ground-strength
-jobfile-wind-factor-assumed = the wind shape factor of { $load } is not given; { $factor } is assumed, as for flat sheets (from memory)
+jobfile-wind-factor-assumed = wind_factor, how strongly the wind takes hold of { $load }, is not given; { $factor } is assumed, as for flat sheets (clause not checked)
 jobfile-no-ground = there is no ground file, so the slope is not known at any stand
 jobfile-bad-date = “{ $date }” is not a date written as year-month-day
 jobfile-value-empty = nothing is written here; { $dimension } is wanted
@@ -782,11 +820,17 @@ survey-bounds-differ = points lie { $by } outside the box that the header declar
 survey-not-on-earth = coordinates such as { $east }, { $north } lie on no map of the earth
 survey-no-points = the file holds no points
 survey-too-many-points = { $points } points are more than the { $most } that are taken at once
-survey-too-few-points = { $points } points, or all of them in one line: a surface needs three that are not
+survey-too-few-points = { $points ->
+    [one] { $points } point, or all of them in one line: a surface needs three that are not
+   *[other] { $points } points, or all of them in one line: a surface needs three that are not
+}
 survey-unclassified = none of the { $points } points is classed as ground (class 2); classes found: { $classes }
 survey-window-empty = there is no ground in the window; the file covers east { $west } to { $east } and north { $south } to { $north }
 survey-cloud-thin = there are only { $density } ground points per square metre; between them nothing is known, so much of the ground stays unknown
-survey-heights-implausible = { $count } ground points have heights that no ground can have, and were left out
+survey-heights-implausible = { $count ->
+    [one] { $count } ground point has a height that no ground can have, and was left out
+   *[other] { $count } ground points have heights that no ground can have, and were left out
+}
 survey-units-unknown = neither the file nor the job says in which length unit the numbers are
 survey-units-unknown-crs = the file names the coordinate system { $crs } but not its length unit, and the job states none
 survey-units-contradict = the file contradicts itself about its length unit: { $found }
@@ -819,10 +863,16 @@ survey-column-height = height
 survey-row-field-empty = the { $column } (column { $place }) is missing in this row
 survey-row-not-a-number = the { $column } “{ $value }” is not a number
 survey-row-implausible = a point here, or with the height { $height }, cannot be ground
-survey-more-bad-rows = { $count } more rows are bad
+survey-more-bad-rows = { $count ->
+    [one] { $count } more row is bad
+   *[other] { $count } more rows are bad
+}
 survey-name-twice = the point name { $name } stands in line { $first } already
 survey-two-heights = there are two heights at one place: { $one } in line { $first }, { $other } here
-survey-rows-repeated = { $count } rows repeat a point and were left out
+survey-rows-repeated = { $count ->
+    [one] { $count } row repeats a point and was left out
+   *[other] { $count } rows repeat a point and were left out
+}
 survey-do-copy-again = Copy or download the file again; it is damaged or incomplete.
 survey-do-export-again = Export the file again from the survey program.
 survey-do-export-plain = Export it as plain LAS, or compress it again with a current program.
@@ -890,29 +940,5 @@ cli-no-stabilizers = the machine has no stabilizers
 cli-chart-capacity = The chart allows { $capacity } in zone { $zone }.
 cli-chart-outside = The chart shows nothing at reach { $reach } and height { $height }: a lift there is not permitted.
 cli-chart-reserve = With { $mass } the reserve is { $share }.
-why-no-ground = no ground height is known under every wheel
-why-no-reach = the boom does not get to the landing from this stand
-why-no-attachment = the machine does not know this attachment
-level-no-tolerance = Whether it is level enough cannot be told: without a load chart there is no tolerance to hold it against.
-lift-unresolved = This lift names a machine, load or landing that the job does not have.
-landing-relieved = { $landing }: carries this load already and is relieved of it.
-step-enter-forks = Bring the forks in level, fully under the load, carriage against it. Nobody on the deck or stack, nobody on the far side.
-step-hook-on = Have the load slung and hooked on, take up the slack, and wait until everyone is clear.
-step-take-away = Lift clear by { $height }. Retract until the load is off the deck or stack, then lower to carry. Drive only with the boom down. If it does not clear, set it down again where it was.
-chart-exceeded-on-the-way = { $mass } is more than the chart allows on the way there: { $capacity } in zone { $zone }, with the boom at reach { $reach } and height { $height }.
-chart-outside-on-the-way = On the way there the boom passes reach { $reach } and height { $height }, where the chart shows nothing.
-rigging-angle = Sling legs lean { $angle } from the vertical; at most { $limit } is allowed.
-forks-modified-unknown = Nobody has stated that the fork blades are unmodified: no welds, holes or bends.
-do-look-at-forks = Look at both blades for welds, holes and bends, and state it in the machine file.
-approach-too-small = The load does not fit on the landing: it is { $width } across and { $depth } along, the landing { $across } across and { $along } along.
-approach-no-withdrawal = The boom alone can pull the forks straight out by { $room }, but they lie { $length } under the load.
-do-farther = Stand about { $distance } farther back, so that the boom alone can pull the forks out. Never back away with the boom up.
-do-larger-landing = Use a larger landing, or turn the load.
-working-corner-loaded = Worst corner of the uncertain inputs, with load: boom, gravity in the machine's axes, total mass
-working-corner-unladen = Worst corner of the uncertain inputs, load off and boom still up: boom, gravity in the machine's axes, total mass
-do-ask-maker-height = Have the maker or hirer confirm in writing that the chart holds for this load height, or repack the load lower.
-step-unhook = Unhook only when the load stands by itself and the slings are slack. Then retract, lower, and only then drive.
-step-hang-plumb = Hook plumb over the load. Tag lines held from aside, nobody under the load or between load and structure.
-caution-not-computed = Not computed here: soft or flat tyres, braking, swinging and sudden stops, settling ground. The required reserves are there for them; use them up for nothing else.
 cli-no-load-centre = --load-centre is missing: with forks the distance from the fork face to the centre of the load is needed
 cli-hint-load-centre = For an even pack it is half its depth, such as --load-centre "0.60 m".

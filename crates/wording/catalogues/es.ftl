@@ -8,10 +8,10 @@ ui-verdict-no-go = NO APTO
 ui-verdict-go-means = Todas las comprobaciones están dentro de su límite, con la reserva exigida.
 ui-verdict-conditions-means = Permitido solo si se cumplen todas las condiciones indicadas.
 ui-verdict-no-go-means = No haga este izado. Vea qué es lo que manda y qué hay que hacer.
-ui-status-go = Apto
+ui-status-go = Conforme
 ui-status-condition = Condición
 ui-status-cannot-tell = No se puede saber
-ui-status-no-go = No apto
+ui-status-no-go = No conforme
 ui-status-stop = Alto
 ui-severity-error = Error
 ui-severity-warning = Aviso
@@ -23,20 +23,25 @@ ui-certainty-plate = de la placa
 ui-certainty-manual = del manual del fabricante
 ui-certainty-chart = de la tabla de cargas de la cabina
 ui-certainty-weighed = pesado
-ui-certainty-ticket = del albarán
+ui-certainty-ticket = de la nota de entrega
 ui-certainty-measured = medido
 ui-certainty-built-up = calculado a partir de sus partes
 ui-certainty-estimated = estimado
 ui-certainty-stated = declarado por una persona con nombre
 ui-certainty-invented = inventado
 ui-source-published = { $citation }
-ui-source-second-hand = { $citation } (de segunda mano)
-ui-source-from-memory = { $citation } (de memoria)
+ui-source-second-hand = { $citation } (leído de segunda mano)
+ui-source-from-memory = { $citation } (apartado no comprobado)
 ui-source-common-practice = práctica habitual
 ui-source-mechanics = mecánica
 ui-source-input = { $place }, { $certainty }
 ui-source-person = { $name } declara: { $statement }
 ui-source-person-only = declarado por { $name }
+
+## Citas que son frases (el texto de la fuente en el código lleva a ellas)
+
+ui-citation-tyre-patch = huella del neumático = fuerza de la rueda / presión de inflado, práctica de manuales técnicos
+ui-citation-tilt-tests = ISO 22915-14, según su tipo de ensayo
 
 ## Lugares en los archivos de entrada
 
@@ -97,7 +102,7 @@ ui-load = Carga
 ui-stand = Emplazamiento
 ui-stands = Emplazamientos
 ui-best-stands = Mejores emplazamientos
-ui-landing = Punto de descarga
+ui-landing = Lugar de descarga
 ui-pick-up = Punto de recogida
 ui-boom-movement = Movimiento de la pluma
 ui-wheel-forces = Fuerzas en las ruedas
@@ -157,7 +162,7 @@ ui-ground = Terreno
 ui-exclusion-zone = Zona de exclusión
 ui-side-view-alt = Vista lateral del izado { $lift }: la carga a un alcance de { $reach } y una altura de { $height }.
 ui-load-chart-alt = Tabla de cargas del izado { $lift }: { $capacity } a un alcance de { $reach } y una altura de { $height }.
-ui-plan-view-alt = Izado { $lift } visto desde arriba, con emplazamiento, punto de descarga, líneas y obstáculos.
+ui-plan-view-alt = Izado { $lift } visto desde arriba, con emplazamiento, lugar de descarga, líneas y obstáculos.
 
 ## Páginas, archivos, órdenes
 
@@ -166,7 +171,16 @@ ui-made-by = Counterpoise { $version }, plan { $digest }
 ui-lifts-summary = { $lifts ->
     [one] { $lifts } izado
    *[other] { $lifts } izados
-}: { $go } aptos, { $conditions } aptos con condiciones, { $no_go } no aptos
+}: { $go ->
+    [one] { $go } apto
+   *[other] { $go } aptos
+}, { $conditions ->
+    [one] { $conditions } apto con condiciones
+   *[other] { $conditions } aptos con condiciones
+}, { $no_go ->
+    [one] { $no_go } no apto
+   *[other] { $no_go } no aptos
+}
 ui-faults-summary = { $errors ->
     [one] { $errors } error
    *[other] { $errors } errores
@@ -282,7 +296,7 @@ ui-warnings = Avisos sobre los datos
 ui-working-note = Cada paso con su fórmula, los valores y la fuente, tal como se calculó. Por dentro en unidades SI; se muestran las del lector.
 ui-over-limit = más allá del límite
 ui-in-reserve = de reserva
-ui-no-number = sin número
+ui-no-number = sin cifra
 ui-area = Área
 ui-wheel = Rueda o apoyo
 ui-position = Posición
@@ -357,25 +371,29 @@ ui-to-the-right = Hacia la derecha
 ## Nombres de las comprobaciones (planning)
 
 check-machine = Máquina apta para el trabajo
-check-stops = Motivos de alto absoluto
+check-stops = Prohibido siempre
 check-load = Carga
 check-attachment = Accesorio
 check-forks = Horquillas
 check-rigging = Eslingas y gancho
 check-level = Nivelación
 check-chart = Tabla de cargas
-check-load-factor = Factor de carga
-check-tilt = Inclinación que queda
+check-load-factor = Vuelco: factor de carga
+check-tilt = Vuelco: cuánto puede inclinarse todavía
 check-wind = Viento
 check-line = Líneas aéreas
 check-ground = Terreno bajo ruedas y apoyos
-check-landing = Resistencia del punto de descarga
-check-approach = Aproximación al punto de descarga
+check-landing = Resistencia del lugar de descarga
+check-approach = Aproximación al lugar de descarga
 check-edges = Bordes, excavaciones y desniveles
 check-buried = Servicios enterrados y huecos
 check-obstacles = Obstáculos
 check-people = Personas
 check-route = Camino de entrada y salida
+
+## Un izado incompleto
+
+lift-unresolved = Este izado nombra una máquina, una carga o un lugar de descarga que el trabajo no tiene.
 
 ## Máquina
 
@@ -383,11 +401,11 @@ machine-inspected = { $machine }: revisada antes del uso y encontrada apta, por 
 machine-not-inspected = Nadie ha revisado todavía { $machine } antes del uso.
 machine-tagged-out = { $machine } está retirada de servicio con tarjeta: { $reason }. No trabaja hasta que se libere por escrito.
 do-inspect = Haga la revisión antes del uso y anote en el trabajo el nombre de quien la hizo.
-do-repair = Tome otra máquina, o haga reparar esta y que se libere por escrito.
+do-repair = Use otra máquina, o haga reparar esta y que se libere por escrito.
 
-## Motivos de alto absoluto
+## Prohibido siempre
 
-stop-none = No hay ningún motivo de alto absoluto.
+stop-none = Este izado no incluye nada que esté prohibido siempre.
 stop-people = Se elevarían personas. Eso nunca se planifica aquí, ni sobre las horquillas ni sobre nada que ellas lleven.
 stop-shared = La carga se compartiría con otra máquina.
 stop-drag = La pluma empujaría, tiraría o arrastraría.
@@ -403,13 +421,13 @@ do-stay-seated = Deje la carga en el suelo antes de dejar el asiento.
 
 ## Carga
 
-load-sound = La carga se revisó antes de levantarla y está en buen estado: palé, flejes y envoltura, o eslingas y puntos de izado.
-load-not-seen = Nadie ha mirado todavía el palé, los flejes y la envoltura.
-load-unsound = El palé, los flejes o la envoltura no están en buen estado.
+load-sound = La carga se revisó antes de levantarla y está en buen estado: palet, flejes y envoltura, o eslingas y puntos de enganche.
+load-not-seen = Nadie ha mirado todavía el palet, los flejes y la envoltura.
+load-unsound = El palet, los flejes o la envoltura no están en buen estado.
 load-wrong-tool = { $attachment } no es para este tipo de carga: las cargas suspendidas van en gancho y las apoyadas, sobre horquillas.
-do-look-at-load = Mire el palé, los flejes y la envoltura antes de levantar.
+do-look-at-load = Mire el palet, los flejes y la envoltura antes de levantar.
 do-repack = Haga embalar de nuevo la carga antes de levantarla.
-do-fitting-tool = Tome el accesorio adecuado para esta carga.
+do-fitting-tool = Use el accesorio adecuado para esta carga.
 
 ## Accesorio
 
@@ -419,8 +437,8 @@ attachment-open = Se ha visto abierto el cierre de { $attachment }.
 attachment-not-seen = Nadie ha mirado todavía el cierre de { $attachment }.
 attachment-overloaded = { $mass } es más de lo que puede llevar { $attachment }: { $capacity }.
 do-see-lock = Bloquee el cierre y mírelo desde el suelo antes de levantar.
-do-lighten = Levante como máximo { $mass } de una vez, según albarán o báscula.
-do-listed-attachment = Tome un accesorio que el fabricante admita para esta máquina.
+do-lighten = Levante como máximo { $mass } de una vez, según nota de entrega o báscula.
+do-listed-attachment = Use un accesorio que el fabricante admita para esta máquina.
 
 ## Horquillas
 
@@ -428,12 +446,14 @@ forks-within = Las horquillas llevan { $capacity } con el centro de carga a { $c
 forks-overloaded = { $mass } es más de lo que llevan las horquillas con el centro de carga a { $centre }: { $capacity }.
 forks-worn = La horquilla de { $side } tiene un desgaste del { $wear }. Con un 10 % se retira de servicio.
 forks-modified = La horquilla de { $side } se ha modificado.
+forks-modified-unknown = Nadie ha declarado que las horquillas estén sin modificar: sin soldaduras, taladros ni dobleces.
 forks-wear-unknown = Nunca se ha medido el desgaste de las horquillas.
 forks-short = La carga tiene { $depth } de fondo y las horquillas { $length } de largo: sobresaldría más de un tercio de la carga.
 forks-off-centre = El centro de la carga está a { $offset } del medio, así que no queda entre las horquillas, que están separadas { $spread }.
 do-new-forks = Retire las horquillas de servicio y ponga unas en buen estado.
+do-look-at-forks = Mire si las dos horquillas tienen soldaduras, taladros o dobleces, y declárelo en el archivo de la máquina.
 do-measure-forks = Mida las horquillas en el talón antes de levantar.
-do-longer-forks = Tome horquillas más largas, o gire la carga.
+do-longer-forks = Use horquillas más largas, o gire la carga.
 do-centre-load = Centre la carga entre las horquillas.
 side-left = la izquierda
 side-right = la derecha
@@ -444,9 +464,10 @@ side-rear = atrás
 
 rigging-within = El ramal de eslinga más cargado recibe { $force }; puede recibir { $limit }.
 rigging-overloaded = El ramal de eslinga más cargado recibiría { $force }, más de lo que puede: { $limit }.
+rigging-angle = Los ramales de la eslinga se apartan { $angle } de la vertical; se admite { $limit } como máximo.
 rigging-none = La carga va suspendida y nadie ha indicado sus eslingas.
 rigging-no-tag-lines = No hay cuerdas guía previstas para la carga suspendida.
-do-stronger-slings = Tome eslingas más resistentes o más largas, para que los ramales cuelguen más verticales.
+do-stronger-slings = Use eslingas más resistentes o más largas, para que los ramales cuelguen más verticales.
 do-state-rigging = Indique el número de ramales, su ángulo y su límite de carga de trabajo.
 
 ## Nivelación
@@ -456,20 +477,24 @@ level-sideways = Demasiado desnivel transversal: { $across }; se admite { $toler
 level-fore-aft = Demasiado desnivel longitudinal: { $along }; se admite { $tolerance }.
 level-twist = El terreno está alabeado { $twist }; el eje trasero llega a su tope con { $limit }.
 level-no-ground = Aquí no se conoce la cota del terreno: { $wheel }.
-do-level-stand = Tome un emplazamiento nivelado. Nivelar el bastidor no cuenta.
+level-no-tolerance = No se puede saber si el nivel es suficiente: sin tabla de cargas no hay tolerancia con que compararlo.
+do-level-stand = Busque un emplazamiento nivelado. Nivelar el bastidor no cuenta.
 do-survey = Mida este emplazamiento, o tome sus cotas con cinta y nivel.
 
 ## Tabla de cargas
 
 chart-within = { $mass } está dentro de la tabla: { $capacity } en la zona { $zone }, con alcance { $reach } y altura { $height }.
 chart-exceeded = { $mass } aquí es más de lo que admite la tabla: { $capacity } en la zona { $zone }, con alcance { $reach } y altura { $height }.
+chart-exceeded-on-the-way = { $mass } es más de lo que la tabla admite por el camino: { $capacity } en la zona { $zone }, con la pluma a un alcance de { $reach } y una altura de { $height }.
 chart-outside = La tabla no muestra nada con alcance { $reach } y altura { $height }: ahí no se permite levantar.
+chart-outside-on-the-way = Por el camino la pluma pasa por un alcance de { $reach } y una altura de { $height }, donde la tabla no muestra nada.
 chart-none = No hay tabla de cargas para { $attachment } { $support }.
 chart-out-of-reach = La pluma no llega a un alcance de { $reach } y una altura de { $height }.
 chart-not-read = No se leyó la tabla de cargas: { $why }.
 chart-high-load = El centro de esta carga está a { $height } sobre las horquillas, más alto que los { $tested } con que se ensayó la tabla. El vuelco se calculó para esta altura; la tabla misma no la muestra.
+do-ask-maker-height = Haga que el fabricante o la empresa de alquiler confirme por escrito que la tabla vale para esta altura de carga, o embale la carga de modo que quede más baja.
 do-nearer = Colóquese { $distance } más cerca. Allí cumplen la tabla, el nivel, el vuelco y la aproximación; revise de nuevo todo lo demás.
-do-other-machine = Tome una máquina, un accesorio o un tipo de apoyo que tenga tabla de cargas para esto.
+do-other-machine = Use una máquina, un accesorio o un tipo de apoyo que tenga tabla de cargas para esto.
 support-tyres = sobre neumáticos
 support-stabilizers = sobre estabilizadores
 
@@ -477,12 +502,15 @@ support-stabilizers = sobre estabilizadores
 
 load-factor-enough = Empezaría a volcar con { $tipping }, { $factor } veces la carga; se exige al menos { $required } veces.
 load-factor-short = Empezaría a volcar con { $tipping }, { $factor } veces la carga; se exige al menos { $required } veces.
-load-factor-never = Ninguna carga la vuelca en esta posición; se exige al menos { $required } veces la carga.
+load-factor-never = Con la máquina así, ninguna carga la vuelca; se exige al menos { $required } veces la carga.
 statics-not-done = No se calculó el vuelco: { $why }.
 do-less-reach = Lleve menos carga o use menos alcance.
-tilt-enough = Quedan { $tilt } de inclinación antes de que vuelque hacia { $side }; se exige al menos { $required }.
-tilt-short = Quedan solo { $tilt } de inclinación antes de que vuelque hacia { $side }; se exige al menos { $required }.
+tilt-enough = Puede inclinarse otros { $tilt } hacia { $side } antes de volcar; se exige al menos { $required }.
+tilt-short = Solo puede inclinarse otros { $tilt } hacia { $side } antes de volcar; se exige al menos { $required }.
 tilt-tips = Tal como está previsto, vuelca hacia { $side }.
+why-no-ground = no se conoce la cota del terreno bajo todas las ruedas
+why-no-reach = la pluma no llega al lugar de descarga desde este emplazamiento
+why-no-attachment = la máquina no conoce este accesorio
 
 ## Viento
 
@@ -507,7 +535,7 @@ line-far = { $line } está a { $distance }, más lejos de lo que pide cualquier 
 line-not-checked = No se comprobó la distancia a { $line }: { $why }.
 line-dead = { $line } está sin tensión y puesta a tierra a la vista en el lugar de trabajo, según confirma con el permiso { $permit } { $owner }.
 line-planning-zone = { $line } está a { $distance } de la carga suspendida, más allá de los { $required } exigidos pero dentro de { $zone }: valen las precauciones adicionales para cargas suspendidas cerca de líneas.
-do-line-away = Aleje el trabajo { $distance } más de la línea, o haga que la dejen sin tensión y puesta a tierra a la vista.
+do-line-away = Aleje el trabajo { $distance } más de la línea, o haga que su propietario la deje sin tensión, la ponga a tierra donde se vea y lo confirme por escrito.
 do-ground-line = Una línea que no está puesta a tierra a la vista en el lugar de trabajo cuenta como con tensión. Haga que su propietario la ponga a tierra y lo confirme por escrito.
 do-ask-voltage = Pregunte la tensión al propietario de la línea.
 do-measure-line = Haga medir las alturas con un medio que no se acerque a la línea.
@@ -516,15 +544,15 @@ do-planning-zone = Haga una reunión sobre la línea, avise a su propietario, ma
 
 ## Terreno
 
-ground-unknown = Nadie sabe cuánto aguanta este terreno. { $wheel }: aprieta con { $force }, { $pressure }.
-ground-unknown-force = Nadie sabe cuánto aguanta este terreno. { $wheel }: aprieta con { $force }, sobre una superficie que no se conoce.
-ground-carries = { $wheel }: aprieta con { $pressure }; el terreno aguanta { $strength }, según declara { $by }.
-ground-weak = { $wheel }: aprieta con { $pressure }, más de lo que aguanta el terreno: { $strength }, según declara { $by }.
-ground-no-patch = { $wheel }: aprieta con { $force }, pero no se conoce su superficie, así que no se puede saber la presión.
+ground-unknown = Nadie sabe cuánto soporta este terreno. { $wheel }: transmite { $force }, { $pressure }.
+ground-unknown-force = Nadie sabe cuánto soporta este terreno. { $wheel }: transmite { $force }, sobre una superficie que no se conoce.
+ground-carries = { $wheel }: transmite { $pressure }; el terreno soporta { $strength }, según declara { $by }.
+ground-weak = { $wheel }: transmite { $pressure }, más de lo que soporta el terreno: { $strength }, según declara { $by }.
+ground-no-patch = { $wheel }: transmite { $force }, pero no se conoce su superficie, así que no se puede saber la presión.
 ground-no-strength = El terreno se ha aceptado sin indicar ninguna resistencia, según { $by }.
 ground-not-checked = No se calcularon las fuerzas de las ruedas: { $why }.
-do-state-ground = Que una persona competente declare con su nombre la resistencia del terreno; tiene que aguantar { $pressure }.
-do-mats = Ponga placas de reparto, o tome otro emplazamiento.
+do-state-ground = Que una persona competente declare con su nombre la resistencia del terreno; tiene que soportar { $pressure }.
+do-mats = Ponga placas de reparto, o busque otro emplazamiento.
 do-tyre-pressure = Indique la presión de los neumáticos o el tamaño de los apoyos.
 wheel-front-left = Rueda delantera izquierda
 wheel-front-right = Rueda delantera derecha
@@ -533,21 +561,26 @@ wheel-rear-right = Rueda trasera derecha
 pad-left = Apoyo del estabilizador izquierdo
 pad-right = Apoyo del estabilizador derecho
 
-## Punto de descarga y aproximación
+## Lugar de descarga y aproximación
 
-landing-carries = { $landing }: aguanta { $rating }, según declara { $by }. Con esta carga habrá allí { $mass }.
-landing-overloaded = { $landing }: con esta carga habría allí { $mass }, más de lo que aguanta: { $rating }, según declara { $by }.
-landing-no-rating = { $landing }: nadie sabe cuánto aguanta. Con esta carga habrá allí { $mass }.
-do-ask-rating = Pregunte al proyectista cuánto aguanta el punto de descarga y anote su nombre en el trabajo.
-do-clear-landing = Retire antes { $mass } del punto de descarga, o traiga menos.
-approach-square = La pluma apunta al punto de descarga desde el lado permitido, a { $offset } de su centro.
-approach-past = La pluma apunta a { $offset } del centro del punto de descarga; se admite { $allowed }.
+landing-carries = { $landing }: soporta { $rating }, según declara { $by }. Con esta carga habrá allí { $mass }.
+landing-overloaded = { $landing }: con esta carga habría allí { $mass }, más de lo que soporta: { $rating }, según declara { $by }.
+landing-no-rating = { $landing }: nadie sabe cuánto soporta. Con esta carga habrá allí { $mass }.
+landing-relieved = { $landing }: ya soporta esta carga y quedará libre de ella.
+do-ask-rating = Pregunte al proyectista cuánto soporta el lugar de descarga y anote su nombre en el trabajo.
+do-clear-landing = Retire antes { $mass } del lugar de descarga, o traiga menos.
+approach-square = La pluma apunta al lugar de descarga desde el lado permitido, a { $offset } de su centro.
+approach-past = La pluma apunta a { $offset } del centro del lugar de descarga; se admite { $allowed }.
+approach-too-small = La carga no cabe en el lugar de descarga: mide { $width } de través y { $depth } a lo largo; el lugar, { $across } de través y { $along } a lo largo.
+approach-no-withdrawal = La pluma sola puede sacar las horquillas { $room } en línea recta, pero están metidas { $length } bajo la carga.
 approach-wrong-side = La aproximación se desvía { $angle } de la dirección permitida; se admite { $tolerance }.
-approach-any = La pluma apunta al punto de descarga, a { $offset } de su centro. No se ha indicado ninguna dirección de aproximación, así que se admitió cualquiera.
+approach-any = La pluma apunta al lugar de descarga, a { $offset } de su centro. No se ha indicado ninguna dirección de aproximación, así que se admitió cualquiera.
 approach-not-checked = No se comprobó si la pluma apunta al lugar de descarga: { $why }.
-approach-behind = El punto de descarga queda detrás de la máquina.
+approach-behind = El lugar de descarga queda detrás de la máquina.
 do-turn = Gire la máquina hasta el rumbo { $heading }.
-do-state-approach = Indique desde qué dirección recibe cargas el punto de descarga.
+do-farther = Colóquese unos { $distance } más atrás, para que la pluma sola pueda sacar las horquillas. Nunca retroceda con la pluma levantada.
+do-larger-landing = Use un lugar de descarga más grande o gire la carga.
+do-state-approach = Indique desde qué dirección recibe cargas el lugar de descarga.
 
 ## Asuntos de los que tiene que responder una persona
 
@@ -557,18 +590,23 @@ do-state-matter = Que una persona competente lo mire en la obra y declare el res
 
 ## Pasos para el operador
 
-step-drive-in = Cinturón puesto, pluma bajada y retraída. Entre y deténgase con rumbo { $heading }. Freno de estacionamiento puesto, transmisión en punto muerto.
-step-read-level = Antes de levantar, lea el indicador de nivel: como máximo { $across } hacia cualquier lado y { $along } hacia delante o atrás. Si indica más, no levante.
-step-stabilizers = Baje los estabilizadores, con la pluma todavía bajada, y vuelva a leer el indicador de nivel.
+step-drive-in = Cinturón puesto, pluma bajada y retraída. Entre y pare con rumbo { $heading }. Freno de estacionamiento puesto, transmisión en punto muerto.
+step-read-level = Antes de levantar, lea el indicador de nivel de la cabina: como máximo { $across } hacia cualquier lado y { $along } hacia delante o atrás. Vale más que este plan: si indica más, no levante.
+step-stabilizers = Baje los estabilizadores hasta que apoyen, según el manual, con la pluma todavía bajada.
+step-hang-plumb = Levante solo con el gancho a plomo sobre la carga. Cuerdas guía sujetas desde un lado; nadie bajo la carga ni entre ella y una estructura.
 step-trial-lift = Prueba: levante la carga { $system ->
     [us] de 4 a 8 in
    *[other] de 0,1 a 0,2 m
 }. Observe el nivel, los neumáticos y la carga. Si algo no es como se espera, déjela en el suelo.
 step-raise = Suba la pluma, todavía retraída, hasta { $angle } en el indicador de ángulo.
 step-extend = Extienda la pluma hasta { $extension }.
+step-enter-forks = Introduzca las horquillas niveladas y por completo bajo la carga, con el portahorquillas contra ella. Nadie sobre la plataforma o la pila ni al otro lado.
+step-hook-on = Haga eslingar y enganchar la carga, tense las eslingas y espere hasta que todos estén apartados.
+step-take-away = Levante hasta librar { $height }. Si no queda libre, vuelva a dejarla donde estaba. Retraiga hasta que la carga salga de la plataforma o la pila, bájela para transportarla y solo entonces circule.
 step-set-down = Baje despacio, unos { $height }, y deje la carga.
-step-withdraw = Libere la carga: saque las horquillas en línea recta retrayendo, niveladas y sin conducir. Después retraiga, baje y solo entonces conduzca.
-step-stop-when = Deténgase si las rachas llegan a { $gust }, la máquina se inclina, el terreno cede, se acerca una persona o pierde de vista la carga o al señalista.
+step-withdraw = Retraiga la pluma para sacar las horquillas en línea recta, niveladas y sin rozar la carga, sin circular. Cuando estén fuera: retraiga del todo, baje y solo entonces circule.
+step-unhook = Haga desenganchar solo cuando la carga se sostenga por sí misma y las eslingas estén flojas. Cuando todos estén apartados: retraiga, baje y solo entonces circule.
+step-stop-when = En todo momento: pare si las ráfagas llegan a { $gust }, la máquina se inclina, el terreno cede, se acerca una persona o pierde de vista la carga o al señalista.
 
 ## Precauciones y emergencia
 
@@ -576,12 +614,16 @@ caution-manual = Mandan el manual del fabricante y la tabla de cargas de la cabi
 caution-competent = Deciden la ley local, la persona competente de la obra y los ingenieros titulados.
 caution-inputs = Los resultados dependen de los datos de entrada. Mire cuáles de ellos se han supuesto.
 caution-never = Nunca personas sobre las horquillas. Nunca un izado que la tabla no muestre. Nunca circule ni nivele el bastidor con la pluma levantada.
+caution-not-computed = Aquí no se calculan: neumáticos blandos o desinflados, frenado, balanceo y paradas bruscas, asientos del terreno. Las reservas exigidas están para eso; no las gaste en otra cosa.
 caution-trial = Pruebe antes cada carga: levántela { $system ->
     [us] de 4 a 8 in
    *[other] de 0,1 a 0,2 m
 }, pare y mire.
 emergency-tip = Si vuelca: quédese en el asiento con el cinturón puesto, agárrese e inclínese hacia el lado contrario al de la caída. No salte.
-emergency-line = Si toca una línea: quédese en la cabina y mantenga a todos lejos hasta que el propietario confirme que la línea está sin tensión. Solo si hay fuego: salte lejos con los pies juntos, sin tocar nunca la máquina y el suelo a la vez, y aléjese a pasos muy cortos con los pies juntos.
+emergency-line = Si toca una línea o salta un arco: quédese en la cabina, llame al propietario de la línea y mantenga a todos al menos a { $system ->
+    [us] 33 ft
+   *[other] 10 m
+} hasta que el propietario confirme que la línea está sin tensión. Solo si hay fuego: salte lejos con los pies juntos, sin tocar nunca la máquina y el suelo a la vez, y aléjese a pasos muy cortos con los pies juntos.
 plan-ends = Este plan deja de valer con lluvia, helada o deshielo, excavaciones o rellenos nuevos, andamios cambiados, un defecto, el fin del turno, o cualquier valor fuera de lo que se indica aquí.
 
 ## Referencias de una tabla
@@ -623,9 +665,11 @@ working-wind-moment = Momento del viento respecto a la línea de vuelco
 working-wind-pressure = Presión del viento
 working-wind-force = Fuerza del viento: { $part }
 working-arm = Distancia del centro de gravedad a la línea de vuelco
-working-tilt = Inclinación que queda, en la peor dirección
+working-tilt = Cuánto puede inclinarse todavía antes de volcar, en la peor dirección
 working-tipping-load = Carga con la que empieza a volcar
 working-load-factor = Factor de carga
+working-corner-loaded = Peor combinación de los datos inciertos, con carga: pluma, gravedad en los ejes de la máquina, masa total
+working-corner-unladen = Peor combinación de los datos inciertos, sin carga y con la pluma aún levantada: pluma, gravedad en los ejes de la máquina, masa total
 part-load = carga
 part-boom = pluma
 part-frame = bastidor y cabina
@@ -683,12 +727,15 @@ jobfile-negative = { $key } es { $value }, y no puede ser menor que cero
 jobfile-not-positive = { $key } es { $value }, y tiene que ser mayor que cero
 jobfile-out-of-range = { $key } es { $value }; puede ir de { $low } a { $high }
 jobfile-bad-choice = «{ $value }» no es ninguna de las palabras posibles para { $key }
-jobfile-list-length = { $key } tiene { $found } elementos; hacen falta { $expected }
+jobfile-list-length = { $key } tiene { $found ->
+    [one] { $found } elemento
+   *[other] { $found } elementos
+}; hacen falta { $expected }
 jobfile-list-too-short = { $key } tiene { $found } elementos; hacen falta al menos { $least }
 jobfile-placeholder = { $key } está todavía sin rellenar
 jobfile-hint-fill-in = Rellénelo; hasta entonces cuenta como no indicado.
 jobfile-hint-fill-in-job = Rellénelo; hasta entonces no cuenta nada de lo que declaran personas en este trabajo, y ningún izado es apto.
-jobfile-hint-fill-in-machine = Rellénelo; hasta entonces la máquina cuenta como no inspeccionada, y ningún izado con ella es apto.
+jobfile-hint-fill-in-machine = Rellénelo; hasta entonces la máquina cuenta como no revisada, y ningún izado con ella es apto.
 jobfile-ground-left-out = { $file } se deja fuera: todavía no es un levantamiento de esta obra
 jobfile-no-source = nada indica de dónde sale { $key }
 jobfile-hint-source = Ponga source = "…" en esta tabla o en una que la contenga. Se puede poner: { $known }.
@@ -696,7 +743,7 @@ jobfile-duplicate-id = el identificador «{ $id }» ya se dio en la línea { $li
 jobfile-unknown-reference = en este trabajo no hay { $kind } con el identificador «{ $id }»
 jobfile-kind-machine = ninguna máquina
 jobfile-kind-load = ninguna carga
-jobfile-kind-landing = ningún punto de descarga
+jobfile-kind-landing = ningún lugar de descarga
 jobfile-kind-attachment = ningún accesorio
 jobfile-either-or = aquí solo puede estar una de las claves { $first } y { $second }
 jobfile-one-of = aquí tiene que estar una de las claves { $first } y { $second }
@@ -722,9 +769,9 @@ jobfile-axis-ahead = por delante de la cara de las horquillas
 jobfile-axis-left = a la izquierda del medio
 jobfile-axis-up = sobre su cara inferior
 jobfile-no-uncertainty = una masa «{ $certainty }» no tiene incertidumbre habitual; hay que indicarla
-jobfile-ticket-incomplete = una carga de albarán necesita { $key }: el número del albarán y lo que el albarán no incluye
+jobfile-ticket-incomplete = una carga con nota de entrega necesita { $key }: el número de la nota y lo que la nota no incluye
 jobfile-strength-misplaced = solo se puede indicar una resistencia para el asunto ground-strength
-jobfile-wind-factor-assumed = no se ha indicado el factor de forma al viento de { $load }; se supone { $factor }, como para planchas (de memoria)
+jobfile-wind-factor-assumed = no se ha indicado wind_factor, cuánto agarra el viento en { $load }; se supone { $factor }, como para planchas (apartado no comprobado)
 jobfile-no-ground = no hay archivo de terreno, así que no se conoce la pendiente en ningún emplazamiento
 jobfile-bad-date = «{ $date }» no es una fecha escrita como año-mes-día
 jobfile-value-empty = aquí no hay nada escrito; se necesita { $dimension }
@@ -782,11 +829,17 @@ survey-bounds-differ = hay puntos a { $by } fuera del recuadro que declara la ca
 survey-not-on-earth = coordenadas como { $east }, { $north } no están en ningún mapa de la Tierra
 survey-no-points = el archivo no contiene puntos
 survey-too-many-points = { $points } puntos son más de los { $most } que se admiten de una vez
-survey-too-few-points = hay { $points } puntos, o todos están en una recta: una superficie necesita tres que no lo estén
+survey-too-few-points = { $points ->
+    [one] hay { $points } punto, o todos están en una recta: una superficie necesita tres que no lo estén
+   *[other] hay { $points } puntos, o todos están en una recta: una superficie necesita tres que no lo estén
+}
 survey-unclassified = ninguno de los { $points } puntos está clasificado como terreno (clase 2); clases encontradas: { $classes }
 survey-window-empty = no hay terreno en la ventana; el archivo abarca este de { $west } a { $east } y norte de { $south } a { $north }
 survey-cloud-thin = solo hay { $density } puntos de terreno por metro cuadrado; entre ellos no se sabe nada, así que mucho terreno queda sin conocer
-survey-heights-implausible = { $count } puntos de terreno tienen cotas que ningún terreno puede tener, y se han dejado fuera
+survey-heights-implausible = { $count ->
+    [one] { $count } punto de terreno tiene una cota que ningún terreno puede tener, y se ha dejado fuera
+   *[other] { $count } puntos de terreno tienen cotas que ningún terreno puede tener, y se han dejado fuera
+}
 survey-units-unknown = ni el archivo ni el trabajo dicen en qué unidad de longitud están los números
 survey-units-unknown-crs = el archivo nombra el sistema de coordenadas { $crs } pero no su unidad de longitud, y el trabajo no indica ninguna
 survey-units-contradict = el archivo se contradice sobre su unidad de longitud: { $found }
@@ -819,10 +872,16 @@ survey-column-height = la cota
 survey-row-field-empty = falta { $column } (columna { $place }) en esta fila
 survey-row-not-a-number = el valor «{ $value }» de { $column } no es un número
 survey-row-implausible = un punto aquí, o con la cota { $height }, no puede ser terreno
-survey-more-bad-rows = hay { $count } filas más con fallos
+survey-more-bad-rows = { $count ->
+    [one] hay { $count } fila más con fallos
+   *[other] hay { $count } filas más con fallos
+}
 survey-name-twice = el nombre de punto { $name } ya está en la línea { $first }
 survey-two-heights = hay dos cotas en un mismo lugar: { $one } en la línea { $first } y { $other } aquí
-survey-rows-repeated = { $count } filas repiten un punto y se han dejado fuera
+survey-rows-repeated = { $count ->
+    [one] { $count } fila repite un punto y se ha dejado fuera
+   *[other] { $count } filas repiten un punto y se han dejado fuera
+}
 survey-do-copy-again = Copie o descargue el archivo de nuevo; está dañado o incompleto.
 survey-do-export-again = Exporte el archivo de nuevo desde el programa de topografía.
 survey-do-export-plain = Expórtelo como LAS sin comprimir, o comprímalo de nuevo con un programa actual.
@@ -890,29 +949,5 @@ cli-no-stabilizers = la máquina no tiene estabilizadores
 cli-chart-capacity = La tabla admite { $capacity } en la zona { $zone }.
 cli-chart-outside = La tabla no muestra nada con alcance { $reach } y altura { $height }: ahí no se permite levantar.
 cli-chart-reserve = Con { $mass } la reserva es { $share }.
-why-no-ground = no se conoce la altura del terreno bajo todas las ruedas
-why-no-reach = la pluma no llega al lugar de descarga desde esta posición
-why-no-attachment = la máquina no conoce este implemento
-level-no-tolerance = No se puede saber si está bastante nivelada: sin tabla de cargas no hay tolerancia con que compararla.
-lift-unresolved = Esta maniobra nombra una máquina, una carga o un lugar de descarga que el trabajo no tiene.
-landing-relieved = { $landing }: ya soporta esta carga y queda libre de ella.
-step-enter-forks = Introduzca las horquillas niveladas y por completo bajo la carga, con el portahorquillas contra ella. Nadie sobre la plataforma o la pila ni al otro lado.
-step-hook-on = Haga eslingar y enganchar la carga, tense las eslingas y espere hasta que todos estén apartados.
-step-take-away = Levante hasta librar { $height }. Retraiga hasta que la carga quede fuera de la plataforma o la pila y baje a la posición de transporte. Conduzca solo con la pluma bajada. Si no queda libre, vuelva a dejarla donde estaba.
-chart-exceeded-on-the-way = { $mass } es más de lo que la tabla permite en el camino: { $capacity } en la zona { $zone }, con la pluma a un alcance de { $reach } y una altura de { $height }.
-chart-outside-on-the-way = En el camino la pluma pasa por un alcance de { $reach } y una altura de { $height }, donde la tabla no muestra nada.
-rigging-angle = Los ramales de la eslinga se apartan { $angle } de la vertical; se permiten { $limit } como máximo.
-forks-modified-unknown = Nadie ha declarado que las horquillas estén sin modificar: sin soldaduras, taladros ni dobleces.
-do-look-at-forks = Mire si las dos horquillas tienen soldaduras, taladros o dobleces, y declárelo en el archivo de la máquina.
-approach-too-small = La carga no cabe en el lugar de descarga: mide { $width } de través y { $depth } a lo largo; el lugar, { $across } de través y { $along } a lo largo.
-approach-no-withdrawal = La pluma sola puede sacar las horquillas en línea recta { $room }, pero están { $length } bajo la carga.
-do-farther = Colóquese unos { $distance } más atrás, para que la pluma sola pueda sacar las horquillas. Nunca retroceda con la pluma levantada.
-do-larger-landing = Use un lugar de descarga más grande o gire la carga.
-working-corner-loaded = Peor combinación de los datos inciertos, con carga: pluma, gravedad en los ejes de la máquina, masa total
-working-corner-unladen = Peor combinación de los datos inciertos, sin carga y con la pluma aún levantada: pluma, gravedad en los ejes de la máquina, masa total
-do-ask-maker-height = Haga confirmar por escrito al fabricante o al arrendador que la tabla vale para esta altura de carga, o reempaque la carga más baja.
-step-unhook = Desenganche solo cuando la carga se sostenga por sí misma y las eslingas estén flojas. Después retraiga, baje y solo entonces conduzca.
-step-hang-plumb = Gancho a plomo sobre la carga. Cabos de guía sujetos desde un lado, nadie bajo la carga ni entre la carga y la estructura.
-caution-not-computed = Aquí no se calculan: neumáticos blandos o desinflados, frenado, balanceo y paradas bruscas, asientos del terreno. Las reservas exigidas están para eso; no las gaste en otra cosa.
 cli-no-load-centre = falta --load-centre: con horquillas hace falta la distancia de la cara de las horquillas al centro de la carga
-cli-hint-load-centre = En un bulto uniforme es la mitad de su profundidad, por ejemplo --load-centre "0.60 m".
+cli-hint-load-centre = En un bulto uniforme es la mitad de su profundidad, por ejemplo --load-centre "0,60 m".

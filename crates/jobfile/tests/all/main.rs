@@ -8,3 +8,4 @@ mod faults_machine;
 mod folder;
 mod robust;
 mod shown;
+mod starter;
