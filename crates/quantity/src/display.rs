@@ -4,6 +4,9 @@ use crate::Dimension as D;
 use crate::{Dimension, FOOT, INCH, POUND, POUND_FORCE, Quantity};
 use serde::{Deserialize, Serialize};
 
+/// Longest US length that is shown in inches, m: 3 ft, and what the conversion of it may be off.
+const MOST_IN_INCHES: f64 = 3.0 * FOOT + 1e-9;
+
 /// Units chosen once for a reader; never mixed on a screen.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, schemars::JsonSchema)]
 #[serde(rename_all = "lowercase")]
@@ -60,7 +63,7 @@ impl Dimension {
             (D::Moment, Si) => (1e-3, "kN·m"),
             (D::Moment, Us) => (1.0 / (POUND_FORCE * FOOT), "lbf·ft"),
             (D::Pressure, Si) => (1e-3, "kPa"),
-            (D::Pressure, Us) => (FOOT * FOOT / POUND_FORCE, "lbf/ft²"),
+            (D::Pressure, Us) => (FOOT * FOOT / POUND_FORCE, "psf"),
             (D::Speed, Si) => (1.0, "m/s"),
             (D::Speed, Us) => (3600.0 / (5280.0 * FOOT), "mph"),
             (D::Voltage, _) => (1e-3, "kV"),
@@ -76,16 +79,27 @@ impl Quantity {
     /// The value in the unit of `system`, with the digits this trade reads.
     ///
     /// Small values get more digits, so that a line's sag of 0.035 m or a reserve of 0.4 % does not vanish.
-    /// Feet have two decimals: levels and tapes on US sites are read in hundredths of a foot (3 mm), and one decimal
-    /// would hide 3 cm of a clearance. Below one foot they become inches.
-    #[expect(clippy::match_same_arms, reason = "a table, read by dimension")]
+    ///
+    /// US lengths up to 3 ft are inches with one decimal: load centres (24 in, 36 in), offsets, fork wear and tape
+    /// readings are spoken of in inches, and nothing here says which length is which. Above that they are feet with two
+    /// decimals, not feet and inches: levels and tapes on US sites are read in hundredths of a foot (3 mm), one decimal
+    /// would hide 3 cm of a clearance, and decimals can be added and compared at sight.
+    ///
+    /// US pressures from 1,000 psf on are rounded to 10 psf: no tyre or soil is known better.
     pub fn display(self, system: UnitSystem) -> Displayed {
+        self.display_beside(system, self.si)
+    }
+
+    /// As [`Quantity::display`], in the unit that `largest` (SI, of the same dimension) is shown in: values that stand
+    /// in one sentence or table get one unit, `0.03 ft` beside `4.32 ft` and not `0.3 in`.
+    #[expect(clippy::match_same_arms, reason = "a table, read by dimension")]
+    pub fn display_beside(self, system: UnitSystem, largest: f64) -> Displayed {
         let (factor, unit) = self.dimension.axis(system);
         let value = self.si * factor;
         let size = value.abs();
         let step = |small: usize, limit: f64, large: usize| if size > 0.0 && size < limit { small } else { large };
         let decimals = match (self.dimension, system) {
-            (D::Length, UnitSystem::Us) if size > 0.0 && size < 1.0 => {
+            (D::Length, UnitSystem::Us) if largest.abs() <= MOST_IN_INCHES => {
                 return Displayed { value: self.si / INCH, decimals: 1, unit: "in" };
             }
             (D::Length, _) => step(3, 0.1, 2),
@@ -100,6 +114,9 @@ impl Quantity {
             (D::Number, _) => step(4, 0.1, 2),
             (D::Force | D::Moment, UnitSystem::Si) => step(2, 1.0, 1),
             (D::Force | D::Moment | D::Stiffness, _) => 0,
+            (D::Pressure, UnitSystem::Us) if size >= 1000.0 => {
+                return Displayed { value: (value / 10.0).round() * 10.0, decimals: 0, unit };
+            }
             (D::Pressure, _) => step(2, 1.0, step(1, 10.0, 0)),
             (D::Speed, UnitSystem::Si) => 1,
             (D::Speed, UnitSystem::Us) => step(1, 10.0, 0),

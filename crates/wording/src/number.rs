@@ -1,17 +1,24 @@
 //! Numbers as a reader of a language writes them.
 
 use crate::Language;
-use quantity::{Displayed, Quantity, UnitSystem};
+use quantity::{Dimension, Displayed, Quantity, UnitSystem};
 
 /// Stands between a number and its unit, so that no line ends there.
 const NO_BREAK_SPACE: char = '\u{a0}';
 /// Stands between groups of three digits in Spanish.
 const NARROW_SPACE: char = '\u{202f}';
 
-/// A quantity with its unit, or None if it is not a finite number.
-pub(crate) fn quantity(quantity: Quantity, units: UnitSystem, language: Language) -> Option<String> {
-    let shown = quantity.display(units);
+/// A quantity with its unit, which is that of `largest` (SI, of the same dimension), or None if it is not a finite
+/// number.
+pub(crate) fn quantity(quantity: Quantity, largest: f64, units: UnitSystem, language: Language) -> Option<String> {
+    let shown = quantity.display_beside(units, largest);
     shown.digits().map(|digits| with_unit(&localise(&digits, language), shown))
+}
+
+/// The largest of the finite values of `dimension`, in SI and without its sign; 0 where there is none.
+pub(crate) fn largest(quantities: impl IntoIterator<Item = Quantity>, dimension: Dimension) -> f64 {
+    let sizes = quantities.into_iter().filter(|q| q.dimension == dimension).map(|q| q.si.abs());
+    sizes.filter(|s| s.is_finite()).fold(0.0, f64::max)
 }
 
 fn with_unit(digits: &str, shown: Displayed) -> String {

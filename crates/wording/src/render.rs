@@ -43,7 +43,20 @@ impl Wording {
     /// A quantity in the reader's unit, digits and marks: `1,850 kg`, `12,5 kN`. Where it is not a finite number,
     /// the words for "not known".
     pub fn quantity(self, quantity: impl Into<Quantity>) -> String {
-        number::quantity(quantity.into(), self.units, self.language).unwrap_or_else(|| self.text(ui::NOT_KNOWN))
+        let quantity = quantity.into();
+        self.beside(quantity, quantity.si)
+    }
+
+    /// Quantities that stand side by side, each as [`Wording::quantity`] but all of a dimension in one unit:
+    /// `0.03 ft` beside `4.32 ft` and not `0.3 in`. The values of one message are rendered so too.
+    pub fn alike(self, quantities: &[Quantity]) -> Vec<String> {
+        let beside = |q: &Quantity| self.beside(*q, number::largest(quantities.iter().copied(), q.dimension));
+        quantities.iter().map(beside).collect()
+    }
+
+    fn beside(self, quantity: Quantity, largest: f64) -> String {
+        let text = number::quantity(quantity, largest, self.units, self.language);
+        text.unwrap_or_else(|| self.text(ui::NOT_KNOWN))
     }
 
     /// Every id with a text in `language`, in the order of the catalogue.
@@ -73,7 +86,7 @@ impl Wording {
         let mut args = FluentArgs::with_capacity(message.args.len() + 1);
         args.set(catalogue::SYSTEM, if self.units == UnitSystem::Us { "us" } else { "si" });
         for (name, arg) in &message.args {
-            args.set(name.as_ref(), self.argument(arg, deeper));
+            args.set(name.as_ref(), self.argument(arg, message, deeper));
         }
         let mut errors: Vec<FluentError> = Vec::new();
         let text = bundle.format_pattern(pattern, Some(&args), &mut errors).into_owned();
@@ -91,10 +104,13 @@ impl Wording {
         if errors.is_empty() { text } else { format!("⟨{}⟩ {text}", message.id) }
     }
 
-    fn argument(self, arg: &Arg, deeper: usize) -> FluentValue<'static> {
+    fn argument(self, arg: &Arg, of: &Message, deeper: usize) -> FluentValue<'static> {
         match arg {
             Arg::Text(text) => text.clone().into(),
-            Arg::Quantity(quantity) => self.quantity(*quantity).into(),
+            Arg::Quantity(quantity) => {
+                let all = of.args.iter().filter_map(|(_, a)| if let Arg::Quantity(q) = a { Some(*q) } else { None });
+                self.beside(*quantity, number::largest(all, quantity.dimension)).into()
+            }
             Arg::Count(n) => FluentValue::from(*n),
             Arg::Message(message) => self.render_within(message, deeper - 1).into(),
         }

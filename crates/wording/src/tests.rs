@@ -3,7 +3,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, reason = "tests")]
 
 use crate::{Language, RenderedFault, Wording, entry, number, ui};
-use evidence::{Arg, Certainty, Fault, Message, Place, Severity, Source, Status, Verdict};
+use evidence::{Arg, Certainty, Fault, Message, Place, Severity, Source, Status, Verdict, Working};
 use proptest::prelude::*;
 use quantity::{Dimension, Quantity, UnitSystem, degrees, kilograms, kilovolts, metres, newtons, parse, pascals};
 
@@ -35,7 +35,7 @@ fn quantities_in_the_readers_units_and_marks() {
     shows(metres(0.035), "0.035 m", "0,035 m", "1.4 in");
     shows(degrees(-2.25), "−2.2°", "−2,2°", "−2.2°");
     shows(newtons(42_500.0), "42.5 kN", "42,5 kN", "9,554 lbf");
-    shows(pascals(150_000.0), "150 kPa", "150 kPa", "3,133 lbf/ft²");
+    shows(pascals(150_000.0), "150 kPa", "150 kPa", "3,130 psf");
     shows(kilovolts(11.0), "11 kV", "11 kV", "11 kV");
     shows(Quantity::slope(0.07), "7.0 %", "7,0 %", "7.0 %");
     shows(Quantity::ratio(0.33), "33 %", "33 %", "33 %");
@@ -71,6 +71,25 @@ fn a_sentence_says_what_is_and_the_limit() {
     assert_eq!(
         plain(&words(AMERICAN).render(&message)),
         "4,079 lb here is more than the chart allows: 3,527 lb in zone B at reach 20.34 ft and height 24.28 ft."
+    );
+}
+
+#[test]
+fn lengths_of_one_sentence_have_one_unit() {
+    let message = planning::text::APPROACH_PAST.with("offset", metres(1.32)).with("allowed", metres(0.0076));
+    assert_eq!(
+        plain(&words(AMERICAN).render(&message)),
+        "The boom points 4.33 ft past the middle of the landing; 0.025 ft is allowed."
+    );
+    let short = planning::text::APPROACH_PAST.with("offset", metres(0.6)).with("allowed", metres(0.0076));
+    assert_eq!(
+        plain(&words(AMERICAN).render(&short)),
+        "The boom points 23.6 in past the middle of the landing; 0.3 in is allowed."
+    );
+    let row = [metres(1.32).into(), metres(f64::NAN).into(), metres(0.6).into(), kilograms(5.0).into()];
+    assert_eq!(
+        words(AMERICAN).alike(&row).iter().map(|t| plain(t)).collect::<Vec<_>>(),
+        ["4.33 ft", "not known", "1.97 ft", "11 lb"]
     );
 }
 
@@ -150,7 +169,7 @@ fn words_of_users_stay_as_they_are() {
 }
 
 #[test]
-fn sources_say_what_was_quoted_from_memory() {
+fn sources_say_what_was_not_read_in_the_source() {
     let read = Source::read("29 CFR 1926.600(a)(6)");
     let memory = Source::from_memory("EN 1991-1-4");
     let input = Source::Input { place: "job.toml, load[1]".into(), certainty: Certainty::Estimated };
@@ -161,7 +180,7 @@ fn sources_say_what_was_quoted_from_memory() {
         english,
         [
             "29 CFR 1926.600(a)(6)",
-            "EN 1991-1-4 (from memory)",
+            "EN 1991-1-4 (clause not checked)",
             "common practice",
             "mechanics",
             "job.toml, load[1], estimated",
@@ -170,7 +189,22 @@ fn sources_say_what_was_quoted_from_memory() {
     );
     let silent = Source::Person { name: "A. Invented".into(), statement: String::new() };
     assert_eq!(words(ENGLISH).source(&silent), "stated by A. Invented");
-    assert_eq!(words(SPANISH).source(&memory), "EN 1991-1-4 (de memoria)");
+    assert_eq!(words(SPANISH).source(&memory), "EN 1991-1-4 (apartado no comprobado)");
+}
+
+#[test]
+fn citations_that_are_sentences_are_in_the_readers_language() {
+    let mut working = Working::default();
+    ground::Contact::Tyre { inflation: 4e5 }.traced_pressure(4e4, &mut working);
+    for step in &working.steps {
+        let (english, spanish) = (words(ENGLISH).source(&step.source), words(SPANISH).source(&step.source));
+        assert!(english.starts_with("tyre patch = wheel force / inflation pressure"), "{english}");
+        assert!(spanish.starts_with("huella del neumático") && !spanish.contains("tyre"), "{spanish}");
+        assert!(words(AMERICAN).source(&step.source).starts_with("tire patch"));
+    }
+    assert!(!working.steps.is_empty());
+    let tilt = Source::from_memory("ISO 22915-14 (kind of test; low confidence)");
+    assert_eq!(words(SPANISH).source(&tilt), "ISO 22915-14, según su tipo de ensayo (apartado no comprobado)");
 }
 
 #[test]

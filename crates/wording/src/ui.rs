@@ -62,8 +62,12 @@ evidence::messages! {
     SOURCE_PUBLISHED = "ui-source-published" [citation];
     /// A citation whose value was read in somebody else's restatement.
     SOURCE_SECOND_HAND = "ui-source-second-hand" [citation];
-    /// A published source quoted from memory.
+    /// A published source whose value was not read in the source.
     SOURCE_FROM_MEMORY = "ui-source-from-memory" [citation];
+    /// A citation that is a sentence: contact area of a tyre.
+    CITATION_TYRE_PATCH = "ui-citation-tyre-patch" [];
+    /// A citation that is a sentence: required tilt, after the standard's kind of test.
+    CITATION_TILT_TESTS = "ui-citation-tilt-tests" [];
     /// Source: common practice of the trade.
     SOURCE_COMMON_PRACTICE = "ui-source-common-practice" [];
     /// Source: mechanics.
@@ -403,10 +407,18 @@ evidence::messages! {
     TO_LINE = "ui-to-line" [number, distance];
     /// Heading: the machine from behind.
     REAR_VIEW = "ui-rear-view" [];
+    /// Note at the machine from behind: what is drawn true.
+    REAR_SKETCH = "ui-rear-sketch" [];
+    /// Heading: statements accepted by name.
+    ACCEPTED = "ui-accepted" [];
+    /// In a lift's findings: the statement stands under that number.
+    ACCEPTED_SEE = "ui-accepted-see" [number];
+    /// A working step that stands under another check of the lift.
+    WORKING_AS = "ui-working-as" [check];
     /// Lean of the machine to the left.
-    LEANS_LEFT = "ui-leans-left" [angle];
+    LEANS_LEFT = "ui-leans-left" [angle, most];
     /// Lean of the machine to the right.
-    LEANS_RIGHT = "ui-leans-right" [angle];
+    LEANS_RIGHT = "ui-leans-right" [angle, most];
     /// Key: zones that do not carry this load.
     ZONE_TOO_HEAVY = "ui-zone-too-heavy" [];
     /// Key: outside of every zone.
@@ -441,7 +453,7 @@ evidence::messages! {
     OVER_LIMIT = "ui-over-limit" [];
     /// Word beside a reserve.
     IN_RESERVE = "ui-in-reserve" [];
-    /// A finding that is not a number.
+    /// In the place of a reserve: this finding has no figure.
     NO_NUMBER = "ui-no-number" [];
     /// Heading: area of a patch.
     AREA = "ui-area" [];

@@ -52,7 +52,7 @@ impl Wording {
         self.text(certainty_id(certainty))
     }
 
-    /// Where a rule, formula or value comes from. A citation quoted from memory says so in words.
+    /// Where a rule, formula or value comes from. A citation whose value was not read in the source says so in words.
     pub fn source(self, source: &Source) -> String {
         self.render(&match source {
             Source::Published { citation, read } => {
@@ -61,7 +61,10 @@ impl Wording {
                     Reading::SecondHand => ui::SOURCE_SECOND_HAND,
                     Reading::FromMemory => ui::SOURCE_FROM_MEMORY,
                 };
-                id.with("citation", citation.as_ref())
+                match sentence_of(citation) {
+                    Some(sentence) => id.with("citation", sentence),
+                    None => id.with("citation", citation.as_ref()),
+                }
             }
             Source::CommonPractice => ui::SOURCE_COMMON_PRACTICE.message(),
             Source::Mechanics => ui::SOURCE_MECHANICS.message(),
@@ -86,6 +89,17 @@ impl Wording {
     pub fn dimension(self, dimension: Dimension) -> String {
         self.text(entry::dimension(dimension))
     }
+}
+
+/// Citations that are sentences rather than a document and clause, by their exact text in the source: what
+/// they are called in a reader's language. Every other citation is a name and stays as it is.
+const SENTENCES: [(&str, TextId); 2] = [
+    ("tyre patch = wheel force / inflation pressure, handbook practice", ui::CITATION_TYRE_PATCH),
+    ("ISO 22915-14 (kind of test; low confidence)", ui::CITATION_TILT_TESTS),
+];
+
+fn sentence_of(citation: &str) -> Option<TextId> {
+    SENTENCES.iter().find(|(text, _)| *text == citation).map(|(_, id)| *id)
 }
 
 fn certainty_id(certainty: Certainty) -> TextId {

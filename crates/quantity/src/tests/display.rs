@@ -16,8 +16,40 @@ fn lengths_keep_what_a_clearance_needs() {
     // one decimal of a foot would show both as 10.0
     assert_eq!(shown(3.035, D::Length, Us), "9.96 ft");
     assert_eq!(shown(0.035, D::Length, Us), "1.4 in");
-    assert_eq!(shown(0.0, D::Length, Us), "0.00 ft");
+    assert_eq!(shown(0.0, D::Length, Us), "0.0 in");
     assert_eq!(shown(-0.1, D::Length, Us), "-3.9 in");
+}
+
+#[test]
+fn us_load_centres_are_inches_and_reaches_feet() {
+    for inches in [18.0, 24.0, 36.0] {
+        assert_eq!(shown(inches * crate::INCH, D::Length, Us), format!("{inches:.1} in"));
+    }
+    assert_eq!(shown(3.01 * FOOT, D::Length, Us), "3.01 ft");
+    assert_eq!(shown(-4.0 * FOOT, D::Length, Us), "-4.00 ft");
+}
+
+#[test]
+fn lengths_beside_each_other_have_one_unit() {
+    let beside = |si: f64, largest: f64, system| {
+        let displayed = Quantity::new(si, D::Length).display_beside(system, largest);
+        format!("{} {}", displayed.digits().unwrap(), displayed.unit)
+    };
+    assert_eq!(beside(0.0076, 1.32, Us), "0.025 ft");
+    assert_eq!(beside(0.6, 1.32, Us), "1.97 ft");
+    assert_eq!(beside(-0.6, -1.32, Us), "-1.97 ft");
+    assert_eq!(beside(0.0076, 0.6, Us), "0.3 in");
+    assert_eq!(beside(0.0, 1.32, Us), "0.00 ft");
+    assert_eq!(beside(0.6, 1.32, Si), "0.60 m");
+}
+
+#[test]
+fn us_pressures_are_psf_without_false_digits() {
+    assert_eq!(shown(600_000.0, D::Pressure, Us), "12530 psf");
+    assert_eq!(shown(150_000.0, D::Pressure, Us), "3130 psf");
+    assert_eq!(shown(40_000.0, D::Pressure, Us), "835 psf");
+    assert_eq!(shown(400.0, D::Pressure, Us), "8.4 psf");
+    assert_eq!(shown(f64::from(996) * crate::POUND_FORCE / (FOOT * FOOT), D::Pressure, Us), "996 psf");
 }
 
 #[test]
