@@ -5,6 +5,7 @@ mod frame;
 mod ground;
 mod notes;
 mod overhead;
+mod rear;
 mod truck;
 
 use crate::labels::Placer;
@@ -42,13 +43,21 @@ pub fn elevation(lift: &LiftPlan, wording: &Wording, style: &Style) -> String {
     truck::machine(&mut svg, &mut placer, &frame, &scene);
     truck::load(&mut svg, &mut placer, &frame, &scene);
     overhead::conductors(&mut svg, &mut placer, &frame, &scene);
+    overhead::nearest(&mut svg, &mut placer, &frame, &scene, &words);
     dimensions::draw(&mut svg, &mut placer, &frame, &scene, lift, &words);
     notes::labels(&mut svg, &mut placer, &frame, &scene, lift, &words);
 
     let y = notes::scale_bar(&mut svg, &frame, &words);
     let rows = notes::rows(lift, &scene, &frame, &words);
-    let columns = if width >= 560.0 { 2 } else { 1 };
-    let bottom = crate::key::draw(&mut svg, &rows, 10.0, y + 8.0, width - 20.0, columns);
+    let wide = width >= 560.0;
+    let bottom = match rear::draw(&mut svg, lift, &words, 10.0, y + 8.0) {
+        Some((end, w)) if wide => {
+            let x = 10.0 + w + 24.0;
+            crate::key::draw(&mut svg, &rows, x, y + 8.0, width - 10.0 - x, 1).max(end)
+        }
+        Some((end, _)) => crate::key::draw(&mut svg, &rows, 10.0, end + 4.0, width - 20.0, 1),
+        None => crate::key::draw(&mut svg, &rows, 10.0, y + 8.0, width - 20.0, if wide { 2 } else { 1 }),
+    };
 
     let about = words.say(
         ui::SIDE_VIEW_ALT

@@ -31,6 +31,15 @@ impl<'a> Words<'a> {
     pub(crate) fn mass(&self, kg: f64) -> String {
         self.wording.quantity(mass(kg))
     }
+    /// Mass of the load, and the mass that the checks counted where that is more.
+    pub(crate) fn load(&self, lift: &LiftPlan) -> String {
+        let m = lift.load.mass_kg;
+        if m.high > m.nominal {
+            self.say(ui::MASS_COUNTED.with("mass", mass(m.nominal)).with("counted", mass(m.high)))
+        } else {
+            self.mass(m.nominal)
+        }
+    }
     pub(crate) fn angle(&self, radians: f64) -> String {
         self.wording.quantity(Quantity::new(radians, Dimension::Angle))
     }

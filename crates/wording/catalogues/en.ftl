@@ -721,6 +721,9 @@ jobfile-dimension-stiffness = a stiffness
 jobfile-negative = { $key } is { $value }, and it cannot be below zero
 jobfile-not-positive = { $key } is { $value }, and it must be more than zero
 jobfile-out-of-range = { $key } is { $value }; possible is { $low } to { $high }
+jobfile-too-much = { $key } is { $value }, and nothing of the kind has more than { $high }
+jobfile-hint-unit-slip = Check the number and its unit.
+jobfile-policy-below-usual = { $key } is less strict than the usual { $usual }, and nobody answers for it
 jobfile-bad-choice = “{ $value }” is none of the words possible for { $key }
 jobfile-list-length = { $key } has { $found ->
     [one] { $found } entry
@@ -765,6 +768,7 @@ jobfile-axis-left = left of the middle
 jobfile-axis-up = above its underside
 jobfile-no-uncertainty = a mass that is “{ $certainty }” has no usual uncertainty; it must be stated
 jobfile-ticket-incomplete = a load from a ticket needs { $key }: the number of the ticket, and what the ticket leaves out
+jobfile-stop-gust-zero = with a stop gust of zero, work never starts
 jobfile-strength-misplaced = a strength can only be stated for the matter ground-strength
 jobfile-wind-factor-assumed = wind_factor, how strongly the wind takes hold of { $load }, is not given; { $factor } is assumed, as for flat sheets (clause not checked)
 jobfile-no-ground = there is no ground file, so the slope is not known at any stand

@@ -730,6 +730,9 @@ jobfile-dimension-stiffness = una rigidez
 jobfile-negative = { $key } es { $value }, y no puede ser menor que cero
 jobfile-not-positive = { $key } es { $value }, y tiene que ser mayor que cero
 jobfile-out-of-range = { $key } es { $value }; puede ir de { $low } a { $high }
+jobfile-too-much = { $key } es { $value }, y nada de ese tipo tiene más de { $high }
+jobfile-hint-unit-slip = Compruebe el número y su unidad.
+jobfile-policy-below-usual = { $key } es menos estricto que lo habitual, { $usual }, y nadie responde de ello
 jobfile-bad-choice = «{ $value }» no es ninguna de las palabras posibles para { $key }
 jobfile-list-length = { $key } tiene { $found ->
     [one] { $found } elemento
@@ -774,6 +777,7 @@ jobfile-axis-left = a la izquierda del medio
 jobfile-axis-up = sobre su cara inferior
 jobfile-no-uncertainty = una masa «{ $certainty }» no tiene incertidumbre habitual; hay que indicarla
 jobfile-ticket-incomplete = una carga con nota de entrega necesita { $key }: el número de la nota y lo que la nota no incluye
+jobfile-stop-gust-zero = con una racha de parada de cero, el trabajo no empieza nunca
 jobfile-strength-misplaced = solo se puede indicar una resistencia para el asunto ground-strength
 jobfile-wind-factor-assumed = no se ha indicado wind_factor, cuánto agarra el viento en { $load }; se supone { $factor }, como para planchas (apartado no comprobado)
 jobfile-no-ground = no hay archivo de terreno, así que no se conoce la pendiente en ningún emplazamiento

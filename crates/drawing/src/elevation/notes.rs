@@ -21,7 +21,7 @@ pub(crate) fn height(lift: &LiftPlan, scene: &ElevationScene) -> f64 {
 }
 
 /// Places a block of text near `anchor`, wherever there is most room.
-fn place(svg: &mut Svg, placer: &mut Placer, anchor: Px, text: &[String], prefer: f64, kind: Type) {
+pub(crate) fn place(svg: &mut Svg, placer: &mut Placer, anchor: Px, text: &[String], prefer: f64, kind: Type) {
     let (w, h) = block_size(text, kind.size, kind.bold);
     let placed = placer.place(anchor, w, h, 7.0, prefer);
     set(svg, anchor, text, placed, kind);
@@ -67,7 +67,7 @@ pub(crate) fn labels(
     }
     let load =
         Rect::of(&frame.all(&scene.load)).map_or_else(|| frame.px(scene.load_centre), |r| (r.x + r.w / 2.0, r.y));
-    place_if_clear(svg, placer, load, &[words.say(ui::LOAD), words.mass(lift.load.mass_kg.nominal)], 80.0, kind);
+    place_if_clear(svg, placer, load, &[words.say(ui::LOAD), words.load(lift)], 80.0, kind);
     let (left, right) = frame.span();
     let (from, to) = (scene.landing.0.min(scene.landing.1).max(left), scene.landing.0.max(scene.landing.1).min(right));
     if roomy && to > from && scene.landing.2.is_finite() {
@@ -111,7 +111,7 @@ pub(crate) fn scale_bar(svg: &mut Svg, frame: &Frame, words: &Words<'_>) -> f64 
 /// Rows of the key.
 pub(crate) fn rows(lift: &LiftPlan, scene: &ElevationScene, frame: &Frame, words: &Words<'_>) -> Vec<Row> {
     let mut rows = Vec::new();
-    let mass = words.mass(lift.load.mass_kg.nominal);
+    let mass = words.load(lift);
     rows.push(Row::new(Swatch::Load, format!("{}: {}, {mass}", words.say(ui::LOAD), lift.load.name)));
     rows.push(Row::new(Swatch::LoadCentre, words.say(ui::LOAD_GRAVITY)));
     rows.push(Row::new(Swatch::Landing, format!("{}: {}", words.place(lift), lift.landing)));

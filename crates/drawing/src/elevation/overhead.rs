@@ -4,8 +4,10 @@ use super::frame::Frame;
 use crate::hatch::{circle, clip_polygon, clip_segment, edges, hatch};
 use crate::labels::{Placer, Rect};
 use crate::style::Ink;
-use crate::svg::{Pen, Px, Svg};
+use crate::svg::{Pen, Px, Svg, Type};
+use crate::words::{Words, length};
 use planning::{ElevationScene, LineScene};
+use wording::ui;
 
 /// Sideways distance up to which a line counts as crossing the plane of the picture, m.
 pub(crate) const IN_PLANE: f64 = 0.05;
@@ -13,6 +15,10 @@ pub(crate) const IN_PLANE: f64 = 0.05;
 const NEAR: f64 = 2.0;
 /// Distance taken for that where the required one is not known, m.
 const UNKNOWN: f64 = 8.0;
+
+/// How far the drawn distance may be off the plan's for the dimension to end at a drawn part, as a
+/// share of it.
+const SAME: f64 = 0.03;
 
 /// True if a line has a place in the picture. One that passes far to the side would look near in
 /// it; the key says where it is.
@@ -62,4 +68,51 @@ pub(crate) fn conductors(svg: &mut Svg, placer: &mut Placer, frame: &Frame, scen
         placer.solid(Rect::around(c, 16.0, 16.0));
     }
     svg.close();
+}
+
+/// Dimension from each conductor near the plane of the picture to the part that comes nearest, as
+/// long as the plan's nearest distance; it ends in the air where another pose of the movement
+/// comes nearer than the one shown.
+pub(crate) fn nearest(svg: &mut Svg, placer: &mut Placer, frame: &Frame, scene: &ElevationScene, words: &Words<'_>) {
+    svg.open("nearest");
+    for (i, line) in scene.lines.iter().enumerate() {
+        let (Some(distance), Some(required)) = (line.nearest_m, line.required_m) else { continue };
+        if line.aside_m.abs() > 0.5 || distance > 2.0 * required || distance < 0.05 || !frame.shows(line.at) {
+            continue;
+        }
+        let Some(part) = nearest_part(scene, line.at) else { continue };
+        let drawn = libm::hypot(part.0 - line.at.0, part.1 - line.at.1);
+        if drawn < 0.05 {
+            continue;
+        }
+        let share = if (drawn / distance - 1.0).abs() < SAME { 1.0 } else { distance / drawn };
+        let end = (line.at.0 + (part.0 - line.at.0) * share, line.at.1 + (part.1 - line.at.1) * share);
+        let (a, b) = (frame.px(line.at), frame.px(end));
+        crate::marks::dimension(svg, a, b);
+        placer.line(a, b);
+        let text = [words.say(ui::TO_LINE.with("number", i + 1).with("distance", length(distance)))];
+        let middle = (f64::midpoint(a.0, b.0), f64::midpoint(a.1, b.1));
+        super::notes::place(svg, placer, middle, &text, 0.0, Type::plain(13.0).bold().ink(Ink::Danger));
+    }
+    svg.close();
+}
+
+/// The point of load, tool and boom nearest to `at`, scene metres.
+fn nearest_part(scene: &ElevationScene, at: (f64, f64)) -> Option<(f64, f64)> {
+    let on = |a: (f64, f64), b: (f64, f64)| {
+        let (dx, dy) = (b.0 - a.0, b.1 - a.1);
+        let len2 = dx * dx + dy * dy;
+        let t = if len2 > 0.0 { (((at.0 - a.0) * dx + (at.1 - a.1) * dy) / len2).clamp(0.0, 1.0) } else { 0.0 };
+        (a.0 + dx * t, a.1 + dy * t)
+    };
+    let away = |p: (f64, f64)| libm::hypot(p.0 - at.0, p.1 - at.1);
+    let mut points: Vec<(f64, f64)> = edges(&scene.load).map(|(a, b)| on(a, b)).collect();
+    points.extend(scene.tool.windows(2).map(|w| on(w[0], w[1])));
+    points.extend(scene.boom.iter().map(|(s0, z0, s1, z1, depth)| {
+        let p = on((*s0, *z0), (*s1, *z1));
+        // On the boom's skin, not on its middle line.
+        let share = (depth / 2.0 / away(p).max(depth / 2.0)).min(1.0);
+        (p.0 + (at.0 - p.0) * share, p.1 + (at.1 - p.1) * share)
+    }));
+    points.into_iter().min_by(|a, b| away(*a).total_cmp(&away(*b)))
 }

@@ -86,8 +86,9 @@ pub(crate) fn load(svg: &mut Svg, placer: &mut Placer, frame: &Frame, scene: &El
     // Light level lines tell the load from the machine without colour.
     svg.lines(&hatch(&outline, 0.0, 6.0), Pen::new(Ink::Soft, 0.6));
     svg.polygon(&outline, None, Some(Pen::new(Ink::Main, 1.8)));
+    // No label may hide the load.
     if let Some(rect) = Rect::of(&outline) {
-        placer.solid(rect);
+        placer.text(rect);
     }
     svg.close();
     if scene.load_centre.0.is_finite() && scene.load_centre.1.is_finite() {
