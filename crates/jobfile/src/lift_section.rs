@@ -6,7 +6,7 @@ use crate::ids::Ids;
 use crate::job_file::{all, at_least_one};
 use crate::landing_section::heading;
 use crate::node::{Node, Value};
-use crate::quantity_value::Bound::{NotNegative, Within};
+use crate::quantity_value::Bound::{Within, ZeroTo};
 use crate::table::Reader;
 use crate::{placeholder, text};
 use planning::{Lift, Stand, Task, WindInput};
@@ -63,7 +63,11 @@ fn lift(t: &Reader<'_>, known: &Known<'_>, ids: &mut Ids) -> Option<Lift> {
     });
     let task = t.optional("task").map_or(Some(Task::SetDown), |node| t.as_choice(node, "task", &TASKS));
     let clear = t.decision("clear", D::Length, Within(0.0, 5.0));
-    let stop_gust = t.decision_or_none("stop_gust", D::Speed, NotNegative);
+    let stop_gust = t.decision_or_none("stop_gust", D::Speed, ZeroTo(60.0));
+    if stop_gust == Some(0.0) {
+        let hint = text::HINT_EXAMPLE.with("example", "stop_gust = \"10 m/s\"");
+        t.fault("stop_gust", text::STOP_GUST_ZERO, Some(hint));
+    }
     let stops = stops(t);
     let acceptances = accept_section::acceptances(t);
     t.done();

@@ -1,6 +1,6 @@
 //! The mass of a load with its range, and its centre: from parts, a ticket, a scale or a guess.
 
-use crate::certainty;
+use crate::certainty::{self, beside_the_mass};
 use crate::load_section::size;
 use crate::quantity_value::Bound::{NotNegative, Positive, Within};
 use crate::quantity_value::Fact;
@@ -43,7 +43,8 @@ pub(crate) fn read(t: &Reader<'_>) -> Option<MassRead> {
     let (whole, parts) = (t.has("mass"), t.has("part"));
     // Asked for in both cases, so that a misplaced one is not called unknown.
     let ticket = t.text_or_none("ticket");
-    let left_out = t.fact_or_none("left_out", D::Mass, NotNegative);
+    // What a ticket leaves out is not on it.
+    let left_out = t.aside(beside_the_mass, |t| t.fact_or_none("left_out", D::Mass, NotNegative));
     t.has("centre");
     match (whole, parts) {
         (true, true) => {
@@ -95,7 +96,7 @@ fn from_mass(
     left_out: Option<Fact>,
 ) -> Option<MassRead> {
     let mass = t.fact("mass", D::Mass, Positive);
-    let centre = t.fact_point_3("centre", "centre = [\"0.60 m\", \"0 m\", \"0.45 m\"]");
+    let centre = t.aside(beside_the_mass, |t| t.fact_point_3("centre", "centre = [\"0.60 m\", \"0 m\", \"0.45 m\"]"));
     let mass = mass?;
     let by_ticket = mass.certainty == Certainty::Ticket;
     if by_ticket {

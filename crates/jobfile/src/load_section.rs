@@ -1,5 +1,6 @@
 //! `[[load]]`: loads from parts, from a ticket, weighed or estimated.
 
+use crate::certainty::{beside_the_mass, of_a_factor};
 use crate::ids::Ids;
 use crate::job_file::{all, at_least_one};
 use crate::load_mass::{self, MassRead};
@@ -35,12 +36,12 @@ pub(crate) fn size(t: &Reader<'_>, key: &str) -> Option<DVec3> {
 fn load(t: &Reader<'_>, ids: &mut Ids) -> Option<Load> {
     let id = ids.add(t);
     let name = t.text("name", "name = \"Pallet of blocks\"");
-    let size = size(t, "size");
+    let size = t.aside(beside_the_mass, |t| size(t, "size"));
     let mass = load_mass::read(t);
-    let centre_error = t.si("centre_error", D::Length, NotNegative);
+    let centre_error = t.aside(beside_the_mass, |t| t.si("centre_error", D::Length, NotNegative));
     let condition_seen = t.choice("condition", &CONDITIONS);
-    let wind_factor = t.si_or_none("wind_factor", D::Number, Within(0.1, 3.0));
-    let hanging = t.table_or_none("hanging").map(|h| hanging(&h));
+    let wind_factor = t.aside(of_a_factor, |t| t.si_or_none("wind_factor", D::Number, Within(0.1, 3.0)));
+    let hanging = t.aside(beside_the_mass, |t| t.table_or_none("hanging").map(|h| hanging(&h)));
     t.done();
 
     let hanging = match hanging {
@@ -113,8 +114,8 @@ fn hanging(t: &Reader<'_>) -> Option<Hanging> {
     let rigging = t.si("rigging", D::Mass, NotNegative);
     let drop = t.si("drop", D::Length, Positive);
     let legs = t.count("legs", "legs = 2", 1);
-    // Beyond 60° from the vertical a leg carries more than the load's share twice over.
-    let leg_angle = t.si("leg_angle", D::Angle, Within(0.0, 75_f64.to_radians()));
+    // Read up to nearly flat: a sling spread too far is a finding of the plan, not a fault of the file.
+    let leg_angle = t.si("leg_angle", D::Angle, Within(0.0, 89_f64.to_radians()));
     let leg_limit = t.si("leg_limit", D::Mass, Positive);
     let tag_lines = t.required("tag_lines", "tag_lines = true").and_then(|_| t.yes_no("tag_lines"));
     t.done();

@@ -1,28 +1,55 @@
 //! `[policy]`: required reserves that differ from the usual ones.
 
-use crate::quantity_value::Bound::{NotNegative, Within};
+use crate::quantity_value::Bound::{self, UpTo, Within, ZeroTo};
 use crate::table::Reader;
+use crate::text;
+use evidence::Certainty;
 use planning::Policy;
-use quantity::Dimension as D;
+use quantity::{Dimension as D, Quantity};
 
-/// The job's policy: the usual one, with what the file says instead.
+/// The keys with what they may be: no reserve at all is not a policy.
+const KEYS: [(&str, D, Bound); 6] = [
+    ("tilt_fore_aft", D::Slope, UpTo(1.0)),
+    ("tilt_sideways", D::Slope, UpTo(1.0)),
+    ("load_factor", D::Number, Within(1.0, 10.0)),
+    ("stand_error", D::Length, ZeroTo(2.0)),
+    ("line_allowance", D::Length, ZeroTo(50.0)),
+    ("line_site_rule", D::Length, ZeroTo(100.0)),
+];
+
+fn value<'p>(policy: &'p mut Policy, key: &str) -> &'p mut f64 {
+    match key {
+        "tilt_fore_aft" => &mut policy.tilt_fore_aft,
+        "tilt_sideways" => &mut policy.tilt_sideways,
+        "load_factor" => &mut policy.load_factor,
+        "stand_error" => &mut policy.stand_error,
+        "line_allowance" => &mut policy.line_allowance,
+        _ => &mut policy.line_site_rule,
+    }
+}
+
+/// The job's policy: the usual one, with what the file says instead. Somebody must answer for
+/// less than the usual; every value in the file goes on the input list.
 pub(crate) fn policy(root: &Reader<'_>) -> Option<Policy> {
     let mut policy = Policy::default();
     let Some(t) = root.table_or_none("policy") else {
         // A key that is no table has been said to be wrong.
         return if root.has("policy") { None } else { Some(policy) };
     };
-    let set = |key: &str, dimension, bound, value: &mut f64| {
-        if let Some(stated) = t.decision_or_none(key, dimension, bound) {
-            *value = stated;
+    let (by, nobody) = t.not_given_while_open(|t| t.text_or_none("by"));
+    policy.by = by.filter(|_| !nobody);
+    for (key, dimension, bound) in KEYS {
+        let Some(node) = t.optional(key) else { continue };
+        let Some(stated) = t.as_quantity(node, key, dimension, bound, None) else { continue };
+        t.note(key, node, Certainty::Stated);
+        let answered = policy.by.is_some();
+        let usual = std::mem::replace(value(&mut policy, key), stated);
+        if stated < usual - 1e-12 && !answered {
+            let message = text::POLICY_BELOW_USUAL.with("key", key).with("usual", Quantity::new(usual, dimension));
+            let hint = text::HINT_EXAMPLE.with("example", "by = \"A. Planner, lift supervisor\"");
+            t.fault_at(node, key, message, Some(hint));
         }
-    };
-    set("tilt_fore_aft", D::Slope, Within(0.0, 1.0), &mut policy.tilt_fore_aft);
-    set("tilt_sideways", D::Slope, Within(0.0, 1.0), &mut policy.tilt_sideways);
-    set("load_factor", D::Number, Within(1.0, 10.0), &mut policy.load_factor);
-    set("stand_error", D::Length, Within(0.0, 2.0), &mut policy.stand_error);
-    set("line_allowance", D::Length, NotNegative, &mut policy.line_allowance);
-    set("line_site_rule", D::Length, NotNegative, &mut policy.line_site_rule);
+    }
     t.done();
     Some(policy)
 }

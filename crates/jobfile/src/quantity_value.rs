@@ -16,6 +16,10 @@ pub enum Bound {
     NotNegative,
     /// More than zero.
     Positive,
+    /// More than zero, up to a greatest value in SI.
+    UpTo(f64),
+    /// Zero or more, up to a greatest value in SI.
+    ZeroTo(f64),
     /// From a least to a greatest value, in SI.
     Within(f64, f64),
 }
@@ -211,9 +215,17 @@ impl<'d> Reader<'d> {
             Bound::Any => return Some(si),
             Bound::NotNegative if si >= 0.0 => return Some(si),
             Bound::Positive if si > 0.0 => return Some(si),
+            Bound::UpTo(high) if si > 0.0 && si <= high => return Some(si),
+            Bound::ZeroTo(high) if si >= 0.0 && si <= high => return Some(si),
             Bound::Within(low, high) if si >= low && si <= high => return Some(si),
-            Bound::NotNegative => text::NEGATIVE.with("key", key).with("value", written),
-            Bound::Positive => text::NOT_POSITIVE.with("key", key).with("value", written),
+            Bound::UpTo(high) | Bound::ZeroTo(high) if si > high => {
+                let message =
+                    text::TOO_MUCH.with("key", key).with("value", written).with("high", Quantity::new(high, dimension));
+                self.fault_at(node, key, message, Some(text::HINT_UNIT_SLIP.message()));
+                return None;
+            }
+            Bound::NotNegative | Bound::ZeroTo(_) => text::NEGATIVE.with("key", key).with("value", written),
+            Bound::Positive | Bound::UpTo(_) => text::NOT_POSITIVE.with("key", key).with("value", written),
             Bound::Within(low, high) => text::OUT_OF_RANGE
                 .with("key", key)
                 .with("value", written)

@@ -5,7 +5,7 @@ use crate::nearest::nearest;
 use crate::node::{Node, Table, Value};
 use crate::{certainty, placeholder, text};
 use evidence::{Certainty, Message, Severity, TextId};
-use std::cell::RefCell;
+use std::cell::{Cell, RefCell};
 
 /// A table of a file, with the path to it and the nearest `source` around it.
 ///
@@ -17,7 +17,7 @@ pub struct Reader<'d> {
     span: (usize, usize),
     path: String,
     label: String,
-    source: Option<Certainty>,
+    source: Cell<Option<Certainty>>,
     asked: RefCell<Vec<String>>,
 }
 
@@ -34,9 +34,10 @@ impl<'d> Reader<'d> {
         around: Option<Certainty>,
     ) -> Self {
         let label = path.clone();
-        let mut reader = Self { document, table, span, path, label, source: around, asked: RefCell::default() };
+        let source = Cell::new(around);
+        let reader = Self { document, table, span, path, label, source, asked: RefCell::default() };
         if let Some(node) = reader.optional("source") {
-            reader.source = reader.certainty(node).or(Some(Certainty::Estimated));
+            reader.source.set(reader.certainty(node).or(Some(Certainty::Estimated)));
         }
         reader
     }
@@ -58,7 +59,17 @@ impl<'d> Reader<'d> {
 
     /// The nearest `source` around the table.
     pub fn source(&self) -> Option<Certainty> {
-        self.source
+        self.source.get()
+    }
+
+    /// Reads values that the source of the table is not about: where they have none of their own,
+    /// `instead` says what it means for them.
+    pub(crate) fn aside<T>(&self, instead: fn(Certainty) -> Certainty, read: impl FnOnce(&Self) -> T) -> T {
+        let around = self.source.get();
+        self.source.set(around.map(instead));
+        let value = read(self);
+        self.source.set(around);
+        value
     }
 
     /// Path of a key of this table.
@@ -159,7 +170,7 @@ impl<'d> Reader<'d> {
     /// A value as a table.
     pub fn as_table(&self, node: &'d Node, key: &str) -> Option<Self> {
         if let Value::Table(table) = &node.value {
-            let mut reader = Self::new(self.document, table, node.span, self.path_of(key), self.source);
+            let mut reader = Self::new(self.document, table, node.span, self.path_of(key), self.source());
             reader.label = self.label_of(&label(key, table));
             Some(reader)
         } else {

@@ -124,6 +124,12 @@ evidence::messages! {
     NOT_POSITIVE = "jobfile-not-positive" [key, value];
     /// `key` is `value`; possible is from `low` to `high`.
     OUT_OF_RANGE = "jobfile-out-of-range" [key, value, low, high];
+    /// `key` is `value`, more than the `high` that anything of the kind has.
+    TOO_MUCH = "jobfile-too-much" [key, value, high];
+    /// Hint: check the number and its unit.
+    HINT_UNIT_SLIP = "jobfile-hint-unit-slip" [];
+    /// `key` of the policy is below the `usual` value, and nobody answers for it with `by`.
+    POLICY_BELOW_USUAL = "jobfile-policy-below-usual" [key, usual];
     /// `value` is none of the words possible for `key`.
     BAD_CHOICE = "jobfile-bad-choice" [key, value];
     /// `key` needs `expected` entries and has `found`.
@@ -221,6 +227,8 @@ evidence::messages! {
     NO_UNCERTAINTY = "jobfile-no-uncertainty" [certainty];
     /// A load from a ticket must say its ticket's number and what the ticket leaves out.
     TICKET_INCOMPLETE = "jobfile-ticket-incomplete" [key];
+    /// The stop gust is zero: work would never start.
+    STOP_GUST_ZERO = "jobfile-stop-gust-zero" [];
     /// The ground strength belongs only to the matter ground-strength.
     STRENGTH_MISPLACED = "jobfile-strength-misplaced" [];
     /// Warning: the shape factor for wind of load `load` was not given and is taken as `factor` (sheets, from memory).

@@ -112,6 +112,10 @@ fn lifts() {
     check("support = \"tyres\"", "support = \"tires\"", &["jobfile::bad-choice `\"tires\"`"]);
     check("stops = []\n", "", &["jobfile::missing-key `[[lift]]` : key=stops"]);
     check("stops = []", "stops = [\"drag\"]", &["jobfile::bad-choice `\"drag\"`"]);
+    check("stop_gust = \"10 m/s\"", "stop_gust = \"0 m/s\"", &["jobfile::stop-gust-zero `\"0 m/s\"`"]);
+    check("stop_gust = \"10 m/s\"", "stop_gust = \"-1 m/s\"", &["jobfile::negative `\"-1 m/s\"`"]);
+    check("leg_angle = \"40°\"", "leg_angle = \"80°\"", &[]);
+    check("leg_angle = \"40°\"", "leg_angle = \"90°\"", &["jobfile::out-of-range `\"90°\"`"]);
     check("stop_gust = \"10 m/s\"", "stop_gust = \"10\"", &["quantity::missing-unit `10`"]);
     check("at = [\"30.0 m\", \"28.9 m\"]", "at = [\"30.0 m\"]", &["jobfile::list-length `[\"30.0 m\"]`"]);
     check("clear = \"0.30 m\"", "clear = \"-0.30 m\"", &["jobfile::out-of-range `\"-0.30 m\"`"]);
@@ -185,8 +189,39 @@ fn sites() {
     check(
         "[[ground]]",
         "[policy]\ntilt_sideways = \"150 %\"\nload_factor = 0.8\nline_allowance = \"2 m\"\n[[ground]]",
-        &["jobfile::out-of-range `\"150 %\"`", "jobfile::out-of-range `0.8`"],
+        &["jobfile::too-much `\"150 %\"`", "jobfile::out-of-range `0.8`"],
     );
+}
+
+/// Less than the usual needs a name, and every value of the policy stands on the input list.
+#[test]
+fn policies() {
+    let with = |lines: &str| format!("[policy]\n{lines}\n[[ground]]");
+    check("[[ground]]", &with("tilt_fore_aft = \"0 %\""), &["jobfile::not-positive `\"0 %\"`"]);
+    for (below, shown) in [
+        ("tilt_fore_aft = \"6 %\"", "\"6 %\""),
+        ("tilt_sideways = \"11 %\"", "\"11 %\""),
+        ("load_factor = 1.2", "1.2"),
+        ("stand_error = \"0 m\"", "\"0 m\""),
+        ("line_allowance = \"0.5 m\"", "\"0.5 m\""),
+    ] {
+        check("[[ground]]", &with(below), &[&format!("jobfile::policy-below-usual `{shown}`")]);
+        check(
+            "[[ground]]",
+            &with(&format!("by = \"FILL IN: name\"\n{below}")),
+            &[&format!("jobfile::policy-below-usual `{shown}`")],
+        );
+        check("[[ground]]", &with(&format!("{below}\nby = \"A. Planner, lift supervisor\"")), &[]);
+    }
+    let mut folder = demo();
+    let job =
+        text(&folder, "job.toml").replacen("[[ground]]", &with("tilt_sideways = \"15 %\"\nload_factor = 1.33"), 1);
+    folder.insert(String::from("job.toml"), job.into_bytes());
+    let (job, _) = jobfile::read_job(&folder).unwrap();
+    assert_eq!((job.policy.tilt_sideways, job.policy.by), (0.15, None));
+    let listed: Vec<_> =
+        job.inputs.iter().filter(|i| i.name.starts_with("policy.")).map(|i| i.value.as_str()).collect();
+    assert_eq!(listed, ["15 %", "1.33"]);
 }
 
 #[test]
@@ -211,6 +246,32 @@ fn a_missing_wind_factor_is_assumed_and_marked() {
     assert_eq!(job.loads[0].wind_factor, jobfile::SHEET_WIND_FACTOR);
     let line = job.inputs.iter().find(|i| i.name == "load[blocks].wind_factor").unwrap();
     assert_eq!(line.certainty, evidence::Certainty::Estimated);
+}
+
+/// A scale says the mass and nothing else; what has its own source keeps it.
+#[test]
+fn values_beside_a_weighed_mass_are_not_weighed() {
+    let mut folder = demo();
+    let job = text(&folder, "job.toml").replacen(
+        "leg_limit = \"1000 kg\"",
+        "leg_limit = { value = \"1000 kg\", source = \"plate\" }",
+        1,
+    );
+    folder.insert(String::from("job.toml"), job.into_bytes());
+    let (job, _) = jobfile::read_job(&folder).unwrap();
+    let certainty =
+        |name: &str| job.inputs.iter().find(|i| i.name == name).unwrap_or_else(|| panic!("{name}")).certainty;
+    use evidence::Certainty::{Estimated, Plate, Ticket, Weighed};
+    assert_eq!(certainty("load[mortar].mass"), Weighed);
+    assert_eq!(certainty("load[beam].mass"), Ticket);
+    for key in ["size.depth", "centre", "centre_error", "wind_factor"] {
+        assert_eq!(certainty(&format!("load[mortar].{key}")), Estimated, "{key}");
+        assert_eq!(certainty(&format!("load[beam].{key}")), Estimated, "{key}");
+    }
+    assert_eq!(certainty("load[beam].left_out"), Estimated);
+    assert_eq!(certainty("load[beam].hanging.leg_angle"), Estimated);
+    assert_eq!(certainty("load[beam].hanging.leg_limit"), Plate);
+    assert_eq!(certainty("load[blocks].wind_factor"), Estimated);
 }
 
 /// One bad file hides nothing of another: six faults in three files, in one go, each with its place.
