@@ -313,6 +313,9 @@ fn crosses_inside(a: DVec2, b: DVec2, low: DVec2, high: DVec2) -> bool {
 
 /// Parameters of the part of a segment inside a closed box (Liang–Barsky).
 fn clip(a: DVec2, b: DVec2, low: DVec2, high: DVec2) -> Option<(f64, f64)> {
+    if a.x.max(b.x) < low.x || a.x.min(b.x) > high.x || a.y.max(b.y) < low.y || a.y.min(b.y) > high.y {
+        return None;
+    }
     let d = b - a;
     let (mut t0, mut t1) = (0.0_f64, 1.0_f64);
     for (p, q) in [(-d.x, a.x - low.x), (d.x, high.x - a.x), (-d.y, a.y - low.y), (d.y, high.y - a.y)] {

@@ -152,11 +152,14 @@ pub fn load_factor(
 /// A lower bound of `sin(`[`tilt_reserve`]`)`, without arcsines, for searches over many corners:
 /// with `sin ψ = s ≥ 0` and `sin ω = w ≥ 0` the reserve is `ψ − ω`, and
 /// `sin(ψ − ω) = s·√(1 − w²) − w·√(1 − s²) ≥ s·√(1 − w²) − w`. −1 where `s < 0`.
-pub fn sine_of_tilt_at_least(loading: &Loading, line: &TippingLine) -> f64 {
+///
+/// `overturning` is the wind's moment about the line ([`crate::wind::WindLoad::overturning`]), which
+/// a search has at hand.
+pub fn sine_of_tilt_at_least(loading: &Loading, line: &TippingLine, overturning: f64) -> f64 {
     let (_, a) = arm(&loading.masses, line);
     let size = a.length();
     let s = loading.gravity.dot(a) / size;
-    let w = loading.wind.overturning(line) / (G * size);
+    let w = overturning / (G * size);
     if s >= 0.0 && w <= 1.0 { s * (1.0 - w * w).max(0.0).sqrt() - w } else { -1.0 }
 }
 

@@ -1,7 +1,9 @@
 //! Closed-form distances against parry3d-f64 (GJK) on seeded random pairs.
 #![allow(missing_docs, reason = "tests")]
 
-use geometry::{DVec3, OrientedBox, Pose, Segment, distance_segment_box, distance_segment_segment};
+use geometry::{
+    DVec3, OrientedBox, Pose, Segment, distance_point_segment, distance_segment_box, distance_segment_segment,
+};
 use parry3d_f64::math::{Pose as Isometry, Vector};
 use parry3d_f64::query;
 use parry3d_f64::shape::{Cuboid, Segment as ParrySegment};
@@ -64,6 +66,17 @@ fn val_segment_to_box_against_parry() {
         touching += usize::from(ours == 0.0);
     }
     assert!(touching > 100, "the set has crossing pairs too");
+}
+
+#[test]
+fn a_point_is_a_segment_without_length() {
+    let mut random = Seeded(13);
+    for _ in 0..2_000 {
+        let p = random.point(10.0);
+        let s = Segment { a: random.point(10.0), b: random.point(10.0) };
+        let as_segment = distance_segment_segment(&Segment { a: p, b: p }, &s);
+        assert!((distance_point_segment(p, &s) - as_segment).abs() < 1e-12);
+    }
 }
 
 #[test]

@@ -6,7 +6,7 @@ use crate::context::Context;
 use crate::posed::{NotPosed, Posed, tool_point, why_not};
 use crate::text;
 use evidence::{Finding, Message, Source, Status, Step, Trace, Working};
-use geometry::{DVec2, DVec3, Segment, Solid, distance_segment_solid};
+use geometry::{DVec2, DVec3, Segment, Solid, distance_point_segment, distance_segment_solid, nearest_on_segment};
 use machine::Attachment;
 use quantity::Si;
 use site::PowerLine;
@@ -157,10 +157,9 @@ fn in_planning_zone(ctx: &Context<'_>, line: &PowerLine, distance: f64) -> bool 
 fn plan_distance(ctx: &Context<'_>, line: &PowerLine) -> f64 {
     let at = ctx.lift.stand.at.extend(0.0);
     let flat = |p: DVec3| DVec3::new(p.x, p.y, 0.0);
-    let here = Segment { a: at, b: at };
     let spans = line.spans.iter().map(|s| Segment { a: flat(s.from), b: flat(s.to) });
     let course = line.course.windows(2).map(|w| Segment { a: w[0].extend(0.0), b: w[1].extend(0.0) });
-    spans.chain(course).map(|s| geometry::distance_segment_segment(&here, &s)).fold(f64::INFINITY, f64::min)
+    spans.chain(course).map(|s| distance_point_segment(at, &s)).fold(f64::INFINITY, f64::min)
 }
 
 /// Greatest distance of any moving part from the boom's foot pin, m, whatever the boom does.
@@ -209,12 +208,11 @@ fn nearest(
     let site_from_machine = posed.footing.site_from_machine;
     let foot = site_from_machine * DVec3::new(ctx.machine.boom.foot.x, 0.0, ctx.machine.boom.foot.y);
     let radius = boom_radius(ctx);
-    let here = Segment { a: foot, b: foot };
     let mut chords: Vec<(f64, Segment)> = line
         .spans
         .iter()
         .flat_map(|s| s.chords(CHORDS))
-        .map(|c| (geometry::distance_segment_segment(&here, &c) - radius, c))
+        .map(|c| (distance_point_segment(foot, &c) - radius, c))
         .collect();
     chords.sort_by(|a, b| a.0.total_cmp(&b.0));
     let (bound, first) = *chords.first()?;
@@ -266,15 +264,14 @@ impl Least {
     /// Distance of a solid to the nearest chord, as far as it is below `least`.
     fn take(&mut self, solid: &Solid, chords: &[(f64, Segment)], mut least: f64) -> f64 {
         let (centre, sphere) = solid.bounding_sphere();
-        let here = Segment { a: centre, b: centre };
         for (_, chord) in chords {
-            if geometry::distance_segment_segment(&here, chord) - sphere >= least {
+            if distance_point_segment(centre, chord) - sphere >= least {
                 continue;
             }
             let d = distance_segment_solid(chord, solid);
             least = least.min(d);
             if d < self.distance {
-                *self = Self { distance: d, at: nearest_on(chord, centre) };
+                *self = Self { distance: d, at: nearest_on_segment(centre, chord) };
             }
         }
         least
@@ -283,12 +280,6 @@ impl Least {
 
 fn midpoint(s: &Segment) -> DVec3 {
     (s.a + s.b) / 2.0
-}
-
-fn nearest_on(s: &Segment, p: DVec3) -> DVec3 {
-    let d = s.b - s.a;
-    let t = if d.length_squared() > 0.0 { ((p - s.a).dot(d) / d.length_squared()).clamp(0.0, 1.0) } else { 0.0 };
-    s.a + d * t
 }
 
 pub(crate) fn finding(

@@ -43,6 +43,8 @@ struct Corner {
     boom: BoomPosition,
     /// Load on the boom, or taken away.
     loaded: bool,
+    /// Moment of the wind about each line, N·m.
+    overturning: [f64; 4],
 }
 
 /// Statics credit neither lock nor levelling.
@@ -118,21 +120,25 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
         let tool = tool_point(ctx, attachment, boom);
         let (with_load, without) = (wind(ctx, gust, boom, true), wind(ctx, gust, boom, false));
         wind_moment = wind_moment.max(with_load.moment.z);
-        let corner =
-            |masses, gravity, wind, loaded| Corner { loading: Loading { masses, gravity, wind }, boom, loaded };
+        let about = |wind: WindLoad| lines.map(|line| wind.overturning(&line));
+        let (about_loaded, about_bare) = (about(with_load), about(without));
+        let corner = |masses, gravity, loaded| {
+            let (wind, overturning) = if loaded { (with_load, about_loaded) } else { (without, about_bare) };
+            Corner { loading: Loading { masses, gravity, wind }, boom, loaded, overturning }
+        };
         // The load is also taken away: set down, boom still up.
         for gravity in attitudes {
-            search.take(corner(bare, gravity, without, false));
+            search.take(corner(bare, gravity, false));
         }
         for left in [load.centre_left.low, load.centre_left.high] {
             let at = load_at(ctx, tool, boom, ahead, left);
             let heaviest = LoadOnBoom { mass: load.mass_kg.high, at };
             let lightest = LoadOnBoom { mass: load.mass_kg.low, at };
             for gravity in attitudes {
-                search.take(corner(bare.with(heaviest), gravity, with_load, true));
-                search.take(corner(bare.with(lightest), gravity, with_load, true));
+                search.take(corner(bare.with(heaviest), gravity, true));
+                search.take(corner(bare.with(lightest), gravity, true));
                 // The factor goes with one over the mass: the heaviest is the worst.
-                search.factor(corner(bare, gravity, with_load, true), heaviest);
+                search.factor(corner(bare, gravity, true), heaviest);
             }
         }
     }
@@ -188,7 +194,7 @@ impl<'c, 'a> Search<'c, 'a> {
         let loading = &corner.loading;
         for i in 0..4 {
             // Proven not to be worse: no arcsine needed. A comparison with NaN goes on to the full one.
-            if stability::sine_of_tilt_at_least(loading, &self.lines[i]) >= self.threshold[i] {
+            if stability::sine_of_tilt_at_least(loading, &self.lines[i], corner.overturning[i]) >= self.threshold[i] {
                 continue;
             }
             let (line, needed) = (self.lines[i], self.required[i]);
