@@ -1,5 +1,6 @@
 //! Text into HTML: escaped, so that a name from a job file is never markup.
 
+use crate::wire::Piece;
 use std::fmt;
 
 /// A text as the content of an element or of an attribute in double quotes.
@@ -21,6 +22,19 @@ impl fmt::Display for Escaped<'_> {
             }
         }
         Ok(())
+    }
+}
+
+/// A formula as the content of an element.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Formula<'a>(pub(crate) &'a [Piece]);
+
+impl fmt::Display for Formula<'_> {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        self.0.iter().try_for_each(|piece| match piece.lowered {
+            true => write!(f, "<sub>{}</sub>", Escaped(&piece.text)),
+            false => write!(f, "{}", Escaped(&piece.text)),
+        })
     }
 }
 

@@ -15,6 +15,7 @@ mod api;
 mod client;
 mod drawings;
 mod fonts;
+mod formula;
 mod guard;
 mod html;
 mod plain;
@@ -24,6 +25,7 @@ mod render;
 mod router;
 mod run;
 mod sheet;
+mod stand;
 mod state;
 mod wire;
 

@@ -2,12 +2,12 @@
 //! scripts, for builds without the client, and for paper.
 
 use crate::drawings;
-use crate::html::Escaped;
+use crate::html::{Escaped, Formula};
 use crate::preference::{Asked, DrawingChoice, Preference, Units};
 use crate::problem::Problem;
 use crate::render;
 use crate::state::{Served, Shared};
-use crate::wire::{FactView, FindingView, JobView, LiftView, StepView};
+use crate::wire::{ComparisonCode, FactView, FindingView, JobView, LiftView, StepView};
 use axum::extract::{RawQuery, State};
 use axum::http::{Uri, header};
 use axum::response::{Html, IntoResponse, Response};
@@ -75,6 +75,7 @@ impl Page {
             Units::Si => self.word(ui::UNITS_US),
             Units::Us => self.word(ui::UNITS_SI),
         };
+        let emergency = self.word(ui::EMERGENCY_BUTTON);
         let (sheet, pdf) = (self.word(ui::PLAN_SHEET), self.word(ui::DOWNLOAD_PDF));
         let _ = write!(
             self.out,
@@ -82,7 +83,8 @@ impl Page {
              <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\
              <title>{job} · Counterpoise</title><link rel=\"stylesheet\" href=\"/api/fonts.css\">\
              <link rel=\"stylesheet\" href=\"/plain.css\"></head><body>\
-             <nav><a href=\"/plain?lang={ol}&amp;units={u}\" lang=\"{ol}\" hreflang=\"{ol}\">{on}</a> \
+             <nav><a href=\"#emergency\"><strong>{emergency}</strong></a> \
+             <a href=\"/plain?lang={ol}&amp;units={u}\" lang=\"{ol}\" hreflang=\"{ol}\">{on}</a> \
              <a href=\"/plain?lang={lang}&amp;units={ou}\">{other_units}</a> \
              <a href=\"/api/jobs/current/plan-sheet.pdf?lang={lang}&amp;units={u}\">{pdf}: {sheet}</a></nav><main>\
              <h1>{job}</h1><p>{site} · {date} · {planner}</p>",
@@ -133,7 +135,9 @@ impl Page {
         }
         self.out.push_str("</tbody></table>");
         self.list(Some(ui::CAUTIONS), "ul", &job.cautions);
+        self.out.push_str("<div id=\"emergency\">");
         self.list(Some(ui::EMERGENCY), "ul", &job.emergency);
+        self.out.push_str("</div>");
     }
 
     /// Opens the section of a lift: verdict, what governs, steps.
@@ -151,7 +155,9 @@ impl Page {
             let (check, sentence) = (Escaped(&g.check), Escaped(&g.sentence));
             let _ = write!(self.out, "<p class=\"governs\">{heading}: <strong>{check}.</strong> {sentence}</p>");
         }
+        self.fact_list(ui::WHERE, lift.approach.iter());
         self.list(Some(ui::STEPS), "ol", &lift.steps);
+        self.list(Some(ui::EMERGENCY), "ul", &lift.emergency);
     }
 
     /// A drawing comes from `drawing` as finished, escaped SVG.
@@ -178,9 +184,13 @@ impl Page {
             status = Escaped(&f.status.word),
             sentence = Escaped(&f.sentence),
         );
+        let (demand, limit) = match f.comparison {
+            Some(ComparisonCode::AtLeast) => (ui::NEEDS, ui::HAS),
+            Some(ComparisonCode::AtMost) | None => (ui::DEMAND, ui::LIMIT),
+        };
         let measured = [
-            (ui::DEMAND, f.demand.as_ref().map(|m| &m.text)),
-            (ui::LIMIT, f.limit.as_ref().map(|m| &m.text)),
+            (demand, f.demand.as_ref().map(|m| &m.text)),
+            (limit, f.limit.as_ref().map(|m| &m.text)),
             (ui::RESERVE, f.reserve.as_ref().map(|r| &r.text)),
         ];
         let said = measured.iter().filter_map(|(id, text)| text.map(|t| (self.word(*id), t)));
@@ -202,13 +212,13 @@ impl Page {
     }
 
     fn step(&mut self, step: &StepView) {
-        let said = |s: &crate::wire::SymbolView| format!("{} = {}", Escaped(&s.symbol), Escaped(&s.value.text));
+        let said = |s: &crate::wire::SymbolView| format!("{} = {}", Formula(&s.symbol), Escaped(&s.value.text));
         let values: Vec<String> = step.values.iter().map(said).collect();
         let _ = write!(
             self.out,
             "<li>{title}<br><code>{formula}</code><br>{values}<br><strong>{result}</strong><br><small>{source}</small></li>",
             title = Escaped(&step.title),
-            formula = Escaped(&step.formula),
+            formula = Formula(&step.formula),
             values = values.join(", "),
             result = said(&step.result),
             source = Escaped(&step.source),
@@ -216,15 +226,15 @@ impl Page {
     }
 
     fn facts(&mut self, lift: &LiftView) {
-        for (heading, facts) in [(ui::STAND, &lift.place), (ui::LOAD, &lift.carried), (ui::WHEEL_FORCES, &lift.wheels)]
-        {
-            if !facts.is_empty() {
-                self.fact_list(heading, facts);
-            }
+        let boom = lift.pose.iter();
+        self.fact_list(ui::STAND, std::iter::once(&lift.position).chain(boom));
+        self.fact_list(ui::LOAD, lift.carried.iter());
+        if !lift.wheels.is_empty() {
+            self.fact_list(ui::WHEEL_FORCES, lift.wheels.iter());
         }
     }
 
-    fn fact_list(&mut self, heading: TextId, facts: &[FactView]) {
+    fn fact_list<'a>(&mut self, heading: TextId, facts: impl Iterator<Item = &'a FactView>) {
         let heading = self.word(heading);
         let _ = write!(self.out, "<h3>{heading}</h3><dl>");
         for fact in facts {

@@ -1,14 +1,15 @@
 //! A plan in words: reads the plan, computes nothing.
 
+use crate::formula::pieces;
 use crate::preference::Preference;
+use crate::stand::{approach, pose, position};
 use crate::wire::{
-    FactView, FindingView, Governing, InputView, JobView, LiftLine, LiftView, Measure, ReserveView, StatusCode,
-    StatusView, StepView, SymbolView, VerdictCode, VerdictView,
+    ComparisonCode, FactView, FindingView, Governing, InputView, JobView, LiftLine, LiftView, Measure, ReserveView,
+    StatusCode, StatusView, StepView, SymbolView, VerdictCode, VerdictView,
 };
-use evidence::{Finding, Message, Ranged, Status, Step, TextId, Verdict};
-use planning::{LiftPlan, LoadSummary, Plan, StandSummary, Task, WheelForce, text};
+use evidence::{Comparison, Finding, Message, Ranged, Status, Step, TextId, Verdict};
+use planning::{LiftPlan, LoadSummary, Plan, Task, WheelForce, text};
 use quantity::{Dimension, Quantity};
-use std::borrow::Cow;
 use wording::{Wording, ui};
 
 /// The overview of a job.
@@ -54,7 +55,9 @@ pub(crate) fn lift(plan: &Plan, lift: &LiftPlan, asked: Preference) -> LiftView 
         verdict: verdict(w, lift.verdict),
         governing: lift.governing_finding().map(|f| governing(w, f)),
         governing_index: lift.governing,
-        place: place(w, lift),
+        approach: approach(w, lift),
+        position: position(w, &lift.stand),
+        pose: pose(w, &lift.stand),
         carried: carried(w, lift),
         wheels: lift.wheels.iter().map(|f| wheel(w, f)).collect(),
         findings: lift.findings.iter().map(|f| finding(w, f)).collect(),
@@ -90,9 +93,9 @@ fn status(w: Wording, status: Status) -> StatusView {
     StatusView { code, word: w.status(status) }
 }
 
-/// The name of a check, for people.
+/// The name of a check, for people; the id itself for a check that this version does not know.
 fn check_name(w: Wording, check: &str) -> String {
-    w.render(&Message { id: Cow::Owned(format!("check-{check}")), args: Vec::new() })
+    planning::check_name(check).map_or_else(|| check.to_owned(), |id| w.text(id))
 }
 
 fn lift_line(w: Wording, lift: &LiftPlan) -> LiftLine {
@@ -137,6 +140,7 @@ fn finding(w: Wording, f: &Finding) -> FindingView {
         sentence: w.render(&f.message),
         demand: f.demand.map(|q| measure(w, q)),
         limit: f.limit.map(|q| measure(w, q)),
+        comparison: f.comparison.map(comparison),
         reserve: f.reserve.and_then(|r| reserve(w, r)),
         remedies: messages(w, &f.remedies),
         sources: f.sources.iter().map(|s| w.source(s)).collect(),
@@ -144,11 +148,18 @@ fn finding(w: Wording, f: &Finding) -> FindingView {
     }
 }
 
+fn comparison(comparison: Comparison) -> ComparisonCode {
+    match comparison {
+        Comparison::AtMost => ComparisonCode::AtMost,
+        Comparison::AtLeast => ComparisonCode::AtLeast,
+    }
+}
+
 fn step(w: Wording, s: &Step) -> StepView {
-    let symbol = |name: &str, q: Quantity| SymbolView { symbol: name.to_owned(), value: measure(w, q) };
+    let symbol = |name: &str, q: Quantity| SymbolView { symbol: pieces(name), value: measure(w, q) };
     StepView {
         title: w.render(&s.title),
-        formula: s.formula.to_string(),
+        formula: pieces(&s.formula),
         values: s.values.iter().map(|(name, q)| symbol(name, *q)).collect(),
         result: symbol(&s.result.0, s.result.1),
         source: w.source(&s.source),
@@ -168,7 +179,7 @@ fn input(w: Wording, i: &planning::InputLine) -> InputView {
     }
 }
 
-fn fact(w: Wording, name: TextId, text: String) -> FactView {
+pub(crate) fn fact(w: Wording, name: TextId, text: String) -> FactView {
     FactView { name: w.text(name), text, certainty: None }
 }
 
@@ -176,32 +187,13 @@ fn mass(w: Wording, load: &LoadSummary) -> String {
     w.quantity(Quantity::new(load.mass_kg.nominal, Dimension::Mass))
 }
 
-fn range(w: Wording, r: Ranged, dimension: Dimension) -> String {
+pub(crate) fn range(w: Wording, r: Ranged, dimension: Dimension) -> String {
     let say = |si: f64| w.quantity(Quantity::new(si, dimension));
     if r.low == r.high {
         return say(r.nominal);
     }
     let id = ui::FROM_TO.with("value", say(r.nominal)).with("low", say(r.low)).with("high", say(r.high));
     w.render(&id)
-}
-
-fn place(w: Wording, lift: &LiftPlan) -> Vec<FactView> {
-    let StandSummary { east_m, north_m, heading_deg, boom_angle_rad, extension_m, reach_m, height_m, .. } = lift.stand;
-    let length = |m: f64| w.quantity(Quantity::new(m, Dimension::Length));
-    let angle = |rad: f64| w.quantity(Quantity::new(rad, Dimension::Angle));
-    let known = |text: Option<String>| text.unwrap_or_else(|| w.text(ui::NOT_KNOWN));
-    let position = ui::EAST_NORTH.with("east", length(east_m)).with("north", length(north_m));
-    vec![
-        fact(w, ui::POSITION, w.render(&position)),
-        fact(w, ui::HEADING, angle(heading_deg.to_radians())),
-        fact(w, place_name(lift), lift.landing.clone()),
-        fact(w, ui::REACH, known(reach_m.map(length))),
-        fact(w, ui::LIFT_HEIGHT, known(height_m.map(length))),
-        fact(w, ui::BOOM_ANGLE, known(boom_angle_rad.map(angle))),
-        fact(w, ui::EXTENSION, known(extension_m.map(length))),
-        fact(w, ui::SLOPE_ACROSS, known(lift.stand.slope_across.map(|r| range(w, r, Dimension::Slope)))),
-        fact(w, ui::SLOPE_ALONG, known(lift.stand.slope_along.map(|r| range(w, r, Dimension::Slope)))),
-    ]
 }
 
 fn carried(w: Wording, lift: &LiftPlan) -> Vec<FactView> {

@@ -10,13 +10,14 @@ use axum::routing::get;
 use std::sync::Arc;
 use tower_http::compression::CompressionLayer;
 
-/// Every route over a plan.
-pub fn router(served: Served) -> Router {
+/// Every route over a plan. Fails only if the description of the API cannot be written as JSON.
+pub fn router(served: Served) -> Result<Router, serde_json::Error> {
     let shared: Shared = Arc::new(served);
     let (api, description) = api::routes().split_for_parts();
-    let description = description.to_json().unwrap_or_default();
+    let description = description.to_json()?;
     let described = move || async move { json(description) };
-    api.route("/api/openapi.json", get(described))
+    let routes = api
+        .route("/api/openapi.json", get(described))
         .route("/", get(client::index))
         .route("/plain", get(plain::page))
         .route("/plain.css", get(plain::style))
@@ -24,13 +25,14 @@ pub fn router(served: Served) -> Router {
         .method_not_allowed_fallback(|| async { Problem::MethodNotAllowed })
         .with_state(shared)
         .layer(CompressionLayer::new())
-        .layer(axum::middleware::from_fn(guard::guard))
+        .layer(axum::middleware::from_fn(guard::guard));
+    Ok(routes)
 }
 
 /// The OpenAPI 3.1 description of the API, as pretty JSON with a final line break.
-pub fn openapi() -> String {
+pub fn openapi() -> Result<String, serde_json::Error> {
     let (_, description) = api::routes().split_for_parts();
-    description.to_pretty_json().unwrap_or_default() + "\n"
+    Ok(description.to_pretty_json()? + "\n")
 }
 
 fn json(text: String) -> Response {

@@ -37,6 +37,8 @@ pub enum ServeError {
     },
     /// The system refused what a server needs (threads, sockets).
     System(std::io::Error),
+    /// The description of the API could not be written.
+    Description(serde_json::Error),
 }
 
 impl ServeError {
@@ -46,6 +48,7 @@ impl ServeError {
             Self::NotLoopback { .. } => "listen on 127.0.0.1 or [::1]",
             Self::Bind { .. } => "choose another port, or leave the port out to take any free one",
             Self::System(_) => "close other programs and try again",
+            Self::Description(_) => "this is a fault of the program: please report it",
         }
     }
 }
@@ -58,6 +61,7 @@ impl fmt::Display for ServeError {
             }
             Self::Bind { addr, source } => write!(f, "cannot listen on {addr}: {source}"),
             Self::System(source) => write!(f, "the system refuses to serve: {source}"),
+            Self::Description(source) => write!(f, "the description of the service cannot be written: {source}"),
         }
     }
 }
@@ -67,6 +71,7 @@ impl std::error::Error for ServeError {
         match self {
             Self::NotLoopback { .. } => None,
             Self::Bind { source, .. } | Self::System(source) => Some(source),
+            Self::Description(source) => Some(source),
         }
     }
 }
@@ -86,7 +91,7 @@ pub async fn serve(served: Served, options: ServeOptions, on_ready: impl FnOnce(
     }
     let bound = tokio::net::TcpListener::bind(addr).await;
     let listener = bound.map_err(|source| ServeError::Bind { addr, source })?;
-    let router = router(served);
+    let router = router(served).map_err(ServeError::Description)?;
     on_ready(listener.local_addr().map_err(ServeError::System)?);
     // No waiting for open connections: nothing is written, so nothing can be cut in half.
     let serving = async { axum::serve(listener, router).await };

@@ -143,8 +143,12 @@ pub(crate) struct LiftView {
     pub(crate) governing: Option<Governing>,
     /// Index into `findings` of the finding that governs.
     pub(crate) governing_index: usize,
-    /// Where the machine stands and what its boom does.
-    pub(crate) place: Vec<FactView>,
+    /// Where to stop, as seen from the cab: landing and task, front tyres, aim, heading.
+    pub(crate) approach: Vec<FactView>,
+    /// East and north of the stand, for those who set it out.
+    pub(crate) position: FactView,
+    /// What the boom does there, and the slopes.
+    pub(crate) pose: Vec<FactView>,
     /// Machine, attachment, load.
     pub(crate) carried: Vec<FactView>,
     /// Force on each wheel or pad, most loaded first.
@@ -184,10 +188,12 @@ pub(crate) struct FindingView {
     pub(crate) status: StatusView,
     /// What was found and by how much.
     pub(crate) sentence: String,
-    /// What is asked of the machine, ground or line.
+    /// What is asked of the machine, ground or line; with `at-least`: what is needed.
     pub(crate) demand: Option<Measure>,
-    /// What it may be.
+    /// What it may be; with `at-least`: what is there.
     pub(crate) limit: Option<Measure>,
+    /// How the two compare; nothing where there are no two.
+    pub(crate) comparison: Option<ComparisonCode>,
     pub(crate) reserve: Option<ReserveView>,
     /// What to do.
     pub(crate) remedies: Vec<String>,
@@ -197,13 +203,31 @@ pub(crate) struct FindingView {
     pub(crate) working: Vec<StepView>,
 }
 
+/// How demand and limit of a finding stand to each other.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, ToSchema)]
+#[serde(rename_all = "kebab-case")]
+pub(crate) enum ComparisonCode {
+    /// The demand may be at most the limit.
+    AtMost,
+    /// What is there (`limit`) must be at least what is needed (`demand`).
+    AtLeast,
+}
+
+/// A piece of a formula or symbol.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, ToSchema)]
+pub(crate) struct Piece {
+    pub(crate) text: String,
+    /// True for an index, set lowered.
+    pub(crate) lowered: bool,
+}
+
 /// One step of a calculation.
 #[derive(Debug, Serialize, ToSchema)]
 pub(crate) struct StepView {
     /// What this step computes.
     pub(crate) title: String,
     /// Formula in symbols.
-    pub(crate) formula: String,
+    pub(crate) formula: Vec<Piece>,
     /// Symbols with their values.
     pub(crate) values: Vec<SymbolView>,
     pub(crate) result: SymbolView,
@@ -214,7 +238,7 @@ pub(crate) struct StepView {
 /// A symbol of a formula and its value.
 #[derive(Debug, Serialize, ToSchema)]
 pub(crate) struct SymbolView {
-    pub(crate) symbol: String,
+    pub(crate) symbol: Vec<Piece>,
     pub(crate) value: Measure,
 }
 

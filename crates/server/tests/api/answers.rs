@@ -47,24 +47,61 @@ async fn a_lift_opens_to_working_and_source() {
     assert_eq!(finding["remedies"].as_array().unwrap().len(), 2);
     assert!(finding["sources"][0].as_str().unwrap().contains("machines/test-7.toml"));
     let step = &finding["working"][0];
-    assert_eq!(step["formula"], "r = 1 − m / C");
-    assert_eq!(step["values"][1]["symbol"], "C");
+    let pieces = |pieces: &serde_json::Value| -> String {
+        let mark = |p: &serde_json::Value| {
+            let text = p["text"].as_str().unwrap();
+            if p["lowered"] == true { format!("<{text}>") } else { text.to_owned() }
+        };
+        pieces.as_array().unwrap().iter().map(mark).collect()
+    };
+    assert_eq!(pieces(&step["formula"]), "b = x<T> ⊕ c<0> < by hand");
+    assert_eq!(pieces(&step["values"][1]["symbol"]), "c<0>");
+    assert_eq!(pieces(&step["result"]["symbol"]), "b<max>");
     assert_eq!(step["values"][1]["value"]["si"], 1500.0);
     assert_eq!(step["result"]["value"]["si"], -0.283);
     assert_eq!(step["source"], "test source, clause 1");
     assert_eq!(lift["steps"].as_array().unwrap().len(), 4);
-    let place = lift["place"].as_array().unwrap();
-    let across = place.iter().find(|f| f["name"] == "Slope across").unwrap();
+    let pose = lift["pose"].as_array().unwrap();
+    let across = pose.iter().find(|f| f["name"] == "Slope across").unwrap();
     assert_eq!(across["text"], "not known", "what is missing is said, never left out");
 }
 
 #[tokio::test]
+async fn where_to_stop_is_told_as_seen_from_the_cab() {
+    let lift = get("/api/jobs/current/lifts/L1").await.json();
+    let approach = lift["approach"].as_array().unwrap();
+    let said: Vec<(&str, &str)> =
+        approach.iter().map(|f| (f["name"].as_str().unwrap(), f["text"].as_str().unwrap())).collect();
+    assert_eq!(said[0], ("Set down on", "Bay 2, second floor"));
+    assert_eq!(said[1].0, "Front tyres");
+    assert!(said[1].1.starts_with("5.88") && said[1].1.ends_with("from the landing's edge"), "{said:?}");
+    assert!(said[2].1.starts_with("0.07") && said[2].1.ends_with("right of its middle"), "{said:?}");
+    assert!(said[3].1.starts_with("92") && said[3].1.ends_with("(east)"), "{said:?}");
+    assert!(lift["position"]["text"].as_str().unwrap().contains("12.4"));
+}
+
+#[tokio::test]
+async fn what_must_be_at_least_there_is_told_from_what_may_be_at_most() {
+    let tilt = &get("/api/jobs/current/lifts/L2").await.json()["findings"][1];
+    assert_eq!(tilt["comparison"], "at-least");
+    let chart = &get("/api/jobs/current/lifts/L1").await.json()["findings"][1];
+    assert_eq!(chart["comparison"], "at-most");
+    let wind = &get("/api/jobs/current/lifts/L3").await.json()["findings"][2];
+    assert_eq!(wind["comparison"], serde_json::Value::Null);
+}
+
+#[tokio::test]
 async fn a_load_that_is_picked_up_is_said_to_be() {
-    let mut plan = handmade::plan();
-    plan.lifts[1].task = planning::Task::PickUp;
-    let request = axum::http::Request::get("/api/jobs/current").header("host", "localhost");
-    let job = ask(plan, request).await.json();
+    let picked = || {
+        let mut plan = handmade::plan();
+        plan.lifts[1].task = planning::Task::PickUp;
+        plan
+    };
+    let request = |path| axum::http::Request::get(path).header("host", "localhost");
+    let job = ask(picked(), request("/api/jobs/current")).await.json();
     assert_eq!(job["lifts"][1]["place"], "Pick-up: Bay 2, second floor");
+    let lift = ask(picked(), request("/api/jobs/current/lifts/L2")).await.json();
+    assert_eq!(lift["approach"][0]["name"], "Pick up from");
 }
 
 #[tokio::test]
@@ -175,7 +212,7 @@ async fn the_description_is_openapi_3_1_and_names_every_route() {
         assert!(paths.contains_key(path), "{path}");
     }
     assert_eq!(paths.len(), 10, "a described route without a test");
-    let printed: serde_json::Value = serde_json::from_str(&server::openapi()).unwrap();
+    let printed: serde_json::Value = serde_json::from_str(&server::openapi().unwrap()).unwrap();
     assert_eq!(printed, description);
 }
 

@@ -41,7 +41,7 @@ pub async fn get(path: &str) -> Answer {
 
 /// Sends a request to a service over `plan`.
 pub async fn ask(plan: planning::Plan, request: axum::http::request::Builder) -> Answer {
-    let router = server::router(server::Served::new(plan));
+    let router = server::router(server::Served::new(plan)).unwrap();
     let response = router.oneshot(request.body(Body::empty()).unwrap()).await.unwrap();
     let (parts, body) = response.into_parts();
     let body = body.collect().await.unwrap().to_bytes().to_vec();

@@ -47,9 +47,9 @@ fn no_go() -> LiftPlan {
     let working = Working {
         steps: vec![Step {
             title: text::CHECK_CHART.into(),
-            formula: "r = 1 − m / C".into(),
-            values: vec![("m".into(), kilograms(1925.0).into()), ("C".into(), kilograms(1500.0).into())],
-            result: ("r".into(), Quantity::ratio(-0.283)),
+            formula: "b = x_T ⊕ c₀ < by hand".into(),
+            values: vec![("x_T".into(), kilograms(1925.0).into()), ("c₀".into(), kilograms(1500.0).into())],
+            result: ("b_max".into(), Quantity::ratio(-0.283)),
             source: Source::read("test source, clause 1"),
         }],
     };
@@ -77,7 +77,7 @@ fn go() -> LiftPlan {
         text::TILT_ENOUGH.with("tilt", degrees(8.2)).with("required", degrees(6.8)).with("side", text::SIDE_LEFT);
     let findings = vec![
         inspected(),
-        Finding::new("tilt", Status::Go, tilt).measured(degrees(8.2), degrees(6.8), 0.17).source(Source::Mechanics),
+        Finding::new("tilt", Status::Go, tilt).at_least(degrees(6.8), degrees(8.2), 0.17).source(Source::Mechanics),
     ];
     lift("L2", "Mortar to the deck", Verdict::Go, 1, findings)
 }
@@ -136,6 +136,8 @@ fn lift(id: &str, name: &str, verdict: Verdict, governing: usize, findings: Vec<
             wheel_heights_m: [Some(0.0), Some(0.02), Some(0.03), None],
             slope_along: Some(Ranged::plus_minus(0.01, 0.004)),
             slope_across: None,
+            face_to_landing_m: 5.88,
+            passes_left_m: -0.07,
             ground: Some("survey/levels.csv".to_owned()),
             boom_angle_rad: Some(0.72),
             extension_m: Some(4.1),
@@ -189,13 +191,19 @@ fn elevation() -> ElevationScene {
 }
 
 fn chart() -> ChartScene {
-    let zone = |name: &str, capacity_kg: f64, from: f64, to: f64| ChartZoneScene {
+    let zone = |name: &str, [capacity_kg, counted_kg, reserve]: [f64; 3], from: f64, to: f64| ChartZoneScene {
         name: name.to_owned(),
         capacity_kg,
+        counted_kg,
+        reserve,
         outline: vec![(from, 0.0), (to, 0.0), (to, 9.0 - to / 2.0), (from, 9.0 - from / 2.0)],
     };
     ChartScene {
-        zones: vec![zone("A", 3500.0, 0.5, 3.0), zone("B", 2500.0, 3.0, 5.5), zone("C", 1500.0, 5.5, 8.5)],
+        zones: vec![
+            zone("A", [3500.0, 3200.0, 0.4], 0.5, 3.0),
+            zone("B", [2500.0, 2500.0, 0.23], 3.0, 5.5),
+            zone("C", [1500.0, 1500.0, -0.283], 5.5, 8.5),
+        ],
         not_permitted: Vec::new(),
         at: (7.4, 5.9),
         low: (7.2, 5.7),
@@ -203,7 +211,7 @@ fn chart() -> ChartScene {
         load_kg: 1925.0,
         load_centre_m: 0.6,
         support: SupportState::Stabilizers,
-        capacity_factor: 1.0,
+        cap_kg: Some(3200.0),
         datum: text::DATUM_TYRE_LOAD_CENTRE.into(),
         zone: Some(2),
     }

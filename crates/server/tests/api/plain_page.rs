@@ -11,10 +11,20 @@ async fn it_holds_the_whole_plan() {
     assert_eq!(page.header("content-type"), "text/html; charset=utf-8");
     let html = page.text();
     assert!(html.starts_with("<!doctype html><html lang=\"en\">"));
-    for said in ["NO-GO", "GO WITH CONDITIONS", "Bricks to the second floor", "r = 1 − m / C", "test source, clause 1"]
-    {
+    for said in [
+        "NO-GO",
+        "GO WITH CONDITIONS",
+        "Bricks to the second floor",
+        "b = x<sub>T</sub> ⊕ c<sub>0</sub> &lt; by hand",
+        "test source, clause 1",
+        "Needs: ",
+        "from the landing&#39;s edge",
+        "<a href=\"#emergency\">",
+        "<div id=\"emergency\">",
+    ] {
         assert!(html.contains(said), "{said}");
     }
+    assert_eq!(html.matches("In an emergency").count(), 4, "once for the job and beside the steps of each lift");
     assert_eq!(html.matches("<svg").count(), 4, "two drawings for each lift that has them");
     assert!(html.contains("No lift may be made from it"), "invented data are marked");
     assert!(!html.contains("<script") && !html.contains(" style=\"") && !html.contains("<style"));
