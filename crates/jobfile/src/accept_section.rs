@@ -1,7 +1,7 @@
 //! `[[accept]]` and `[[lift.accept]]`: what named persons answer for.
 
 use crate::job_file::all;
-use crate::quantity_value::Bound::Positive;
+use crate::quantity_value::Bound::UpTo;
 use crate::table::Reader;
 use crate::text;
 use planning::{Acceptance, Matter};
@@ -25,7 +25,7 @@ fn acceptance(t: &Reader<'_>) -> Option<Acceptance> {
     let matter = t.choice("matter", &MATTERS);
     let by = t.text("by", "by = \"D. Ground, site engineer\"");
     let statement = t.text("statement", "statement = \"Plate load test of 3 March, 250 kPa.\"");
-    let strength = t.decision_or_none("strength", D::Pressure, Positive);
+    let strength = t.decision_or_none("strength", D::Pressure, UpTo(1e8));
     t.done();
     if matter.is_some_and(|m| m != Matter::GroundStrength) && t.has("strength") {
         t.fault("strength", text::STRENGTH_MISPLACED, None);

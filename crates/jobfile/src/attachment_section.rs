@@ -2,7 +2,8 @@
 
 use crate::boom_section::ahead_and_up;
 use crate::ids::Ids;
-use crate::quantity_value::Bound::Positive;
+use crate::limits::MASS;
+use crate::quantity_value::Bound::UpTo;
 use crate::table::Reader;
 use crate::text;
 use machine::{Attachment, AttachmentKind, Blade, Forks, Jib};
@@ -29,9 +30,9 @@ pub(crate) fn attachments(root: &Reader<'_>) -> Option<Vec<Attachment>> {
 fn attachment(t: &Reader<'_>, kind: Option<AttachmentKind>, ids: &mut Ids) -> Option<Attachment> {
     let id = ids.add(t);
     let name = t.text("name", "name = \"Pallet forks\"");
-    let mass = t.si("mass", D::Mass, Positive);
+    let mass = t.si("mass", D::Mass, UpTo(MASS));
     let centre = ahead_and_up(t, "centre");
-    let capacity = t.si("capacity", D::Mass, Positive);
+    let capacity = t.si("capacity", D::Mass, UpTo(MASS));
     t.done();
     Some(Attachment {
         id: id?,
@@ -45,8 +46,8 @@ fn attachment(t: &Reader<'_>, kind: Option<AttachmentKind>, ids: &mut Ids) -> Op
 
 fn fork_pair(t: &Reader<'_>) -> Option<Forks> {
     let heel = ahead_and_up(t, "heel");
-    let spread = t.si("spread", D::Length, Positive);
-    let rated = t.si("load_centre", D::Length, Positive);
+    let spread = t.si("spread", D::Length, UpTo(10.0));
+    let rated = t.si("load_centre", D::Length, UpTo(10.0));
     let left = blade(t, "left");
     let right = blade(t, "right");
     Some(Forks { heel: heel?, blades: [left?, right?], spread: spread?, rated_load_centre: metres(rated?) })
@@ -55,11 +56,11 @@ fn fork_pair(t: &Reader<'_>) -> Option<Forks> {
 fn blade(t: &Reader<'_>, side: &str) -> Option<Blade> {
     let example = "{ capacity = \"2000 kg\", load_centre = \"0.61 m\", length = \"1.20 m\" }";
     let b = t.table(side, &format!("{side} = {example}"))?;
-    let capacity = b.si("capacity", D::Mass, Positive);
-    let load_centre = b.si("load_centre", D::Length, Positive);
-    let length = b.si("length", D::Length, Positive);
-    let new = b.si_or_none("thickness_new", D::Length, Positive);
-    let now = b.si_or_none("thickness_now", D::Length, Positive);
+    let capacity = b.si("capacity", D::Mass, UpTo(MASS));
+    let load_centre = b.si("load_centre", D::Length, UpTo(10.0));
+    let length = b.si("length", D::Length, UpTo(10.0));
+    let new = b.si_or_none("thickness_new", D::Length, UpTo(0.5));
+    let now = b.si_or_none("thickness_now", D::Length, UpTo(0.5));
     let modified = b.yes_no("modified");
     b.done();
     if let (Some(new), Some(now)) = (new, now)

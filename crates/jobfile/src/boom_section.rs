@@ -1,6 +1,7 @@
 //! `[boom]` of a machine file.
 
-use crate::quantity_value::Bound::{NotNegative, Positive, Within};
+use crate::limits::{BOOM, MACHINE, MASS};
+use crate::quantity_value::Bound::{self, UpTo, Within, ZeroTo};
 use crate::table::Reader;
 use crate::text;
 use geometry::DVec2;
@@ -8,17 +9,23 @@ use machine::{Boom, Section};
 use quantity::{Dimension as D, kilograms, metres, radians};
 
 pub(crate) fn boom(t: &Reader<'_>) -> Option<Boom> {
-    let foot = t.fact_point("foot", "foot = [\"-2.60 m\", \"1.90 m\"]");
+    let foot = t.fact_point("foot", "foot = [\"-2.60 m\", \"1.90 m\"]", MACHINE);
     let angle = angles(t);
-    let extension = t.si("extension", D::Length, NotNegative);
-    let head_along = t.si("head_along", D::Length, Positive);
+    let extension = t.si("extension", D::Length, ZeroTo(BOOM));
+    let head_along = t.si("head_along", D::Length, UpTo(BOOM));
     let head_below = t.si("head_below", D::Length, Within(-5.0, 5.0));
-    let carriage_mass = t.si("carriage_mass", D::Mass, Positive);
-    let carriage_centre = t.fact_point("carriage_centre", "carriage_centre = [\"0.25 m\", \"-0.30 m\"]");
-    let depth = t.si("depth", D::Length, Positive);
-    let flex = t.si("flex", D::Length, NotNegative);
+    let carriage_mass = t.si("carriage_mass", D::Mass, UpTo(MASS));
+    let carriage_centre = t.fact_point("carriage_centre", "carriage_centre = [\"0.25 m\", \"-0.30 m\"]", MACHINE);
+    let depth = t.si("depth", D::Length, UpTo(5.0));
+    let flex = t.si("flex", D::Length, ZeroTo(2.0));
     let sections = sections(t);
     t.done();
+    if let (Some(along), Some(out)) = (head_along, extension)
+        && along + out > BOOM
+    {
+        let message = text::BOOM_TOO_LONG.with("length", metres(along + out)).with("high", metres(BOOM));
+        t.fault("extension", message, Some(text::HINT_UNIT_SLIP.message()));
+    }
     let [low, high] = angle?;
     Some(Boom {
         foot: foot?,
@@ -38,7 +45,7 @@ pub(crate) fn boom(t: &Reader<'_>) -> Option<Boom> {
 fn angles(t: &Reader<'_>) -> Option<[f64; 2]> {
     let node = t.required("angle", "angle = [\"-3°\", \"70°\"]")?;
     let certainty = t.sourced(node, "angle");
-    let [low, high] = t.as_numbers::<2>(node, "angle", D::Angle, None)?;
+    let [low, high] = t.as_numbers::<2>(node, "angle", D::Angle, Bound::Any, None)?;
     t.note("angle", node, certainty?);
     let right = std::f64::consts::FRAC_PI_2;
     if !(low < high && low >= -right && high <= right) {
@@ -58,8 +65,8 @@ fn sections(t: &Reader<'_>) -> Option<Vec<Section>> {
         .tables("section")
         .iter()
         .map(|s| {
-            let mass = s.si("mass", D::Mass, Positive);
-            let centre_along = s.si("centre_along", D::Length, Within(-10.0, 100.0));
+            let mass = s.si("mass", D::Mass, UpTo(MASS));
+            let centre_along = s.si("centre_along", D::Length, Within(-10.0, BOOM));
             let share = s.si("share", D::Ratio, Within(0.0, 1.0));
             s.done();
             Some(Section { mass: kilograms(mass?), centre_along: centre_along?, share: share? })
@@ -79,5 +86,5 @@ fn sections(t: &Reader<'_>) -> Option<Vec<Section>> {
 
 /// A point ahead of and above another, m.
 pub(crate) fn ahead_and_up(t: &Reader<'_>, key: &str) -> Option<DVec2> {
-    t.fact_point(key, &format!("{key} = [\"0.40 m\", \"-0.65 m\"]"))
+    t.fact_point(key, &format!("{key} = [\"0.40 m\", \"-0.65 m\"]"), MACHINE)
 }

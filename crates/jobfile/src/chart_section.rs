@@ -1,7 +1,8 @@
 //! `[[chart]]` of a machine file.
 
+use crate::limits::{CHART, MASS};
 use crate::node::{Node, Value};
-use crate::quantity_value::Bound::{NotNegative, Positive, Within};
+use crate::quantity_value::Bound::{UpTo, Within, ZeroTo};
 use crate::table::Reader;
 use crate::{chart_reach, text};
 use evidence::{Certainty, Message};
@@ -13,13 +14,21 @@ use machine::{
 use quantity::{Dimension as D, Quantity, kilograms, metres, radians};
 
 /// The words for a support state.
-pub(crate) const SUPPORTS: [(&str, SupportState); 2] =
+const SUPPORTS: [(&str, SupportState); 2] =
     [("tyres", SupportState::Tyres), ("stabilizers", SupportState::Stabilizers)];
 const REACH_FROM: [(&str, ReachFrom); 2] =
     [("front-tyre-face", ReachFrom::FrontTyreFace), ("front-axle", ReachFrom::FrontAxle)];
 const REACH_TO: [(&str, ReachTo); 3] =
     [("load-centre", ReachTo::LoadCentre), ("fork-heel", ReachTo::ForkHeel), ("hook", ReachTo::Hook)];
 const HEIGHT_TO: [(&str, HeightTo); 2] = [("fork-top", HeightTo::ForkTop), ("hook", HeightTo::Hook)];
+
+/// A support state; "tires" is read as well.
+pub(crate) fn support(t: &Reader<'_>) -> Option<SupportState> {
+    match t.optional("support").map(|node| &node.value) {
+        Some(Value::Text(word)) if word == "tires" => Some(SupportState::Tyres),
+        _ => t.choice("support", &SUPPORTS),
+    }
+}
 
 /// The charts of a machine whose other parts are known.
 pub(crate) fn charts(tables: &[Reader<'_>], machine: &Machine) -> Vec<Chart> {
@@ -48,9 +57,9 @@ fn support_word(support: SupportState) -> &'static str {
 
 fn chart(t: &Reader<'_>, machine: &Machine) -> Option<Chart> {
     let attachment = t.text("attachment", "attachment = \"forks\"");
-    let support = t.choice("support", &SUPPORTS);
-    let load_centre = t.si("load_centre", D::Length, NotNegative);
-    let load_centre_height = t.si_or_none("load_centre_height", D::Length, NotNegative);
+    let support = support(t);
+    let load_centre = t.si("load_centre", D::Length, ZeroTo(10.0));
+    let load_centre_height = t.si_or_none("load_centre_height", D::Length, ZeroTo(10.0));
     let reach_from = t.choice("reach_from", &REACH_FROM);
     let reach_to = t.choice("reach_to", &REACH_TO);
     let height_to = t.choice("height_to", &HEIGHT_TO);
@@ -72,7 +81,7 @@ fn chart(t: &Reader<'_>, machine: &Machine) -> Option<Chart> {
     if let Some(known) = known {
         datum_fits(t, datum, &known.kind, &attachment);
     }
-    let (zones, spans): (Vec<Zone>, Vec<(usize, usize)>) = zones?.into_iter().unzip();
+    let (zones, spans): (Vec<Zone>, Vec<ZoneSpans>) = zones?.into_iter().unzip();
     let chart = Chart::new(ChartParts {
         attachment,
         support,
@@ -86,10 +95,19 @@ fn chart(t: &Reader<'_>, machine: &Machine) -> Option<Chart> {
     });
     problems(t, &chart, &spans);
     if let Some(known) = known {
+        let most = quantity::Si::si(&machine.greatest_capacity).min(quantity::Si::si(&known.capacity));
         for (zone, span) in chart.zones.iter().zip(&spans) {
+            if quantity::Si::si(&zone.capacity) > most + 1e-6 {
+                let message = text::CHART_ABOVE_PLATE
+                    .with("zone", &zone.name)
+                    .with("capacity", zone.capacity)
+                    .with("most", kilograms(most));
+                let hint = Some(text::HINT_ABOVE_PLATE.message());
+                t.document().error(span.capacity, Some(&t.path_of("zone")), message, hint);
+            }
             if !chart_reach::reaches(machine, known, &chart, &zone.outline) {
                 let message = text::CHART_OUT_OF_REACH.with("zone", &zone.name);
-                t.document().error(*span, Some(&t.path_of("zone")), message, None);
+                t.document().error(span.outline, Some(&t.path_of("zone")), message, None);
             }
         }
     }
@@ -126,7 +144,14 @@ fn datum_fits(t: &Reader<'_>, datum: Datum, kind: &AttachmentKind, attachment: &
     }
 }
 
-type ZoneRead = (Zone, (usize, usize));
+/// A zone with where its outline and its capacity stand.
+type ZoneRead = (Zone, ZoneSpans);
+
+#[derive(Clone, Copy)]
+struct ZoneSpans {
+    outline: (usize, usize),
+    capacity: (usize, usize),
+}
 
 fn zones(t: &Reader<'_>, unit: Option<&str>) -> Option<Vec<ZoneRead>> {
     if !t.has("zone") {
@@ -138,12 +163,13 @@ fn zones(t: &Reader<'_>, unit: Option<&str>) -> Option<Vec<ZoneRead>> {
         .iter()
         .map(|z| {
             let name = z.text("name", "name = \"A\"");
-            let capacity = z.si("capacity", D::Mass, Positive);
+            let capacity = z.si("capacity", D::Mass, UpTo(MASS));
             let node = z.required("outline", "outline = [[0.0, 0.0], [2.0, 0.0], [2.0, 3.0], [0.0, 3.0]]");
-            let outline = node.and_then(|n| z.as_points(n, "outline", unit, 3));
+            let outline = node.and_then(|n| z.as_points(n, "outline", unit, 3, CHART));
             z.done();
             let zone = Zone { name: name?, capacity: kilograms(capacity?), outline: outline? };
-            Some((zone, node?.span))
+            let capacity = z.optional("capacity")?.span;
+            Some((zone, ZoneSpans { outline: node?.span, capacity }))
         })
         .collect();
     read.into_iter().collect()
@@ -151,15 +177,23 @@ fn zones(t: &Reader<'_>, unit: Option<&str>) -> Option<Vec<ZoneRead>> {
 
 fn areas(t: &Reader<'_>, unit: Option<&str>) -> Option<Vec<Vec<DVec2>>> {
     let Some(node) = t.optional("not_permitted") else { return Some(Vec::new()) };
-    let read: Vec<Option<Vec<DVec2>>> =
-        t.as_list(node, "not_permitted")?.iter().map(|item| t.as_points(item, "not_permitted", unit, 3)).collect();
+    let read: Vec<Option<Vec<DVec2>>> = t
+        .as_list(node, "not_permitted")?
+        .iter()
+        .map(|item| t.as_points(item, "not_permitted", unit, 3, CHART))
+        .collect();
     read.into_iter().collect()
 }
 
-fn problems(t: &Reader<'_>, chart: &Chart, spans: &[(usize, usize)]) {
+fn problems(t: &Reader<'_>, chart: &Chart, spans: &[ZoneSpans]) {
     let name = |i: usize| chart.zones.get(i).map_or("", |z| z.name.as_str());
     let area = |si: f64| Quantity::new(si, D::Area);
     for problem in chart_problems(chart) {
+        let hint = match problem {
+            ChartProblem::Hole { .. } => Some(text::HINT_NOT_PERMITTED.message()),
+            ChartProblem::Overlap { .. } => Some(text::HINT_OVERLAP.message()),
+            _ => None,
+        };
         let (zone, message): (Option<usize>, Message) = match problem {
             ChartProblem::NoZones => (None, text::MISSING_KEY.with("key", "zone")),
             ChartProblem::BadOutline { zone } => (Some(zone), text::CHART_BAD_OUTLINE.with("zone", name(zone))),
@@ -178,8 +212,7 @@ fn problems(t: &Reader<'_>, chart: &Chart, spans: &[(usize, usize)]) {
             ),
             ChartProblem::Pieces { count } => (None, text::CHART_PIECES.with("count", count)),
         };
-        let span = zone.and_then(|z| spans.get(z).copied()).unwrap_or(t.span());
-        let hint = matches!(problem, ChartProblem::Hole { .. }).then(|| text::HINT_NOT_PERMITTED.message());
+        let span = zone.and_then(|z| spans.get(z)).map_or(t.span(), |s| s.outline);
         t.document().error(span, Some(&t.path_of("zone")), message, hint);
     }
 }

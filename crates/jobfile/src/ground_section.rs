@@ -2,9 +2,10 @@
 
 use crate::document::code;
 use crate::job_file::{Files, all, as_date};
+use crate::limits::SITE;
 use crate::node::{Node, Value};
 use crate::placeholder::PLACEHOLDER;
-use crate::quantity_value::Bound::Positive;
+use crate::quantity_value::Bound::UpTo;
 use crate::table::{Faulty, Reader};
 use crate::text;
 use evidence::{Certainty, Place};
@@ -36,7 +37,7 @@ pub(crate) fn surfaces(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Vec<G
 /// A surface, and true where its file says of itself that it is made up.
 fn surface(t: &Reader<'_>, files: &mut Files<'_>) -> Option<(GroundSource, bool)> {
     let (one, many) = (t.optional("file"), t.optional("files"));
-    let accuracy = t.si("accuracy", D::Length, Positive);
+    let accuracy = t.si("accuracy", D::Length, UpTo(10.0));
     let date = t.optional("date").and_then(|node| as_date(t, node, "date"));
     let certainty = t.sourced(&Node { value: Value::Nothing, span: t.span() }, "file");
     let (units, height_units) = (unit(t, "units"), unit(t, "height_units"));
@@ -44,7 +45,7 @@ fn surface(t: &Reader<'_>, files: &mut Files<'_>) -> Option<(GroundSource, bool)
         units: units.unwrap_or(None),
         height_units: height_units.unwrap_or(None),
         crs: t.text_or_none("crs"),
-        longest_edge: t.decision_or_none("longest_edge", D::Length, Positive),
+        longest_edge: t.decision_or_none("longest_edge", D::Length, UpTo(10_000.0)),
         window: window(t),
         columns: columns(t),
     };
@@ -134,8 +135,8 @@ fn columns(t: &Reader<'_>) -> Option<LevelColumns> {
 /// A rectangle to which a large survey is cut.
 fn window(t: &Reader<'_>) -> Option<Window> {
     let w = t.table_or_none("window")?;
-    let min = w.point("from", "from = [\"0 m\", \"0 m\"]");
-    let max = w.point("to", "to = [\"60 m\", \"50 m\"]");
+    let min = w.point("from", "from = [\"0 m\", \"0 m\"]", SITE);
+    let max = w.point("to", "to = [\"60 m\", \"50 m\"]", SITE);
     w.done();
     let (min, max) = (min?, max?);
     if min.x >= max.x || min.y >= max.y {

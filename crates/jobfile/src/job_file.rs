@@ -123,7 +123,12 @@ fn job(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Job> {
     let landings = landing_section::landings(root, &mut landing_ids);
     let lifts = lift_section::lifts(
         root,
-        &lift_section::Known { machines: &machine_ids, loads: &load_ids, landings: &landing_ids },
+        &lift_section::Known {
+            machines: &machine_ids,
+            loads: &load_ids,
+            landings: &landing_ids,
+            places: landings.as_deref(),
+        },
     );
     let acceptances = accept_section::acceptances(root);
     root.done();

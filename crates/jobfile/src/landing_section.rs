@@ -2,8 +2,9 @@
 
 use crate::ids::Ids;
 use crate::job_file::{all, at_least_one};
+use crate::limits::{HEIGHT, RATING, SITE};
 use crate::node::Value;
-use crate::quantity_value::Bound::{Any, NotNegative, Positive, Within};
+use crate::quantity_value::Bound::{UpTo, Within, ZeroTo};
 use crate::table::{Faulty, Reader};
 use crate::text;
 use geometry::DVec2;
@@ -20,18 +21,18 @@ pub(crate) fn landings(root: &Reader<'_>, ids: &mut Ids) -> Option<Vec<Landing>>
 fn landing(t: &Reader<'_>, ids: &mut Ids) -> Option<Landing> {
     let id = ids.add(t);
     let name = t.text("name", "name = \"Loading bay, 2nd lift\"");
-    let at = t.fact_point("at", "at = [\"12.0 m\", \"30.0 m\"]");
-    let level = t.si("level", D::Length, Any);
+    let at = t.fact_point("at", "at = [\"12.0 m\", \"30.0 m\"]", SITE);
+    let level = t.si("level", D::Length, Within(-HEIGHT, HEIGHT));
     let size = t.table("size", "size = { along = \"1.20 m\", across = \"2.40 m\" }").map(|s| {
-        let along = s.si("along", D::Length, Positive);
-        let across = s.si("across", D::Length, Positive);
+        let along = s.si("along", D::Length, UpTo(500.0));
+        let across = s.si("across", D::Length, UpTo(500.0));
         s.done();
         Some(DVec2::new(along?, across?))
     });
     let approach = approach(t);
     let (rating, nobody) = t.not_given_while_open(|t| t.table_or_none("rating").map(|r| rating(&r)));
-    let occupied = t.si("occupied", D::Mass, NotNegative);
-    let upstand = t.si("upstand", D::Length, NotNegative);
+    let occupied = t.si("occupied", D::Mass, ZeroTo(RATING));
+    let upstand = t.si("upstand", D::Length, ZeroTo(10.0));
     t.done();
     let rating = match rating {
         None => None,
@@ -51,7 +52,7 @@ fn landing(t: &Reader<'_>, ids: &mut Ids) -> Option<Landing> {
 }
 
 fn rating(r: &Reader<'_>) -> Option<LandingRating> {
-    let mass = r.si("mass", D::Mass, Positive);
+    let mass = r.si("mass", D::Mass, UpTo(RATING));
     let by = r.text("by", "by = \"C. Scaffold, scaffold designer\"");
     r.done();
     Some(LandingRating { mass: kilograms(mass?), by: by? })

@@ -23,6 +23,7 @@ mod ids;
 mod job_file;
 mod landing_section;
 mod lift_section;
+mod limits;
 mod line_index;
 mod line_section;
 mod load_mass;

@@ -1,22 +1,26 @@
 //! `[[lift]]`: one load to a landing from a stand.
 
 use crate::accept_section;
-use crate::chart_section::SUPPORTS;
+use crate::chart_section;
 use crate::ids::Ids;
 use crate::job_file::{all, at_least_one};
 use crate::landing_section::heading;
+use crate::limits::{SITE, STAND_TO_LANDING};
 use crate::node::{Node, Value};
 use crate::quantity_value::Bound::{Within, ZeroTo};
 use crate::table::Reader;
 use crate::{placeholder, text};
 use planning::{Lift, Stand, Task, WindInput};
 use quantity::{Dimension as D, metres, metres_per_second};
+use site::Landing;
 
 /// The ids that lifts may name.
 pub(crate) struct Known<'i> {
     pub(crate) machines: &'i Ids,
     pub(crate) loads: &'i Ids,
     pub(crate) landings: &'i Ids,
+    /// The landings themselves, where all could be read.
+    pub(crate) places: Option<&'i [Landing]>,
 }
 
 /// What makes a lift an absolute stop.
@@ -52,11 +56,11 @@ fn lift(t: &Reader<'_>, known: &Known<'_>, ids: &mut Ids) -> Option<Lift> {
     let name = t.text("name", "name = \"Blocks to the bay\"");
     let machine = known.machines.reference(t, "machine", text::KIND_MACHINE);
     let attachment = t.text("attachment", "attachment = \"forks\"");
-    let support = t.choice("support", &SUPPORTS);
+    let support = chart_section::support(t);
     let load = known.loads.reference(t, "load", text::KIND_LOAD);
     let landing = known.landings.reference(t, "landing", text::KIND_LANDING);
     let stand = t.table("stand", "stand = { at = [\"12.0 m\", \"20.0 m\"], heading = \"0°\" }").map(|s| {
-        let at = s.point("at", "at = [\"12.0 m\", \"20.0 m\"]");
+        let at = s.point("at", "at = [\"12.0 m\", \"20.0 m\"]", SITE);
         let heading = heading(&s, "heading");
         s.done();
         Some(Stand { at: at?, heading: heading? })
@@ -71,6 +75,9 @@ fn lift(t: &Reader<'_>, known: &Known<'_>, ids: &mut Ids) -> Option<Lift> {
     let stops = stops(t);
     let acceptances = accept_section::acceptances(t);
     t.done();
+    if let (Some(Some(stand)), Some(landing)) = (&stand, landing.and_then(|i| known.places?.get(i))) {
+        near(t, *stand, landing);
+    }
     let stops = stops?;
     let has = |word: StopWord| stops.contains(&word);
     Some(Lift {
@@ -93,6 +100,21 @@ fn lift(t: &Reader<'_>, known: &Known<'_>, ids: &mut Ids) -> Option<Lift> {
         leaves_seat: has(StopWord::Seat),
         acceptances: acceptances?,
     })
+}
+
+/// A landing far from its stand: one of them is in other coordinates.
+fn near(t: &Reader<'_>, stand: Stand, landing: &Landing) {
+    let distance = stand.at.distance(landing.at);
+    if distance > STAND_TO_LANDING {
+        let message = text::LANDING_FAR
+            .with("east", metres(stand.at.x))
+            .with("north", metres(stand.at.y))
+            .with("distance", metres(distance))
+            .with("landing", &landing.name)
+            .with("landing_east", metres(landing.at.x))
+            .with("landing_north", metres(landing.at.y));
+        t.fault("stand", message, Some(text::HINT_ONE_SYSTEM.message()));
+    }
 }
 
 /// `stops = []` states that none of them happens. Left out is a fault: silence is no statement.

@@ -1,8 +1,9 @@
 //! `[[line]]`: overhead lines.
 
 use crate::job_file::all;
+use crate::limits::{HEIGHT, SITE};
 use crate::node::Value;
-use crate::quantity_value::Bound::{NotNegative, Positive};
+use crate::quantity_value::Bound::{UpTo, ZeroTo};
 use crate::table::{Faulty, Reader};
 use crate::text;
 use quantity::{Dimension as D, Voltage, kilovolts, metres};
@@ -19,12 +20,12 @@ fn line(t: &Reader<'_>) -> Option<PowerLine> {
     let unit = t.list_unit();
     let course = t.optional("course").map(|node| {
         let certainty = t.sourced(node, "course");
-        let points = t.as_points(node, "course", unit.as_deref(), 2)?;
+        let points = t.as_points(node, "course", unit.as_deref(), 2, SITE)?;
         t.note("course", node, certainty?);
         Some(points)
     });
-    let survey_error = t.si("survey_error", D::Length, NotNegative);
-    let swing = t.si("swing", D::Length, NotNegative);
+    let survey_error = t.si("survey_error", D::Length, ZeroTo(50.0));
+    let swing = t.si("swing", D::Length, ZeroTo(50.0));
     let (dead, nobody) = t.not_given_while_open(|t| t.table_or_none("dead").map(|d| confirmation(&d)));
     t.done();
 
@@ -64,7 +65,7 @@ fn voltage(t: &Reader<'_>) -> Result<Option<Voltage>, Faulty> {
     if node.value == Value::Text(String::from("unknown")) {
         return Ok(None);
     }
-    let fact = t.as_fact(node, "voltage", D::Voltage, Positive).ok_or(Faulty)?;
+    let fact = t.as_fact(node, "voltage", D::Voltage, UpTo(2e6)).ok_or(Faulty)?;
     Ok(Some(kilovolts(fact.si / 1000.0)))
 }
 
@@ -73,11 +74,17 @@ fn spans(t: &Reader<'_>) -> Option<Vec<Span>> {
 }
 
 fn span(t: &Reader<'_>) -> Option<Span> {
-    let from = t.fact_point_3("from", "from = [\"0 m\", \"0 m\", \"9.20 m\"]");
-    let to = t.fact_point_3("to", "to = [\"40 m\", \"0 m\", \"9.00 m\"]");
-    let sag = t.si("sag", D::Length, NotNegative);
+    let from = t.fact_point_3("from", "from = [\"0 m\", \"0 m\", \"9.20 m\"]", SITE);
+    let to = t.fact_point_3("to", "to = [\"40 m\", \"0 m\", \"9.00 m\"]", SITE);
+    let sag = t.si("sag", D::Length, ZeroTo(200.0));
     t.done();
     let (from, to, sag) = (from?, to?, sag?);
+    for (key, end) in [("from", from), ("to", to)] {
+        if end.z.abs() > HEIGHT {
+            let message = text::TOO_MUCH.with("key", key).with("value", metres(end.z)).with("high", metres(HEIGHT));
+            t.fault(key, message, Some(text::HINT_UNIT_SLIP.message()));
+        }
+    }
     let length = libm::hypot(to.x - from.x, to.y - from.y);
     if length < 0.01 {
         t.fault("to", text::SPAN_NO_LENGTH, None);

@@ -1,8 +1,9 @@
 //! The mass of a load with its range, and its centre: from parts, a ticket, a scale or a guess.
 
 use crate::certainty::{self, beside_the_mass};
+use crate::limits::{LOAD, MASS};
 use crate::load_section::size;
-use crate::quantity_value::Bound::{NotNegative, Positive, Within};
+use crate::quantity_value::Bound::{UpTo, Within, ZeroTo};
 use crate::quantity_value::Fact;
 use crate::table::Reader;
 use crate::text;
@@ -44,7 +45,7 @@ pub(crate) fn read(t: &Reader<'_>) -> Option<MassRead> {
     // Asked for in both cases, so that a misplaced one is not called unknown.
     let ticket = t.text_or_none("ticket");
     // What a ticket leaves out is not on it.
-    let left_out = t.aside(beside_the_mass, |t| t.fact_or_none("left_out", D::Mass, NotNegative));
+    let left_out = t.aside(beside_the_mass, |t| t.fact_or_none("left_out", D::Mass, ZeroTo(MASS)));
     t.has("centre");
     match (whole, parts) {
         (true, true) => {
@@ -95,8 +96,9 @@ fn from_mass(
     ticket: Option<String>,
     left_out: Option<Fact>,
 ) -> Option<MassRead> {
-    let mass = t.fact("mass", D::Mass, Positive);
-    let centre = t.aside(beside_the_mass, |t| t.fact_point_3("centre", "centre = [\"0.60 m\", \"0 m\", \"0.45 m\"]"));
+    let mass = t.fact("mass", D::Mass, UpTo(MASS));
+    let centre =
+        t.aside(beside_the_mass, |t| t.fact_point_3("centre", "centre = [\"0.60 m\", \"0 m\", \"0.45 m\"]", LOAD));
     let mass = mass?;
     let by_ticket = mass.certainty == Certainty::Ticket;
     if by_ticket {
@@ -133,7 +135,7 @@ fn from_parts(t: &Reader<'_>, stated: Option<(f64, f64)>) -> Option<MassRead> {
 /// A part: `mass`, or `density` with `size`; `count` of them on one place.
 fn part(t: &Reader<'_>, stated: Option<(f64, f64)>) -> Option<(LoadPart, Ranged, Certainty)> {
     let name = t.text("name", "name = \"blocks, layer 1\"");
-    let centre = t.fact_point_3("centre", "centre = [\"0.60 m\", \"0 m\", \"0.30 m\"]");
+    let centre = t.fact_point_3("centre", "centre = [\"0.60 m\", \"0 m\", \"0.30 m\"]", LOAD);
     let count = if t.has("count") { t.count("count", "count = 1", 1) } else { Some(1) };
     let (with_mass, with_density) = (t.has("mass"), t.has("density"));
     let box_size = if t.has("size") { size(t, "size") } else { None };
@@ -146,9 +148,9 @@ fn part(t: &Reader<'_>, stated: Option<(f64, f64)>) -> Option<(LoadPart, Ranged,
             t.fault("mass", text::ONE_OF.with("first", "mass").with("second", "density"), None);
             None
         }
-        (true, false) => t.fact("mass", D::Mass, Positive),
+        (true, false) => t.fact("mass", D::Mass, UpTo(MASS)),
         (false, true) => {
-            let density = t.fact("density", D::Density, Positive);
+            let density = t.fact("density", D::Density, UpTo(25_000.0));
             if !t.has("size") {
                 t.missing("size", "size = { depth = \"1.20 m\", width = \"1.00 m\", height = \"0.20 m\" }");
             }

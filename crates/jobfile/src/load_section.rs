@@ -3,8 +3,9 @@
 use crate::certainty::{beside_the_mass, of_a_factor};
 use crate::ids::Ids;
 use crate::job_file::{all, at_least_one};
+use crate::limits::{BOOM, LOAD, MASS};
 use crate::load_mass::{self, MassRead};
-use crate::quantity_value::Bound::{NotNegative, Positive, Within};
+use crate::quantity_value::Bound::{UpTo, Within, ZeroTo};
 use crate::table::Reader;
 use crate::text;
 use evidence::{Certainty, Ranged, TextId};
@@ -26,9 +27,9 @@ pub(crate) fn loads(root: &Reader<'_>, ids: &mut Ids) -> Option<Vec<Load>> {
 pub(crate) fn size(t: &Reader<'_>, key: &str) -> Option<DVec3> {
     let example = format!("{key} = {{ depth = \"1.20 m\", width = \"1.00 m\", height = \"0.90 m\" }}");
     let s = t.table(key, &example)?;
-    let depth = s.si("depth", D::Length, Positive);
-    let width = s.si("width", D::Length, Positive);
-    let height = s.si("height", D::Length, Positive);
+    let depth = s.si("depth", D::Length, UpTo(LOAD));
+    let width = s.si("width", D::Length, UpTo(LOAD));
+    let height = s.si("height", D::Length, UpTo(LOAD));
     s.done();
     Some(DVec3::new(depth?, width?, height?))
 }
@@ -38,7 +39,7 @@ fn load(t: &Reader<'_>, ids: &mut Ids) -> Option<Load> {
     let name = t.text("name", "name = \"Pallet of blocks\"");
     let size = t.aside(beside_the_mass, |t| size(t, "size"));
     let mass = load_mass::read(t);
-    let centre_error = t.aside(beside_the_mass, |t| t.si("centre_error", D::Length, NotNegative));
+    let centre_error = t.aside(beside_the_mass, |t| t.si("centre_error", D::Length, ZeroTo(LOAD)));
     let condition_seen = t.choice("condition", &CONDITIONS);
     let wind_factor = t.aside(of_a_factor, |t| t.si_or_none("wind_factor", D::Number, Within(0.1, 3.0)));
     let hanging = t.aside(beside_the_mass, |t| t.table_or_none("hanging").map(|h| hanging(&h)));
@@ -111,12 +112,12 @@ fn inside(t: &Reader<'_>, centre: DVec3, size: DVec3, hung: bool) {
 }
 
 fn hanging(t: &Reader<'_>) -> Option<Hanging> {
-    let rigging = t.si("rigging", D::Mass, NotNegative);
-    let drop = t.si("drop", D::Length, Positive);
+    let rigging = t.si("rigging", D::Mass, ZeroTo(MASS));
+    let drop = t.si("drop", D::Length, UpTo(BOOM));
     let legs = t.count("legs", "legs = 2", 1);
     // Read up to nearly flat: a sling spread too far is a finding of the plan, not a fault of the file.
     let leg_angle = t.si("leg_angle", D::Angle, Within(0.0, 89_f64.to_radians()));
-    let leg_limit = t.si("leg_limit", D::Mass, Positive);
+    let leg_limit = t.si("leg_limit", D::Mass, UpTo(MASS));
     let tag_lines = t.required("tag_lines", "tag_lines = true").and_then(|_| t.yes_no("tag_lines"));
     t.done();
     Some(Hanging {

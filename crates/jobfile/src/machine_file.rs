@@ -1,7 +1,8 @@
 //! Machine files.
 
 use crate::document::{Document, read_table};
-use crate::quantity_value::Bound::{Any, NotNegative, Positive, Within};
+use crate::limits::{BOOM, MACHINE, MASS};
+use crate::quantity_value::Bound::{UpTo, Within, ZeroTo};
 use crate::table::Reader;
 use crate::{attachment_section, boom_section, chart_section, format, text};
 use evidence::Faults;
@@ -71,7 +72,7 @@ fn machine(root: &Reader<'_>) -> Option<Machine> {
     let name = root.text("name", "name = \"Heron 7\"");
     let invented = root.yes_no("invented").unwrap_or(false);
     let serial = root.text_or_none("serial");
-    let greatest_capacity = root.si("greatest_capacity", D::Mass, Positive);
+    let greatest_capacity = root.si("greatest_capacity", D::Mass, UpTo(MASS));
     let bodies = bodies(root);
     let front = root.table("front_axle", "[front_axle]").map(|t| front_axle(&t));
     let rear = root.table("rear_axle", "[rear_axle]").map(|t| rear_axle(&t));
@@ -136,8 +137,8 @@ fn bodies(root: &Reader<'_>) -> Option<Vec<Body>> {
 fn body(t: &Reader<'_>, kinds: &[(&str, BodyKind)]) -> (Option<BodyKind>, Option<Body>) {
     let kind = t.choice("kind", kinds);
     let name = t.text("name", "name = \"counterweight\"");
-    let mass = t.si("mass", D::Mass, Positive);
-    let centre = t.fact_point_3("centre", "centre = [\"-1.90 m\", \"0 m\", \"1.00 m\"]");
+    let mass = t.si("mass", D::Mass, UpTo(MASS));
+    let centre = t.fact_point_3("centre", "centre = [\"-1.90 m\", \"0 m\", \"1.00 m\"]", MACHINE);
     t.done();
     let read = || Some(Body { kind: kind?, name: name?, mass: kilograms(mass?), centre: centre? });
     (kind, read())
@@ -151,7 +152,7 @@ fn tyre(t: &Reader<'_>) -> Option<Tyre> {
         // Solid tyres have none, and not known is said, not left out.
         match &node.value {
             crate::Value::Text(t) if t == "unknown" || t == "solid" => Some(None),
-            _ => tyre.as_fact(node, "pressure", D::Pressure, Positive).map(|f| Some(pascals(f.si))),
+            _ => tyre.as_fact(node, "pressure", D::Pressure, UpTo(5e6)).map(|f| Some(pascals(f.si))),
         }
     });
     tyre.done();
@@ -172,10 +173,10 @@ fn rear_axle(t: &Reader<'_>) -> Option<RearAxle> {
         ("above-boom-angle", Lock::AboveBoomAngle),
         ("unknown", Lock::Unknown),
     ];
-    let wheelbase = t.si("wheelbase", D::Length, Positive);
+    let wheelbase = t.si("wheelbase", D::Length, UpTo(20.0));
     let track = t.si("track", D::Length, Within(0.3, 10.0));
     let tyre = tyre(t);
-    let pin_height = t.si("pin_height", D::Length, Positive);
+    let pin_height = t.si("pin_height", D::Length, UpTo(5.0));
     let oscillation = t.si("oscillation", D::Angle, Within(0.0, 30_f64.to_radians()));
     let lock = t.choice("lock", &LOCKS);
     t.done();
@@ -196,9 +197,9 @@ fn rear_axle(t: &Reader<'_>) -> Option<RearAxle> {
 fn stabilizers(t: &Reader<'_>) -> Option<Stabilizers> {
     // Not known counts as free.
     const REAR: [(&str, bool); 3] = [("free", true), ("locked", false), ("unknown", true)];
-    let ahead = t.si("ahead", D::Length, Any);
-    let spread = t.si("spread", D::Length, Positive);
-    let pad_area = t.si("pad_area", D::Area, Positive);
+    let ahead = t.si("ahead", D::Length, Within(-MACHINE, MACHINE));
+    let spread = t.si("spread", D::Length, UpTo(20.0));
+    let pad_area = t.si("pad_area", D::Area, UpTo(25.0));
     let rear_axle_free = t.choice("rear_axle", &REAR);
     t.done();
     Some(Stabilizers { pad: DVec2::new(ahead?, spread? / 2.0), pad_area: pad_area?, rear_axle_free: rear_axle_free? })
@@ -206,7 +207,7 @@ fn stabilizers(t: &Reader<'_>) -> Option<Stabilizers> {
 
 fn limits(t: &Reader<'_>) -> Option<Limits> {
     let angle = t.si("carry_angle", D::Angle, Within(-90_f64.to_radians(), 90_f64.to_radians()));
-    let extension = t.si("carry_extension", D::Length, NotNegative);
+    let extension = t.si("carry_extension", D::Length, ZeroTo(BOOM));
     let wind = t.table_or_none("wind").map(|w| wind_limit(&w));
     t.done();
     let wind = match wind {
@@ -219,22 +220,22 @@ fn limits(t: &Reader<'_>) -> Option<Limits> {
 fn wind_limit(t: &Reader<'_>) -> Option<WindLimit> {
     const MEASURES: [(&str, WindMeasure); 2] =
         [("gust-at-height", WindMeasure::GustAtHeight), ("forecast-mean", WindMeasure::ForecastMean)];
-    let speed = t.si("speed", D::Speed, Positive);
+    let speed = t.si("speed", D::Speed, UpTo(60.0));
     let measure = t.choice("measure", &MEASURES);
     t.done();
     Some(WindLimit { speed: metres_per_second(speed?), measure: measure? })
 }
 
 fn outline(t: &Reader<'_>) -> Option<Outline> {
-    let front = t.si("front", D::Length, Any);
-    let rear = t.si("rear", D::Length, Any);
-    let width = t.si("width", D::Length, Positive);
-    let ground_clearance = t.si("ground_clearance", D::Length, NotNegative);
-    let frame_top = t.si("frame_top", D::Length, Positive);
-    let cab_top = t.si("cab_top", D::Length, Positive);
+    let front = t.si("front", D::Length, Within(-MACHINE, MACHINE));
+    let rear = t.si("rear", D::Length, Within(-MACHINE, MACHINE));
+    let width = t.si("width", D::Length, UpTo(10.0));
+    let ground_clearance = t.si("ground_clearance", D::Length, ZeroTo(5.0));
+    let frame_top = t.si("frame_top", D::Length, UpTo(10.0));
+    let cab_top = t.si("cab_top", D::Length, UpTo(10.0));
     let cab = t
         .required("cab", "cab = [\"-2.0 m\", \"-0.6 m\"]")
-        .and_then(|node| t.as_numbers::<2>(node, "cab", D::Length, None));
+        .and_then(|node| t.as_numbers::<2>(node, "cab", D::Length, Within(-MACHINE, MACHINE), None));
     t.done();
     for (key, low, high) in [("rear", rear, front), ("cab", cab.map(|c| c[0]), cab.map(|c| c[1]))] {
         if let (Some(low), Some(high)) = (low, high)
@@ -256,9 +257,9 @@ fn outline(t: &Reader<'_>) -> Option<Outline> {
 }
 
 fn wind_areas(t: &Reader<'_>) -> Option<WindAreas> {
-    let frame_side = t.si("side", D::Area, Positive);
-    let frame_front = t.si("front", D::Area, Positive);
-    let frame_height = t.si("height", D::Length, Positive);
+    let frame_side = t.si("side", D::Area, UpTo(200.0));
+    let frame_front = t.si("front", D::Area, UpTo(200.0));
+    let frame_height = t.si("height", D::Length, UpTo(10.0));
     t.done();
     Some(WindAreas { frame_side: frame_side?, frame_front: frame_front?, frame_height: frame_height? })
 }

@@ -101,36 +101,41 @@ impl<'d> Reader<'d> {
         self.document().record(self.label_of(key), &path, node.span, certainty);
     }
 
-    /// A point of two lengths (a decision).
-    pub fn point(&self, key: &str, example: &str) -> Option<DVec2> {
+    /// A point of two lengths (a decision), each at most `most` m either way.
+    pub fn point(&self, key: &str, example: &str, most: f64) -> Option<DVec2> {
         let node = self.required(key, example)?;
-        self.as_numbers::<2>(node, key, Dimension::Length, None).map(DVec2::from_array)
+        self.as_numbers::<2>(node, key, Dimension::Length, Bound::Within(-most, most), None).map(DVec2::from_array)
     }
 
-    /// A point of two lengths that is a fact.
-    pub fn fact_point(&self, key: &str, example: &str) -> Option<DVec2> {
+    /// A point of two lengths that is a fact, each at most `most` m either way.
+    pub fn fact_point(&self, key: &str, example: &str, most: f64) -> Option<DVec2> {
         let node = self.required(key, example)?;
         let certainty = self.sourced(node, key);
-        let point = self.as_numbers::<2>(node, key, Dimension::Length, None).map(DVec2::from_array)?;
+        let point = self
+            .as_numbers::<2>(node, key, Dimension::Length, Bound::Within(-most, most), None)
+            .map(DVec2::from_array)?;
         self.note(key, node, certainty?);
         Some(point)
     }
 
-    /// A point of three lengths that is a fact.
-    pub fn fact_point_3(&self, key: &str, example: &str) -> Option<DVec3> {
+    /// A point of three lengths that is a fact, each at most `most` m either way.
+    pub fn fact_point_3(&self, key: &str, example: &str, most: f64) -> Option<DVec3> {
         let node = self.required(key, example)?;
         let certainty = self.sourced(node, key);
-        let point = self.as_numbers::<3>(node, key, Dimension::Length, None).map(DVec3::from_array)?;
+        let point = self
+            .as_numbers::<3>(node, key, Dimension::Length, Bound::Within(-most, most), None)
+            .map(DVec3::from_array)?;
         self.note(key, node, certainty?);
         Some(point)
     }
 
-    /// A list of exactly `N` quantities. Plain numbers take `unit`, where one is stated.
+    /// A list of exactly `N` quantities, each within its bound. Plain numbers take `unit`, where one is stated.
     pub fn as_numbers<const N: usize>(
         &self,
         node: &'d Node,
         key: &str,
         dimension: Dimension,
+        bound: Bound,
         unit: Option<&str>,
     ) -> Option<[f64; N]> {
         let items = self.as_list(node, key)?;
@@ -140,13 +145,20 @@ impl<'d> Reader<'d> {
             return None;
         }
         let values: Vec<Option<f64>> =
-            items.iter().map(|item| self.as_quantity(item, key, dimension, Bound::Any, unit)).collect();
+            items.iter().map(|item| self.as_quantity(item, key, dimension, bound, unit)).collect();
         let values: Option<Vec<f64>> = values.into_iter().collect();
         values?.try_into().ok()
     }
 
-    /// A list of at least `least` points. Plain numbers take `unit`; without one they are faults.
-    pub fn as_points(&self, node: &'d Node, key: &str, unit: Option<&str>, least: usize) -> Option<Vec<DVec2>> {
+    /// A list of at least `least` points, each length at most `most` m either way. Plain numbers take `unit`; without one they are faults.
+    pub fn as_points(
+        &self,
+        node: &'d Node,
+        key: &str,
+        unit: Option<&str>,
+        least: usize,
+        most: f64,
+    ) -> Option<Vec<DVec2>> {
         let items = self.as_list(node, key)?;
         if items.len() < least {
             let message = text::LIST_TOO_SHORT.with("key", key).with("least", least).with("found", items.len());
@@ -164,7 +176,10 @@ impl<'d> Reader<'d> {
         }
         let points: Vec<Option<DVec2>> = items
             .iter()
-            .map(|item| self.as_numbers::<2>(item, key, Dimension::Length, unit).map(DVec2::from_array))
+            .map(|item| {
+                self.as_numbers::<2>(item, key, Dimension::Length, Bound::Within(-most, most), unit)
+                    .map(DVec2::from_array)
+            })
             .collect();
         points.into_iter().collect()
     }
@@ -267,8 +282,14 @@ fn in_words(error: &ParseError, value: &str, key: &str, wanted: Dimension) -> (M
         ParseError::NoNumber { .. } => text::VALUE_NO_NUMBER.with("value", value).with("dimension", dimension),
         ParseError::BadNumber { .. } => text::VALUE_BAD_NUMBER.with("value", value),
         ParseError::NotFinite { .. } => text::VALUE_NOT_FINITE.with("value", value),
-        ParseError::AmbiguousSeparator { readings: [first, second], .. } => {
-            text::VALUE_AMBIGUOUS_SEPARATOR.with("value", value).with("first", first).with("second", second)
+        ParseError::AmbiguousSeparator { readings: [first, second], span } => {
+            let message =
+                text::VALUE_AMBIGUOUS_SEPARATOR.with("value", value).with("first", first).with("second", second);
+            let whole = |reading: &str| {
+                let (before, behind) = (value.get(..span.start), value.get(span.end..));
+                format!("{}{reading}{}", before.unwrap_or_default(), behind.unwrap_or_default())
+            };
+            return (message, text::HINT_EITHER.with("first", whole(first)).with("second", whole(second)));
         }
         ParseError::MissingUnit { .. } => {
             let with_unit = format!("\"{} {}\"", value.trim(), unit_example(wanted));

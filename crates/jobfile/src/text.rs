@@ -178,6 +178,8 @@ evidence::messages! {
     CENTRE_OUTSIDE_TRACK = "jobfile-centre-outside-track" [left, half_track];
     /// The first of the two angles, `low`, is not below the second, `high`.
     ANGLE_ORDER = "jobfile-angle-order" [low, high];
+    /// The boom with its whole extension is `length`, more than the `high` that any such boom has.
+    BOOM_TOO_LONG = "jobfile-boom-too-long" [length, high];
     /// No section takes the whole extension (share 1), or one before takes more than one after it.
     SECTION_SHARES = "jobfile-section-shares" [];
     /// No body of that kind: `kind` is the word used in the file.
@@ -206,6 +208,12 @@ evidence::messages! {
     CHART_PIECES = "jobfile-chart-pieces" [count];
     /// The boom gets nowhere into zone `zone`: its datum, unit or outline cannot be right.
     CHART_OUT_OF_REACH = "jobfile-chart-out-of-reach" [zone];
+    /// Hint: of the area that two zones share, take it away from one; or give both one capacity.
+    HINT_OVERLAP = "jobfile-hint-overlap" [];
+    /// Zone `zone` says `capacity`, more than the `most` of the whole machine or of its attachment.
+    CHART_ABOVE_PLATE = "jobfile-chart-above-plate" [zone, capacity, most];
+    /// Hint: compare chart, plate and attachment; the least of them governs.
+    HINT_ABOVE_PLATE = "jobfile-hint-above-plate" [];
     /// Warning: the machine has no chart at all, so no lift of it can be approved.
     NO_CHARTS = "jobfile-no-charts" [machine];
 
@@ -227,6 +235,13 @@ evidence::messages! {
     NO_UNCERTAINTY = "jobfile-no-uncertainty" [certainty];
     /// A load from a ticket must say its ticket's number and what the ticket leaves out.
     TICKET_INCOMPLETE = "jobfile-ticket-incomplete" [key];
+    /// The stand at (`east`, `north`) lies `distance` from the lift's landing `landing` at (`landing_east`,
+    /// `landing_north`), further than any machine reaches.
+    LANDING_FAR = "jobfile-landing-far" [east, north, distance, landing, landing_east, landing_north];
+    /// Hint: stands, landings, lines and ground must be in one system of coordinates.
+    HINT_ONE_SYSTEM = "jobfile-hint-one-system" [];
+    /// Hint: write `first` or `second`, whichever is meant.
+    HINT_EITHER = "jobfile-hint-either" [first, second];
     /// The stop gust is zero: work would never start.
     STOP_GUST_ZERO = "jobfile-stop-gust-zero" [];
     /// The ground strength belongs only to the matter ground-strength.

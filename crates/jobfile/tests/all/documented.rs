@@ -55,7 +55,8 @@ fn every_key_of_every_example_is_explained() {
     let root = project();
     let page = page();
     let mut files: Vec<(String, String)> = jobfile::starter_job();
-    for path in ["examples/demo-job/job.toml", "examples/machines/demo-14.toml", "validation/machines/r1.toml"] {
+    for path in ["examples/demo-job/job.toml", "examples/demo-job/machines/demo-14.toml", "validation/machines/r1.toml"]
+    {
         files.push((path.to_owned(), std::fs::read_to_string(root.join(path)).unwrap()));
     }
     let mut all = BTreeSet::new();

@@ -16,7 +16,11 @@ fn machine(path: &str) -> machine::Machine {
 
 #[test]
 fn machines_read_without_faults() {
-    for path in ["validation/machines/r1.toml", "examples/machines/demo-7.toml", "examples/machines/demo-14.toml"] {
+    for path in [
+        "validation/machines/r1.toml",
+        "examples/demo-job/machines/demo-7.toml",
+        "examples/demo-job/machines/demo-14.toml",
+    ] {
         let m = machine(path);
         assert!(m.invented, "{path} is marked as invented");
     }
@@ -72,22 +76,6 @@ fn demo_job_reads_without_faults() {
     let row = text.lines().position(|l| l.starts_with("voltage =")).unwrap() + 1;
     let line = job.inputs.iter().find(|i| i.name == "line[1].voltage").unwrap();
     assert_eq!((line.place.clone(), line.value.as_str()), (format!("job.toml:{row} line[1].voltage"), "11 kV"));
-}
-
-/// A job reads only inside its folder, so the demo job has copies of the demo machines. With
-/// `COUNTERPOISE_WRITE_CHARTS` set, as when their charts are made anew, they are copied.
-#[test]
-fn demo_job_has_the_demo_machines() {
-    let root = project();
-    for name in ["demo-7.toml", "demo-14.toml"] {
-        let (from, to) =
-            (root.join("examples/machines").join(name), root.join("examples/demo-job/machines").join(name));
-        if std::env::var_os("COUNTERPOISE_WRITE_CHARTS").is_some() {
-            std::fs::copy(&from, &to).unwrap();
-        }
-        let same = std::fs::read(&from).unwrap() == std::fs::read(&to).unwrap();
-        assert!(same, "examples/demo-job/machines/{name} differs from examples/machines/{name}: copy it again");
-    }
 }
 
 #[test]

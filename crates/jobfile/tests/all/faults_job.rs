@@ -109,7 +109,8 @@ fn lifts() {
             "jobfile::unknown-key `haeding`",
         ],
     );
-    check("support = \"tyres\"", "support = \"tires\"", &["jobfile::bad-choice `\"tires\"`"]);
+    check("support = \"tyres\"", "support = \"tires\"", &[]);
+    check("support = \"tyres\"", "support = \"tyers\"", &["jobfile::bad-choice `\"tyers\"`"]);
     check("stops = []\n", "", &["jobfile::missing-key `[[lift]]` : key=stops"]);
     check("stops = []", "stops = [\"drag\"]", &["jobfile::bad-choice `\"drag\"`"]);
     check("stop_gust = \"10 m/s\"", "stop_gust = \"0 m/s\"", &["jobfile::stop-gust-zero `\"0 m/s\"`"]);
@@ -149,6 +150,50 @@ fn loads() {
     check("legs = 2", "legs = 2.5", &["jobfile::wrong-type `2.5`"]);
     check("legs = 2", "legs = 0", &["jobfile::out-of-range `0`"]);
     check("size = { depth = \"1.20 m\"", "size = { depth = \"nan m\"", &["quantity::not-finite `nan`"]);
+}
+
+/// Slips of a number or a unit, and a landing in other coordinates than its stand.
+#[test]
+fn absurd_values() {
+    check(
+        "mass = \"860 kg\"",
+        "mass = \"860 t\"",
+        &["jobfile::too-much `\"860 t\"` : key=mass value=860 t high=200000.0000 kg"],
+    );
+    check("occupied = \"0 kg\"", "occupied = \"20000 t\"", &["jobfile::too-much `\"20000 t\"`"]);
+    check(
+        "depth = \"1.20 m\", width = \"1.00 m\", height = \"0.95 m\"",
+        "depth = \"1200 m\", width = \"1.00 m\", height = \"0.95 m\"",
+        &["jobfile::too-much `\"1200 m\"`"],
+    );
+    check("level = \"104.00 m\"", "level = \"104.00 km\"", &["jobfile::out-of-range `\"104.00 km\"`"]);
+    check("level = \"104.00 m\"", "level = \"104000 m\"", &["jobfile::out-of-range `\"104000 m\"`"]);
+    check("at = [\"30.0 m\", \"32.2 m\"]", "at = [\"30.0 m\", \"1e9 m\"]", &["jobfile::out-of-range `\"1e9 m\"`"]);
+    check("\"105.90 m\"]", "\"1e6 m\"]", &["jobfile::too-much `[\"-12.0 m\", \"2.5 m\", \"1e6 m\"]`"]);
+    check(
+        "at = [\"30.0 m\", \"32.2 m\"]",
+        "at = [\"500030.0 m\", \"5400032.2 m\"]",
+        &[&format!(
+            "jobfile::landing-far `{{ at = [\"30.0 m\", \"28.9 m\"], heading = \"0°\" }}` : east=30.0000 m north=28.9000 m \
+             distance={:.4} m landing=Scaffold loading bay, south face landing_east=500030.0000 m landing_north=5400032.2000 m",
+            500_000_f64.hypot(5_400_003.3)
+        )],
+    );
+}
+
+/// Both readings of the very number that was written.
+#[test]
+fn a_thousands_mark_is_answered_with_both_readings() {
+    for (written, hint) in [("3,900 kg", "first=3900 kg second=3.9 kg"), ("1,200 kg", "first=1200 kg second=1.2 kg")] {
+        let mut folder = demo();
+        let job = text(&folder, "job.toml").replacen("860 kg", written, 1);
+        folder.insert(String::from("job.toml"), job.into_bytes());
+        let found = faults(&folder);
+        let errors: Vec<_> = found.list.iter().filter(|f| f.severity == Severity::Error).collect();
+        assert_eq!(errors.len(), 1);
+        assert_eq!(errors[0].code, "quantity::ambiguous-separator");
+        assert_eq!(shown::hint(errors[0]), format!("jobfile-hint-either {hint}"));
+    }
 }
 
 #[test]
@@ -251,23 +296,18 @@ fn a_missing_wind_factor_is_assumed_and_marked() {
 /// A scale says the mass and nothing else; what has its own source keeps it.
 #[test]
 fn values_beside_a_weighed_mass_are_not_weighed() {
-    let mut folder = demo();
-    let job = text(&folder, "job.toml").replacen(
-        "leg_limit = \"1000 kg\"",
-        "leg_limit = { value = \"1000 kg\", source = \"plate\" }",
-        1,
-    );
-    folder.insert(String::from("job.toml"), job.into_bytes());
+    let folder = demo();
     let (job, _) = jobfile::read_job(&folder).unwrap();
     let certainty =
         |name: &str| job.inputs.iter().find(|i| i.name == name).unwrap_or_else(|| panic!("{name}")).certainty;
-    use evidence::Certainty::{Estimated, Plate, Ticket, Weighed};
+    use evidence::Certainty::{Estimated, Measured, Plate, Ticket, Weighed};
     assert_eq!(certainty("load[mortar].mass"), Weighed);
     assert_eq!(certainty("load[beam].mass"), Ticket);
-    for key in ["size.depth", "centre", "centre_error", "wind_factor"] {
+    for key in ["centre", "centre_error", "wind_factor"] {
         assert_eq!(certainty(&format!("load[mortar].{key}")), Estimated, "{key}");
         assert_eq!(certainty(&format!("load[beam].{key}")), Estimated, "{key}");
     }
+    assert_eq!(certainty("load[mortar].size.depth"), Measured);
     assert_eq!(certainty("load[beam].left_out"), Estimated);
     assert_eq!(certainty("load[beam].hanging.leg_angle"), Estimated);
     assert_eq!(certainty("load[beam].hanging.leg_limit"), Plate);

@@ -176,6 +176,27 @@ fn impossible_geometry() {
 }
 
 #[test]
+fn absurd_values() {
+    check(
+        "mass = \"8200 kg\"",
+        "mass = \"8200 t\"",
+        &["jobfile::too-much `\"8200 t\"` : key=mass value=8200 t high=200000.0000 kg"],
+    );
+    check(
+        "[\"-1.90 m\", \"0 m\", \"1.00 m\"]",
+        "[\"-1900 m\", \"0 m\", \"1.00 m\"]",
+        &["jobfile::out-of-range `\"-1900 m\"`"],
+    );
+    check("wheelbase = \"3.00 m\"", "wheelbase = \"300 m\"", &["jobfile::too-much `\"300 m\"`"]);
+    let boom = plain();
+    let line = boom.lines().find(|l| l.starts_with("extension")).unwrap();
+    check(line, "extension = \"61 m\"", &["jobfile::too-much `\"61 m\"`"]);
+    check(line, "extension = \"55.1 m\"", &["jobfile::boom-too-long `\"55.1 m\"` : length=60.1000 m high=60.0000 m"]);
+    let line = boom.lines().find(|l| l.starts_with("flex")).unwrap();
+    check(line, "flex = \"2.1 m\"", &["jobfile::too-much `\"2.1 m\"`"]);
+}
+
+#[test]
 fn charts() {
     check(
         "attachment = \"forks\"",
@@ -198,6 +219,25 @@ fn charts() {
             "jobfile::chart-overlap `[[2.0, 0.5], [6.0, 0.5], [6.0, 6.0], [2.0, 6.0]]` : zone=B other=A area=5.5000 m² reach=2.5000 m height=3.2500 m",
         ],
     );
+    let overlap = with_chart().replacen("[[3.0, 0.5], [6.0, 0.5]", "[[2.0, 0.5], [6.0, 0.5]", 1);
+    assert_eq!(shown::hint(&faults(&overlap).list[0]), "jobfile-hint-overlap ");
+    // More than the plate of the machine, or of the attachment.
+    check(
+        "name = \"A\"\ncapacity = \"4000 kg\"",
+        "name = \"A\"\ncapacity = \"4001 kg\"",
+        &["jobfile::chart-above-plate `\"4001 kg\"` : zone=A capacity=4001.0000 kg most=4000.0000 kg"],
+    );
+    check(
+        "capacity = \"4000 kg\"\nheel",
+        "capacity = \"3900 kg\"\nheel",
+        &["jobfile::chart-above-plate `\"4000 kg\"`"],
+    );
+    check(
+        "outline = [[3.0, 0.5], [6.0, 0.5]",
+        "outline = [[3.0, 0.5], [600.0, 0.5]",
+        &["jobfile::out-of-range `600.0`"],
+    );
+    check("support = \"tyres\"", "support = \"tires\"", &[]);
     // An outline that crosses itself.
     check(
         "[[3.0, 0.5], [6.0, 0.5], [6.0, 6.0], [3.0, 6.0]]",

@@ -50,9 +50,9 @@ fn charts_of_the_demo_machines_follow_from_their_statics() {
         least,
     };
     let cases: [(&str, Vec<Wanted>); 2] = [
-        ("examples/machines/demo-7.toml", vec![chart("forks", Tyres, [0.5, 4.0], 100.0, 300.0)]),
+        ("examples/demo-job/machines/demo-7.toml", vec![chart("forks", Tyres, [0.5, 4.0], 100.0, 300.0)]),
         (
-            "examples/machines/demo-14.toml",
+            "examples/demo-job/machines/demo-14.toml",
             vec![
                 chart("forks", Tyres, [1.0, 5.0], 250.0, 250.0),
                 chart("forks", Stabilizers, [1.0, 5.0], 250.0, 500.0),
