@@ -29,7 +29,8 @@ pub struct Document {
 }
 
 /// Parses bytes: JSON where the name ends in `.json`, TOML otherwise. Never fails: what is wrong
-/// stands in [`Document::faults`], and what could be read can still be decoded.
+/// stands in [`Document::faults`], and what could be read can still be decoded. TOML is read on behind
+/// an error of its grammar; JSON only up to the first one, which is then the only fault.
 pub fn read_table(name: &str, bytes: &[u8]) -> Document {
     let mut early = Faults::default();
     let text = if bytes.len() > LARGEST {

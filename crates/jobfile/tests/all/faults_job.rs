@@ -176,7 +176,7 @@ fn absurd_values() {
         &[&format!(
             "jobfile::landing-far `{{ at = [\"30.0 m\", \"28.9 m\"], heading = \"0°\" }}` : east=30.0000 m north=28.9000 m \
              distance={:.4} m landing=Scaffold loading bay, south face landing_east=500030.0000 m landing_north=5400032.2000 m",
-            500_000_f64.hypot(5_400_003.3)
+            geometry::DVec2::new(500_000.0, 5_400_003.3).length()
         )],
     );
 }
@@ -296,11 +296,11 @@ fn a_missing_wind_factor_is_assumed_and_marked() {
 /// A scale says the mass and nothing else; what has its own source keeps it.
 #[test]
 fn values_beside_a_weighed_mass_are_not_weighed() {
+    use evidence::Certainty::{Estimated, Measured, Plate, Ticket, Weighed};
     let folder = demo();
     let (job, _) = jobfile::read_job(&folder).unwrap();
     let certainty =
         |name: &str| job.inputs.iter().find(|i| i.name == name).unwrap_or_else(|| panic!("{name}")).certainty;
-    use evidence::Certainty::{Estimated, Measured, Plate, Ticket, Weighed};
     assert_eq!(certainty("load[mortar].mass"), Weighed);
     assert_eq!(certainty("load[beam].mass"), Ticket);
     for key in ["centre", "centre_error", "wind_factor"] {
