@@ -21,6 +21,8 @@ export default defineConfig({
   use: { browserName: 'chromium', headless: true, locale: 'en-GB', launchOptions: { executablePath, args: QUIET } },
   projects: [
     { name: 'phone', use: { viewport: { width: 390, height: 844 }, deviceScaleFactor: 2, hasTouch: true, isMobile: true } },
+    // The tablet in the cab: for its pictures, and for what changes with width.
+    { name: 'tablet', testMatch: 'pictures.spec.ts', use: { viewport: { width: 820, height: 1180 }, deviceScaleFactor: 1, hasTouch: true, isMobile: true } },
     { name: 'desktop', use: { viewport: { width: 1280, height: 900 } } },
   ],
 });

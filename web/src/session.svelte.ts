@@ -30,6 +30,12 @@ export class Session {
   readonly api: Api = connect();
   #catalogue = $state.raw<TextsView>();
   text = $derived(wordsOf(this.#catalogue));
+  /** What to do in an emergency: from whatever has come, and kept when the server is gone. */
+  emergency = $derived.by(() => {
+    if (this.job.state === 'here') return this.job.value.emergency;
+    if (this.lift.state === 'here') return this.lift.value.emergency;
+    return [this.text(this.gone ? 'ui-server-gone' : 'ui-loading')];
+  });
   /** Lifts seen before, so that they can be shown again, marked as old, when the server is gone. */
   #seen = new Map<string, LiftView>();
   #timer: ReturnType<typeof setTimeout> | undefined;

@@ -22,7 +22,8 @@ test.beforeEach(async ({ page, context }) => {
   complaints = [];
   context.on('request', (request) => {
     const url = new URL(request.url());
-    if (url.protocol !== 'data:' && `${url.origin}/` !== served.address) elsewhere.push(request.url());
+    // The browser's own viewer of PDF files is part of the browser.
+    if (!['data:', 'chrome:', 'chrome-extension:'].includes(url.protocol) && `${url.origin}/` !== served.address) elsewhere.push(request.url());
   });
   page.on('pageerror', (error) => complaints.push(String(error)));
   page.on('console', (message) => {
@@ -83,9 +84,11 @@ test('verdict, reason and place stand in the first view of a lift', async ({ pag
   await page.goto(`${served.address}#/lifts/${encodeURIComponent(lift.id)}`);
   const verdict = page.locator('[data-verdict]');
   await expect(verdict).toHaveText(lift.verdict.word);
-  for (const seen of [verdict, page.getByText(lift.governing?.sentence ?? '?').first()]) {
+  const where = page.locator('section').filter({ has: page.getByRole('heading', { name: 'Where', exact: true }) });
+  for (const seen of [verdict, page.getByText(lift.governing?.sentence ?? '?').first(), where]) {
     await expect(seen).toBeInViewport({ ratio: 1 });
   }
+  for (const fact of lift.approach) await expect(where).toContainText(`${fact.name}${fact.text}`);
   await expect(page.locator('[data-drawing=elevation] svg')).toBeVisible();
 });
 
@@ -94,13 +97,14 @@ test('a finding opens to formula and source', async ({ page }) => {
   const finding = lift.findings.find((f) => f.working.length > 0);
   const step = finding?.working[0];
   if (!finding || !step) throw new Error('no working');
+  const formula = step.formula.map((piece) => piece.text).join('');
   await page.goto(`${served.address}#/lifts/${encodeURIComponent(lift.id)}`);
   const row = page.locator(`li[data-check="${finding.id}"]`).first();
-  await expect(row.getByText(step.formula).first()).toBeHidden();
+  await expect(row.getByText(formula).first()).toBeHidden();
   // By keyboard, as every control can be.
   await row.locator('summary').focus();
   await page.keyboard.press('Enter');
-  await expect(row.getByText(step.formula).first()).toBeVisible();
+  await expect(row.getByText(formula).first()).toBeVisible();
   await expect(row.getByText(step.result.value.text).first()).toBeVisible();
   await expect(row.getByText(step.source, { exact: false }).first()).toBeVisible();
   expect(await barriers(page)).toEqual([]);
@@ -124,8 +128,26 @@ test('one large drawing at a time, changed by keyboard', async ({ page }) => {
   await expect(page.locator('[data-drawing] svg')).toHaveCount(1);
   await expect(page.locator('[data-drawing] svg')).toContainText('Load chart');
   const fit = await page.locator('[data-drawing] svg').boundingBox();
+  const size = await page.getByRole('button', { name: 'Larger' }).boundingBox();
+  expect(size?.y ?? Infinity, 'the control stands above the drawing').toBeLessThan(fit?.y ?? 0);
   await page.getByRole('button', { name: 'Larger' }).click();
   await expect.poll(async () => (await page.locator('[data-drawing] svg').boundingBox())?.width).toBeGreaterThan((fit?.width ?? 0) * 1.5);
+  const whole = await page.locator('[data-drawing] svg').evaluate((svg) => {
+    const { width, height } = svg.getBoundingClientRect();
+    const box = (svg as unknown as SVGSVGElement).viewBox.baseVal;
+    const around = svg.parentElement as HTMLElement;
+    return { shape: width / height - box.width / box.height, hidden: around.scrollHeight - around.clientHeight, reach: around.scrollWidth - width };
+  });
+  expect(Math.abs(whole.shape)).toBeLessThan(0.02);
+  expect(whole.hidden, 'nothing is cut off at the foot').toBeLessThanOrEqual(1);
+  expect(whole.reach, 'the far edge can be scrolled to').toBeGreaterThanOrEqual(-1);
+  await expect(page.getByText('The drawing goes on to the side.')).toBeVisible();
+  await expect(page.getByRole('button', { name: 'To the left' })).toBeDisabled();
+  for (let i = 0; i < 2; i += 1) {
+    await page.getByRole('button', { name: 'To the right' }).click();
+    await page.waitForTimeout(700);
+  }
+  await expect(page.getByRole('button', { name: 'To the right' })).toBeDisabled();
   expect(await page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth), 'the page itself never scrolls sideways').toBe(true);
 });
 
@@ -144,11 +166,70 @@ test('Spanish and US units are chosen once and remembered', async ({ page }) => 
   await page.reload();
   await expect(page.getByText(pounds.governing?.sentence ?? '?').first()).toBeVisible();
   // Units are never mixed. Names and statements are people's own words and stay as they were written.
-  const own = [lift.carried, lift.place].flat().map((fact) => fact.text);
+  const own = [lift.carried, lift.approach].flat().map((fact) => fact.text);
   const figures = await page.locator('main dd').allInnerTexts();
   expect(figures.length).toBeGreaterThan(10);
   expect(figures.filter((text) => !own.includes(text) && /\d\s?(m|kg|kN|kPa)\b/.test(text))).toEqual([]);
   expect(await barriers(page)).toEqual([]);
+});
+
+test('what to do in an emergency is one touch away on every screen, and stands beside the steps', async ({ page }) => {
+  const job = await asked<JobView>(page, 'api/jobs/current?lang=en&units=si');
+  const lift = await telling(page);
+  for (const address of ['', `#/lifts/${encodeURIComponent(lift.id)}`, '#/lifts/none']) {
+    await page.goto(`${served.address}${address}`);
+    await page.reload();
+    const button = page.getByRole('button', { name: 'Emergency' });
+    await expect(button).toBeInViewport({ ratio: 1 });
+    await button.click();
+    for (const line of job.emergency) await expect(page.locator('header').getByText(line)).toBeInViewport({ ratio: 1 });
+  }
+  await page.goto(`${served.address}#/lifts/${encodeURIComponent(lift.id)}`);
+  const steps = await page.locator('section[aria-labelledby=steps]').boundingBox();
+  const beside = await page.locator('section[aria-labelledby=emergency-by-steps]').boundingBox();
+  expect((beside?.y ?? Infinity) - ((steps?.y ?? 0) + (steps?.height ?? 0)), 'right beside or below the steps').toBeLessThan(40);
+});
+
+test('what must be at least there is said as needs and has, and no index shows its mark', async ({ page }) => {
+  const job = await asked<JobView>(page, 'api/jobs/current?lang=en&units=si');
+  let told = 0;
+  for (const line of job.lifts) {
+    const lift = await asked<LiftView>(page, `api/jobs/current/lifts/${encodeURIComponent(line.id)}?lang=en&units=si`);
+    await page.goto(`${served.address}#/lifts/${encodeURIComponent(line.id)}`);
+    await expect(page.locator('li[data-check]')).toHaveCount(lift.findings.length);
+    await page.evaluate(() => document.querySelectorAll('details').forEach((d) => (d.open = true)));
+    for (const finding of lift.findings) {
+      if (finding.comparison !== 'at-least' || lift.findings.filter((f) => f.id === finding.id).length > 1) continue;
+      const row = page.locator(`li[data-check="${finding.id}"]`);
+      await expect(row).toContainText(`Needs${finding.demand?.text ?? '?'}`);
+      await expect(row).toContainText(`Has${finding.limit?.text ?? '?'}`);
+      told += 1;
+    }
+    const symbols = await page.locator('.formula, dt').allInnerTexts();
+    expect(symbols.filter((text) => text.includes('_'))).toEqual([]);
+  }
+  expect(told).toBeGreaterThan(0);
+  await expect(page.locator('sub').first()).toBeAttached();
+});
+
+test('a plan sheet that is not there yet is said to be on its way', async ({ page, context }) => {
+  await page.goto(served.address);
+  let release = () => {};
+  const held = new Promise<void>((resolve) => (release = resolve));
+  await page.route('**/plan-sheet.pdf*', async (route) => {
+    await held;
+    await route.continue();
+  });
+  const link = page.locator('a[type="application/pdf"]').first();
+  await link.click();
+  await expect(link).toContainText('being made');
+  await expect(link).toHaveAttribute('aria-busy', 'true');
+  const opened = context.waitForEvent('page');
+  release();
+  await expect(link).toContainText('made, open it', { timeout: 60_000 });
+  await expect(link).toHaveAttribute('aria-busy', 'false');
+  // Within seconds of the touch it opens by itself.
+  await (await opened).close();
 });
 
 test('the plan sheet is a PDF, on the paper that goes with the units', async ({ page }) => {

@@ -20,6 +20,8 @@ test('a silent server is said, and its return too', async ({ page }) => {
   await expect(page.locator('[data-drawing] svg'), 'a drawing that never came is not replaced by another').toHaveCount(0);
   await page.getByRole('tab', { name: 'Side view' }).click();
   await expect(page.locator('[data-drawing] svg')).toContainText('Side view');
+  await page.getByRole('button', { name: 'Emergency' }).click();
+  await expect(page.locator('header').getByText('stay belted in the seat', { exact: false })).toBeVisible();
   await page.screenshot({ path: `test-results/silent-${test.info().project.name}.png` });
 
   const again = await serve(new URL(first.address).port);

@@ -7,6 +7,7 @@ export type JobView = Schemas['JobView'];
 export type LiftLine = Schemas['LiftLine'];
 export type LiftView = Schemas['LiftView'];
 export type FindingView = Schemas['FindingView'];
+export type Piece = Schemas['Piece'];
 export type StepView = Schemas['StepView'];
 export type FactView = Schemas['FactView'];
 export type InputView = Schemas['InputView'];
@@ -40,6 +41,8 @@ interface Fetched<T> {
 }
 
 const PATIENCE_MS = 8000;
+/** Setting a long plan takes a while. */
+const SHEET_PATIENCE_MS = 120_000;
 
 export function connect(options: { baseUrl?: string; fetch?: (request: Request) => Promise<Response> } = {}) {
   const api = createClient<paths>({ baseUrl: '', ...options });
@@ -57,6 +60,11 @@ export function connect(options: { baseUrl?: string; fetch?: (request: Request) 
     },
     texts: (lang: Language): Promise<Answer<TextsView>> =>
       settle(api.GET('/api/texts', { params: { query: { lang } }, signal: signal() })),
+    /** The plan sheet is wanted whole, so that whoever opens it afterwards gets it at once. */
+    sheet: ({ lang, units }: Reading, paper: Paper): Promise<Answer<Blob>> => {
+      const asked = { params: { query: { lang, units, paper } }, parseAs: 'blob', signal: AbortSignal.timeout(SHEET_PATIENCE_MS) } as const;
+      return settle(api.GET('/api/jobs/current/plan-sheet.pdf', asked));
+    },
     alive: (): Promise<Answer<AliveView>> => settle(api.GET('/api/alive', { signal: signal() })),
   };
 }

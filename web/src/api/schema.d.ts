@@ -182,6 +182,11 @@ export interface components {
             /** @description Version of the server. */
             version: string;
         };
+        /**
+         * @description How demand and limit of a finding stand to each other.
+         * @enum {string}
+         */
+        ComparisonCode: "at-most" | "at-least";
         /** @description A named value. */
         FactView: {
             /** @description How sure it is, where that is known. */
@@ -195,6 +200,7 @@ export interface components {
         FindingView: {
             /** @description Name of the check. */
             check: string;
+            comparison?: components["schemas"]["ComparisonCode"] | null;
             demand?: components["schemas"]["Measure"] | null;
             /** @description Stable id of the check. */
             id: string;
@@ -285,6 +291,8 @@ export interface components {
         };
         /** @description A lift in full. */
         LiftView: {
+            /** @description Where to stop, as seen from the cab: landing and task, front tyres, aim, heading. */
+            approach: components["schemas"]["FactView"][];
             /** @description Machine, attachment, load. */
             carried: components["schemas"]["FactView"][];
             /** @description Cautions that belong on every screen with a verdict. */
@@ -307,8 +315,10 @@ export interface components {
             language: components["schemas"]["Language"];
             /** @description Name for people. */
             name: string;
-            /** @description Where the machine stands and what its boom does. */
-            place: components["schemas"]["FactView"][];
+            /** @description What the boom does there, and the slopes. */
+            pose: components["schemas"]["FactView"][];
+            /** @description East and north of the stand, for those who set it out. */
+            position: components["schemas"]["FactView"];
             /** @description What the operator does, in order. */
             steps: string[];
             units: components["schemas"]["Units"];
@@ -333,6 +343,12 @@ export interface components {
          * @enum {string}
          */
         Paper: "a4" | "letter";
+        /** @description A piece of a formula or symbol. */
+        Piece: {
+            /** @description True for an index, set lowered. */
+            lowered: boolean;
+            text: string;
+        };
         /** @description A problem as sent (RFC 9457). */
         Problem: {
             /** @description What happened this time and what to do, in English. */
@@ -371,7 +387,7 @@ export interface components {
         /** @description One step of a calculation. */
         StepView: {
             /** @description Formula in symbols. */
-            formula: string;
+            formula: components["schemas"]["Piece"][];
             result: components["schemas"]["SymbolView"];
             /** @description Where the formula comes from. */
             source: string;
@@ -382,7 +398,7 @@ export interface components {
         };
         /** @description A symbol of a formula and its value. */
         SymbolView: {
-            symbol: string;
+            symbol: components["schemas"]["Piece"][];
             value: components["schemas"]["Measure"];
         };
         /** @description The words of the client's own buttons and headings. */

@@ -9,6 +9,11 @@ test('a stored choice stands, whatever the browser speaks', () => {
 test.each([
   [['es-MX', 'en'], { lang: 'es', units: 'si' }],
   [['en-US'], { lang: 'en', units: 'us' }],
+  [['es-US', 'es'], { lang: 'es', units: 'us' }],
+  [['es', 'en-US'], { lang: 'es', units: 'us' }],
+  [['fr-CA', 'en-US'], { lang: 'en', units: 'si' }],
+  [['es-Latn-US'], { lang: 'es', units: 'us' }],
+  [['not a tag', 'en-US'], { lang: 'en', units: 'us' }],
   [['en-GB', 'es'], { lang: 'en', units: 'si' }],
   [['de-AT', 'es-ES'], { lang: 'es', units: 'si' }],
   [['fr'], { lang: 'en', units: 'si' }],

@@ -14,12 +14,13 @@ const LANGUAGES: readonly Language[] = ['en', 'es'];
 const UNITS: readonly Units[] = ['si', 'us'];
 const LIGHTS: readonly Light[] = ['auto', 'day', 'night'];
 
-/** The stored choice; what is missing or unknown in it comes from the browser's own language. */
+/** The stored choice; what is missing or unknown in it is guessed from the browser's languages: the
+ * language from the first that is known, the units, on their own, from the first that names a region. */
 export function readPreferences(stored: string | null, browserLanguages: readonly string[]): Preferences {
   const kept = parse(stored);
   return {
     lang: LANGUAGES.find((l) => l === kept.lang) ?? firstKnown(browserLanguages),
-    units: UNITS.find((u) => u === kept.units) ?? (browserLanguages[0] === 'en-US' ? 'us' : 'si'),
+    units: UNITS.find((u) => u === kept.units) ?? usualUnits(browserLanguages),
     light: LIGHTS.find((l) => l === kept.light) ?? 'auto',
   };
 }
@@ -43,6 +44,15 @@ function firstKnown(browserLanguages: readonly string[]): Language {
     if (known) return known;
   }
   return 'en';
+}
+
+/** Feet and pounds in the United States, whatever the language. */
+function usualUnits(browserLanguages: readonly string[]): Units {
+  for (const tag of browserLanguages) {
+    const region = attempt(() => new Intl.Locale(tag).region);
+    if (region) return region === 'US' ? 'us' : 'si';
+  }
+  return 'si';
 }
 
 function parse(stored: string | null): Record<string, unknown> {

@@ -60,13 +60,23 @@ export type UiText =
   | 'ui-paper-letter'
   | 'ui-plain-page'
   | 'ui-to-content'
-  | 'ui-lift-unknown';
+  | 'ui-lift-unknown'
+  | 'ui-needs'
+  | 'ui-has'
+  | 'ui-emergency-button'
+  | 'ui-being-made'
+  | 'ui-made'
+  | 'ui-not-made'
+  | 'ui-goes-on-aside'
+  | 'ui-to-the-left'
+  | 'ui-to-the-right';
 
 /** Said before any catalogue has come, in both languages since the reader's is not there yet. */
 const BEFORE: Partial<Record<UiText, string>> = {
   'ui-loading': 'Loading… · Cargando…',
   'ui-server-gone': 'The server does not answer. · El servidor no responde.',
   'ui-try-again': 'Try again · Reintentar',
+  'ui-emergency-button': 'Emergency · Emergencia',
   'ui-to-content': 'To the content · Al contenido',
 };
 
