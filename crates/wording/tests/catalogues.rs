@@ -173,6 +173,31 @@ fn spanish_is_translated_and_keeps_its_own_marks() {
     fail_on(&problems);
 }
 
+/// Spanish words for things that have another name here already.
+const OTHER_NAMES: [(&str, &str); 10] = [
+    ("maniobra", "izado"),
+    ("implemento", "accesorio"),
+    ("punto de descarga", "lugar de descarga"),
+    ("palé", "palet"),
+    ("albarán", "nota de entrega"),
+    ("racha", "ráfaga"),
+    ("cabos", "cuerdas guía"),
+    ("conduzca", "circule"),
+    ("aguant", "soporta"),
+    ("apriet", "transmite"),
+];
+
+#[test]
+fn in_spanish_one_thing_has_one_name() {
+    let mut problems = Vec::new();
+    for line in include_str!("../catalogues/es.ftl").lines() {
+        for (other, name) in OTHER_NAMES.iter().filter(|(other, _)| line.to_lowercase().contains(other)) {
+            problems.push(format!("{other:?} is called {name:?} here: {line}"));
+        }
+    }
+    fail_on(&problems);
+}
+
 #[test]
 fn catalogues_use_plain_arguments_only() {
     // No functions, terms or references, so that `Wording::variables` sees every argument.
