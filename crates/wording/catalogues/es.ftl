@@ -415,13 +415,13 @@ stop-shared = La carga se compartiría con otra máquina.
 stop-drag = La pluma empujaría, tiraría o arrastraría.
 stop-boom-up = La máquina circularía o nivelaría el bastidor con la pluma levantada.
 stop-hand = Alguien sujetaría la carga con la mano.
-stop-seat = El operador dejaría el asiento con la carga levantada.
+stop-seat = El operador abandonaría el asiento con la carga levantada.
 do-no-people = Eleve personas solo con una máquina que el fabricante haya hecho para personas.
 do-one-machine = Que una sola máquina lleve toda la carga.
 do-lift-clear = Levante la carga del todo antes de moverla. Nunca empuje, tire ni arrastre con la pluma.
 do-boom-down = Baje y retraiga la pluma antes de circular o nivelar.
 do-tag-lines = Guíe la carga con cuerdas guía y no la toque con las manos.
-do-stay-seated = Deje la carga en el suelo antes de dejar el asiento.
+do-stay-seated = Deje la carga apoyada antes de abandonar el asiento.
 
 ## Carga
 
@@ -601,7 +601,7 @@ step-hang-plumb = Levante solo con el gancho a plomo sobre la carga. Cuerdas gu�
 step-trial-lift = Prueba: levante la carga { $system ->
     [us] de 4 a 8 in
    *[other] de 0,1 a 0,2 m
-}. Observe el nivel, los neumáticos y la carga. Si algo no es como se espera, déjela en el suelo.
+}. Observe el nivel, los neumáticos y la carga. Si algo no es como se espera, vuelva a dejarla.
 step-raise = Suba la pluma, todavía retraída, hasta { $angle } en el indicador de ángulo.
 step-extend = Extienda la pluma hasta { $extension }.
 step-enter-forks = Introduzca las horquillas niveladas y por completo bajo la carga, con el portahorquillas contra ella. Nadie sobre la plataforma o la pila ni al otro lado.
