@@ -146,6 +146,9 @@ struct Index {
     border: Vec<(DVec2, DVec2)>,
 }
 
+/// How far the near border of a chart may be off by drawing, m (ours).
+const DRAWING: f64 = 0.25;
+
 /// Points nearer than this to a border count as on it, m.
 const ON_EDGE: f64 = 1e-9;
 
@@ -233,17 +236,21 @@ impl Chart {
 
     /// Lowest capacity of the zones that the box of `point` touches, where its far side lies on the
     /// chart. For positions passed on the way, such as a retracted boom: how much *nearer* than the
-    /// chart's own border they may lie is no question, since the boom gets no nearer.
+    /// chart's own border they may lie is no question, since the boom gets no nearer. The near border
+    /// of a chart is drawn, not measured: a far side short of it by no more than [`DRAWING`] is taken
+    /// that much farther out.
     pub fn read_on_the_way(&self, point: &ChartPoint) -> Reading {
-        let (low, high) = (point.low, point.high);
-        if !(low.is_finite() && high.is_finite()) {
+        let covered = |x: f64| {
+            [point.low.y, point.high.y]
+                .iter()
+                .all(|y| self.zones.iter().any(|z| contains(&z.outline, DVec2::new(x, *y))))
+        };
+        let far = if covered(point.high.x) { point.high.x } else { point.high.x + DRAWING };
+        let (low, high) = (point.low, DVec2::new(far, point.high.y));
+        if !(low.is_finite() && high.is_finite()) || !covered(far) {
             return Reading::Outside;
         }
         if self.not_permitted.iter().any(|area| polygon_meets_box(area, low, high)) {
-            return Reading::Outside;
-        }
-        let covered = |p: DVec2| self.zones.iter().any(|z| contains(&z.outline, p));
-        if !covered(DVec2::new(high.x, low.y)) || !covered(high) {
             return Reading::Outside;
         }
         let touched = self.zones.iter().enumerate().filter(|(_, z)| polygon_meets_box(&z.outline, low, high));

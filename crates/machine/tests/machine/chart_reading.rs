@@ -78,6 +78,41 @@ fn some_of_the_box_outside_is_outside() {
     assert_eq!(capacity(&c, [f64::NAN, 1.0], 0.0), None);
 }
 
+/// A box without height or width is a line: the border of the chart cuts it all the same.
+#[test]
+fn a_line_of_points_that_leaves_the_chart_is_outside() {
+    let c = sample();
+    let line = |x0: f64, x1: f64, y: f64| {
+        let (low, high) = (DVec2::new(x0, y), DVec2::new(x1, y));
+        c.read(&ChartPoint { at: low, low, high })
+    };
+    assert!(matches!(line(1.0, 3.9, 1.0), Reading::Within { capacity_kg, .. } if capacity_kg == 3000.0));
+    assert_eq!(line(1.0, 7.0, 1.0), Reading::Outside, "runs out of the chart");
+    assert_eq!(line(4.5, 5.6, 1.0), Reading::Outside, "over the slanted border");
+    assert!(matches!(line(0.5, 1.5, 0.0), Reading::Within { .. }), "along the border is on the chart");
+    let upright = |x: f64, y0: f64, y1: f64| {
+        let (low, high) = (DVec2::new(x, y0), DVec2::new(x, y1));
+        c.read(&ChartPoint { at: low, low, high })
+    };
+    assert_eq!(upright(1.0, 1.0, 5.0), Reading::Outside);
+    assert!(matches!(upright(1.0, 0.0, 4.0), Reading::Within { capacity_kg, .. } if capacity_kg == 2000.0));
+}
+
+/// On the way the near side may lie short of the chart, the far side may not lie beyond it.
+#[test]
+fn on_the_way_only_the_far_side_counts() {
+    let c = sample();
+    let read = |x0: f64, x1: f64, y: f64| {
+        let (low, high) = (DVec2::new(x0, y - 0.05), DVec2::new(x1, y + 0.05));
+        c.read_on_the_way(&ChartPoint { at: low, low, high })
+    };
+    assert!(matches!(read(-0.5, 0.3, 1.0), Reading::Within { capacity_kg, .. } if capacity_kg == 4000.0));
+    assert!(matches!(read(-0.5, -0.1, 1.0), Reading::Within { .. }), "short of the drawn border by 0.1 m");
+    assert_eq!(read(-0.9, -0.4, 1.0), Reading::Outside);
+    assert_eq!(read(3.0, 6.5, 1.0), Reading::Outside, "beyond the chart");
+    assert!(matches!(read(1.5, 2.5, 1.0), Reading::Within { capacity_kg, .. } if capacity_kg == 3000.0));
+}
+
 #[test]
 fn a_hole_is_not_permitted_and_is_pointed_out() {
     let ring = vec![

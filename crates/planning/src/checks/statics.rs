@@ -77,27 +77,33 @@ struct Tried {
     ahead: f64,
 }
 
-/// Every position tried: clear above the landing and set down, each as planned with the nearest
-/// centre, and farther out by stand error and flex with the farthest; and the positions on the way
-/// with flex. Where the boom has no extension left for the error, the load is moved instead.
+/// Every position tried: clear above the landing and set down, each nearer by the stand error with
+/// the nearest centre (boom steeper: worse sideways), and farther out by stand error and flex with
+/// the farthest (worse forward); and the positions on the way with both. Where the boom has no range
+/// left for the error, the load is moved instead.
 fn tried(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment) -> Option<Vec<Tried>> {
     let poses = posed.reach.ok()?;
     let movement = posed.movement.as_ref()?;
     let (low, high) =
         if ctx.load.hanging.is_some() { (0.0, 0.0) } else { (ctx.load.centre_ahead.low, ctx.load.centre_ahead.high) };
-    let flex = ctx.machine.boom.flex;
-    let out = flex + ctx.job.policy.stand_error;
-    let mut all = Vec::with_capacity(8);
+    let (flex, error) = (ctx.machine.boom.flex, ctx.job.policy.stand_error);
+    let mut all = Vec::with_capacity(12);
     for boom in poses {
-        all.push(Tried { boom, ahead: low });
         let tool = tool_point(ctx, attachment, boom);
-        let farther = DVec2::new(tool.x + out, tool.z);
-        all.push(match kinematics::position_for(&ctx.machine.boom, attachment, farther, boom.fork_tilt) {
-            Ok(boom) => Tried { boom, ahead: high },
-            Err(_) => Tried { boom, ahead: high + out },
-        });
+        for (moved, ahead) in [(-error, low), (error + flex, high)] {
+            let to = DVec2::new(tool.x + moved, tool.z);
+            all.push(match kinematics::position_for(&ctx.machine.boom, attachment, to, boom.fork_tilt) {
+                Ok(boom) => Tried { boom, ahead },
+                Err(_) => Tried { boom, ahead: ahead + moved },
+            });
+        }
     }
-    all.extend(movement.on_the_way.iter().map(|boom| Tried { boom: *boom, ahead: high + flex }));
+    // Raised retracted as steep as any of those needs it.
+    let steepest = all.iter().map(|t| t.boom.angle).fold(f64::NEG_INFINITY, f64::max);
+    let raised = BoomPosition { angle: steepest, extension: 0.0, fork_tilt: posed.carry.fork_tilt };
+    for boom in movement.on_the_way.iter().chain([&raised]) {
+        all.extend([low, high + flex].map(|ahead| Tried { boom: *boom, ahead }));
+    }
     Some(all)
 }
 

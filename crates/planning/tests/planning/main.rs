@@ -9,6 +9,7 @@
     reason = "tests"
 )]
 
+mod corners;
 mod demo_charts;
 mod lines;
 mod never_pass;
