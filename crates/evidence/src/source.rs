@@ -34,9 +34,9 @@ pub enum Certainty {
 pub enum Reading {
     /// In the source itself.
     InSource,
-    /// In somebody else's restatement: shown as "second hand".
+    /// In somebody else's restatement: shown so.
     SecondHand,
-    /// Not read: shown as "from memory".
+    /// Not read, quoted from memory: shown so.
     FromMemory,
 }
 

@@ -247,7 +247,8 @@ impl Chart {
         };
         let far = if covered(point.high.x) { point.high.x } else { point.high.x + DRAWING };
         let (low, high) = (point.low, DVec2::new(far, point.high.y));
-        if !(low.is_finite() && high.is_finite()) || !covered(far) {
+        let finite = low.is_finite() && high.is_finite();
+        if !finite || !covered(far) {
             return Reading::Outside;
         }
         if self.not_permitted.iter().any(|area| polygon_meets_box(area, low, high)) {

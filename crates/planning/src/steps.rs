@@ -23,12 +23,12 @@ pub(crate) fn steps(ctx: &Context<'_>, posed: &Posed) -> Vec<Message> {
             .with("across", angle(tolerance.sideways.si()))
             .with("along", angle(tolerance.fore_aft.si())),
     );
-    if ctx.hung() {
-        out.push(text::STEP_HANG_PLUMB.message());
-    }
     let clear = metres(clear(ctx.lift, ctx.landing));
     match ctx.lift.task {
         Task::SetDown => {
+            if ctx.hung() {
+                out.push(text::STEP_HANG_PLUMB.message());
+            }
             out.push(text::STEP_TRIAL_LIFT.message());
             out.push(text::STEP_RAISE.with("angle", angle(above.angle)));
             out.push(text::STEP_EXTEND.with("extension", metres(above.extension)));
@@ -38,6 +38,9 @@ pub(crate) fn steps(ctx: &Context<'_>, posed: &Posed) -> Vec<Message> {
         Task::PickUp => {
             out.push(text::STEP_RAISE.with("angle", angle(movement.free.angle)));
             out.push(text::STEP_EXTEND.with("extension", metres(movement.free.extension)));
+            if ctx.hung() {
+                out.push(text::STEP_HANG_PLUMB.message());
+            }
             let take = if ctx.hung() { text::STEP_HOOK_ON } else { text::STEP_ENTER_FORKS };
             out.push(take.message());
             out.push(text::STEP_TRIAL_LIFT.message());
