@@ -4,6 +4,7 @@
 #[path = "../../drawing/tests/sample/mod.rs"]
 mod sample;
 
+use crate::fonts::faces;
 use crate::printer::{PaperSize, Printer};
 use planning::Plan;
 use quantity::UnitSystem;
@@ -76,4 +77,152 @@ fn no_text_leaves_the_margins_of_the_page() {
             }
         }
     }
+}
+
+/// The demonstration job beside the crates.
+fn demo() -> Plan {
+    struct Demo;
+    impl jobfile::Folder for Demo {
+        fn read(&self, path: &str) -> Option<Result<Vec<u8>, String>> {
+            let root = std::path::Path::new(concat!(env!("CARGO_MANIFEST_DIR"), "/../../examples/demo-job"));
+            std::fs::read(root.join(path)).ok().map(Ok)
+        }
+    }
+    let (job, _) = jobfile::read_job(&Demo).expect("the demonstration job reads");
+    planning::plan(&job)
+}
+
+fn readers() -> [(Language, UnitSystem, PaperSize); 3] {
+    [
+        (Language::English, UnitSystem::Si, PaperSize::A4),
+        (Language::Spanish, UnitSystem::Us, PaperSize::UsLetter),
+        (Language::English, UnitSystem::Us, PaperSize::UsLetter),
+    ]
+}
+
+/// Texts of a frame that were set with a glyph that the font does not have.
+fn boxes(frame: &Frame, out: &mut Vec<String>) {
+    for (_, item) in frame.items() {
+        match item {
+            FrameItem::Text(text) if text.glyphs.iter().any(|g| g.id == 0) => out.push(text.text.to_string()),
+            FrameItem::Group(group) => boxes(&group.frame, out),
+            _ => {}
+        }
+    }
+}
+
+#[test]
+fn every_character_has_a_glyph() {
+    let printer = Printer::new().unwrap();
+    let plan = demo();
+    let formulas: String =
+        plan.lifts.iter().flat_map(|l| &l.findings).filter_map(|f| f.working.as_ref()).flat_map(|w| &w.steps).fold(
+            String::new(),
+            |mut all, step| {
+                all.push_str(&step.formula);
+                all.push_str(&step.result.0);
+                for (name, _) in &step.values {
+                    all.push_str(name);
+                }
+                all
+            },
+        );
+    for c in ['_', '·', '½', 'ĝ', 'θ', 'δ', 'ρ', 'Σ', '₀'] {
+        assert!(formulas.contains(c), "the demonstration shows no formula with {c:?}");
+    }
+    for (language, units, paper) in readers() {
+        let wording = Wording::new(language, units);
+        let (document, _) = printer.set(&plan, wording, paper).unwrap();
+        let mut missing = Vec::new();
+        for page in document.pages() {
+            boxes(&page.frame, &mut missing);
+        }
+        assert!(missing.is_empty(), "no glyph for something in {missing:?}");
+        // Drawings are pictures of their own, set from the same faces.
+        for lift in &plan.lifts {
+            let style = drawing::Style::paper(680.0);
+            let both = drawing::elevation(lift, &wording, &style) + &drawing::chart(lift, &wording, &style);
+            for c in both.chars().filter(|c| !c.is_control()) {
+                assert!(faces()[..2].iter().all(|f| f.info().coverage.contains(c as u32)), "no glyph for {c:?}");
+            }
+        }
+    }
+    // Symbols that formulas of other jobs may use.
+    for c in "ĝδθρ·√½Σ≤≥×−°²³πφαΔ→".chars() {
+        assert!(faces()[0].info().coverage.contains(c as u32), "no glyph for {c:?}");
+    }
+}
+
+/// Words on a page, in the order they were set.
+fn page_text(frame: &Frame) -> String {
+    let mut all = Vec::new();
+    texts(frame, Point::zero(), &mut all);
+    let text = all.into_iter().map(|t| t.3).collect::<Vec<_>>().join(" ");
+    let text = text.replace(['\u{a0}', '\u{202f}'], " ").replace('\u{200b}', "");
+    text.split_whitespace().collect::<Vec<_>>().join(" ")
+}
+
+#[test]
+fn pages_are_few_and_none_is_nearly_empty() {
+    let printer = Printer::new().unwrap();
+    let plan = demo();
+    for (language, units, paper) in readers() {
+        let wording = Wording::new(language, units);
+        let (document, _) = printer.set(&plan, wording, paper).unwrap();
+        let pages = document.pages();
+        if paper == PaperSize::A4 {
+            assert!(pages.len() <= 30, "{} pages for {} lifts", pages.len(), plan.lifts.len());
+        }
+        let text: Vec<String> = pages.iter().map(|p| page_text(&p.frame)).collect();
+        for (i, page) in pages.iter().enumerate() {
+            let height = page.frame.size().y.to_pt();
+            let mut all = Vec::new();
+            texts(&page.frame, Point::zero(), &mut all);
+            // The footer begins 17 mm above the edge; pictures count by the text that they carry.
+            let lowest = all.iter().map(|t| t.2).filter(|y| *y < height - 48.0).fold(0.0, f64::max);
+            let pictures = count_pictures(&page.frame);
+            let last = i + 1 == pages.len();
+            assert!(
+                last || pictures > 0 || lowest > height * 0.3,
+                "{language:?} {paper:?}: page {} ends at {lowest:.0} of {height:.0} pt",
+                i + 1
+            );
+        }
+        // Steps and emergency of a lift stand on one page.
+        let say = |m: &evidence::Message| {
+            let s = wording.render(m).replace(['\u{a0}', '\u{202f}'], " ");
+            s.split_whitespace().collect::<Vec<_>>().join(" ")
+        };
+        for lift in plan.lifts.iter().filter(|l| !l.steps.is_empty()) {
+            let together = lift.steps.iter().chain(&plan.emergency).map(say).collect::<Vec<_>>();
+            // Hyphens at line ends may part a word, so the first words of each are enough.
+            let begins = |s: &String| s.chars().take(24).collect::<String>();
+            let name = lift.name.clone();
+            assert!(
+                text.iter().any(|t| t.contains(&name) && together.iter().all(|s| t.contains(&begins(s)))),
+                "{language:?} {paper:?}: steps and emergency of {name} are parted"
+            );
+        }
+        // What a person accepted is printed once.
+        for statement in plan.lifts.iter().flat_map(|l| &l.findings).filter_map(|f| match f.sources.first() {
+            Some(evidence::Source::Person { statement, .. }) if f.message.id == planning::text::MATTER_ACCEPTED.id => {
+                Some(statement)
+            }
+            _ => None,
+        }) {
+            let start: String = statement.chars().take(20).collect();
+            assert_eq!(text.iter().map(|t| t.matches(&start).count()).sum::<usize>(), 1, "{statement}");
+        }
+    }
+}
+
+fn count_pictures(frame: &Frame) -> usize {
+    frame
+        .items()
+        .map(|(_, item)| match item {
+            FrameItem::Image(..) => 1,
+            FrameItem::Group(group) => count_pictures(&group.frame),
+            _ => 0,
+        })
+        .sum()
 }

@@ -7,14 +7,17 @@
 //! Same plan, same words, same paper: same bytes. No clock, no files, no network. Texts of users
 //! reach the template as data, never as source.
 
+mod acceptance;
 mod breakable;
 mod fonts;
+mod inputs_view;
 #[cfg(test)]
 mod layout_tests;
 mod lift_view;
 mod printer;
 mod sheet;
 mod words;
+mod working_view;
 mod world;
 
 pub use fonts::{FAMILY, FontFile, font_files};

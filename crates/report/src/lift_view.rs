@@ -1,8 +1,10 @@
 //! One lift as ready words and numbers.
 
+use crate::acceptance::Accepted;
 use crate::breakable::breakable;
-use crate::sheet::{Fact, LONG, VerdictView, kind, verdict_view};
-use evidence::{Finding, Message, Ranged, Source, Status, Verdict, Working};
+use crate::sheet::{Fact, LONG, VerdictView, verdict_view};
+use crate::working_view::{WorkingView, workings};
+use evidence::{Comparison, Finding, Message, Ranged, Source, Status};
 use planning::{LiftPlan, text};
 use quantity::{Dimension, Quantity};
 use serde::Serialize;
@@ -20,6 +22,7 @@ pub(crate) struct LiftView {
     means: String,
     governing: Sentence,
     load_short: String,
+    place: Vec<Fact>,
     todo: Vec<ToDo>,
     elevation: String,
     elevation_alt: String,
@@ -32,8 +35,6 @@ pub(crate) struct LiftView {
     findings: Vec<FindingView>,
     workings: Vec<WorkingView>,
     long: bool,
-    /// True where what to do fills the first page, so that the drawing goes to the next.
-    crowded: bool,
 }
 
 /// A finding's sentence with its reserve.
@@ -59,26 +60,10 @@ struct FindingView {
     text: String,
     remedies: Vec<String>,
     sources: Vec<String>,
-    demand: String,
-    limit: String,
+    figures: String,
     share: Option<f64>,
     reserve: String,
     long: bool,
-}
-
-#[derive(Serialize)]
-struct WorkingView {
-    check: String,
-    steps: Vec<StepView>,
-}
-
-#[derive(Serialize)]
-struct StepView {
-    title: String,
-    formula: String,
-    values: Vec<String>,
-    result: String,
-    source: String,
 }
 
 /// Name of a lift's drawing on the desk.
@@ -87,14 +72,16 @@ pub(crate) fn drawing_name(index: usize, what: &str) -> String {
 }
 
 /// The view of lift `index` of `lifts`.
-pub(crate) fn lift_view(lift: &LiftPlan, index: usize, lifts: usize, wording: Wording) -> LiftView {
+pub(crate) fn lift_view(
+    lift: &LiftPlan,
+    (index, lifts): (usize, usize),
+    accepted: &mut Accepted,
+    wording: Wording,
+) -> LiftView {
     let say = Say(wording);
     let machine = [lift.machine.as_str(), lift.attachment.as_str(), &say.support(lift)].join(" · ");
     let title = if lift.id.is_empty() { lift.name.clone() } else { format!("{}  {}", lift.id, lift.name) };
     let (elevation_alt, chart_alt) = alternatives(lift, &say);
-    let todo = todo(lift, &say);
-    // About 105 characters a line.
-    let lines: usize = todo.iter().map(|t| 1 + (t.check.len() + t.text.len()) / 105).sum();
     LiftView {
         name: breakable(&lift.name),
         subtitle: breakable(&machine),
@@ -102,9 +89,9 @@ pub(crate) fn lift_view(lift: &LiftPlan, index: usize, lifts: usize, wording: Wo
         verdict: verdict_view(lift.verdict, wording),
         means: wording.verdict_means(lift.verdict),
         governing: governing(lift, &say),
-        load_short: format!("{}, {}", breakable(&lift.load.name), say.mass(lift.load.mass_kg.nominal)),
-        crowded: lines > 7,
-        todo,
+        load_short: format!("{}, {}", breakable(&lift.load.name), say.load(lift)),
+        place: place(lift, &say),
+        todo: todo(lift, &say),
         elevation: drawing_name(index, "side-view"),
         elevation_alt,
         chart: drawing_name(index, "chart"),
@@ -113,17 +100,18 @@ pub(crate) fn lift_view(lift: &LiftPlan, index: usize, lifts: usize, wording: Wo
         load: load(lift, &say),
         stand: stand(lift, &say),
         wheels: wheels(lift, &say),
-        findings: lift.findings.iter().map(|f| finding(f, &say)).collect(),
-        workings: lift.findings.iter().filter_map(|f| working(f, &say)).collect(),
+        findings: lift.findings.iter().map(|f| finding(f, accepted, &say)).collect(),
+        workings: workings(lift, &say),
         long: title.len() + machine.len() + lift.load.name.len() > LONG,
         title: breakable(&title),
     }
 }
 
-struct Say(Wording);
+/// Shorthand over [`Wording`].
+pub(crate) struct Say(pub Wording);
 
 impl Say {
-    fn message(&self, message: &Message) -> String {
+    pub(crate) fn message(&self, message: &Message) -> String {
         breakable(&self.0.render(message))
     }
     fn length(&self, metres: f64) -> String {
@@ -131,6 +119,15 @@ impl Say {
     }
     fn mass(&self, kg: f64) -> String {
         self.0.quantity(Quantity::new(kg, Dimension::Mass))
+    }
+    /// Mass of the load, and the mass that the checks counted where that is more.
+    fn load(&self, lift: &LiftPlan) -> String {
+        let mass = lift.load.mass_kg;
+        if mass.high <= mass.nominal {
+            return self.mass(mass.nominal);
+        }
+        let q = |kg| Quantity::new(kg, Dimension::Mass);
+        self.0.render(&ui::MASS_COUNTED.with("mass", q(mass.nominal)).with("counted", q(mass.high)))
     }
     fn or_not_known(&self, value: Option<f64>, dimension: Dimension) -> String {
         value.map_or_else(|| self.0.text(ui::NOT_KNOWN), |v| self.0.quantity(Quantity::new(v, dimension)))
@@ -151,10 +148,10 @@ impl Say {
         })
     }
     /// Name of a check from its stable id.
-    fn check(&self, finding: &Finding) -> String {
+    pub(crate) fn check(&self, finding: &Finding) -> String {
         self.message(&Message { id: format!("check-{}", finding.check).into(), args: Vec::new() })
     }
-    fn source(&self, source: &Source) -> String {
+    pub(crate) fn source(&self, source: &Source) -> String {
         breakable(&self.0.source(source))
     }
     fn fact(&self, id: evidence::TextId, value: String) -> Fact {
@@ -183,7 +180,7 @@ fn todo(lift: &LiftPlan, say: &Say) -> Vec<ToDo> {
     open.sort_by_key(|f| std::cmp::Reverse(f.status));
     open.into_iter()
         .map(|f| ToDo {
-            kind: kind(Verdict::from(f.status)),
+            kind: sign(f.status),
             check: say.check(f),
             text: f.remedies.iter().map(|m| say.message(m)).collect::<Vec<_>>().join(" "),
         })
@@ -207,43 +204,81 @@ fn alternatives(lift: &LiftPlan, say: &Say) -> (String, String) {
     (or(lift.elevation.is_some(), elevation, ui::NOT_POSED), or(lift.chart.is_some(), chart, ui::NO_CHART))
 }
 
+/// The sign of a status: one shape each, on paper as on screen.
+fn sign(status: Status) -> &'static str {
+    match status {
+        Status::Go => "go",
+        Status::Condition => "conditions",
+        Status::CannotTell => "cannot-tell",
+        Status::NoGo => "no-go",
+        Status::Stop => "stop",
+    }
+}
+
+/// Offset from the landing's middle below which the boom is in line with it, m.
+const IN_LINE: f64 = 0.005;
+
+/// Where the operator puts the machine, by what is seen on site: from tyres to landing, aim, compass.
+fn place(lift: &LiftPlan, say: &Say) -> Vec<Fact> {
+    let s = &lift.stand;
+    let q = |m: f64| Quantity::new(m.abs(), Dimension::Length);
+    let task = match lift.task {
+        planning::Task::SetDown => ui::TASK_SET_DOWN,
+        planning::Task::PickUp => ui::TASK_PICK_UP,
+    };
+    let tyres = if s.face_to_landing_m >= 0.0 { ui::FROM_LANDING } else { ui::PAST_LANDING };
+    let aim = if s.passes_left_m.abs() < IN_LINE {
+        ui::AIM_MIDDLE.message()
+    } else {
+        let side = if s.passes_left_m > 0.0 { ui::AIM_LEFT } else { ui::AIM_RIGHT };
+        side.with("distance", q(s.passes_left_m))
+    };
+    let heading = quantity::degrees(s.heading_deg);
+    let heading = ui::HEADING_COMPASS.with("heading", heading).with("compass", compass(s.heading_deg));
+    let at = ui::EAST_NORTH
+        .with("east", Quantity::new(s.east_m, Dimension::Length))
+        .with("north", Quantity::new(s.north_m, Dimension::Length));
+    vec![
+        say.fact(task, breakable(&lift.landing)),
+        say.fact(ui::LOAD, format!("{}, {}", breakable(&lift.load.name), say.load(lift))),
+        say.fact(ui::FRONT_TYRES, say.message(&tyres.with("distance", q(s.face_to_landing_m)))),
+        say.fact(ui::AIM, say.message(&aim)),
+        say.fact(ui::HEADING, say.message(&heading)),
+        say.fact(ui::POSITION, say.message(&at)),
+    ]
+}
+
+/// Compass word of a heading, degrees clockwise from north.
+fn compass(heading_deg: f64) -> evidence::TextId {
+    const WORDS: [evidence::TextId; 8] = [
+        ui::COMPASS_NORTH,
+        ui::COMPASS_NORTH_EAST,
+        ui::COMPASS_EAST,
+        ui::COMPASS_SOUTH_EAST,
+        ui::COMPASS_SOUTH,
+        ui::COMPASS_SOUTH_WEST,
+        ui::COMPASS_WEST,
+        ui::COMPASS_NORTH_WEST,
+    ];
+    WORDS[(heading_deg.rem_euclid(360.0) / 45.0).round() as usize % 8]
+}
+
 fn load(lift: &LiftPlan, say: &Say) -> Vec<Fact> {
     let load = &lift.load;
     let mass = format!("{}, {}", say.ranged(load.mass_kg, Dimension::Mass), say.0.certainty(load.certainty));
     let size = load.size_m.map(|v| say.length(v)).join(" × ");
     let centre = say.ranged(load.centre_ahead_m, Dimension::Length);
-    let place = match lift.task {
-        planning::Task::SetDown => ui::LANDING,
-        planning::Task::PickUp => ui::PICK_UP,
-    };
-    vec![
-        say.fact(ui::NAME, breakable(&load.name)),
-        say.fact(ui::MASS, mass),
-        say.fact(ui::LOAD_CENTRE, centre),
-        say.fact(ui::SIZE, size),
-        say.fact(place, breakable(&lift.landing)),
-    ]
+    vec![say.fact(ui::MASS, mass), say.fact(ui::LOAD_CENTRE, centre), say.fact(ui::SIZE, size)]
 }
 
 fn stand(lift: &LiftPlan, say: &Say) -> Vec<Fact> {
     let s = &lift.stand;
-    let at = ui::EAST_NORTH
-        .with("east", Quantity::new(s.east_m, Dimension::Length))
-        .with("north", Quantity::new(s.north_m, Dimension::Length));
     let slope = |r: Option<Ranged>| r.map_or_else(|| say.0.text(ui::NOT_KNOWN), |r| say.ranged(r, Dimension::Slope));
     let wheels = s.wheel_heights_m.map(|h| say.or_not_known(h, Dimension::Length));
-    let sides =
-        |a: evidence::TextId, b: evidence::TextId| format!("{} {}", say.0.text(a), say.0.text(b).to_lowercase());
-    let names = [
-        sides(text::SIDE_FRONT, text::SIDE_LEFT),
-        sides(text::SIDE_FRONT, text::SIDE_RIGHT),
-        sides(text::SIDE_REAR, text::SIDE_LEFT),
-        sides(text::SIDE_REAR, text::SIDE_RIGHT),
-    ];
+    let names = [text::WHEEL_FRONT_LEFT, text::WHEEL_FRONT_RIGHT, text::WHEEL_REAR_LEFT, text::WHEEL_REAR_RIGHT]
+        .map(|id| say.0.text(id));
     let heights = names.iter().zip(&wheels).map(|(n, h)| format!("{n} {h}")).collect::<Vec<_>>().join("; ");
     let mut facts = vec![
-        say.fact(ui::POSITION, say.message(&at)),
-        say.fact(ui::HEADING, say.0.quantity(quantity::degrees(s.heading_deg))),
         say.fact(ui::WHEEL_HEIGHTS, heights),
         say.fact(ui::SLOPE_ALONG, slope(s.slope_along)),
         say.fact(ui::SLOPE_ACROSS, slope(s.slope_across)),
@@ -271,42 +306,44 @@ fn wheels(lift: &LiftPlan, say: &Say) -> Vec<[String; 4]> {
         .collect()
 }
 
-fn finding(f: &Finding, say: &Say) -> FindingView {
-    let quantity = |q: Option<Quantity>| q.map_or_else(String::new, |q| say.0.quantity(q));
+/// "needs 4.85 m, has 20.48 m" or "asks 1,295 kg, may be 2,250 kg"; empty without both numbers.
+fn figures(f: &Finding, say: &Say) -> String {
+    let (Some(demand), Some(limit)) = (f.demand, f.limit) else { return String::new() };
+    say.message(&match f.comparison {
+        Some(Comparison::AtLeast) => ui::NEEDS_HAS.with("required", demand).with("there", limit),
+        Some(Comparison::AtMost) | None => ui::ASKS_MAY.with("demand", demand).with("limit", limit),
+    })
+}
+
+fn finding(f: &Finding, accepted: &mut Accepted, say: &Say) -> FindingView {
     let (share, reserve) = reserve(f, say);
-    let text = say.message(&f.message);
+    let whole = say.message(&f.message);
+    // A statement that a person gave stands once in the document; here is its number.
+    let text = match accepted.number(f, say) {
+        Some(number) => say.message(&ui::ACCEPTED_SEE.with("number", number)),
+        None => whole.clone(),
+    };
     FindingView {
         check: say.check(f),
-        kind: kind(Verdict::from(f.status)),
+        kind: sign(f.status),
         status: say.0.status(f.status),
         long: text.len() > LONG,
         text,
         remedies: f.remedies.iter().map(|m| say.message(m)).collect(),
-        sources: f.sources.iter().map(|s| say.source(s)).collect(),
-        demand: quantity(f.demand),
-        limit: quantity(f.limit),
+        sources: f.sources.iter().filter(|s| !said(s, &whole)).map(|s| say.source(s)).collect(),
+        figures: figures(f, say),
         share,
         reserve,
     }
 }
 
-fn working(f: &Finding, say: &Say) -> Option<WorkingView> {
-    let Working { steps } = f.working.as_ref()?;
-    if steps.is_empty() {
-        return None;
+/// True if a sentence already says who stated it and what.
+fn said(source: &Source, sentence: &str) -> bool {
+    match source {
+        Source::Person { name, statement } => {
+            let has = |part: &str| part.trim().is_empty() || sentence.contains(&breakable(part));
+            has(name) && has(statement)
+        }
+        _ => false,
     }
-    let equal = |name: &str, q: Quantity| format!("{name}\u{a0}=\u{a0}{}", say.0.quantity(q));
-    Some(WorkingView {
-        check: say.check(f),
-        steps: steps
-            .iter()
-            .map(|s| StepView {
-                title: say.message(&s.title),
-                formula: s.formula.to_string(),
-                values: s.values.iter().map(|(name, q)| equal(name, *q)).collect(),
-                result: equal(&s.result.0, s.result.1),
-                source: say.source(&s.source),
-            })
-            .collect(),
-    })
 }

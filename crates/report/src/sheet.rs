@@ -2,11 +2,13 @@
 //! is rendered here; the template only sets it.
 
 use crate::PaperSize;
+use crate::acceptance::Accepted;
 use crate::breakable::breakable;
+use crate::inputs_view::{InputFile, inputs};
 use crate::lift_view::{LiftView, lift_view};
 use crate::words::template_words;
-use evidence::{Certainty, Message, Verdict};
-use planning::{InputLine, Plan, text};
+use evidence::{Message, Verdict};
+use planning::{Plan, text};
 use serde::Serialize;
 use std::collections::BTreeMap;
 use wording::{Wording, ui};
@@ -27,7 +29,8 @@ pub(crate) struct Sheet {
     verdict: VerdictView,
     means: String,
     lifts: Vec<LiftView>,
-    inputs: Vec<Input>,
+    inputs: Vec<InputFile>,
+    accepted: Accepted,
     warnings: Vec<String>,
     cautions: Vec<Signal>,
     emergency: Vec<Signal>,
@@ -61,16 +64,6 @@ pub(crate) struct VerdictView {
     pub word: String,
 }
 
-#[derive(Serialize)]
-struct Input {
-    name: String,
-    value: String,
-    place: String,
-    certainty: String,
-    assumed: bool,
-    long: bool,
-}
-
 /// A line under a signal word.
 #[derive(Serialize)]
 struct Signal {
@@ -95,6 +88,16 @@ pub(crate) fn sheet(plan: &Plan, wording: Wording, paper: PaperSize) -> Sheet {
         .filter(|s| !s.trim().is_empty())
         .map(|s| breakable(&clip(s, 60)))
         .collect();
+    let mut accepted = Accepted::default();
+    let lifts = plan
+        .lifts
+        .iter()
+        .enumerate()
+        .map(|(i, lift)| {
+            accepted.begin(&lift.id);
+            lift_view(lift, (i, plan.lifts.len()), &mut accepted, wording)
+        })
+        .collect();
     Sheet {
         title: format!("{}: {}", wording.text(ui::PLAN_SHEET), plan.head.job),
         language: wording.language().code(),
@@ -114,8 +117,9 @@ pub(crate) fn sheet(plan: &Plan, wording: Wording, paper: PaperSize) -> Sheet {
         },
         verdict: verdict_view(plan.verdict, wording),
         means: wording.render(&counts),
-        lifts: plan.lifts.iter().enumerate().map(|(i, l)| lift_view(l, i, plan.lifts.len(), wording)).collect(),
-        inputs: plan.inputs.iter().map(|i| input(i, wording)).collect(),
+        lifts,
+        accepted,
+        inputs: inputs(&plan.inputs, wording),
         warnings: plan.warnings.iter().map(|m| breakable(&wording.render(m))).collect(),
         cautions: signals(&plan.cautions, wording),
         emergency: signals(&plan.emergency, wording),
@@ -147,17 +151,6 @@ pub(crate) fn clip(text: &str, most: usize) -> String {
     let mut cut: String = text.chars().take(most).collect();
     cut.push('…');
     cut
-}
-
-fn input(line: &InputLine, wording: Wording) -> Input {
-    Input {
-        name: breakable(&line.name),
-        value: breakable(&line.value),
-        place: breakable(&line.place),
-        certainty: wording.certainty(line.certainty),
-        assumed: matches!(line.certainty, Certainty::Estimated),
-        long: line.name.len() + line.value.len() + line.place.len() > LONG,
-    }
 }
 
 /// Lines under their signal words, the gravest first, else in the plan's order.

@@ -5,7 +5,8 @@ use std::collections::BTreeMap;
 use wording::{Wording, ui};
 
 /// Name in the template and text id.
-const NAMES: [(&str, TextId); 43] = [
+const NAMES: [(&str, TextId); 41] = [
+    ("accepted", ui::ACCEPTED),
     ("assumed", ui::ASSUMED),
     ("area", ui::AREA),
     ("bearing-pressure", ui::BEARING_PRESSURE),
@@ -15,9 +16,9 @@ const NAMES: [(&str, TextId); 43] = [
     ("check", ui::CHECK),
     ("checked-by", ui::CHECKED_BY),
     ("date", ui::DATE),
-    ("demand", ui::DEMAND),
     ("digest", ui::DIGEST),
     ("emergency", ui::EMERGENCY),
+    ("figures", ui::FIGURES),
     ("findings", ui::FINDINGS),
     ("force", ui::FORCE),
     ("governs", ui::GOVERNS),
@@ -26,15 +27,11 @@ const NAMES: [(&str, TextId); 43] = [
     ("invented-data-note", ui::INVENTED_DATA_NOTE),
     ("lift", ui::LIFT),
     ("lifts", ui::LIFTS),
-    ("limit", ui::LIMIT),
     ("load", ui::LOAD),
     ("name", ui::NAME),
     ("no-lifts", ui::NO_LIFTS),
-    ("no-number", ui::NO_NUMBER),
-    ("place", ui::PLACE),
     ("plan-sheet", ui::PLAN_SHEET),
     ("planned-by", ui::PLANNED_BY),
-    ("reserve", ui::RESERVE),
     ("result", ui::RESULT),
     ("sign-off", ui::SIGN_OFF),
     ("sign-off-note", ui::SIGN_OFF_NOTE),
@@ -45,6 +42,7 @@ const NAMES: [(&str, TextId); 43] = [
     ("verdict", ui::VERDICT),
     ("warnings", ui::WARNINGS),
     ("what-to-do", ui::WHAT_TO_DO),
+    ("where", ui::WHERE),
     ("wheel", ui::WHEEL),
     ("wheel-forces", ui::WHEEL_FORCES),
     ("working", ui::WORKING),

@@ -1,7 +1,7 @@
 //! Zones: outlines, hatching by what they leave, names where they fit.
 
-use super::axes::Axes;
 use super::Read;
+use super::axes::Axes;
 use crate::hatch::{clip_segment, contains, edges, hatch};
 use crate::key::{Row, Swatch};
 use crate::labels::{Placer, Rect};

@@ -46,7 +46,7 @@ fn reach(svg: &mut Svg, placer: &mut Placer, frame: &Frame, scene: &ElevationSce
     // Below the line where it is too short to be broken by the text.
     let inside = (point.0 - datum.0).abs() > w + 30.0;
     let rect = Rect::around((middle, if inside { y } else { y + 14.0 }), w, h);
-    block(svg, text, rect, Type::plain(SIZE).bold().halo());
+    on_sheet(svg, text, rect);
     svg.close();
     placer.text(rect);
     placer.line(datum, (datum.0, y));
@@ -65,7 +65,7 @@ fn height(svg: &mut Svg, placer: &mut Placer, frame: &Frame, scene: &ElevationSc
     let inside = (datum.1 - point.1).abs() > h + 24.0;
     let y = if inside { centre } else { datum.1.min(point.1) - h / 2.0 - 20.0 };
     let rect = Rect::around((x, y), w, h);
-    block(svg, text, rect, Type::plain(SIZE).bold().halo());
+    on_sheet(svg, text, rect);
     svg.close();
     placer.text(rect);
     placer.line(point, (x, point.1));
@@ -153,6 +153,12 @@ pub(crate) fn boom_as_drawn(scene: &ElevationScene) -> Option<(f64, f64)> {
     let (first, last) = (scene.boom.first()?, scene.boom.last()?);
     let along = libm::atan2(first.3 - first.1, first.2 - first.0);
     Some((along - pitch(scene), drawn_extension(*first, *last)))
+}
+
+/// A bold text in the gap of a dimension line.
+fn on_sheet(svg: &mut Svg, text: &[String], rect: Rect) {
+    svg.rect(rect.grown(1.0), Some(Ink::Sheet), None);
+    block(svg, text, rect, Type::plain(SIZE).bold());
 }
 
 /// A bold label near `anchor`, with a leader where it had to go further.

@@ -89,7 +89,7 @@ pub(crate) fn nearest(svg: &mut Svg, placer: &mut Placer, frame: &Frame, scene: 
         let end = (line.at.0 + (part.0 - line.at.0) * share, line.at.1 + (part.1 - line.at.1) * share);
         let (a, b) = (frame.px(line.at), frame.px(end));
         crate::marks::dimension(svg, a, b);
-        placer.line(a, b);
+        placer.beam(a, b, 8.0);
         let text = [words.say(ui::TO_LINE.with("number", i + 1).with("distance", length(distance)))];
         let middle = (f64::midpoint(a.0, b.0), f64::midpoint(a.1, b.1));
         super::notes::place(svg, placer, middle, &text, 0.0, Type::plain(13.0).bold().ink(Ink::Danger));
