@@ -292,6 +292,73 @@ fn a_line_far_to_the_side_is_in_the_key_only() {
 }
 
 #[test]
+fn the_distance_to_a_line_is_dimensioned_to_scale() {
+    let lift = sample::bricks();
+    let wording = wordings()[0];
+    for style in styles() {
+        let svg = elevation(&lift, &wording, &style);
+        let doc = Document::parse(&svg).unwrap();
+        let nearest = part(&doc, "nearest");
+        assert!(texts(nearest).contains("to line 1: 4.60\u{a0}m"), "{}", texts(nearest));
+        let line = nearest.children().find(|n| n.tag_name().name() == "line").unwrap();
+        let at = |n| line.attribute(n).unwrap().parse::<f64>().unwrap();
+        let px = libm::hypot(at("x2") - at("x1"), at("y2") - at("y1"));
+        assert!((px - 4.6 * data(&doc, "data-px-per-m")).abs() < 0.03, "{px} px");
+    }
+    // A line well to the side of the picture gets none: it would look longer or shorter than it is.
+    let mut aside = sample::bricks();
+    aside.elevation.as_mut().unwrap().lines[0].aside_m = 2.0;
+    let svg = elevation(&aside, &wording, &Style::screen(900.0));
+    assert_eq!(part(&Document::parse(&svg).unwrap(), "nearest").children().count(), 0);
+}
+
+#[test]
+fn a_machine_that_leans_is_shown_from_behind() {
+    let wording = wordings()[0];
+    let rear = |across: f64| {
+        let mut lift = sample::bricks();
+        lift.stand.slope_across = Some(evidence::Ranged::plus_minus(across, 0.01));
+        elevation(&lift, &wording, &Style::screen(900.0))
+    };
+    let level = rear(0.009);
+    assert!(!level.contains("rear-view"));
+    let (left, right) = (rear(0.1), rear(-0.1));
+    let said = |svg: &str| texts(part(&Document::parse(svg).unwrap(), "rear-view"));
+    // atan 0.1 and atan 0.11.
+    assert!(said(&left).contains("leans 5.7° to the left") && said(&left).contains("6.3°"), "{}", said(&left));
+    assert!(said(&right).contains("leans 5.7° to the"), "{}", said(&right));
+    // The ground line falls to the side named.
+    let fall = |svg: &str| {
+        let doc = Document::parse(svg).unwrap();
+        let line = part(&doc, "rear-view").children().find(|n| n.tag_name().name() == "line").unwrap();
+        let at = |n| line.attribute(n).unwrap().parse::<f64>().unwrap();
+        (at("y2") - at("y1")) / (at("x2") - at("x1"))
+    };
+    assert!((fall(&left) + 0.1).abs() < 1e-3 && (fall(&right) - 0.1).abs() < 1e-3, "{} {}", fall(&left), fall(&right));
+}
+
+#[test]
+fn no_text_lies_over_the_load() {
+    let lift = sample::bricks();
+    for width in [320.0, 360.0, 480.0, 960.0] {
+        let svg = elevation(&lift, &wordings()[0], &Style::screen(width));
+        let doc = Document::parse(&svg).unwrap();
+        let outline = part(&doc, "load").children().find(|n| n.tag_name().name() == "polygon").unwrap();
+        let numbers: Vec<f64> =
+            outline.attribute("points").unwrap().split([' ', ',']).map(|v| v.parse().unwrap()).collect();
+        let (xs, ys): (Vec<f64>, Vec<f64>) = numbers.chunks(2).map(|p| (p[0], p[1])).unzip();
+        let low = |v: &[f64]| v.iter().copied().fold(f64::INFINITY, f64::min);
+        let high = |v: &[f64]| v.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+        for text in part(&doc, "labels").children().filter(|n| n.tag_name().name() == "text") {
+            let at = |n| text.attribute(n).unwrap().parse::<f64>().unwrap();
+            // Labels are centred; the middle of a text is the last place to lie in the load.
+            let inside = at("x") > low(&xs) && at("x") < high(&xs) && at("y") > low(&ys) + 3.0 && at("y") < high(&ys);
+            assert!(!inside, "{width} px: {:?} over the load", text.text());
+        }
+    }
+}
+
+#[test]
 fn outside_the_chart_reads_not_permitted() {
     let wording = wordings()[0];
     let svg = chart(&sample::hung(), &wording, &Style::paper(800.0));

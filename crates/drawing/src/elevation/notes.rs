@@ -55,6 +55,10 @@ pub(crate) fn labels(
     let roomy = frame.plot.w >= 460.0;
     svg.open("labels");
     for (i, line) in scene.lines.iter().enumerate().filter(|(_, l)| overhead::drawn(l) && frame.shows(l.at)) {
+        // The dimension names the line already.
+        if !roomy && overhead::dimensioned(line) {
+            continue;
+        }
         let mut text = vec![words.say(ui::LINE_NUMBER.with("number", i + 1))];
         text.push(match line.required_m {
             Some(required) => words.say(ui::LINE_KEEP.with("distance", length(required))),

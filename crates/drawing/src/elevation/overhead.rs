@@ -70,16 +70,19 @@ pub(crate) fn conductors(svg: &mut Svg, placer: &mut Placer, frame: &Frame, scen
     svg.close();
 }
 
+/// True if the distance to a line is dimensioned: near the plane of the picture, and not far off.
+pub(crate) fn dimensioned(line: &LineScene) -> bool {
+    let (Some(distance), Some(required)) = (line.nearest_m, line.required_m) else { return false };
+    line.aside_m.abs() <= 0.5 && distance <= 2.0 * required && distance >= 0.05
+}
+
 /// Dimension from each conductor near the plane of the picture to the part that comes nearest, as
 /// long as the plan's nearest distance; it ends in the air where another pose of the movement
 /// comes nearer than the one shown.
 pub(crate) fn nearest(svg: &mut Svg, placer: &mut Placer, frame: &Frame, scene: &ElevationScene, words: &Words<'_>) {
     svg.open("nearest");
     for (i, line) in scene.lines.iter().enumerate() {
-        let (Some(distance), Some(required)) = (line.nearest_m, line.required_m) else { continue };
-        if line.aside_m.abs() > 0.5 || distance > 2.0 * required || distance < 0.05 || !frame.shows(line.at) {
-            continue;
-        }
+        let Some(distance) = line.nearest_m.filter(|_| dimensioned(line) && frame.shows(line.at)) else { continue };
         let Some(part) = nearest_part(scene, line.at) else { continue };
         let drawn = libm::hypot(part.0 - line.at.0, part.1 - line.at.1);
         if drawn < 0.05 {

@@ -79,7 +79,7 @@ pub(crate) fn bricks() -> LiftPlan {
             text::STEP_EXTEND.with("extension", m(4.2)),
             text::STEP_SET_DOWN.with("height", m(height)),
             text::STEP_WITHDRAW.message(),
-            text::STEP_STOP_WHEN.message(),
+            text::STEP_STOP_WHEN.with("gust", q(10.0, Dimension::Speed)),
         ],
         wheels: [
             (text::WHEEL_FRONT_RIGHT, 58_200.0),
