@@ -31,9 +31,9 @@ pub(crate) struct Formula<'a>(pub(crate) &'a [Piece]);
 
 impl fmt::Display for Formula<'_> {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        self.0.iter().try_for_each(|piece| match piece.lowered {
-            true => write!(f, "<sub>{}</sub>", Escaped(&piece.text)),
-            false => write!(f, "{}", Escaped(&piece.text)),
+        self.0.iter().try_for_each(|piece| {
+            let text = Escaped(&piece.text);
+            if piece.lowered { write!(f, "<sub>{text}</sub>") } else { write!(f, "{text}") }
         })
     }
 }
