@@ -564,12 +564,12 @@ landing-no-rating = { $landing }: nobody knows what it carries. With this load {
 landing-relieved = { $landing }: carries this load already and is relieved of it.
 do-ask-rating = Ask the designer of the landing what it carries, and put the name in the job.
 do-clear-landing = Clear { $mass } from the landing first, or bring less.
-approach-square = The boom points at the landing from the allowed side, { $offset } off its middle.
-approach-past = The boom points { $offset } past the middle of the landing; { $allowed } is allowed.
+approach-square = The boom points at the landing from the allowed side, at most { $offset } off its middle with the stand error.
+approach-past = The boom points up to { $offset } past the middle of the landing, the stand error counted; { $allowed } is allowed.
 approach-too-small = The load does not fit on the landing: it is { $width } across and { $depth } along, the landing { $across } across and { $along } along.
 approach-no-withdrawal = The boom alone can pull the forks straight out by { $room }, but they lie { $length } under the load.
 approach-wrong-side = The approach is { $angle } off the allowed direction; { $tolerance } is allowed.
-approach-any = The boom points at the landing, { $offset } off its middle. No direction of approach is given, so any was taken.
+approach-any = The boom points at the landing, at most { $offset } off its middle with the stand error. No direction of approach is given, so any was taken.
 approach-not-checked = Whether the boom points at the landing was not checked: { $why }.
 approach-behind = The landing lies behind the machine.
 do-turn = Turn the machine to heading { $heading }.
@@ -617,7 +617,7 @@ caution-trial = Test every load first: raise it { $system ->
 emergency-tip = If it tips: stay belted in the seat, hold on, lean away from the fall. Do not jump.
 emergency-line = If it touches a line or sparks to it: stay in the cab, call the owner of the line, and keep everyone at least { $system ->
     [us] 33 ft
-   *[other] 10 m
+   *[other] 10 m
 } away until the owner confirms that the line is off. Only if there is a fire: jump clear with feet together, never touching machine and ground at the same time, and move away in small steps with feet together.
 plan-ends = This plan ends with rain, frost or thaw, new digging or backfill, changed scaffold, a defect, the end of the shift, or any value outside what is stated here.
 

@@ -573,12 +573,12 @@ landing-no-rating = { $landing }: nadie sabe cuánto soporta. Con esta carga hab
 landing-relieved = { $landing }: ya soporta esta carga y quedará libre de ella.
 do-ask-rating = Pregunte al proyectista cuánto soporta el lugar de descarga y anote su nombre en el trabajo.
 do-clear-landing = Retire antes { $mass } del lugar de descarga, o traiga menos.
-approach-square = La pluma apunta al lugar de descarga desde el lado permitido, a { $offset } de su centro.
-approach-past = La pluma apunta a { $offset } del centro del lugar de descarga; se admite { $allowed }.
+approach-square = La pluma apunta al lugar de descarga desde el lado permitido, como máximo a { $offset } de su centro contando el error del emplazamiento.
+approach-past = La pluma apunta hasta { $offset } más allá del centro del lugar de descarga, contando el error del emplazamiento; se permiten { $allowed }.
 approach-too-small = La carga no cabe en el lugar de descarga: mide { $width } de través y { $depth } a lo largo; el lugar, { $across } de través y { $along } a lo largo.
 approach-no-withdrawal = La pluma sola puede sacar las horquillas { $room } en línea recta, pero están metidas { $length } bajo la carga.
 approach-wrong-side = La aproximación se desvía { $angle } de la dirección permitida; se admite { $tolerance }.
-approach-any = La pluma apunta al lugar de descarga, a { $offset } de su centro. No se ha indicado ninguna dirección de aproximación, así que se admitió cualquiera.
+approach-any = La pluma apunta al lugar de descarga, como máximo a { $offset } de su centro contando el error del emplazamiento. No se indica dirección de aproximación, así que se tomó cualquiera.
 approach-not-checked = No se comprobó si la pluma apunta al lugar de descarga: { $why }.
 approach-behind = El lugar de descarga queda detrás de la máquina.
 do-turn = Gire la máquina hasta el rumbo { $heading }.
@@ -626,7 +626,7 @@ caution-trial = Pruebe antes cada carga: levántela { $system ->
 emergency-tip = Si vuelca: quédese en el asiento con el cinturón puesto, agárrese e inclínese hacia el lado contrario al de la caída. No salte.
 emergency-line = Si toca una línea o salta un arco: quédese en la cabina, llame al propietario de la línea y mantenga a todos al menos a { $system ->
     [us] 33 ft
-   *[other] 10 m
+   *[other] 10 m
 } hasta que el propietario confirme que la línea está sin tensión. Solo si hay fuego: salte lejos con los pies juntos, sin tocar nunca la máquina y el suelo a la vez, y aléjese a pasos muy cortos con los pies juntos.
 plan-ends = Este plan deja de valer con lluvia, helada o deshielo, excavaciones o rellenos nuevos, andamios cambiados, un defecto, el fin del turno, o cualquier valor fuera de lo que se indica aquí.
 
