@@ -79,7 +79,7 @@ fn lengths_of_one_sentence_have_one_unit() {
     let message = planning::text::APPROACH_PAST.with("offset", metres(1.32)).with("allowed", metres(0.0076));
     assert_eq!(
         plain(&words(AMERICAN).render(&message)),
-        "The boom points 4.33 ft past the middle of the landing; 0.025 ft is allowed."
+        "The boom points up to 4.33 ft past the middle of the landing, the stand error counted; 0.025 ft is allowed."
     );
     let short = planning::text::APPROACH_PAST.with("offset", metres(0.6)).with("allowed", metres(0.0076));
     assert_eq!(
