@@ -31,9 +31,12 @@ struct InputValue {
     line: String,
 }
 
+/// A thing, how sure its values are, and the values.
+type Group = (String, Certainty, Vec<InputValue>);
+
 /// Every input, in the plan's order within its file and thing.
 pub(crate) fn inputs(lines: &[InputLine], wording: Wording) -> Vec<InputFile> {
-    let mut files: Vec<(String, Vec<(String, Certainty, Vec<InputValue>)>)> = Vec::new();
+    let mut files: Vec<(String, Vec<Group>)> = Vec::new();
     for input in lines {
         let (file, line) = place(&input.place);
         let (thing, name) = split(&input.name);
@@ -43,13 +46,12 @@ pub(crate) fn inputs(lines: &[InputLine], wording: Wording) -> Vec<InputFile> {
             files.len() - 1
         });
         let rows = &mut files[at].1;
-        match rows.iter_mut().find(|r| r.0 == thing && r.1 == input.certainty) {
-            Some(row) => row.2.push(value),
-            None => {
-                // Beside what belongs to the same thing.
-                let after = rows.iter().rposition(|r| r.0 == thing).map_or(rows.len(), |i| i + 1);
-                rows.insert(after, (thing.to_owned(), input.certainty, vec![value]));
-            }
+        if let Some(row) = rows.iter_mut().find(|r| r.0 == thing && r.1 == input.certainty) {
+            row.2.push(value);
+        } else {
+            // Beside what belongs to the same thing.
+            let after = rows.iter().rposition(|r| r.0 == thing).map_or(rows.len(), |i| i + 1);
+            rows.insert(after, (thing.to_owned(), input.certainty, vec![value]));
         }
     }
     files
