@@ -84,7 +84,7 @@ fn lengths_of_one_sentence_have_one_unit() {
     let short = planning::text::APPROACH_PAST.with("offset", metres(0.6)).with("allowed", metres(0.0076));
     assert_eq!(
         plain(&words(AMERICAN).render(&short)),
-        "The boom points 23.6 in past the middle of the landing; 0.3 in is allowed."
+        "The boom points up to 23.6 in past the middle of the landing, the stand error counted; 0.3 in is allowed."
     );
     let row = [metres(1.32).into(), metres(f64::NAN).into(), metres(0.6).into(), kilograms(5.0).into()];
     assert_eq!(
