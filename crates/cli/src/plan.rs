@@ -2,7 +2,7 @@
 
 use crate::args::{PlanArgs, Said};
 use crate::disk::DiskFolder;
-use crate::failure::{Failure, print_faults};
+use crate::failure::Failure;
 use crate::{Outcome, Run, outputs, plan_text, terminal, text};
 use jobfile::Folder;
 use planning::Plan;
@@ -26,7 +26,7 @@ pub(crate) fn run(args: &PlanArgs) -> Run {
     Ok(Outcome::Verdict(plan.verdict))
 }
 
-/// Reads and plans the job of a folder; warnings go to standard error.
+/// Reads and plans the job of a folder.
 pub(crate) fn plan_of(job: &Path, said: Said) -> Result<Plan, Failure> {
     let root = job_folder(job);
     let folder = DiskFolder::new(&root);
@@ -36,12 +36,8 @@ pub(crate) fn plan_of(job: &Path, said: Said) -> Result<Plan, Failure> {
         return Err(Failure::one(said, "cli::no-job", &root.display().to_string(), message, hint));
     }
     match jobfile::read_job(&folder) {
-        Ok((job, warnings)) => {
-            if !warnings.list.is_empty() {
-                print_faults(&warnings, said, &texts(&folder, &warnings));
-            }
-            Ok(planning::plan(&job))
-        }
+        // Warnings stand in the plan, wherever it is shown.
+        Ok((job, _)) => Ok(planning::plan(&job)),
         Err(faults) => {
             let files = texts(&folder, &faults);
             Err(Failure { faults, said, files })

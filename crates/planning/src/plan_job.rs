@@ -62,7 +62,7 @@ fn inputs(job: &Job) -> Vec<InputLine> {
 }
 
 fn warnings(job: &Job) -> Vec<Message> {
-    let mut out: Vec<Message> = job.warnings.list.iter().map(|f| f.message.clone()).collect();
+    let mut out: Vec<Message> = job.warnings.list.iter().map(warning_at).collect();
     for unit in job.machines.iter().filter(|u| u.machine.invented) {
         out.push(text::WARN_INVENTED.with("name", &unit.machine.name));
     }
@@ -73,6 +73,20 @@ fn warnings(job: &Job) -> Vec<Message> {
         }
     }
     out
+}
+
+/// A doubtful input with its file and line.
+fn warning_at(fault: &evidence::Fault) -> Message {
+    let place = &fault.place;
+    let at = match place.line {
+        Some(line) => format!("{}:{line}", place.file),
+        None => place.file.clone(),
+    };
+    if at.is_empty() {
+        fault.message.clone()
+    } else {
+        text::WARN_AT.with("what", fault.message.clone()).with("place", at)
+    }
 }
 
 fn plan_lift(job: &Job, lift: &crate::Lift) -> LiftPlan {

@@ -433,7 +433,9 @@ evidence::messages! {
     /// From front axle to hook.
     DATUM_AXLE_HOOK = "datum-axle-hook" [];
 
-    /// Warning: two surveys, oldest date.
+    /// A warning about an input with its place: `what` (a whole sentence without full stop), `place` (file and line).
+    WARN_AT = "warn-at" [what, place];
+    /// Warning: a machine of the job is invented.
     WARN_INVENTED = "warn-invented" [name];
     /// Warning: the heavier side of the load is not against the carriage.
     WARN_HEAVY_OUTSIDE = "warn-heavy-outside" [load];
