@@ -957,4 +957,4 @@ cli-chart-outside = The chart shows nothing at reach { $reach } and height { $he
 cli-chart-reserve = With { $mass } the reserve is { $share }.
 cli-no-load-centre = --load-centre is missing: with forks the distance from the fork face to the centre of the load is needed
 cli-hint-load-centre = For an even pack it is half its depth, such as --load-centre "0.60 m".
-warn-at = { $place }: { $what }
+warn-at = At { $place }: { $what }

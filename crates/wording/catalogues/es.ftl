@@ -966,4 +966,4 @@ cli-chart-outside = La tabla no muestra nada con alcance { $reach } y altura { $
 cli-chart-reserve = Con { $mass } la reserva es { $share }.
 cli-no-load-centre = falta --load-centre: con horquillas hace falta la distancia de la cara de las horquillas al centro de la carga
 cli-hint-load-centre = En un bulto uniforme es la mitad de su profundidad, por ejemplo --load-centre "0,60 m".
-warn-at = { $place }: { $what }
+warn-at = En { $place }: { $what }
