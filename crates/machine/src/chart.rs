@@ -237,7 +237,7 @@ impl Chart {
     /// Lowest capacity of the zones that the box of `point` touches, where its far side lies on the
     /// chart. For positions passed on the way, such as a retracted boom: how much *nearer* than the
     /// chart's own border they may lie is no question, since the boom gets no nearer. The near border
-    /// of a chart is drawn, not measured: a far side short of it by no more than [`DRAWING`] is taken
+    /// of a chart is drawn, not measured: a far side short of it by no more than 0.25 m is taken
     /// that much farther out.
     pub fn read_on_the_way(&self, point: &ChartPoint) -> Reading {
         let covered = |x: f64| {

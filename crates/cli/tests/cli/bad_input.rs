@@ -48,7 +48,7 @@ fn a_chart_with_a_hole_is_refused_with_its_place() {
 #[test]
 fn nothing_known_under_a_wheel_is_cannot_tell() {
     let scratch = Scratch::with_demo("nodata");
-    scratch.edit("job/job.toml", "stand = { at = [\"30.0 m\", \"28.9 m\"]", "stand = { at = [\"300.0 m\", \"28.9 m\"]");
+    scratch.edit("job/job.toml", "stand = { at = [\"30.0 m\", \"28.9 m\"]", "stand = { at = [\"90.0 m\", \"28.9 m\"]");
     let said = run_in(&scratch.0, &["plan", "job", "--format", "json"], None);
     assert_eq!(said.code, 3, "{}", said.err);
     let plan: planning::Plan = serde_json::from_str(&said.out).unwrap();
