@@ -90,6 +90,32 @@ impl Quantity {
         self.display_beside(system, self.si)
     }
 
+    /// The value with at least five significant digits, in the unit of [`Dimension::axis`]: for the steps of a
+    /// working, so that whoever repeats them by hand arrives at the printed result.
+    pub fn display_worked(self, system: UnitSystem) -> Displayed {
+        const DIGITS: i32 = 5;
+        let (factor, unit) = self.dimension.axis(system);
+        let value = self.si * factor;
+        let size = value.abs();
+        // A whole number and nothing need no decimals; beyond nine decimals nothing here means anything.
+        let decimals = if !size.is_finite() || size == 0.0 || value.fract() == 0.0 {
+            0
+        } else {
+            let mut leading = 0;
+            let mut power = 1.0;
+            while power * 10.0 <= size {
+                power *= 10.0;
+                leading += 1;
+            }
+            while power > size && leading > -9 {
+                power /= 10.0;
+                leading -= 1;
+            }
+            (DIGITS - 1 - leading).clamp(0, 9) as usize
+        };
+        Displayed { value, decimals, unit }
+    }
+
     /// As [`Quantity::display`], in the unit that `largest` (SI, of the same dimension) is shown in: values that stand
     /// in one sentence or table get one unit, `0.03 ft` beside `4.32 ft` and not `0.3 in`.
     #[expect(clippy::match_same_arms, reason = "a table, read by dimension")]

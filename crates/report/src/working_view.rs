@@ -61,7 +61,7 @@ pub(crate) fn workings(lift: &LiftPlan, say: &Say) -> Vec<WorkingView> {
 }
 
 fn shown(step: &Step, say: &Say) -> StepView {
-    let equal = |name: &str, q: Quantity| format!("{name}\u{a0}=\u{a0}{}", say.0.quantity(q));
+    let equal = |name: &str, q: Quantity| format!("{name}\u{a0}=\u{a0}{}", say.0.worked(q));
     StepView {
         title: say.message(&step.title),
         formula: step.formula.to_string(),

@@ -156,7 +156,8 @@ fn comparison(comparison: Comparison) -> ComparisonCode {
 }
 
 fn step(w: Wording, s: &Step) -> StepView {
-    let symbol = |name: &str, q: Quantity| SymbolView { symbol: pieces(name), value: measure(w, q) };
+    let worked = |q: Quantity| Measure { text: w.worked(q), si: q.si, si_unit: q.dimension.si_unit().to_owned() };
+    let symbol = |name: &str, q: Quantity| SymbolView { symbol: pieces(name), value: worked(q) };
     StepView {
         title: w.render(&s.title),
         formula: pieces(&s.formula),

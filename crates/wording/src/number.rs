@@ -15,6 +15,14 @@ pub(crate) fn quantity(quantity: Quantity, largest: f64, units: UnitSystem, lang
     shown.digits().map(|digits| with_unit(&localise(&digits, language), shown))
 }
 
+/// A quantity of a working, with the digits that repeating it by hand takes; trailing zeros are dropped.
+pub(crate) fn worked(quantity: Quantity, units: UnitSystem, language: Language) -> Option<String> {
+    let shown = quantity.display_worked(units);
+    let digits = shown.digits()?;
+    let plain = if digits.contains('.') { digits.trim_end_matches('0').trim_end_matches('.') } else { &digits };
+    Some(with_unit(&localise(plain, language), shown))
+}
+
 /// The largest of the finite values of `dimension`, in SI and without its sign; 0 where there is none.
 pub(crate) fn largest(quantities: impl IntoIterator<Item = Quantity>, dimension: Dimension) -> f64 {
     let sizes = quantities.into_iter().filter(|q| q.dimension == dimension).map(|q| q.si.abs());

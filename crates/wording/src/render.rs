@@ -47,6 +47,11 @@ impl Wording {
         self.beside(quantity, quantity.si)
     }
 
+    /// A quantity in the steps of a working: five significant digits, so that the next step can be repeated by hand.
+    pub fn worked(self, quantity: impl Into<Quantity>) -> String {
+        number::worked(quantity.into(), self.units, self.language).unwrap_or_else(|| self.text(ui::NOT_KNOWN))
+    }
+
     /// Quantities that stand side by side, each as [`Wording::quantity`] but all of a dimension in one unit:
     /// `0.03 ft` beside `4.32 ft` and not `0.3 in`. The values of one message are rendered so too.
     pub fn alike(self, quantities: &[Quantity]) -> Vec<String> {

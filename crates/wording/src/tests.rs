@@ -377,3 +377,22 @@ proptest! {
         }
     }
 }
+
+/// A working's figures can be put back into its formula: q = ½ρv² = 0.0625 kPa times 1.8 times 6.4 m² is 0.72 kN.
+#[test]
+fn figures_of_a_working_keep_five_digits() {
+    use quantity::Dimension as D;
+    let w = words(ENGLISH);
+    let text = |si: f64, d: D| plain(&w.worked(Quantity::new(si, d)));
+    assert_eq!(text(62.5, D::Pressure), "0.0625 kPa");
+    assert_eq!(text(720.0, D::Force), "0.72 kN");
+    assert_eq!(text(10_839.6, D::Mass), "10,840 kg");
+    assert_eq!(text(0.5108, D::Angle), "29.267°");
+    assert_eq!(text(-0.004_166_6, D::Number), "−0.0041666");
+    assert_eq!(text(3.0, D::Length), "3 m");
+    assert_eq!(text(0.0, D::Moment), "0 kN·m");
+    assert_eq!(text(0.3048 * 2.5, D::Length), "0.762 m");
+    let us = words(AMERICAN);
+    assert_eq!(plain(&us.worked(Quantity::new(0.3048 * 2.5, D::Length))), "2.5 ft", "no inches within a working");
+    assert_eq!(plain(&w.worked(Quantity::new(f64::NAN, D::Length))), w.text(ui::NOT_KNOWN));
+}
