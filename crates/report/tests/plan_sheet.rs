@@ -66,7 +66,7 @@ fn the_working_shows_formula_values_result_and_source() {
     let text = text(&print(&plan, english(), PaperSize::A4));
     has(&text, "R = 1 − W / Q");
     has(&text, "W = 2,035 kg");
-    has(&text, "R = 7.8 %");
+    has(&text, "R = 7.8351 %");
     has(&text, "mechanics");
 }
 
