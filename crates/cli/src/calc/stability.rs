@@ -137,15 +137,18 @@ fn in_range(root: &jobfile::Reader<'_>, machine: &Machine, angle: f64, extension
 fn print(r: &StabilityResult, said: Said) {
     let w = said.wording();
     let say = |m: &Message| terminal::paragraph(&w.render(m), "", "  ");
-    let length = |si: f64| Quantity::new(si, Dimension::Length);
-    say(&text::STABILITY_AT.with("reach", length(r.reach_m)).with("height", length(r.lift_height_m)));
+    // Figures with the digits that comparing them by hand takes.
+    let figure = |si: f64, dimension| w.worked(Quantity::new(si, dimension));
+    say(&text::STABILITY_AT
+        .with("reach", figure(r.reach_m, Dimension::Length))
+        .with("height", figure(r.lift_height_m, Dimension::Length)));
     match r.level_tipping_load_kg {
-        Some(kg) => say(&text::STABILITY_TIPPING_LOAD.with("mass", Quantity::new(kg, Dimension::Mass))),
+        Some(kg) => say(&text::STABILITY_TIPPING_LOAD.with("mass", figure(kg, Dimension::Mass))),
         None => say(&text::STABILITY_NO_TIPPING_LOAD.message()),
     }
     match (r.tilt_at_onset_deg, r.tips_over) {
         (Some(tilt), Some(over)) if tilt > 0.0 => {
-            let tilt = Quantity::new(tilt.to_radians(), Dimension::Angle);
+            let tilt = figure(tilt.to_radians(), Dimension::Angle);
             say(&text::STABILITY_ONSET.with("tilt", tilt).with("side", side(over)));
         }
         (Some(_), Some(over)) => say(&text::STABILITY_TIPPED.with("side", side(over))),
