@@ -4,9 +4,9 @@ use geometry::DVec2;
 use quantity::{Angle, Length, Mass};
 use serde::{Deserialize, Serialize};
 
-/// A load chart: for one attachment, support state and rated load centre.
+/// What a load chart says: for one attachment, support state and rated load centre.
 #[derive(Debug, Clone)]
-pub struct Chart {
+pub struct ChartParts {
     /// Id of the attachment it belongs to.
     pub attachment: String,
     /// Support state it belongs to.
@@ -25,7 +25,20 @@ pub struct Chart {
     pub not_permitted: Vec<Vec<DVec2>>,
     /// Where it comes from, in words of the file ("plate in the cab").
     pub certainty: evidence::Certainty,
+}
+
+/// A load chart, prepared for reading. Its parts are read through it and do not change any more.
+#[derive(Debug, Clone)]
+pub struct Chart {
+    parts: ChartParts,
     index: Index,
+}
+
+impl std::ops::Deref for Chart {
+    type Target = ChartParts;
+    fn deref(&self) -> &ChartParts {
+        &self.parts
+    }
 }
 
 /// What a chart's reach and height are measured between.
@@ -116,29 +129,6 @@ pub enum Reading {
     Outside,
 }
 
-/// What a [`Chart`] is made of.
-#[derive(Debug, Clone)]
-pub struct ChartParts {
-    /// See [`Chart::attachment`].
-    pub attachment: String,
-    /// See [`Chart::support`].
-    pub support: crate::SupportState,
-    /// See [`Chart::load_centre`].
-    pub load_centre: Length,
-    /// See [`Chart::load_centre_height`].
-    pub load_centre_height: Option<Length>,
-    /// See [`Chart::datum`].
-    pub datum: Datum,
-    /// See [`Chart::level`].
-    pub level: LevelTolerance,
-    /// See [`Chart::zones`].
-    pub zones: Vec<Zone>,
-    /// See [`Chart::not_permitted`].
-    pub not_permitted: Vec<Vec<DVec2>>,
-    /// See [`Chart::certainty`].
-    pub certainty: evidence::Certainty,
-}
-
 /// What speeds up reading: bounds of each zone, and the border of all zones together.
 #[derive(Debug, Clone, Default)]
 struct Index {
@@ -157,29 +147,7 @@ impl Chart {
     pub fn new(parts: ChartParts) -> Self {
         let boxes = parts.zones.iter().map(|z| bounds(&z.outline)).collect();
         let border = crate::chart_faults::border(&parts.zones);
-        let ChartParts {
-            attachment,
-            support,
-            load_centre,
-            load_centre_height,
-            datum,
-            level,
-            zones,
-            not_permitted,
-            certainty,
-        } = parts;
-        Self {
-            attachment,
-            support,
-            load_centre,
-            load_centre_height,
-            datum,
-            level,
-            zones,
-            not_permitted,
-            certainty,
-            index: Index { boxes, border },
-        }
+        Self { parts, index: Index { boxes, border } }
     }
 
     /// x of the datum that reach is measured from, machine frame, m.
