@@ -136,9 +136,6 @@ struct Index {
     border: Vec<(DVec2, DVec2)>,
 }
 
-/// How far the near border of a chart may be off by drawing, m (ours).
-const DRAWING: f64 = 0.25;
-
 /// Points nearer than this to a border count as on it, m.
 const ON_EDGE: f64 = 1e-9;
 
@@ -203,17 +200,14 @@ impl Chart {
     }
 
     /// Lowest capacity of the zones that the box of `point` touches, where its far side lies on the
-    /// chart. For positions passed on the way, such as a retracted boom: how much *nearer* than the
-    /// chart's own border they may lie is no question, since the boom gets no nearer. The near border
-    /// of a chart is drawn, not measured: a far side short of it by no more than 0.25 m is taken
-    /// that much farther out.
+    /// chart. For positions passed on the way with the boom retracted: how much *nearer* than the
+    /// chart's own border they lie is no question, since the boom gets no nearer; they are read at
+    /// the near border at their height.
     pub fn read_on_the_way(&self, point: &ChartPoint) -> Reading {
-        let covered = |x: f64| {
-            [point.low.y, point.high.y]
-                .iter()
-                .all(|y| self.zones.iter().any(|z| contains(&z.outline, DVec2::new(x, *y))))
-        };
-        let far = if covered(point.high.x) { point.high.x } else { point.high.x + DRAWING };
+        let heights = [point.low.y, point.high.y];
+        let covered =
+            |x: f64| heights.iter().all(|y| self.zones.iter().any(|z| contains(&z.outline, DVec2::new(x, *y))));
+        let far = heights.iter().map(|y| self.near_border(*y) + ON_EDGE).fold(point.high.x, f64::max);
         let (low, high) = (point.low, DVec2::new(far, point.high.y));
         let finite = low.is_finite() && high.is_finite();
         if !finite || !covered(far) {
@@ -225,6 +219,19 @@ impl Chart {
         let touched = self.zones.iter().enumerate().filter(|(_, z)| polygon_meets_box(&z.outline, low, high));
         let lowest = touched.min_by(|(_, a), (_, b)| a.capacity.value.total_cmp(&b.capacity.value));
         lowest.map_or(Reading::Outside, |(zone, z)| Reading::Within { capacity_kg: z.capacity.value, zone })
+    }
+
+    /// Smallest reach at which any zone has the height `y`, m; infinite where none has.
+    fn near_border(&self, y: f64) -> f64 {
+        let crossings = self.zones.iter().flat_map(|z| edges(&z.outline)).filter_map(|(a, b)| {
+            let (low, high) = if a.y <= b.y { (a, b) } else { (b, a) };
+            if y < low.y || y > high.y {
+                return None;
+            }
+            let t = if high.y > low.y { (y - low.y) / (high.y - low.y) } else { 0.0 };
+            Some(low.x + t * (high.x - low.x))
+        });
+        crossings.fold(f64::INFINITY, f64::min)
     }
 
     /// The greatest capacity on the chart, kg.

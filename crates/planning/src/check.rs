@@ -59,7 +59,11 @@ pub fn check_lift<'a>(job: &'a Job, lift: &'a Lift) -> Option<LiftCheck<'a>> {
     if job.lines_complete.is_none() {
         statuses.push(Status::CannotTell);
     }
-    let placed = placed.into_iter().max().unwrap_or(Status::CannotTell);
+    // Lines and ground count where they refuse; what they cannot tell, no other place tells either.
+    let refusing =
+        lines.iter().zip(&job.lines).map(|(o, l)| o.status(&ctx, l)).chain([ground::status(&ctx, statics.as_ref())]);
+    let refusing = refusing.filter(|s| *s >= Status::NoGo);
+    let placed = placed.into_iter().chain(refusing).max().unwrap_or(Status::CannotTell);
     Some(LiftCheck { ctx, posed, statics, lines, statuses, placed })
 }
 
@@ -69,7 +73,8 @@ impl LiftCheck<'_> {
         self.statuses.iter().max().map_or(Verdict::NoGo, |s| (*s).into())
     }
 
-    /// Worst status of the checks that place and weight can change: chart, level, tipping, approach.
+    /// Worst status of the checks that place and weight can change: chart, level, tipping, approach,
+    /// and lines and ground where they refuse.
     pub(crate) fn placed(&self) -> Status {
         self.placed
     }

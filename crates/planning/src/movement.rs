@@ -1,6 +1,6 @@
 //! The movement of the boom, leg by leg, as the operator's steps tell it.
 //!
-//! Setting down: raise retracted, extend, lower to set down, pull the forks straight out, retract,
+//! Setting down: raise retracted, extend, lower straight down, pull the forks straight out, retract,
 //! lower to carry. Picking up: the same the other way round. A hook is unhooked instead of pulled out.
 
 use crate::Task;
@@ -29,7 +29,13 @@ pub(crate) enum Leg {
     /// Angle and extension run evenly.
     Even(BoomPosition, BoomPosition),
     /// The tool point runs straight, (x, z) in the machine's middle plane; forks keep their tilt.
-    Straight { from: DVec2, to: DVec2, tilt: f64 },
+    Straight {
+        from: DVec2,
+        to: DVec2,
+        tilt: f64,
+        /// How much farther the boom's end, off the head pin, may move than the tool point.
+        end_turns: f64,
+    },
 }
 
 impl Leg {
@@ -41,7 +47,7 @@ impl Leg {
                 extension: a.extension + (b.extension - a.extension) * t,
                 fork_tilt: a.fork_tilt,
             }),
-            Self::Straight { from, to, tilt } => {
+            Self::Straight { from, to, tilt, .. } => {
                 kinematics::position_for(&ctx.machine.boom, attachment, from.lerp(to, t), tilt).ok()
             }
         }
@@ -49,14 +55,14 @@ impl Leg {
 
     /// Farthest that any point within `radius` of the boom's foot moves between `t0` and `t1`, m.
     /// On a straight leg head, carriage and load move with the tool point, and the boom between
-    /// foot and head by less; its end, which hangs over the head pin, turns a little besides: a
-    /// fifth covers an end up to a fifth of the boom's length off the line.
+    /// foot and head by less; its end, `head_below` off the head pin, turns besides by no more than
+    /// the head moves over the boom's length.
     pub(crate) fn travel(&self, t0: f64, t1: f64, radius: f64) -> f64 {
         let share = (t1 - t0).abs();
         share
             * match *self {
                 Self::Even(a, b) => (a.angle - b.angle).abs() * radius + (a.extension - b.extension).abs(),
-                Self::Straight { from, to, .. } => 1.2 * from.distance(to),
+                Self::Straight { from, to, end_turns, .. } => end_turns * from.distance(to),
             }
     }
 }
@@ -72,17 +78,19 @@ pub(crate) fn movement(
     let under = blade_under_load(ctx, attachment);
     let (free, room) = pulled_out(ctx, attachment, down, under);
     let plane = |p: DVec3| DVec2::new(p.x, p.z);
-    let pull = Leg::Straight {
-        from: plane(tool_point(ctx, attachment, down)),
-        to: plane(tool_point(ctx, attachment, free)),
+    let end_turns = 1.0 + ctx.machine.boom.head_below.abs() / ctx.machine.boom.head_along.max(0.1);
+    let straight = |from: BoomPosition, to: BoomPosition| Leg::Straight {
+        from: plane(tool_point(ctx, attachment, from)),
+        to: plane(tool_point(ctx, attachment, to)),
         tilt: down.fork_tilt,
+        end_turns,
     };
     let raised = retracted(above.angle);
     let mut legs = vec![
         Leg::Even(carry, raised),
         Leg::Even(raised, above),
-        Leg::Even(above, down),
-        pull,
+        straight(above, down),
+        straight(down, free),
         Leg::Even(free, retracted(free.angle)),
         Leg::Even(retracted(free.angle), carry),
     ];

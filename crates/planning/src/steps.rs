@@ -11,7 +11,7 @@ use quantity::{Quantity, Si};
 /// Drive in, level read, trial lift, raise, extend, set down, withdraw. Empty if the boom does not
 /// get there: nobody is told how to do a lift that cannot be done.
 pub(crate) fn steps(ctx: &Context<'_>, posed: &Posed) -> Vec<Message> {
-    let (Ok([above, _]), Some(movement)) = (posed.reach, &posed.movement) else { return Vec::new() };
+    let (Ok([above, down]), Some(movement)) = (posed.reach, &posed.movement) else { return Vec::new() };
     let heading = geometry::heading_to_degrees(ctx.lift.stand.heading).to_radians();
     let mut out = vec![text::STEP_DRIVE_IN.with("heading", Quantity::new(heading, quantity::Dimension::Angle))];
     if on_stabilizers(ctx.lift) {
@@ -32,7 +32,12 @@ pub(crate) fn steps(ctx: &Context<'_>, posed: &Posed) -> Vec<Message> {
             out.push(text::STEP_TRIAL_LIFT.message());
             out.push(text::STEP_RAISE.with("angle", angle(above.angle)));
             out.push(text::STEP_EXTEND.with("extension", metres(above.extension)));
-            out.push(text::STEP_SET_DOWN.with("height", clear));
+            out.push(
+                text::STEP_SET_DOWN
+                    .with("height", clear)
+                    .with("angle", angle(down.angle))
+                    .with("extension", metres(down.extension)),
+            );
             out.push(if ctx.hung() { text::STEP_UNHOOK } else { text::STEP_WITHDRAW }.message());
         }
         Task::PickUp => {

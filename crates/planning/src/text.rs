@@ -390,8 +390,8 @@ evidence::messages! {
     STEP_HOOK_ON = "step-hook-on" [];
     /// Step: lift clear by `height`, retract until the load is off the deck or stack, lower to carry before driving; if it does not clear, set it down again where it was.
     STEP_TAKE_AWAY = "step-take-away" [height];
-    /// Step: lower to set down.
-    STEP_SET_DOWN = "step-set-down" [height];
+    /// Step: lower the load straight down by about `height`: boom down and in together, to `angle` and `extension`; set it down.
+    STEP_SET_DOWN = "step-set-down" [height, angle, extension];
     /// Step: withdraw straight, then retract, lower, only then back away.
     STEP_WITHDRAW = "step-withdraw" [];
     /// Step: unhook only when the slings are slack and the load stands by itself; then retract, lower, only then drive.

@@ -107,8 +107,9 @@ fn on_the_way_only_the_far_side_counts() {
         c.read_on_the_way(&ChartPoint { at: low, low, high })
     };
     assert!(matches!(read(-0.5, 0.3, 1.0), Reading::Within { capacity_kg, .. } if capacity_kg == 4000.0));
-    assert!(matches!(read(-0.5, -0.1, 1.0), Reading::Within { .. }), "short of the drawn border by 0.1 m");
-    assert_eq!(read(-0.9, -0.4, 1.0), Reading::Outside);
+    assert!(matches!(read(-0.9, -0.4, 1.0), Reading::Within { capacity_kg, .. } if capacity_kg == 4000.0));
+    assert!(matches!(read(-0.9, -0.4, 3.0), Reading::Within { capacity_kg, .. } if capacity_kg == 2000.0));
+    assert_eq!(read(-0.9, -0.4, 5.0), Reading::Outside, "no zone at that height");
     assert_eq!(read(3.0, 6.5, 1.0), Reading::Outside, "beyond the chart");
     assert!(matches!(read(1.5, 2.5, 1.0), Reading::Within { capacity_kg, .. } if capacity_kg == 3000.0));
 }

@@ -50,11 +50,18 @@ pub(crate) fn approach(ctx: &Context<'_>, posed: &Posed) -> Approach {
         Some(_) => ctx.landing.size,
         None => DVec2::splat(ctx.landing.size.min_element()),
     };
+    // A hung load hangs with its centre of gravity under the hook, not with its middle.
+    let most = |r: evidence::Ranged| r.low.abs().max(r.high.abs());
+    let (aside, ahead) = match ctx.load.hanging {
+        Some(_) => (most(ctx.load.centre_left), most(ctx.load.centre_ahead)),
+        None => (0.0, 0.0),
+    };
+    let load = load + DVec2::new(2.0 * ahead, 0.0);
     let picks_up = ctx.lift.task == Task::PickUp;
     let too_small = (!picks_up && (load.x > landing.x + FIT || load.y > landing.y + FIT)).then_some((load, landing));
     let stuck = posed.movement.as_ref().map(|m| m.withdrawal).filter(|(room, length)| *room + 0.01 < *length);
     Approach {
-        miss: posed.target.y.abs() + ctx.job.policy.stand_error,
+        miss: posed.target.y.abs() + ctx.job.policy.stand_error + aside,
         allowed: if picks_up { PICK_UP_MISS } else { (landing.y - load.y) / 2.0 },
         too_small,
         stuck,

@@ -6,7 +6,6 @@ use crate::posed::{NotPosed, Posed, tool_point};
 use crate::{remedies, text};
 use evidence::{Finding, Silent, Source, Status, Step, Trace, Working};
 use geometry::{DVec2, DVec3};
-use machine::kinematics::OutOfReach;
 use machine::{Attachment, Chart, ChartPoint, Reading};
 use quantity::{Quantity, Si};
 
@@ -215,8 +214,8 @@ pub(crate) fn finding(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Fi
         }
     };
     let input = Source::Input { place: format!("{} chart", ctx.machine.id), certainty: chart.certainty };
-    if let Err(out) = posed.reach {
-        return out_of_reach(ctx, posed, chart, out).source(input);
+    if posed.reach.is_err() {
+        return out_of_reach(ctx, posed, chart).source(input);
     }
     let (Some((place, worst)), Some(attachment)) = (worst_place(ctx, posed, chart), ctx.attachment) else {
         let why = text::CHART_NOT_READ.with("why", text::WHY_NO_ATTACHMENT);
@@ -280,17 +279,9 @@ fn nearer(ctx: &Context<'_>) -> Option<evidence::Message> {
     remedies::nearer(ctx).map(|d| text::DO_NEARER.with("distance", metres(d)))
 }
 
-fn out_of_reach(ctx: &Context<'_>, posed: &Posed, chart: &Chart, out: OutOfReach) -> Finding {
+fn out_of_reach(ctx: &Context<'_>, posed: &Posed, chart: &Chart) -> Finding {
     let at = posed.target.x - chart.datum_x(ctx.machine) + chart.measured_ahead();
     let message = text::CHART_OUT_OF_REACH.with("reach", metres(at)).with("height", metres(posed.target.z));
-    let beyond = match out {
-        OutOfReach::Extension(e) => e - ctx.machine.boom.extension_max.si(),
-        OutOfReach::Angle(_) => 0.0,
-    };
     let finding = Finding::new("chart", Status::NoGo, message);
-    if beyond > 0.0 {
-        finding.remedy(text::DO_NEARER.with("distance", metres(beyond)))
-    } else {
-        finding.remedy(text::DO_OTHER_MACHINE)
-    }
+    finding.remedy(nearer(ctx).unwrap_or_else(|| text::DO_OTHER_MACHINE.message()))
 }

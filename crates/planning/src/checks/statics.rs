@@ -54,10 +54,12 @@ pub(crate) fn support(ctx: &Context<'_>) -> Support {
 
 fn required(ctx: &Context<'_>, over: TipsOver) -> f64 {
     let p = &ctx.job.policy;
-    libm::atan(match over {
+    let slope = match over {
         TipsOver::Front | TipsOver::Rear => p.tilt_fore_aft,
         TipsOver::Left | TipsOver::Right => p.tilt_sideways,
-    })
+    };
+    // A policy that asks for nothing, or for what is not a number, is no policy: nothing passes it.
+    if slope > 0.0 { libm::atan(slope) } else { core::f64::consts::FRAC_PI_2 }
 }
 
 /// Place of the load's weight for a tool point: offsets along the forks, left and up; a hung load
@@ -75,6 +77,8 @@ fn load_at(ctx: &Context<'_>, tool: DVec3, boom: BoomPosition, ahead: f64, left:
 struct Tried {
     boom: BoomPosition,
     ahead: f64,
+    /// False where the boom is only ever without load: forks pulled out, or not yet in.
+    loaded: bool,
 }
 
 /// Every position tried: clear above the landing and set down, each nearer by the stand error with
@@ -87,14 +91,14 @@ fn tried(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment) -> Option<Ve
     let (low, high) =
         if ctx.load.hanging.is_some() { (0.0, 0.0) } else { (ctx.load.centre_ahead.low, ctx.load.centre_ahead.high) };
     let (flex, error) = (ctx.machine.boom.flex, ctx.job.policy.stand_error);
-    let mut all = Vec::with_capacity(12);
+    let mut all = Vec::with_capacity(14);
     for boom in poses {
         let tool = tool_point(ctx, attachment, boom);
         for (moved, ahead) in [(-error, low), (error + flex, high)] {
             let to = DVec2::new(tool.x + moved, tool.z);
             all.push(match kinematics::position_for(&ctx.machine.boom, attachment, to, boom.fork_tilt) {
-                Ok(boom) => Tried { boom, ahead },
-                Err(_) => Tried { boom, ahead: ahead + moved },
+                Ok(boom) => Tried { boom, ahead, loaded: true },
+                Err(_) => Tried { boom, ahead: ahead + moved, loaded: true },
             });
         }
     }
@@ -102,7 +106,11 @@ fn tried(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment) -> Option<Ve
     let steepest = all.iter().map(|t| t.boom.angle).fold(f64::NEG_INFINITY, f64::max);
     let raised = BoomPosition { angle: steepest, extension: 0.0, fork_tilt: posed.carry.fork_tilt };
     for boom in movement.on_the_way.iter().chain([&raised]) {
-        all.extend([low, high + flex].map(|ahead| Tried { boom: *boom, ahead }));
+        all.extend([low, high + flex].map(|ahead| Tried { boom: *boom, ahead, loaded: true }));
+    }
+    let free = movement.free;
+    for boom in [free, BoomPosition { extension: 0.0, ..free }] {
+        all.push(Tried { boom, ahead: 0.0, loaded: false });
     }
     Some(all)
 }
@@ -121,7 +129,7 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
     let gust = ctx.lift.wind.map(|w| w.gust.si());
     let mut search = Search::new(ctx, lines, gust);
     let mut wind_moment = 0.0_f64;
-    for Tried { boom, ahead } in tried(ctx, posed, attachment)? {
+    for Tried { boom, ahead, loaded } in tried(ctx, posed, attachment)? {
         let bare = Masses::of(ctx.machine, attachment, boom);
         let tool = tool_point(ctx, attachment, boom);
         let (with_load, without) = (wind(ctx, gust, boom, true), wind(ctx, gust, boom, false));
@@ -135,6 +143,9 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
         // The load is also taken away: set down, boom still up.
         for gravity in attitudes {
             search.take(corner(bare, gravity, false));
+        }
+        if !loaded {
+            continue;
         }
         for left in [load.centre_left.low, load.centre_left.high] {
             let at = load_at(ctx, tool, boom, ahead, left);
