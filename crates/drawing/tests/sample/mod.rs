@@ -77,7 +77,7 @@ pub(crate) fn bricks() -> LiftPlan {
             text::STEP_TRIAL_LIFT.message(),
             text::STEP_RAISE.with("angle", deg(38.0)),
             text::STEP_EXTEND.with("extension", m(4.2)),
-            text::STEP_SET_DOWN.with("height", m(height)),
+            text::STEP_SET_DOWN.with("height", m(0.45)).with("angle", deg(36.5)).with("extension", m(4.1)),
             text::STEP_WITHDRAW.message(),
             text::STEP_STOP_WHEN.with("gust", q(10.0, Dimension::Speed)),
         ],
