@@ -131,6 +131,9 @@ fn job(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Job> {
         },
     );
     let acceptances = accept_section::acceptances(root);
+    if let (Some(lines), Some(lifts)) = (&lines, &lifts) {
+        line_section::near(root, lines, lifts);
+    }
     root.done();
     Some(Job {
         name: name?,

@@ -18,5 +18,8 @@ pub(crate) const CHART: f64 = 100.0;
 pub(crate) const SITE: f64 = 1e8;
 /// Height above or below a country's datum, m.
 pub(crate) const HEIGHT: f64 = 10_000.0;
+/// From a line to the nearest stand: a line that far off is no matter of the job, or in other
+/// coordinates, m.
+pub(crate) const STAND_TO_LINE: f64 = 2000.0;
 /// From a stand to its landing: more is a mix-up of two systems of coordinates, m.
 pub(crate) const STAND_TO_LANDING: f64 = 200.0;

@@ -1,16 +1,35 @@
 //! `[[line]]`: overhead lines.
 
 use crate::job_file::all;
-use crate::limits::{HEIGHT, SITE};
+use crate::limits::{HEIGHT, SITE, STAND_TO_LINE};
 use crate::node::Value;
 use crate::quantity_value::Bound::{UpTo, ZeroTo};
 use crate::table::{Faulty, Reader};
 use crate::text;
+use geometry::{DVec3, Segment, distance_point_segment};
+use planning::Lift;
 use quantity::{Dimension as D, Voltage, kilovolts, metres};
 use site::{DeadConfirmation, PowerLine, Span};
 
 pub(crate) fn lines(root: &Reader<'_>) -> Option<Vec<PowerLine>> {
     all(root.tables("line").iter().map(line).collect())
+}
+
+/// Lines far from every stand would pass as "far" in other coordinates: they are refused.
+pub(crate) fn near(root: &Reader<'_>, lines: &[PowerLine], lifts: &[Lift]) {
+    let flat = |p: DVec3| DVec3::new(p.x, p.y, 0.0);
+    for line in lines {
+        let spans = line.spans.iter().map(|s| Segment { a: flat(s.from), b: flat(s.to) });
+        let course = line.course.windows(2).map(|w| Segment { a: w[0].extend(0.0), b: w[1].extend(0.0) });
+        let distance = spans
+            .chain(course)
+            .flat_map(|s| lifts.iter().map(move |l| distance_point_segment(l.stand.at.extend(0.0), &s)))
+            .fold(f64::INFINITY, f64::min);
+        if distance.is_finite() && distance > STAND_TO_LINE {
+            let message = text::LINE_FAR.with("line", &line.name).with("distance", metres(distance));
+            root.fault("line", message, Some(text::HINT_ONE_SYSTEM.message()));
+        }
+    }
 }
 
 fn line(t: &Reader<'_>) -> Option<PowerLine> {

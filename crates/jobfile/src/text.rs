@@ -238,6 +238,8 @@ evidence::messages! {
     /// The stand at (`east`, `north`) lies `distance` from the lift's landing `landing` at (`landing_east`,
     /// `landing_north`), further than any machine reaches.
     LANDING_FAR = "jobfile-landing-far" [east, north, distance, landing, landing_east, landing_north];
+    /// The line `line` lies `distance` from every stand: no matter of this job, or in other coordinates.
+    LINE_FAR = "jobfile-line-far" [line, distance];
     /// Hint: stands, landings, lines and ground must be in one system of coordinates.
     HINT_ONE_SYSTEM = "jobfile-hint-one-system" [];
     /// Hint: write `first` or `second`, whichever is meant.

@@ -770,6 +770,7 @@ jobfile-axis-up = above its underside
 jobfile-no-uncertainty = a mass that is “{ $certainty }” has no usual uncertainty; it must be stated
 jobfile-ticket-incomplete = a load from a ticket needs { $key }: the number of the ticket, and what the ticket leaves out
 jobfile-landing-far = the stand at { $east } east, { $north } north lies { $distance } from its landing { $landing } at { $landing_east } east, { $landing_north } north
+jobfile-line-far = the line { $line } lies { $distance } from every stand: it is no matter of this job, or its coordinates are of another system
 jobfile-hint-one-system = Give stands, landings, lines and ground in one system of coordinates.
 jobfile-hint-either = Write "{ $first }" or "{ $second }", whichever is meant.
 jobfile-stop-gust-zero = with a stop gust of zero, work never starts

@@ -779,6 +779,7 @@ jobfile-axis-up = sobre su cara inferior
 jobfile-no-uncertainty = una masa «{ $certainty }» no tiene incertidumbre habitual; hay que indicarla
 jobfile-ticket-incomplete = una carga con nota de entrega necesita { $key }: el número de la nota y lo que la nota no incluye
 jobfile-landing-far = el emplazamiento en { $east } este, { $north } norte está a { $distance } de su lugar de descarga { $landing } en { $landing_east } este, { $landing_north } norte
+jobfile-line-far = la línea { $line } está a { $distance } de todos los emplazamientos: no atañe a este trabajo, o sus coordenadas son de otro sistema
 jobfile-hint-one-system = Dé emplazamientos, lugares de descarga, líneas y terreno en un mismo sistema de coordenadas.
 jobfile-hint-either = Escriba "{ $first }" o "{ $second }", según lo que se quiera decir.
 jobfile-stop-gust-zero = con una ráfaga de parada de cero, el trabajo no empieza nunca

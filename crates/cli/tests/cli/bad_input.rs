@@ -93,3 +93,17 @@ fn no_job_there_says_how_to_make_one() {
     assert_eq!(said.code, 1);
     assert!(said.err.contains("counterpoise new"), "{}", said.err);
 }
+
+/// A line in other coordinates than the stands must not pass as "far".
+#[test]
+fn a_line_in_other_coordinates_is_refused() {
+    let scratch = Scratch::with_demo("farline");
+    let path = scratch.0.join("job/job.toml");
+    let text = std::fs::read_to_string(&path).unwrap();
+    let moved = text.replace("\"2.5 m\", \"10", "\"5543702.5 m\", \"10");
+    assert_ne!(moved, text);
+    std::fs::write(&path, moved).unwrap();
+    let said = run_in(&scratch.0, &["plan", "job"], None);
+    assert_eq!(said.code, 1, "{}", said.out);
+    assert!(said.err.contains("jobfile::line-far") && said.err.contains("Line along the road"), "{}", said.err);
+}
