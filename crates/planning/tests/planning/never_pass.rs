@@ -27,7 +27,7 @@ fn clean() -> Job {
 
 type Spoil = (&'static str, fn(&mut Job));
 
-const SPOILS: [Spoil; 33] = [
+const SPOILS: [Spoil; 36] = [
     ("not inspected", |j| j.machines[0].inspected_by = None),
     ("tagged out", |j| j.machines[0].tagged_out = Some("hose".into())),
     ("people raised", |j| j.lifts[0].raises_people = true),
@@ -80,6 +80,21 @@ const SPOILS: [Spoil; 33] = [
     ("people", |j| without(j, Matter::People)),
     ("route", |j| without(j, Matter::Route)),
     ("landing not rated", |j| j.landings[0].rating = None),
+    ("landing shorter than the load", |j| j.landings[0].size.x = 0.3),
+    ("landing narrower than the load", |j| j.landings[0].size.y = 0.9),
+    ("the chart that is read holds only on level ground", |j| {
+        let charts = &mut j.machines[0].machine.charts;
+        let strict = |c: &machine::Chart, centre: f64, tolerance: f64| {
+            let mut parts = (**c).clone();
+            parts.load_centre = quantity::metres(centre);
+            parts.level.sideways = quantity::degrees(tolerance);
+            machine::Chart::new(parts)
+        };
+        // A generous chart for a nearer load centre stands first; the load needs the second.
+        let second = strict(&charts[0], 0.61, 0.01);
+        charts[0] = strict(&charts[0], 0.50, 5.0);
+        charts.push(second);
+    }),
     ("no ground", |j| j.ground.surfaces.clear()),
     ("mass not a number", |j| j.loads[0].mass_kg = evidence::Ranged::exact(f64::NAN)),
 ];
