@@ -233,11 +233,6 @@ impl Chart {
         });
         crossings.fold(f64::INFINITY, f64::min)
     }
-
-    /// The greatest capacity on the chart, kg.
-    pub fn greatest_kg(&self) -> f64 {
-        self.zones.iter().map(|z| z.capacity.value).fold(0.0, f64::max)
-    }
 }
 
 impl ChartPoint {

@@ -207,10 +207,6 @@ impl Machine {
     pub fn attachment(&self, id: &str) -> Option<&Attachment> {
         self.attachments.iter().find(|a| a.id == id)
     }
-    /// The charts for an attachment and support state.
-    pub fn charts_for<'a>(&'a self, attachment: &'a str, support: SupportState) -> impl Iterator<Item = &'a Chart> {
-        self.charts.iter().filter(move |c| c.attachment == attachment && c.support == support)
-    }
     /// The chart for a load whose centre lies `centre` ahead of the fork face, m: of several rated load
     /// centres the smallest that covers it, else the largest.
     pub fn chart_for(&self, attachment: &str, support: SupportState, centre: f64) -> Option<&Chart> {

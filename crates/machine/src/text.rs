@@ -23,8 +23,4 @@ evidence::messages! {
     STEP_BLADE_WEAR = "working-blade-wear" [];
     /// Working: load on one sling leg.
     STEP_SLING = "working-sling" [];
-    /// Working: sum of masses.
-    STEP_MASS_SUM = "working-mass-sum" [];
-    /// Working: combined centre.
-    STEP_CENTRE = "working-centre" [axis];
 }

@@ -2,6 +2,7 @@
 
 use crate::{Acceptance, Job, JobMachine, Lift, Matter};
 use machine::{Attachment, Load, Machine};
+use quantity::Si;
 use site::Landing;
 
 /// A lift with everything it refers to.
@@ -35,6 +36,11 @@ impl<'a> Context<'a> {
     /// What a named person accepted: the lift's own statement before the job's.
     pub(crate) fn accepted(&self, matter: Matter) -> Option<&'a Acceptance> {
         self.lift.acceptances.iter().chain(&self.job.acceptances).find(|a| a.matter == matter)
+    }
+
+    /// Height above the landing's surface at which the load is carried in or out, m.
+    pub(crate) fn clear(&self) -> f64 {
+        self.lift.clear.si() + self.landing.upstand
     }
 
     /// True if the load hangs, whatever the attachment is called.

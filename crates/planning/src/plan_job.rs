@@ -5,7 +5,6 @@ use crate::checks::{chart, ground};
 use crate::plan::PLAN_SCHEMA;
 use crate::{InputLine, Job, LiftPlan, LoadSummary, Plan, PlanHead, StandSummary, scene, steps, text};
 use evidence::{Certainty, Finding, Message, Status, Verdict};
-use quantity::Si;
 use sha2::{Digest, Sha256};
 
 /// Plans a job: every lift at its stated stand. Same job, same engine version, same plan.
@@ -205,14 +204,4 @@ fn unresolved(job: &Job, lift: &crate::Lift, stand: StandSummary) -> LiftPlan {
         elevation: None,
         chart: None,
     }
-}
-
-/// True where the lift asks for stabilizers.
-pub(crate) fn on_stabilizers(lift: &crate::Lift) -> bool {
-    lift.support == machine::SupportState::Stabilizers
-}
-
-/// Clearance above the landing, m.
-pub(crate) fn clear(lift: &crate::Lift, landing: &site::Landing) -> f64 {
-    lift.clear.si() + landing.upstand
 }

@@ -87,7 +87,7 @@ pub(crate) fn pose(ctx: &Context<'_>) -> Result<Posed, NotPosed> {
     // Forks level by gravity, whatever the machine's own pitch.
     let fork_tilt = -libm::atan(footing.along.nominal);
     let to = |p: DVec3| kinematics::position_for(&ctx.machine.boom, attachment, DVec2::new(p.x, p.z), fork_tilt);
-    let above = to(tool_at(ctx.lift.clear.si() + ctx.landing.upstand));
+    let above = to(tool_at(ctx.clear()));
     let reach = above.and_then(|a| to(target).map(|b| [a, b]));
     let limits = &ctx.machine.limits.carry;
     let carry = BoomPosition { angle: limits.angle.si(), extension: 0.0, fork_tilt };

@@ -2,7 +2,6 @@
 
 use crate::checks::{angle, metres};
 use crate::context::Context;
-use crate::plan_job::{clear, on_stabilizers};
 use crate::posed::Posed;
 use crate::{Task, text};
 use evidence::Message;
@@ -14,7 +13,7 @@ pub(crate) fn steps(ctx: &Context<'_>, posed: &Posed) -> Vec<Message> {
     let (Ok([above, down]), Some(movement)) = (posed.reach, &posed.movement) else { return Vec::new() };
     let heading = geometry::heading_to_degrees(ctx.lift.stand.heading).to_radians();
     let mut out = vec![text::STEP_DRIVE_IN.with("heading", Quantity::new(heading, quantity::Dimension::Angle))];
-    if on_stabilizers(ctx.lift) {
+    if ctx.lift.support == machine::SupportState::Stabilizers {
         out.push(text::STEP_STABILIZERS.message());
     }
     let Some(tolerance) = crate::checks::chart::choose(ctx).map(|c| c.level) else { return Vec::new() };
@@ -23,7 +22,7 @@ pub(crate) fn steps(ctx: &Context<'_>, posed: &Posed) -> Vec<Message> {
             .with("across", angle(tolerance.sideways.si()))
             .with("along", angle(tolerance.fore_aft.si())),
     );
-    let clear = metres(clear(ctx.lift, ctx.landing));
+    let clear = metres(ctx.clear());
     match ctx.lift.task {
         Task::SetDown => {
             if ctx.hung() {

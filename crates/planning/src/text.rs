@@ -296,8 +296,6 @@ evidence::messages! {
 
     /// Strength of the ground not known; force and pressure of the worst wheel.
     GROUND_UNKNOWN = "ground-unknown" [wheel, force, pressure];
-    /// Strength not known and pressure neither.
-    GROUND_UNKNOWN_FORCE = "ground-unknown-force" [wheel, force];
     /// Stated strength is enough.
     GROUND_CARRIES = "ground-carries" [wheel, pressure, strength, by];
     /// Stated strength is not enough.

@@ -540,7 +540,6 @@ do-planning-zone = Hold a meeting on the line, tell its owner, mark the limit on
 ## Ground
 
 ground-unknown = Nobody knows what this ground carries. { $wheel } presses with { $force }: { $pressure }.
-ground-unknown-force = Nobody knows what this ground carries. { $wheel } presses with { $force }, on an area that is not known.
 ground-carries = { $wheel } presses with { $pressure }; the ground carries { $strength }, as stated by { $by }.
 ground-weak = { $wheel } presses with { $pressure }, more than the ground carries: { $strength }, as stated by { $by }.
 ground-no-patch = { $wheel } presses with { $force }, but its area is not known, so the pressure cannot be told.
@@ -648,8 +647,6 @@ working-blade-moment = What the pair carries at this load centre
 working-blade-share = Share of the more loaded blade
 working-blade-wear = Wear of the blade
 working-sling = Load on one sling leg
-working-mass-sum = Sum of the masses
-working-centre = Combined centre, { $axis }
 
 ## Working: tipping and wind (stability)
 

@@ -549,7 +549,6 @@ do-planning-zone = Haga una reunión sobre la línea, avise a su propietario, ma
 ## Terreno
 
 ground-unknown = Nadie sabe cuánto soporta este terreno. { $wheel }: transmite { $force }, { $pressure }.
-ground-unknown-force = Nadie sabe cuánto soporta este terreno. { $wheel }: transmite { $force }, sobre una superficie que no se conoce.
 ground-carries = { $wheel }: transmite { $pressure }; el terreno soporta { $strength }, según declara { $by }.
 ground-weak = { $wheel }: transmite { $pressure }, más de lo que soporta el terreno: { $strength }, según declara { $by }.
 ground-no-patch = { $wheel }: transmite { $force }, pero no se conoce su superficie, así que no se puede saber la presión.
@@ -657,8 +656,6 @@ working-blade-moment = Lo que lleva el par con este centro de carga
 working-blade-share = Parte de la horquilla más cargada
 working-blade-wear = Desgaste de la horquilla
 working-sling = Carga en un ramal de eslinga
-working-mass-sum = Suma de las masas
-working-centre = Centro del conjunto, { $axis }
 
 ## Cálculo: vuelco y viento (stability)
 
