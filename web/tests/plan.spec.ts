@@ -198,6 +198,8 @@ test('what must be at least there is said as needs and has, and no index shows i
   for (const line of job.lifts) {
     const lift = await asked<LiftView>(page, `api/jobs/current/lifts/${encodeURIComponent(line.id)}?lang=en&units=si`);
     await page.goto(`${served.address}#/lifts/${encodeURIComponent(line.id)}`);
+    // The page of the lift before stands until this one has come.
+    await expect(page.getByRole('heading', { level: 1 })).toContainText(lift.name);
     await expect(page.locator('li[data-check]')).toHaveCount(lift.findings.length);
     await page.evaluate(() => document.querySelectorAll('details').forEach((d) => (d.open = true)));
     for (const finding of lift.findings) {
