@@ -19,6 +19,7 @@
 use crate::folder;
 use evidence::{Faults, Severity};
 use std::collections::BTreeMap;
+use std::fmt::Write as _;
 use wording::{Language, Wording};
 
 const BASES: [&str; 3] = ["machine", "chart", "job"];
@@ -30,9 +31,9 @@ fn said(faults: &Faults) -> String {
     for fault in &faults.list {
         let mark = if fault.severity == Severity::Error { "!" } else { "?" };
         let shown = wording.fault(fault);
-        out.push_str(&format!("{mark} {}: {}\n", shown.place, shown.title.trim_end()));
+        writeln!(out, "{mark} {}: {}", shown.place, shown.title.trim_end()).unwrap();
         if let Some(hint) = shown.hint {
-            out.push_str(&format!("  → {hint}\n"));
+            writeln!(out, "  → {hint}").unwrap();
         }
     }
     out
