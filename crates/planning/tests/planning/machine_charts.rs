@@ -1,4 +1,4 @@
-//! The charts of the invented demo machines follow from their own statics and stated limits.
+//! The charts of the invented machines follow from their own statics and stated limits.
 //!
 //! The reachable area of the chart's point is cut into columns of reach and rows of height. A cell's capacity is the least, over points 10 cm apart in it, of
 //! - the machine's and the attachment's greatest capacity,
@@ -31,6 +31,8 @@ const TOLERANCE_DEG: f64 = 2.0;
 struct Wanted {
     attachment: &'static str,
     support: SupportState,
+    /// Load centre it is made for, m; 0 for a hook.
+    centre: f64,
     /// Size of a cell, (reach, height), m.
     cell: DVec2,
     /// Capacities are rounded down to this, kg.
@@ -40,23 +42,41 @@ struct Wanted {
 }
 
 #[test]
-fn charts_of_the_demo_machines_follow_from_their_statics() {
+fn charts_of_the_machines_follow_from_their_statics() {
     use SupportState::{Stabilizers, Tyres};
-    let chart = |attachment, support, cell: [f64; 2], step, least| Wanted {
+    let chart = |attachment, support, centre, cell: [f64; 2], step, least| Wanted {
         attachment,
         support,
+        centre,
         cell: DVec2::from_array(cell),
         step,
         least,
     };
-    let cases: [(&str, Vec<Wanted>); 2] = [
-        ("examples/demo-job/machines/demo-7.toml", vec![chart("forks", Tyres, [0.5, 4.0], 100.0, 300.0)]),
+    let cases: [(&str, Vec<Wanted>); 6] = [
+        ("examples/demo-job/machines/demo-7.toml", vec![chart("forks", Tyres, 0.61, [0.5, 4.0], 100.0, 300.0)]),
         (
             "examples/demo-job/machines/demo-14.toml",
             vec![
-                chart("forks", Tyres, [1.0, 5.0], 250.0, 250.0),
-                chart("forks", Stabilizers, [1.0, 5.0], 250.0, 500.0),
-                chart("jib", Tyres, [1.0, 5.0], 100.0, 200.0),
+                chart("forks", Tyres, 0.61, [1.0, 5.0], 250.0, 250.0),
+                chart("forks", Stabilizers, 0.61, [1.0, 5.0], 250.0, 500.0),
+                chart("jib", Tyres, 0.0, [1.0, 5.0], 100.0, 200.0),
+            ],
+        ),
+        ("examples/machines/wren-6.toml", vec![chart("forks", Tyres, 0.5, [0.5, 2.0], 100.0, 300.0)]),
+        ("examples/machines/bittern-8.toml", vec![chart("forks", Tyres, 0.61, [0.5, 2.0], 250.0, 500.0)]),
+        (
+            "examples/machines/stork-18.toml",
+            vec![
+                chart("forks", Tyres, 0.61, [1.0, 5.0], 250.0, 250.0),
+                chart("forks", Stabilizers, 0.61, [1.0, 5.0], 250.0, 250.0),
+                chart("jib", Stabilizers, 0.0, [1.0, 5.0], 100.0, 200.0),
+            ],
+        ),
+        (
+            "examples/machines/pelican-12t.toml",
+            vec![
+                chart("forks", Tyres, 0.61, [0.5, 2.0], 500.0, 1000.0),
+                chart("forks", Tyres, 1.2, [0.5, 2.0], 500.0, 1000.0),
             ],
         ),
     ];
@@ -82,16 +102,9 @@ fn charts_of_the_demo_machines_follow_from_their_statics() {
     }
 }
 
-fn load_centre(attachment: &Attachment) -> f64 {
-    match &attachment.kind {
-        AttachmentKind::Forks(f) => f.rated_load_centre.si(),
-        AttachmentKind::Jib(_) => 0.0,
-    }
-}
-
 /// Load (kg) that the statics allow with the chart's point at (reach, height); `None`: not reachable.
-fn allowed(machine: &Machine, attachment: &Attachment, support: SupportState, point: DVec2) -> Option<f64> {
-    let centre = load_centre(attachment);
+fn allowed(machine: &Machine, attachment: &Attachment, wanted: &Wanted, point: DVec2) -> Option<f64> {
+    let (centre, support) = (wanted.centre, wanted.support);
     let tool = point + DVec2::new(machine.front_face() - centre, 0.0);
     let boom = kinematics::position_for(&machine.boom, attachment, tool, 0.0).ok()?;
     let lines = tipping_lines(machine, Support { state: support, rear: RearAxleState::Free });
@@ -117,7 +130,7 @@ fn allowed(machine: &Machine, attachment: &Attachment, support: SupportState, po
             })
         })
     };
-    let greatest = machine.greatest_capacity.si().min(attachment.capacity.si());
+    let greatest = greatest(machine, attachment, wanted);
     if holds(greatest) {
         return Some(greatest);
     }
@@ -132,10 +145,15 @@ fn allowed(machine: &Machine, attachment: &Attachment, support: SupportState, po
     Some(low)
 }
 
+/// What plate and attachment carry at the chart's load centre, kg.
+fn greatest(machine: &Machine, attachment: &Attachment, wanted: &Wanted) -> f64 {
+    machine.greatest_capacity.si().min(attachment.capacity_at_kg(wanted.centre))
+}
+
 /// Outline of all points the boom reaches, in (reach, height).
-fn reachable(machine: &Machine, attachment: &Attachment) -> Polygon<f64> {
+fn reachable(machine: &Machine, attachment: &Attachment, centre: f64) -> Polygon<f64> {
     let b = &machine.boom;
-    let shift = load_centre(attachment) - machine.front_face();
+    let shift = centre - machine.front_face();
     let point = |angle: f64, extension: f64| {
         let p = kinematics::tool_point(b, attachment, BoomPosition::level(angle, extension));
         Coord { x: p.x + shift, y: p.z }
@@ -176,11 +194,11 @@ fn joined(mut cells: Vec<Cell>) -> Vec<Polygon<f64>> {
 
 fn chart_text(machine: &Machine, wanted: &Wanted) -> String {
     let attachment = machine.attachment(wanted.attachment).unwrap();
-    let whole = reachable(machine, attachment);
+    let whole = reachable(machine, attachment, wanted.centre);
     let (low, high) = whole.exterior().coords().fold((DVec2::INFINITY, DVec2::NEG_INFINITY), |(l, h), c| {
         (l.min(DVec2::new(c.x, c.y)), h.max(DVec2::new(c.x, c.y)))
     });
-    let greatest = machine.greatest_capacity.si().min(attachment.capacity.si());
+    let greatest = greatest(machine, attachment, wanted);
     let mut cells: BTreeMap<i64, Vec<Cell>> = BTreeMap::new();
     let DVec2 { x: column_width, y: row_height } = wanted.cell;
     let first = (low.x.max(0.0) / column_width).floor() as i64;
@@ -204,7 +222,7 @@ fn chart_text(machine: &Machine, wanted: &Wanted) -> String {
                         x0 + (x1 - x0) * f64::from(i) / f64::from(n),
                         y0 + (y1 - y0) * f64::from(k) / f64::from(rows),
                     );
-                    if let Some(load) = allowed(machine, attachment, wanted.support, p) {
+                    if let Some(load) = allowed(machine, attachment, wanted, p) {
                         least = least.min(load);
                     }
                 }
@@ -212,7 +230,7 @@ fn chart_text(machine: &Machine, wanted: &Wanted) -> String {
             for c in part.iter().flat_map(|p| p.exterior().coords()) {
                 // Corners on the border may lie a rounding beyond reach: take them a little inside.
                 let inside = DVec2::new(c.x, c.y).lerp(DVec2::new(f64::midpoint(x0, x1), f64::midpoint(y0, y1)), 0.01);
-                if let Some(load) = allowed(machine, attachment, wanted.support, inside) {
+                if let Some(load) = allowed(machine, attachment, wanted, inside) {
                     least = least.min(load);
                 }
             }
@@ -224,10 +242,7 @@ fn chart_text(machine: &Machine, wanted: &Wanted) -> String {
         }
     }
     let mut out = String::new();
-    let support = match wanted.support {
-        SupportState::Tyres => "tyres",
-        SupportState::Stabilizers => "stabilizers",
-    };
+    let support = wanted.support.word();
     let (to, height_to) = match attachment.kind {
         AttachmentKind::Forks(_) => ("load-centre", "fork-top"),
         AttachmentKind::Jib(_) => ("hook", "hook"),
@@ -238,7 +253,7 @@ fn chart_text(machine: &Machine, wanted: &Wanted) -> String {
          reach_to = \"{to}\"\nheight_to = \"{height_to}\"\nlevel_sideways = \"{TOLERANCE_DEG}°\"\nlevel_fore_aft = \"{TOLERANCE_DEG}°\"\n\
          unit = \"m\"\n",
         attachment.id,
-        load_centre(attachment),
+        wanted.centre,
     )
     .unwrap();
     for (letter, (capacity, parts)) in ('A'..='Z').zip(&cells) {
