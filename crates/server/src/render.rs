@@ -8,7 +8,7 @@ use crate::wire::{
     StatusCode, StatusView, StepView, SymbolView, VerdictCode, VerdictView,
 };
 use evidence::{Comparison, Finding, Message, Ranged, Status, Step, TextId, Verdict};
-use planning::{LiftPlan, LoadSummary, Plan, Task, WheelForce, text};
+use planning::{LiftPlan, LoadSummary, Plan, Task, WheelForce};
 use quantity::{Dimension, Quantity};
 use wording::{Wording, ui};
 

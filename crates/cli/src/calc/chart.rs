@@ -6,7 +6,7 @@ use crate::failure::Failure;
 use crate::{Outcome, Run, terminal, text};
 use geometry::DVec2;
 use jobfile::Bound;
-use machine::{ChartPoint, Reading};
+use machine::{ChartPoint, Reading, SupportState};
 use quantity::{Dimension, Quantity, Si};
 use serde::{Deserialize, Serialize};
 

@@ -14,12 +14,12 @@ use crate::workspace;
 use evidence::Silent;
 use geo::{BooleanOps, Coord, LineString, MultiPolygon, Polygon, Simplify};
 use geometry::{DVec2, DVec3};
-use machine::{Attachment, AttachmentKind, BoomPosition, Machine, SupportState, kinematics};
+use machine::{Attachment, AttachmentKind, BodyKind, BoomPosition, Machine, SupportState, kinematics};
 use quantity::Si;
 use stability::wind::WindLoad;
 use stability::{
-    LoadOnBoom, Loading, Masses, RearAxleState, Support, TipsOver, gravity_for_slopes, load_factor, tilt_reserve,
-    tipping_lines,
+    LoadOnBoom, Loading, Masses, RearAxleState, Support, TippingLine, TipsOver, gravity_for_slopes, load_factor,
+    tilt_reserve, tipping_lines,
 };
 use std::collections::BTreeMap;
 use std::fmt::Write as _;
@@ -105,31 +105,15 @@ fn charts_of_the_machines_follow_from_their_statics() {
 /// Load (kg) that the statics allow with the chart's point at (reach, height); `None`: not reachable.
 fn allowed(machine: &Machine, attachment: &Attachment, wanted: &Wanted, point: DVec2) -> Option<f64> {
     let (centre, support) = (wanted.centre, wanted.support);
-    let tool = point + DVec2::new(machine.front_face() - centre, 0.0);
+    let tool = point + DVec2::new(datum(machine) - centre, 0.0);
     let boom = kinematics::position_for(&machine.boom, attachment, tool, 0.0).ok()?;
     let lines = tipping_lines(machine, Support { state: support, rear: RearAxleState::Free });
-    let bare = Masses::of(machine, attachment, boom);
-    let up = if centre > 0.0 { centre } else { 0.0 };
-    let at = DVec3::new(tool.x + centre + machine.boom.flex, 0.0, tool.y + up);
+    let at = DVec3::new(tool.x + centre + machine.boom.flex, 0.0, tool.y + centre);
+    // A slewing machine is charted all round: the worst of 36 directions.
+    let slews: &[f64] = if machine.slew.is_some() { &SLEWS } else { &[0.0] };
+    let directions: Vec<_> = slews.iter().map(|s| slewed(machine, attachment, boom, at, s.to_radians())).collect();
     let slope = TOLERANCE_DEG.to_radians().tan();
-    let holds = |mass: f64| {
-        let load = LoadOnBoom { mass, at };
-        let level = Loading { masses: bare, gravity: stability::LEVEL, wind: WindLoad::NONE };
-        if load_factor(&level, load, &lines, &mut Silent).is_some_and(|(k, _)| k < 1.33) {
-            return false;
-        }
-        [(slope, slope), (slope, -slope), (-slope, slope), (-slope, -slope)].iter().all(|(along, across)| {
-            let gravity = gravity_for_slopes(*along, *across);
-            let loading = Loading { masses: bare.with(load), gravity, wind: WindLoad::NONE };
-            lines.iter().all(|line| {
-                let needed: f64 = match line.over {
-                    TipsOver::Front | TipsOver::Rear => 0.07,
-                    TipsOver::Left | TipsOver::Right => 0.12,
-                };
-                tilt_reserve(&loading, line, &mut Silent) >= needed.atan()
-            })
-        })
-    };
+    let holds = |mass: f64| directions.iter().all(|(bare, at)| holds_ahead(*bare, *at, mass, &lines, slope));
     let greatest = greatest(machine, attachment, wanted);
     if holds(greatest) {
         return Some(greatest);
@@ -145,6 +129,58 @@ fn allowed(machine: &Machine, attachment: &Attachment, wanted: &Wanted, point: D
     Some(low)
 }
 
+/// True if load factor and tilt reserves hold with that load.
+fn holds_ahead(bare: Masses, at: DVec3, mass: f64, lines: &[TippingLine], slope: f64) -> bool {
+    let load = LoadOnBoom { mass, at };
+    let level = Loading { masses: bare, gravity: stability::LEVEL, wind: WindLoad::NONE };
+    if load_factor(&level, load, lines, &mut Silent).is_some_and(|(k, _)| k < 1.33) {
+        return false;
+    }
+    [(slope, slope), (slope, -slope), (-slope, slope), (-slope, -slope)].iter().all(|(along, across)| {
+        let gravity = gravity_for_slopes(*along, *across);
+        let loading = Loading { masses: bare.with(load), gravity, wind: WindLoad::NONE };
+        lines.iter().all(|line| {
+            let needed: f64 = match line.over {
+                TipsOver::Front | TipsOver::Rear => 0.07,
+                TipsOver::Left | TipsOver::Right => 0.12,
+            };
+            tilt_reserve(&loading, line, &mut Silent) >= needed.atan()
+        })
+    })
+}
+
+/// Directions of the boom of a slewing machine, degrees.
+const SLEWS: [f64; 36] = {
+    let mut all = [0.0; 36];
+    let mut i = 0;
+    while i < 36 {
+        all[i] = 10.0 * i as f64;
+        i += 1;
+    }
+    all
+};
+
+/// x that reach is measured from: the front face of the front tyres, or the slew axis.
+fn datum(machine: &Machine) -> f64 {
+    machine.slew.map_or(machine.front_face(), |slew| slew.axis)
+}
+
+/// Masses without load, and where the load is, with the upper part turned by `slew` rad.
+fn slewed(machine: &Machine, tool: &Attachment, boom: BoomPosition, at: DVec3, slew: f64) -> (Masses, DVec3) {
+    let mut masses = Masses::of(machine, tool, boom);
+    let Some(axis) = machine.slew.map(|s| s.axis) else { return (masses, at) };
+    let (s, c) = libm::sincos(slew);
+    let turned = |p: DVec3| {
+        let from = p.x - axis;
+        DVec3::new(axis + from * c - p.y * s, from * s + p.y * c, p.z)
+    };
+    let upper = machine.bodies.iter().filter(|b| b.kind == BodyKind::Upper).map(|b| (b.mass.si(), b.centre));
+    for (mass, centre) in upper.chain(kinematics::boom_masses(&machine.boom, tool, boom)) {
+        masses.sprung_moment += (turned(centre) - centre) * mass;
+    }
+    (masses, turned(at))
+}
+
 /// What plate and attachment carry at the chart's load centre, kg.
 fn greatest(machine: &Machine, attachment: &Attachment, wanted: &Wanted) -> f64 {
     machine.greatest_capacity.si().min(attachment.capacity_at_kg(wanted.centre))
@@ -153,7 +189,7 @@ fn greatest(machine: &Machine, attachment: &Attachment, wanted: &Wanted) -> f64 
 /// Outline of all points the boom reaches, in (reach, height).
 fn reachable(machine: &Machine, attachment: &Attachment, centre: f64) -> Polygon<f64> {
     let b = &machine.boom;
-    let shift = centre - machine.front_face();
+    let shift = centre - datum(machine);
     let point = |angle: f64, extension: f64| {
         let p = kinematics::tool_point(b, attachment, BoomPosition::level(angle, extension));
         Coord { x: p.x + shift, y: p.z }
@@ -247,9 +283,10 @@ fn chart_text(machine: &Machine, wanted: &Wanted) -> String {
         AttachmentKind::Forks(_) => ("load-centre", "fork-top"),
         AttachmentKind::Jib(_) => ("hook", "hook"),
     };
+    let from = if machine.slew.is_some() { "turntable-centre" } else { "front-tyre-face" };
     write!(
         out,
-        "\n[[chart]]\nattachment = \"{}\"\nsupport = \"{support}\"\nload_centre = \"{} m\"\nreach_from = \"front-tyre-face\"\n\
+        "\n[[chart]]\nattachment = \"{}\"\nsupport = \"{support}\"\nload_centre = \"{} m\"\nreach_from = \"{from}\"\n\
          reach_to = \"{to}\"\nheight_to = \"{height_to}\"\nlevel_sideways = \"{TOLERANCE_DEG}°\"\nlevel_fore_aft = \"{TOLERANCE_DEG}°\"\n\
          unit = \"m\"\n",
         attachment.id,
