@@ -8,8 +8,8 @@ use crate::{attachment_section, boom_section, chart_section, format, text};
 use evidence::Faults;
 use geometry::{DVec2, DVec3};
 use machine::{
-    Axle, Body, BodyKind, CarryPosition, Limits, Lock, Machine, Outline, Outriggers, RearAxle, Slew, Stabilizers, Tyre,
-    WindAreas, WindLimit, WindMeasure,
+    Axle, Body, BodyKind, CarryPosition, Levelling, Limits, Lock, Machine, Outline, Outriggers, RearAxle, Slew,
+    Stabilizers, Tyre, WindAreas, WindLimit, WindMeasure,
 };
 use planning::InputLine;
 use quantity::{Dimension as D, kilograms, metres, metres_per_second, pascals, radians};
@@ -79,6 +79,7 @@ fn machine(root: &Reader<'_>) -> Option<Machine> {
     let stabilizers = root.table_or_none("stabilizers").map(|t| stabilizers(&t));
     let outriggers = root.table_or_none("outriggers").map(|t| outriggers(&t));
     let slew = root.table_or_none("slew").map(|t| slew(&t));
+    let levelling = root.table_or_none("levelling").map(|t| levelling(&t));
     let boom = root.table("boom", "[boom]").map(|t| boom_section::boom(&t));
     let attachments = attachment_section::attachments(root);
     let limits = root.table("limits", "[limits]").map(|t| limits(&t));
@@ -88,6 +89,7 @@ fn machine(root: &Reader<'_>) -> Option<Machine> {
     root.done();
 
     let (stabilizers, outriggers, slew) = (if_any(stabilizers)?, if_any(outriggers)?, if_any(slew)?);
+    let levelling = if_any(levelling)?;
     upper_bodies(root, slew.is_some(), bodies.as_deref());
     let mut machine = Machine {
         id: id?,
@@ -101,6 +103,7 @@ fn machine(root: &Reader<'_>) -> Option<Machine> {
         stabilizers,
         outriggers,
         slew,
+        levelling,
         boom: boom??,
         attachments: attachments?,
         charts: Vec::new(),
@@ -230,6 +233,15 @@ fn outriggers(t: &Reader<'_>) -> Option<Outriggers> {
         rear: DVec2::new(rear?, rear_spread? / 2.0),
         pad_area: pad_area?,
     })
+}
+
+/// Frame levelling on the front axle. The indicator's error is asked for: 0.5° to 1° is usual.
+fn levelling(t: &Reader<'_>) -> Option<Levelling> {
+    let pin_height = t.si("pin_height", D::Length, UpTo(5.0));
+    let range = t.si("range", D::Angle, Within(0.0, 20_f64.to_radians()));
+    let error = t.si("indicator_error", D::Angle, Within(0.0, 5_f64.to_radians()));
+    t.done();
+    Some(Levelling { pin_height: pin_height?, range: radians(range?), indicator_error: radians(error?) })
 }
 
 fn slew(t: &Reader<'_>) -> Option<Slew> {

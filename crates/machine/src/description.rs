@@ -31,6 +31,8 @@ pub struct Machine {
     /// The turning upper part, where the machine has one. Boom and outline are described with it
     /// straight ahead.
     pub slew: Option<Slew>,
+    /// Frame levelling, where fitted.
+    pub levelling: Option<Levelling>,
     /// Telescopic boom.
     pub boom: Boom,
     /// Attachments that the maker allows on this machine.
@@ -120,6 +122,17 @@ pub enum Lock {
     AboveBoomAngle,
     /// Not known: taken as free.
     Unknown,
+}
+
+/// Frame levelling: the frame rolls against the front axle, about a longitudinal pin.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Levelling {
+    /// Height of the pin above the ground, m.
+    pub pin_height: f64,
+    /// Largest roll to either side.
+    pub range: Angle,
+    /// How far the level indicator may be off.
+    pub indicator_error: Angle,
 }
 
 /// Stabilizers at the front.

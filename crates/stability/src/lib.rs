@@ -1,7 +1,8 @@
 //! Statics of a machine on rigid contacts. Pure. Machine frame, SI.
 //!
 //! - [`Masses`]: what weighs, where, and whether it hangs on the free rear axle
-//! - [`Support`], [`tipping_lines`]: what the machine stands on and the lines it tips over
+//! - [`Support`], [`Stance`], [`tipping_lines`]: what the machine stands on, how its axles are rolled
+//!   under the frame, and the lines it tips over
 //! - [`onset`]: tilt of the ground at which it starts to tip, for one direction of descent
 //! - [`level_tipping_load`], [`load_factor`], [`tilt_reserve`]: how much is left
 //! - [`reactions`]: force on each wheel or pad
@@ -10,15 +11,21 @@
 //! Limits: rigid contacts, no tyre deflection, no dynamics. The onset of tipping is the limit;
 //! what may catch the machine at the axle's stop is never credited.
 
+mod lean;
 mod masses;
 mod reactions;
+mod springs;
+mod stance;
 mod support;
 pub mod text;
 mod tipping;
 pub mod wind;
 
+pub use lean::tilt_reserve_on_springs;
 pub use masses::{LoadOnBoom, Masses};
 pub use reactions::{Reactions, reactions, wind_on_contacts};
+pub use springs::{OnSprings, Springs, on_springs};
+pub use stance::Stance;
 pub use support::{RearAxleState, Support, TippingLine, TipsOver, tipping_lines};
 pub use tipping::{
     LEVEL, Loading, Onset, gravity_for_slopes, level_tipping_load, load_factor, onset, restoring_moment,

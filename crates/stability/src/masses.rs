@@ -1,5 +1,6 @@
 //! What weighs and where.
 
+use crate::Stance;
 use geometry::DVec3;
 use machine::{Attachment, BodyKind, BoomPosition, Machine, kinematics};
 use quantity::Si;
@@ -29,14 +30,24 @@ pub struct LoadOnBoom {
 impl Masses {
     /// The machine with its attachment and boom in a position, without load.
     pub fn of(machine: &Machine, attachment: &Attachment, boom: BoomPosition) -> Self {
+        Self::at(machine, attachment, boom, None)
+    }
+
+    /// The same with the axles rolled under the frame.
+    pub fn standing(machine: &Machine, attachment: &Attachment, boom: BoomPosition, stance: Stance) -> Self {
+        Self::at(machine, attachment, boom, Some(stance))
+    }
+
+    fn at(machine: &Machine, attachment: &Attachment, boom: BoomPosition, stance: Option<Stance>) -> Self {
         let mut sums = Self::default();
         for body in &machine.bodies {
             let m = body.mass.si();
+            let centre = stance.map_or(body.centre, |s| s.moved(machine, body.kind, body.centre));
             if body.kind == BodyKind::RearAxle {
                 sums.axle += m;
-                sums.axle_moment += body.centre * m;
+                sums.axle_moment += centre * m;
             } else {
-                sums.add(m, body.centre);
+                sums.add(m, centre);
             }
         }
         for (m, at) in kinematics::boom_masses(&machine.boom, attachment, boom) {

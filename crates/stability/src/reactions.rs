@@ -6,7 +6,7 @@
 //! equal stiffness, contacts in tension dropped until consistent.
 
 use crate::support::points;
-use crate::{Masses, RearAxleState, Support};
+use crate::{Masses, RearAxleState, Stance, Support};
 use geometry::{DVec2, DVec3};
 use machine::Machine;
 use quantity::STANDARD_GRAVITY as G;
@@ -26,9 +26,10 @@ fn along_gravity(p: DVec3, gravity: DVec3) -> DVec2 {
 }
 
 /// Reactions of a machine; `gravity` is its unit vector in the machine frame (z < 0).
-pub fn reactions(machine: &Machine, support: Support, masses: &Masses, gravity: DVec3) -> Reactions {
-    let p = points(machine, support.state);
-    match support.rear {
+pub fn reactions(machine: &Machine, stance: impl Into<Stance>, masses: &Masses, gravity: DVec3) -> Reactions {
+    let stance = stance.into();
+    let p = points(machine, stance);
+    match stance.support.rear {
         RearAxleState::Free => free(&p, masses, gravity),
         RearAxleState::Locked => locked(&p, masses, gravity),
     }
@@ -39,7 +40,7 @@ pub fn reactions(machine: &Machine, support: Support, masses: &Masses, gravity: 
 /// two front supports and the pin; the pin's share counted whole on either rear wheel, safe side).
 /// Locked: over the shorter of track and base.
 pub fn wind_on_contacts(machine: &Machine, support: Support) -> [f64; 4] {
-    let p = points(machine, support.state);
+    let p = points(machine, support.into());
     let flat = |q: DVec3| q.truncate();
     let altitude = |corner: DVec2, a: DVec2, b: DVec2| {
         let along = (b - a).normalize();

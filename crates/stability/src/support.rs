@@ -1,5 +1,7 @@
 //! What the machine stands on, and the lines it tips over.
 
+use crate::Stance;
+use crate::stance::{front_pin, rolled};
 use geometry::{DVec2, DVec3};
 use machine::{Machine, SupportState};
 use serde::{Deserialize, Serialize};
@@ -58,9 +60,17 @@ pub(crate) struct Points {
     pub(crate) pin: DVec3,
 }
 
-pub(crate) fn points(machine: &Machine, state: SupportState) -> Points {
+pub(crate) fn points(machine: &Machine, stance: Stance) -> Points {
+    let state = stance.support.state;
     let pair = |at: DVec2| [DVec3::new(at.x, at.y, 0.0), DVec3::new(at.x, -at.y, 0.0)];
-    let [front, rear] = machine.contacts(state).map(pair);
+    let [mut front, mut rear] = machine.contacts(state).map(pair);
+    // Pads are rigid to the frame; tyres roll with their axle.
+    if state == SupportState::Tyres {
+        front = front.map(|p| rolled(p, front_pin(machine), stance.front_roll));
+    }
+    if state != SupportState::Outriggers {
+        rear = rear.map(|p| rolled(p, machine.rear.pin_height, stance.rear_roll));
+    }
     Points { front, rear, pin: DVec3::new(machine.rear.axle.x, 0.0, machine.rear.pin_height) }
 }
 
@@ -69,8 +79,10 @@ pub(crate) fn points(machine: &Machine, state: SupportState) -> Points {
 /// With the rear axle free the side lines run from a front support to the pin *at the pin's
 /// height*, and the rear axle's own mass does not help; locked, they run from front to rear contact,
 /// as they do from pad to pad on outriggers.
-pub fn tipping_lines(machine: &Machine, support: Support) -> [TippingLine; 4] {
-    let p = points(machine, support.state);
+pub fn tipping_lines(machine: &Machine, stance: impl Into<Stance>) -> [TippingLine; 4] {
+    let stance = stance.into();
+    let support = stance.support;
+    let p = points(machine, stance);
     // On outriggers the frame rests on four pads and the axles hang from it.
     let free = support.rear == RearAxleState::Free && support.state != SupportState::Outriggers;
     let line = |over, from: DVec3, to: DVec3, with_rear_axle| TippingLine {

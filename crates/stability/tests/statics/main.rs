@@ -10,5 +10,7 @@
 
 mod properties;
 mod r1;
+mod springs;
+mod val_levelled;
 mod val_textbook;
 mod val_tipping;
