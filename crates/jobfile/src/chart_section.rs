@@ -3,6 +3,7 @@
 use crate::limits::{CHART, MASS};
 use crate::node::{Node, Value};
 use crate::quantity_value::Bound::{UpTo, Within, ZeroTo};
+use crate::schema_notes::{Kind, SeenValue};
 use crate::table::Reader;
 use crate::{chart_reach, text};
 use evidence::{Certainty, Message};
@@ -24,8 +25,12 @@ const HEIGHT_TO: [(&str, HeightTo); 2] = [("fork-top", HeightTo::ForkTop), ("hoo
 
 /// A support state; "tires" is read as well.
 pub(crate) fn support(t: &Reader<'_>) -> Option<SupportState> {
+    t.expects("support", || Kind::Words(vec![String::from("tires")]));
     match t.optional("support").map(|node| &node.value) {
-        Some(Value::Text(word)) if word == "tires" => Some(SupportState::Tyres),
+        Some(Value::Text(word)) if word == "tires" => {
+            t.found("support", || SeenValue::Word(String::from("tyres")), t.source());
+            Some(SupportState::Tyres)
+        }
         _ => t.choice("support", &SUPPORTS),
     }
 }
@@ -154,10 +159,7 @@ struct ZoneSpans {
 }
 
 fn zones(t: &Reader<'_>, unit: Option<&str>) -> Option<Vec<ZoneRead>> {
-    if !t.has("zone") {
-        t.missing("zone", "[[chart.zone]]");
-        return None;
-    }
+    t.required("zone", "[[chart.zone]]")?;
     let read: Vec<Option<ZoneRead>> = t
         .tables("zone")
         .iter()

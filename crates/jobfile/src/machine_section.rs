@@ -25,7 +25,7 @@ fn machine(t: &Reader<'_>, files: &mut Files<'_>, ids: &mut Ids, told: &mut Vec<
     let mut inspected_by = inspected_by.filter(|_| !nobody);
     let tagged_out = t.text_or_none("tagged_out");
     let described = opened.and_then(|(path, bytes)| {
-        let Decoded { machine, faults, mut inputs, open } = machine_file::decode(&path, &bytes);
+        let Decoded { machine, faults, mut inputs, open, .. } = machine_file::decode(&path, &bytes);
         if open {
             // What somebody looked at is not yet the machine of this file.
             inspected_by = None;
@@ -55,6 +55,7 @@ fn locks(t: &Reader<'_>, machine: Option<&Machine>) -> Option<Vec<(String, LockS
         // Without its file nobody knows which attachments it has.
         return None;
     };
+    l.keys_are_ids();
     let mut seen = Vec::new();
     for attachment in &machine.attachments {
         if let Some(node) = l.optional(&attachment.id) {

@@ -13,7 +13,7 @@ use wording::{Language, Wording};
 mod cli_text;
 
 /// Every room with texts, and its ids.
-const ROOMS: [(&str, &[TextId]); 9] = [
+const ROOMS: [(&str, &[TextId]); 10] = [
     ("wording::ui", wording::ui::ALL),
     ("wording::entry", wording::entry::ALL),
     ("machine", machine::text::ALL),
@@ -22,6 +22,7 @@ const ROOMS: [(&str, &[TextId]); 9] = [
     ("planning", planning::text::ALL),
     ("survey", survey::text::ALL),
     ("jobfile", jobfile::text::ALL),
+    ("jobfile keys", jobfile::schema_words::ALL),
     ("cli", cli_text::ALL),
 ];
 

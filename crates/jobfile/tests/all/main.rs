@@ -8,5 +8,6 @@ mod faults_job;
 mod faults_machine;
 mod folder;
 mod robust;
+mod schema_files;
 mod shown;
 mod starter;
