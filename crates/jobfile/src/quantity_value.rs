@@ -203,7 +203,7 @@ impl<'d> Reader<'d> {
             })
             .collect();
         let points: Vec<DVec2> = points.into_iter().collect::<Option<_>>()?;
-        self.found(key, || SeenValue::Points(points.len()), self.source());
+        self.found(key, || SeenValue::Points(points.clone()), self.source());
         Some(points)
     }
 

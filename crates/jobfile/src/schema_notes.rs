@@ -116,8 +116,8 @@ pub enum SeenValue {
     Count(i64),
     /// One quantity, or those of a point or range.
     Quantities(Vec<Quantity>),
-    /// Corners or points of a list.
-    Points(usize),
+    /// Corners or points of a list, m.
+    Points(Vec<geometry::DVec2>),
 }
 
 /// A value that was read, and where it stands.

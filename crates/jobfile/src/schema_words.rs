@@ -23,6 +23,22 @@ evidence::messages! {
     SCHEMA_QUANTITY = "schema-quantity" [dimension];
     /// Still to be filled in: reads, and is never a go.
     SCHEMA_FILL_IN = "schema-fill-in" [];
+    /// Without it nobody can match the file with the machine on site.
+    WITHOUT_SERIAL = "without-serial" [];
+    /// Without it the wind check is a condition.
+    WITHOUT_WIND = "without-wind" [];
+    /// Without it the wear of the blade is not known: a condition.
+    WITHOUT_WEAR = "without-wear" [];
+    /// Without it nobody has looked at the blade: a condition.
+    WITHOUT_MODIFIED = "without-modified" [];
+    /// Without it a tall load cannot be compared with the test load.
+    WITHOUT_CENTRE_HEIGHT = "without-centre-height" [];
+    /// Without a chart there is no lift with this attachment.
+    WITHOUT_CHART = "without-chart" [];
+    /// Without it the pressure on the ground cannot be told.
+    WITHOUT_PRESSURE = "without-pressure" [];
+    /// Not known: taken as free, the worse case.
+    WITHOUT_AXLE = "without-axle" [];
     /// Where the values come from: plate, manual, measured, estimated.
     FIELD_SOURCE = "field-source" [];
     /// Kind and version of this file.

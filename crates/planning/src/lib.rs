@@ -29,6 +29,7 @@ pub use plan::{
     PlanHead, PolygonScene, StandSummary, WheelForce,
 };
 pub use plan_job::{digest, plan};
+pub use scene::datum_text;
 
 /// Names of the checks that a look into the chart alone does not make.
 pub fn checks_not_in_the_chart() -> [evidence::TextId; 19] {

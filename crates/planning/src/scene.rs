@@ -263,7 +263,8 @@ pub(crate) fn chart(check: &LiftCheck<'_>, posed: &Posed) -> Option<ChartScene> 
     })
 }
 
-fn datum_text(chart: &Chart) -> Message {
+/// From what and to what a chart's reach is measured, in words.
+pub fn datum_text(chart: &Chart) -> Message {
     match (chart.datum.reach_from, chart.datum.reach_to) {
         (ReachFrom::FrontTyreFace, ReachTo::LoadCentre) => text::DATUM_TYRE_LOAD_CENTRE,
         (ReachFrom::FrontTyreFace, ReachTo::ForkHeel) => text::DATUM_TYRE_HEEL,

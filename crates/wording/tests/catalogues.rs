@@ -11,9 +11,11 @@ use wording::{Language, Wording};
 /// The command line is a program, not a library that a test could name; its ids stand in a file of their own.
 #[path = "../../cli/src/text.rs"]
 mod cli_text;
+#[path = "../../cli/src/machine/text.rs"]
+mod cli_machine_text;
 
 /// Every room with texts, and its ids.
-const ROOMS: [(&str, &[TextId]); 10] = [
+const ROOMS: [(&str, &[TextId]); 11] = [
     ("wording::ui", wording::ui::ALL),
     ("wording::entry", wording::entry::ALL),
     ("machine", machine::text::ALL),
@@ -24,6 +26,7 @@ const ROOMS: [(&str, &[TextId]); 10] = [
     ("jobfile", jobfile::text::ALL),
     ("jobfile keys", jobfile::schema_words::ALL),
     ("cli", cli_text::ALL),
+    ("cli machine", cli_machine_text::ALL),
 ];
 
 fn declared() -> impl Iterator<Item = (&'static str, TextId)> {

@@ -1,0 +1,50 @@
+//! Values of a machine file in plain words.
+
+use super::text;
+use evidence::TextId;
+use jobfile::{Seen, SeenValue, pattern};
+use quantity::Quantity;
+use wording::{Wording, ui};
+
+/// A value in the reader's words and units.
+pub(super) fn say(seen: &Seen, w: Wording) -> String {
+    match &seen.value {
+        SeenValue::Text(text) => text.clone(),
+        SeenValue::Word(written) => word(&pattern(&seen.path), written).map_or_else(|| written.clone(), |id| w.text(id)),
+        SeenValue::YesNo(true) => w.text(ui::YES),
+        SeenValue::YesNo(false) => w.text(ui::NO),
+        SeenValue::Count(count) => count.to_string(),
+        SeenValue::Quantities(values) => w.alike(values).join(", "),
+        SeenValue::Points(points) => {
+            let corner = |p: &geometry::DVec2| {
+                let length = |si| Quantity::new(si, quantity::Dimension::Length);
+                w.alike(&[length(p.x), length(p.y)]).join(", ")
+            };
+            points.iter().map(corner).collect::<Vec<_>>().join("; ")
+        }
+    }
+}
+
+/// The plain words for a word of the file format.
+pub(super) fn word(path: &str, written: &str) -> Option<TextId> {
+    let last = path.rsplit('.').next().unwrap_or(path);
+    Some(match (last, written) {
+        ("kind", "frame") => text::WORD_FRAME,
+        ("kind", "front-axle") => text::WORD_FRONT_AXLE,
+        ("kind", "rear-axle") => text::WORD_REAR_AXLE,
+        ("lock", "never") => text::WORD_NEVER,
+        ("lock", "operator") => text::WORD_OPERATOR,
+        ("lock", "above-boom-angle") => text::WORD_ABOVE_BOOM_ANGLE,
+        (_, "unknown") => text::WORD_UNKNOWN,
+        ("pressure", "solid") => text::WORD_SOLID,
+        ("rear_axle", "free") => text::WORD_FREE,
+        ("rear_axle", "locked") => text::WORD_LOCKED,
+        ("measure", "gust-at-height") => text::WORD_GUST,
+        ("measure", "forecast-mean") => text::WORD_MEAN,
+        ("support", "tyres") => planning::text::SUPPORT_TYRES,
+        ("support", "stabilizers") => planning::text::SUPPORT_STABILIZERS,
+        ("height_to", "fork-top") => text::EXPLAIN_HEIGHT_FORKS,
+        ("height_to", "hook") => text::EXPLAIN_HEIGHT_HOOK,
+        _ => return None,
+    })
+}
