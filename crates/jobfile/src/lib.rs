@@ -34,6 +34,7 @@ mod machine_section;
 mod nearest;
 mod needs;
 mod needs_checks;
+mod needs_rest;
 mod node;
 mod parse_json;
 mod parse_toml;

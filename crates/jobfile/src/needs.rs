@@ -7,7 +7,7 @@ use crate::needs_checks::{MACHINE_CHECKS, checks_of};
 use crate::node::{Node, Table, Value};
 use crate::schema_fields::{FileKind, field};
 use crate::schema_notes::{Kind, Seen, Shapes, join, pattern};
-use crate::{schema_words as words, text};
+use crate::{needs_rest, schema_words as words, text};
 use evidence::{Faults, Severity, TextId};
 use machine::Machine;
 
@@ -81,25 +81,30 @@ pub struct MachineReview {
 }
 
 /// Optional keys that are no lack: they say something by being there.
-const NO_LACK: [&str; 6] = ["source", "format", "invented", "stabilizers", "chart[].unit", "chart[].not_permitted"];
+const NO_LACK: [&str; 8] = ["source", "format", "invented", "stabilizers", "outriggers", "slew", "chart[].unit", "chart[].not_permitted"];
 
 /// Reads a machine file and says what it holds and what it lacks, whatever is wrong with it.
 pub fn review_machine(name: &str, bytes: &[u8]) -> MachineReview {
     let decoded = decode_with_notes(name, bytes);
     let shapes = machine_shapes().shapes;
     let root = crate::read_table(name, bytes);
-    let mut walk = Walk { shapes: &shapes, open: &decoded.notes.open, lacks: Vec::new() };
+    let mut seen = decoded.notes.seen.clone();
+    let mut walk = Walk { shapes: &shapes, open: &decoded.notes.open, must: Need::Mandatory, lacks: Vec::new() };
     if let Value::Table(table) = &root.node().value {
         if table.get("format").is_none() {
             walk.lack("format", Need::Mandatory, None);
         }
         walk.table("", "", Some(table));
         walk.charts(table);
+        // Charts wait for the rest of the machine; what they say is said before.
+        let read = |s: &Seen| seen.iter().any(|known| known.path == s.path);
+        let rest: Vec<Seen> = needs_rest::list(&shapes, table, "chart").into_iter().filter(|s| !read(s)).collect();
+        seen.extend(rest);
     }
     let missing = [text::MISSING_KEY, text::FORMAT_MISSING, text::NO_CHARTS, text::PLACEHOLDER].map(code);
     for (id, path) in [(text::NO_ATTACHMENT, "forks"), (text::NO_BODY, "body")] {
         if decoded.faults.list.iter().any(|f| f.code == code(id)) {
-            walk.lack(path, Need::Mandatory, None);
+            walk.missing_list(path, path, Need::Mandatory);
         }
     }
     let mut lacks = walk.lacks;
@@ -108,9 +113,9 @@ pub fn review_machine(name: &str, bytes: &[u8]) -> MachineReview {
     let mut faults = decoded.faults;
     let any_error = faults.any_error();
     faults.list.retain(|f| !missing.contains(&f.code) && !told.contains(&f.code));
-    let checks = checks(&lacks, &faults, decoded.machine.as_ref(), &decoded.notes.seen);
+    let checks = checks(&lacks, &faults, decoded.machine.as_ref(), &seen);
     let machine = decoded.machine.filter(|_| !any_error);
-    MachineReview { machine, seen: decoded.notes.seen, faults, lacks, checks }
+    MachineReview { machine, seen, faults, lacks, checks }
 }
 
 impl MachineReview {
@@ -151,6 +156,8 @@ fn checks(lacks: &[Lack], faults: &Faults, machine: Option<&Machine>, seen: &[Se
 struct Walk<'a> {
     shapes: &'a Shapes,
     open: &'a [String],
+    /// How much a key that a table must have matters where it stands.
+    must: Need,
     lacks: Vec<Lack>,
 }
 
@@ -183,12 +190,24 @@ impl Walk<'_> {
             match table.and_then(|t| t.get(&key.key)) {
                 Some(node) => self.value(&shape_of, &path_of, node, is_fact),
                 None if required && is_table => self.table(&shape_of, &path_of, None),
-                None if required => self.lack(&path_of, Need::Mandatory, None),
+                None if required && key.kinds.contains(&Kind::Tables) => {
+                    self.missing_list(&shape_of, &path_of, self.must);
+                }
+                None if required => self.lack(&path_of, self.must, None),
                 None if ignored || key.kinds.contains(&Kind::Tables) => {}
-                None if table.is_some() => self.lack(&path_of, Need::Useful, None),
-                None => {}
+                None if key.key == "load_centre_height" && hangs(table) => {}
+                None => self.lack(&path_of, Need::Useful, None),
             }
         }
+    }
+
+    /// A list without any entry: what the first one must hold.
+    fn missing_list(&mut self, shape: &str, path: &str, must: Need) {
+        let without = (shape == "forks").then_some(words::WITHOUT_ATTACHMENT);
+        self.lack(path, must, without.or_else(|| (shape == "chart").then_some(words::WITHOUT_CHART)));
+        let around = std::mem::replace(&mut self.must, must);
+        self.table(&format!("{shape}[]"), &format!("{path}[1]"), None);
+        self.must = around;
     }
 
     fn value(&mut self, shape: &str, path: &str, node: &Node, is_fact: bool) {
@@ -231,7 +250,7 @@ impl Walk<'_> {
         };
         let charted: Vec<String> = lists("chart").iter().filter_map(|c| word(c, "attachment")).collect();
         if lists("chart").is_empty() {
-            self.lack("chart", Need::ForCheck, Some(words::WITHOUT_CHART));
+            self.missing_list("chart", "chart", Need::ForCheck);
             return;
         }
         for entry in &root.entries {
@@ -245,6 +264,11 @@ impl Walk<'_> {
             }
         }
     }
+}
+
+/// True for a chart to a hook: a hung load has no centre above forks.
+fn hangs(chart: Option<&Table>) -> bool {
+    matches!(chart.and_then(|t| t.get("height_to")).map(|n| &n.value), Some(Value::Text(word)) if word == "hook")
 }
 
 /// What is so without a value that may be left out.

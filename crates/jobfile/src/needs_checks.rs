@@ -17,7 +17,7 @@ pub const MACHINE_CHECKS: [&str; 12] = [
 ];
 
 /// Keys by the start of their path, longest first where two fit; what is not listed counts for `machine`.
-const RESTS: [(&str, &[&str]); 39] = [
+const RESTS: [(&str, &[&str]); 42] = [
     ("body", &["load-factor", "tilt", "ground"]),
     ("boom.angle", &["chart", "load-factor", "tilt", "line", "approach"]),
     ("boom.carriage", &["load-factor", "tilt", "ground"]),
@@ -49,11 +49,14 @@ const RESTS: [(&str, &[&str]); 39] = [
     ("jib", &["attachment", "load-factor", "tilt"]),
     ("limits.carry", &["load-factor", "tilt", "line"]),
     ("limits.wind", &["wind"]),
+    ("outriggers.pad_area", &["ground"]),
+    ("outriggers", &["level", "load-factor", "tilt", "ground"]),
     ("outline", &["line"]),
     ("rear_axle.lock", &["load-factor", "tilt"]),
     ("rear_axle.tyre.pressure", &["ground"]),
     ("rear_axle.tyre", &["line"]),
     ("rear_axle", &["level", "load-factor", "tilt", "ground"]),
+    ("slew", &["load-factor", "tilt"]),
     ("stabilizers.pad_area", &["ground"]),
     ("stabilizers", &["level", "load-factor", "tilt", "ground"]),
     ("wind_areas", &["load-factor", "tilt", "wind"]),

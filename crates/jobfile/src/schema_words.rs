@@ -39,6 +39,8 @@ evidence::messages! {
     WITHOUT_PRESSURE = "without-pressure" [];
     /// Not known: taken as free, the worse case.
     WITHOUT_AXLE = "without-axle" [];
+    /// At least one attachment must be there: forks, or another.
+    WITHOUT_ATTACHMENT = "without-attachment" [];
     /// Where the values come from: plate, manual, measured, estimated.
     FIELD_SOURCE = "field-source" [];
     /// Kind and version of this file.
@@ -55,7 +57,7 @@ evidence::messages! {
     FIELD_MACHINE_GREATEST_CAPACITY = "field-machine-greatest-capacity" [];
     /// What weighs, other than the boom: frame, front axle, rear axle.
     FIELD_MACHINE_BODY = "field-machine-body" [];
-    /// What carries it: frame, front axle or rear axle.
+    /// What carries it: frame, front axle, rear axle or turning upper part.
     FIELD_BODY_KIND = "field-body-kind" [];
     /// What it is, in your own words.
     FIELD_BODY_NAME = "field-body-name" [];
@@ -99,6 +101,22 @@ evidence::messages! {
     FIELD_PAD_AREA = "field-pad-area" [];
     /// Rear axle with the pads down: free, locked or unknown.
     FIELD_STABILIZER_REAR_AXLE = "field-stabilizer-rear-axle" [];
+    /// Outriggers: four pads that take it off its tyres.
+    FIELD_OUTRIGGERS = "field-outriggers" [];
+    /// Front pads ahead of the front axle.
+    FIELD_OUTRIGGERS_FRONT = "field-outriggers-front" [];
+    /// Spread: middle to middle of the front pads.
+    FIELD_OUTRIGGERS_FRONT_SPREAD = "field-outriggers-front-spread" [];
+    /// Rear pads ahead of the front axle, behind it as negative.
+    FIELD_OUTRIGGERS_REAR = "field-outriggers-rear" [];
+    /// Spread: middle to middle of the rear pads.
+    FIELD_OUTRIGGERS_REAR_SPREAD = "field-outriggers-rear-spread" [];
+    /// Upper part that turns with the boom.
+    FIELD_SLEW = "field-slew" [];
+    /// Axis it turns about, ahead of the front axle.
+    FIELD_SLEW_AXIS = "field-slew-axis" [];
+    /// How far it turns to either side.
+    FIELD_SLEW_RANGE = "field-slew-range" [];
     /// Telescopic boom.
     FIELD_BOOM = "field-boom" [];
     /// Boom foot pin: ahead of the front axle, up.
@@ -205,7 +223,7 @@ evidence::messages! {
     FIELD_CHART = "field-chart" [];
     /// Attachment that this chart is for.
     FIELD_CHART_ATTACHMENT = "field-chart-attachment" [];
-    /// What the machine stands on: tyres or stabilizers.
+    /// What the machine stands on: tyres, stabilizers or outriggers.
     FIELD_CHART_SUPPORT = "field-chart-support" [];
     /// Rated load centre from the fork face.
     FIELD_CHART_LOAD_CENTRE = "field-chart-load-centre" [];
@@ -443,7 +461,7 @@ evidence::messages! {
     FIELD_LIFT_MACHINE = "field-lift-machine" [];
     /// Attachment, by its id in the machine file.
     FIELD_LIFT_ATTACHMENT = "field-lift-attachment" [];
-    /// What the machine stands on: tyres or stabilizers.
+    /// What the machine stands on: tyres, stabilizers or outriggers.
     FIELD_LIFT_SUPPORT = "field-lift-support" [];
     /// Load, by its id.
     FIELD_LIFT_LOAD = "field-lift-load" [];

@@ -24,7 +24,7 @@ pub use boom::{Boom, BoomPosition, Section};
 pub use chart::{Chart, ChartParts, ChartPoint, Datum, HeightTo, LevelTolerance, ReachFrom, ReachTo, Reading, Zone};
 pub use chart_faults::{ChartProblem, chart_problems};
 pub use description::{
-    Axle, Body, BodyKind, CarryPosition, Limits, Lock, Machine, Outline, RearAxle, Stabilizers, SupportState, Tyre,
-    WindAreas, WindLimit, WindMeasure,
+    Axle, Body, BodyKind, CarryPosition, Limits, Lock, Machine, Outline, Outriggers, RearAxle, Slew, Stabilizers,
+    SupportState, Tyre, WindAreas, WindLimit, WindMeasure,
 };
 pub use load::{Hanging, Load, LoadPart, LoadSource};

@@ -492,6 +492,7 @@ do-nearer = Stand { $distance } nearer. Chart, level, tipping and approach pass 
 do-other-machine = Take a machine, attachment or support state that has a load chart for this.
 support-tyres = on tyres
 support-stabilizers = on stabilizers
+support-outriggers = on outriggers
 
 ## Tipping
 
@@ -554,6 +555,8 @@ wheel-rear-left = Rear left wheel
 wheel-rear-right = Rear right wheel
 pad-left = Left stabilizer pad
 pad-right = Right stabilizer pad
+pad-rear-left = Left rear outrigger pad
+pad-rear-right = Right rear outrigger pad
 
 ## Landing and approach
 
@@ -587,6 +590,7 @@ do-state-matter = Have a named competent person look at it on site and state the
 step-drive-in = Seat belt on, boom down and retracted. Drive in and stop at heading { $heading }. Parking brake on, transmission in neutral.
 step-read-level = Before raising, read the level indicator in the cab: at most { $across } to either side and { $along } fore and aft. It overrules this plan: if it shows more, do not raise.
 step-stabilizers = Lower the stabilizers until they carry, as the manual says, with the boom still down.
+step-outriggers = Lower all outriggers until no tyre carries, level the machine on them as the manual says, boom still down.
 step-hang-plumb = Lift only with the hook plumb over the load. Tag lines held from aside, nobody under the load or between it and a structure.
 step-trial-lift = Trial lift: raise the load { $system ->
     [us] 4 to 8 in
@@ -754,7 +758,7 @@ jobfile-order = the low value of { $key }, { $low }, is not below the high one, 
 jobfile-no-attachment = the machine has neither forks nor a jib
 jobfile-blade-grew = the blade is { $now } thick now and was { $new } when new
 jobfile-datum-mismatch = the datum “{ $datum }” does not fit { $attachment }: hooks are measured to the hook, forks to heel or load centre
-jobfile-chart-no-stabilizers = the chart is for stabilizers, and the machine has none
+jobfile-chart-no-such-support = the chart is for work { $support }, and the machine has nothing for it
 jobfile-chart-twice = there are two charts for { $attachment } { $support } at the same load centre
 jobfile-no-charts = { $machine } has no load chart, so no lift with it can be approved
 jobfile-line-nowhere = not even the course of { $line } is known: its spans are missing
@@ -949,7 +953,7 @@ cli-stability-no-onset = It does not tip before 90° in that direction.
 cli-stability-tipped = On level ground, with this load, it tips to the { $side }.
 cli-stability-at = Load centre at reach { $reach } from the front face of the tyres, lift height { $height }.
 cli-boom-range = { $what } is { $value }; the boom goes from { $low } to { $high }
-cli-no-stabilizers = the machine has no stabilizers
+cli-no-such-support = the machine cannot stand { $support }
 cli-chart-capacity = The chart allows { $capacity } in zone { $zone }.
 cli-chart-outside = The chart shows nothing at reach { $reach } and height { $height }: a lift there is not permitted.
 cli-chart-reserve = With { $mass } the reserve is { $share }.
@@ -959,7 +963,7 @@ warn-at = At { $place }: { $what }
 
 ## Keys of job and machine files, and where their values are found (jobfile)
 
-field-source = Where the values come from: plate, manual, measured, estimated …
+field-source = Where the values come from: plate, manual, measured, estimated
 field-format = Kind and version of this file
 field-machine-id = Short name of the machine, of your own choice
 field-machine-name = Maker and type, as on the plate
@@ -967,7 +971,7 @@ field-machine-invented = True for machines that do not exist
 field-machine-serial = Serial number, as stamped
 field-machine-greatest-capacity = Greatest rated capacity of the machine
 field-machine-body = What weighs, other than the boom: frame, front axle, rear axle
-field-body-kind = What carries it: frame, front axle or rear axle
+field-body-kind = What carries it: frame, front axle, rear axle or turning upper part
 field-body-name = What it is, in your own words
 field-body-mass = Mass of this part
 field-body-centre = Centre of gravity: ahead of the front axle, left, up
@@ -989,6 +993,14 @@ field-stabilizer-ahead = Middle of the pads ahead of the front axle
 field-stabilizer-spread = Spread: middle to middle of the pads
 field-pad-area = Area of one pad on the ground
 field-stabilizer-rear-axle = Rear axle with the pads down: free, locked or unknown
+field-outriggers = Outriggers: four pads that take it off its tyres
+field-outriggers-front = Front pads ahead of the front axle
+field-outriggers-front-spread = Spread: middle to middle of the front pads
+field-outriggers-rear = Rear pads ahead of the front axle, behind it as negative
+field-outriggers-rear-spread = Spread: middle to middle of the rear pads
+field-slew = Upper part that turns with the boom
+field-slew-axis = Axis it turns about, ahead of the front axle
+field-slew-range = How far it turns to either side
 field-boom = Telescopic boom
 field-boom-foot = Boom foot pin: ahead of the front axle, up
 field-boom-angle = Lowest and highest boom angle
@@ -1042,7 +1054,7 @@ field-blade-modified = Whether the blade was welded, drilled or bent
 field-jib-hook = Hook: ahead of the head pin, up
 field-chart = Load charts: one for each attachment, support and load centre
 field-chart-attachment = Attachment that this chart is for
-field-chart-support = What the machine stands on: tyres or stabilizers
+field-chart-support = What the machine stands on: tyres, stabilizers or outriggers
 field-chart-load-centre = Rated load centre from the fork face
 field-chart-load-centre-height = Height of the test load’s centre above the forks
 field-chart-reach-from = Where the chart’s reach starts
@@ -1161,7 +1173,7 @@ field-lift-id = Short name of the lift
 field-lift-name = What is lifted to where
 field-lift-machine = Machine, by its id
 field-lift-attachment = Attachment, by its id in the machine file
-field-lift-support = What the machine stands on: tyres or stabilizers
+field-lift-support = What the machine stands on: tyres, stabilizers or outriggers
 field-lift-load = Load, by its id
 field-lift-landing = Landing, by its id
 field-lift-stand = Where the machine stands
@@ -1212,6 +1224,7 @@ without-centre-height = Without it a tall load cannot be compared with the test 
 without-chart = Without a chart there is no lift with this attachment
 without-pressure = Without it the pressure on the ground cannot be told
 without-axle = Not known: taken as free, the worse case
+without-attachment = At least one attachment must be there: forks, or another
 
 ## End of keys
 
@@ -1246,6 +1259,7 @@ cli-explain-governs = The maker’s manual and the chart in the cab govern; this
 cli-word-frame = on the frame
 cli-word-front-axle = on the front axle
 cli-word-rear-axle = on the rear axle
+cli-word-upper = on the upper part that turns
 cli-word-never = nothing locks it
 cli-word-operator = the operator locks it
 cli-word-above-boom-angle = it locks above a boom angle
@@ -1283,7 +1297,7 @@ cli-compare-key = A { $a } · B { $b } · = alike · + there only A or B, as the
 cli-compare-other-centre = Not measured alike: the chart of A is for a load centre of { $a }, that of B for { $b }. Both were read for { $centre }, where the excess counts as reach.
 cli-compare-other-level = Not measured alike: the chart of A holds out of level up to { $a } sideways, that of B up to { $b }.
 cli-compare-other-level-along = Not measured alike: the chart of A holds out of level up to { $a } fore and aft, that of B up to { $b }.
-cli-compare-no-chart = { $machine } has no chart for forks on { $support }: nothing to compare there.
+cli-compare-no-chart = { $machine } has no chart for forks { $support }: nothing to compare there.
 cli-compare-no-forks = { $machine } has no forks: nothing to compare.
 cli-compare-not-go = A comparison of charts is not a go for any lift.
 cli-compare-bad-at = a place is two lengths, reach and height: “4 m,6 m”; found “{ $found }”
@@ -1317,3 +1331,8 @@ ui-machine-chart-zone = A zone of the chart with its capacity
 ui-machine-drawn-from = Drawn from the machine file; the chart in the cab governs.
 
 ## End of machine commands
+# Slewing machines
+check-slewing = Turning upper part
+slewing-not-computed = { $machine } turns its upper part: how it stands while it turns is not computed here, so nothing can be told
+do-slewing = Plan this lift with the maker's own chart and a competent person.
+jobfile-upper-without-slew = a body is of the kind “upper”, and the machine has no part that turns

@@ -501,6 +501,7 @@ do-nearer = Colóquese { $distance } más cerca. Allí cumplen la tabla, el nive
 do-other-machine = Use una máquina, un accesorio o un tipo de apoyo que tenga tabla de cargas para esto.
 support-tyres = sobre neumáticos
 support-stabilizers = sobre estabilizadores
+support-outriggers = sobre estabilizadores de cuatro puntos
 
 ## Vuelco
 
@@ -563,6 +564,8 @@ wheel-rear-left = Rueda trasera izquierda
 wheel-rear-right = Rueda trasera derecha
 pad-left = Apoyo del estabilizador izquierdo
 pad-right = Apoyo del estabilizador derecho
+pad-rear-left = Apoyo trasero izquierdo
+pad-rear-right = Apoyo trasero derecho
 
 ## Lugar de descarga y aproximación
 
@@ -596,6 +599,7 @@ do-state-matter = Que una persona competente lo mire en la obra y declare el res
 step-drive-in = Cinturón puesto, pluma bajada y retraída. Entre y pare con rumbo { $heading }. Freno de estacionamiento puesto, transmisión en punto muerto.
 step-read-level = Antes de levantar, lea el indicador de nivel de la cabina: como máximo { $across } hacia cualquier lado y { $along } hacia delante o atrás. Vale más que este plan: si indica más, no levante.
 step-stabilizers = Baje los estabilizadores hasta que apoyen, según el manual, con la pluma todavía bajada.
+step-outriggers = Baje los cuatro estabilizadores hasta que ningún neumático cargue y nivele la máquina sobre ellos según el manual, con la pluma abajo.
 step-hang-plumb = Levante solo con el gancho a plomo sobre la carga. Cuerdas guía sujetas desde un lado; nadie bajo la carga ni entre ella y una estructura.
 step-trial-lift = Prueba: levante la carga { $system ->
     [us] de 4 a 8 in
@@ -763,7 +767,7 @@ jobfile-order = el valor menor de { $key }, { $low }, no está por debajo del ma
 jobfile-no-attachment = la máquina no tiene ni horquillas ni pluma auxiliar
 jobfile-blade-grew = la horquilla tiene ahora un espesor de { $now } y nueva tenía { $new }
 jobfile-datum-mismatch = la referencia «{ $datum }» no corresponde a { $attachment }: con gancho se mide hasta el gancho; con horquillas, hasta el talón o el centro de carga
-jobfile-chart-no-stabilizers = la tabla es para estabilizadores, y la máquina no tiene
+jobfile-chart-no-such-support = la tabla es para trabajar { $support }, y la máquina no tiene con qué
 jobfile-chart-twice = hay dos tablas para { $attachment } { $support } con el mismo centro de carga
 jobfile-no-charts = { $machine } no tiene tabla de cargas, así que no se puede aprobar ningún izado con ella
 jobfile-line-nowhere = no se conoce ni el trazado de { $line }: faltan sus vanos
@@ -958,7 +962,7 @@ cli-stability-no-onset = En esa dirección no vuelca antes de 90°.
 cli-stability-tipped = En terreno nivelado, con esta carga, vuelca hacia { $side }.
 cli-stability-at = Centro de carga con alcance { $reach } desde la cara delantera de los neumáticos y altura de elevación { $height }.
 cli-boom-range = { $what } es { $value }; la pluma va de { $low } a { $high }
-cli-no-stabilizers = la máquina no tiene estabilizadores
+cli-no-such-support = la máquina no puede trabajar { $support }
 cli-chart-capacity = La tabla admite { $capacity } en la zona { $zone }.
 cli-chart-outside = La tabla no muestra nada con alcance { $reach } y altura { $height }: ahí no se permite levantar.
 cli-chart-reserve = Con { $mass } la reserva es { $share }.
@@ -968,7 +972,7 @@ warn-at = En { $place }: { $what }
 
 ## Claves de los archivos de trabajo y de máquina, y dónde se hallan sus valores (jobfile)
 
-field-source = De dónde salen los valores: placa, manual, medidos, estimados…
+field-source = De dónde salen los valores: placa, manual, medidos o estimados
 field-format = Tipo y versión de este archivo
 field-machine-id = Nombre corto de la máquina, a su elección
 field-machine-name = Fabricante y tipo, como en la placa
@@ -976,7 +980,7 @@ field-machine-invented = Verdadero si la máquina no existe
 field-machine-serial = Número de serie, como está grabado
 field-machine-greatest-capacity = Capacidad nominal máxima de la máquina
 field-machine-body = Lo que pesa, aparte de la pluma: bastidor, eje delantero, eje trasero
-field-body-kind = Quién lo soporta: bastidor, eje delantero o eje trasero
+field-body-kind = Quién lo soporta: bastidor, eje delantero, eje trasero o parte giratoria
 field-body-name = Qué es, con sus palabras
 field-body-mass = Masa de esta parte
 field-body-centre = Centro de gravedad: por delante del eje delantero, a la izquierda, hacia arriba
@@ -998,6 +1002,14 @@ field-stabilizer-ahead = Centro de los platos por delante del eje delantero
 field-stabilizer-spread = Separación: de centro a centro de los platos
 field-pad-area = Superficie de un plato sobre el suelo
 field-stabilizer-rear-axle = Eje trasero con los platos apoyados: libre, bloqueado o desconocido
+field-outriggers = Estabilizadores de cuatro platos que la levantan de los neumáticos
+field-outriggers-front = Platos delanteros por delante del eje delantero
+field-outriggers-front-spread = Separación: de centro a centro de los platos delanteros
+field-outriggers-rear = Platos traseros respecto al eje delantero, negativo por detrás
+field-outriggers-rear-spread = Separación: de centro a centro de los platos traseros
+field-slew = Parte superior que gira con la pluma
+field-slew-axis = Eje de giro, por delante del eje delantero
+field-slew-range = Cuánto gira a cada lado
 field-boom = Pluma telescópica
 field-boom-foot = Bulón de base de la pluma: por delante del eje delantero, hacia arriba
 field-boom-angle = Ángulo mínimo y máximo de la pluma
@@ -1221,6 +1233,7 @@ without-centre-height = Sin ella una carga alta no se puede comparar con la de e
 without-chart = Sin tabla no hay ningún izado con este accesorio
 without-pressure = Sin ella no se puede decir la presión sobre el terreno
 without-axle = Desconocido: se toma como libre, el caso peor
+without-attachment = Debe haber al menos un accesorio: horquillas u otro
 
 ## Fin de las claves
 
@@ -1255,6 +1268,7 @@ cli-explain-governs = Mandan el manual del fabricante y la tabla de la cabina; e
 cli-word-frame = en el bastidor
 cli-word-front-axle = en el eje delantero
 cli-word-rear-axle = en el eje trasero
+cli-word-upper = en la parte superior giratoria
 cli-word-never = nada lo bloquea
 cli-word-operator = lo bloquea el operador
 cli-word-above-boom-angle = se bloquea por encima de un ángulo de pluma
@@ -1292,7 +1306,7 @@ cli-compare-key = A { $a } · B { $b } · = igual · + solo llega A o B, según 
 cli-compare-other-centre = No miden igual: la tabla de A es para un centro de carga de { $a }, la de B para { $b }. Ambas se leyeron para { $centre }; el exceso cuenta como alcance.
 cli-compare-other-level = No miden igual: la tabla de A vale con un desnivel lateral de hasta { $a }, la de B de hasta { $b }.
 cli-compare-other-level-along = No miden igual: la tabla de A vale con un desnivel longitudinal de hasta { $a }, la de B de hasta { $b }.
-cli-compare-no-chart = { $machine } no tiene tabla para horquillas con { $support }: ahí no hay nada que comparar.
+cli-compare-no-chart = { $machine } no tiene tabla para horquillas { $support }: ahí no hay nada que comparar.
 cli-compare-no-forks = { $machine } no tiene horquillas: no hay nada que comparar.
 cli-compare-not-go = Una comparación de tablas no da vía libre a ningún izado.
 cli-compare-bad-at = un sitio son dos longitudes, alcance y altura: «4 m,6 m»; se encontró «{ $found }»
@@ -1326,3 +1340,8 @@ ui-machine-chart-zone = Una zona de la tabla con su capacidad
 ui-machine-drawn-from = Dibujado del archivo de la máquina; manda la tabla de la cabina.
 
 ## Fin de las órdenes de máquina
+# Máquinas giratorias
+check-slewing = Superestructura giratoria
+slewing-not-computed = { $machine } gira su superestructura: aquí no se calcula cómo se apoya mientras gira; no se puede decir nada
+do-slewing = Planifique este izado con la tabla de cargas del fabricante y una persona competente.
+jobfile-upper-without-slew = una parte es de tipo «upper», y la máquina no tiene nada que gire

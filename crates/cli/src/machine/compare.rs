@@ -129,7 +129,7 @@ impl Comparison {
             not_comparable.push(w.render(&text::COMPARE_NO_FORKS.with("machine", &machine.name)));
         }
         if let [Some(forks_a), Some(forks_b)] = forks {
-            for state in [SupportState::Tyres, SupportState::Stabilizers] {
+            for (_, state) in SupportState::WORDS {
                 let found = [(a, forks_a), (b, forks_b)].map(|(m, f)| m.chart_for(f, state, centre.unwrap_or(0.0)));
                 match found {
                     [Some(chart_a), Some(chart_b)] => {

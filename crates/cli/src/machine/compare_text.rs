@@ -5,8 +5,10 @@ use super::missing::heading;
 use super::said_charts::support;
 use super::text;
 use crate::terminal;
+use evidence::TextId;
 use quantity::{Dimension, Quantity};
-use wording::Wording;
+use std::fmt::Write as _;
+use wording::{Wording, ui};
 
 /// Width of a value's column.
 const VALUE: usize = 15;
@@ -17,11 +19,11 @@ pub(super) fn print(comparison: &Comparison, w: Wording) {
     heading(&w.text(text::COMPARE_DIMENSIONS));
     columns("", "A", "B");
     for pair in &comparison.dimensions {
-        print_pair(pair, w);
+        print_pair(pair, text::COMPARE_NO_ATTACHMENT, w);
     }
     heading(&w.text(text::COMPARE_CAPACITIES));
     for pair in &comparison.capacities {
-        print_pair(pair, w);
+        print_pair(pair, text::COMPARE_NO_ATTACHMENT, w);
     }
     for charts in &comparison.charts {
         print_charts(charts, a, b, w);
@@ -36,12 +38,12 @@ pub(super) fn print(comparison: &Comparison, w: Wording) {
     terminal::paragraph(&w.text(text::COMPARE_NOT_GO), "", "");
 }
 
-fn print_pair(pair: &Pair, w: Wording) {
+fn print_pair(pair: &Pair, instead: TextId, w: Wording) {
     let both: Vec<Quantity> = pair.a.into_iter().chain(pair.b).collect();
     let mut shown = w.alike(&both).into_iter();
     let mut say = |q: Option<Quantity>| match q {
         Some(_) => shown.next().unwrap_or_default(),
-        None => w.text(text::COMPARE_NO_ATTACHMENT),
+        None => w.text(instead),
     };
     let (a, b) = (say(pair.a), say(pair.b));
     columns(&pair.what, &a, &b);
@@ -73,7 +75,7 @@ fn print_charts(charts: &ChartsCompared, a: &str, b: &str, w: Wording) {
     for at in &charts.at {
         let place = text::COMPARE_PLACE.with("reach", length(at.reach_m)).with("height", length(at.height_m));
         let kg = |kg: Option<f64>| kg.map(|kg| Quantity::new(kg, Dimension::Mass));
-        print_pair(&Pair { what: w.render(&place), a: kg(at.a_kg), b: kg(at.b_kg) }, w);
+        print_pair(&Pair { what: w.render(&place), a: kg(at.a_kg), b: kg(at.b_kg) }, ui::NOT_PERMITTED, w);
     }
     if charts.grid.is_empty() {
         return;
@@ -96,7 +98,7 @@ fn print_grid(grid: &[AtPlace], w: Wording) {
             rows.push((place.height_m, String::new()));
         }
         if let Some((_, row)) = rows.last_mut() {
-            row.push_str(&format!("{:>4}", cell(place)));
+            let _ = write!(row, "{:>4}", cell(place));
         }
     }
     for (height, row) in &rows {

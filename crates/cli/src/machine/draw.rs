@@ -6,7 +6,7 @@ use crate::failure::Failure;
 use crate::outputs::{WIDTH, beside, put_in_place};
 use crate::{Outcome, Run, terminal};
 use drawing::Style;
-use machine::{Machine, SupportState};
+use machine::Machine;
 use std::fs;
 use std::path::Path;
 use wording::Wording;
@@ -57,10 +57,7 @@ fn drawings(machine: &Machine, wording: Wording) -> Vec<(String, String)> {
         (FRONT.to_owned(), drawing::machine_front(machine, &wording, &style)),
     ];
     for (i, chart) in machine.charts.iter().enumerate() {
-        let support = match chart.support {
-            SupportState::Tyres => "tyres",
-            SupportState::Stabilizers => "stabilizers",
-        };
+        let support = chart.support.word();
         let attachment: String =
             chart.attachment.chars().map(|c| if c.is_ascii_alphanumeric() { c } else { '-' }).take(40).collect();
         let name = format!("{CHART}{:02}-{attachment}-{support}.svg", i + 1);

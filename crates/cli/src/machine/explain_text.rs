@@ -54,7 +54,8 @@ fn print_group(group: &Group, w: Wording) {
         let values = &rest[..count];
         let short = !entry.is_empty() && count <= SHORT;
         if short {
-            print_short(values, usual, at == 0 || !same_list(&group.values[at - 1].key, entry), w);
+            let first = at == 0 || !same_list(&group.values[at - 1].key, entry);
+            print_short(values, &fullest(&group.values, entry), usual, first, w);
         } else {
             print_long(values, entry, usual, w);
         }
@@ -73,23 +74,53 @@ fn same_list(key: &str, entry: &str) -> bool {
     !self::entry(key).is_empty() && list(self::entry(key)) == list(entry)
 }
 
+/// The measured values of the entry of the same list that has most of them: what the columns are.
+fn fullest<'v>(all: &'v [ValueSaid], entry: &str) -> Vec<&'v ValueSaid> {
+    let mut best: Vec<&ValueSaid> = Vec::new();
+    let mut entries: Vec<&str> = Vec::new();
+    for v in all.iter().filter(|v| same_list(&v.key, entry)) {
+        let this = self::entry(&v.key);
+        if entries.contains(&this) {
+            continue;
+        }
+        entries.push(this);
+        let of: Vec<&ValueSaid> = all.iter().filter(|o| self::entry(&o.key) == this && !is_name(o)).collect();
+        if of.len() > best.len() {
+            best = of;
+        }
+    }
+    best
+}
+
+/// The last key of a path.
+fn last(path: &str) -> &str {
+    path.rsplit('.').next().unwrap_or(path)
+}
+
 /// Names of an entry, which stand before its values.
 fn is_name(value: &ValueSaid) -> bool {
     value.quantities.is_empty() && ["name", "id", "kind"].contains(&value.key.rsplit('.').next().unwrap_or_default())
 }
 
 /// One line an entry; before the first one what the values are.
-fn print_short(values: &[ValueSaid], usual: Option<&evidence::Certainty>, first: bool, w: Wording) {
+fn print_short(values: &[ValueSaid], keys: &[&ValueSaid], usual: Option<&evidence::Certainty>, first: bool, w: Wording) {
     let measured: Vec<&ValueSaid> = values.iter().filter(|v| !is_name(v)).collect();
     if first {
-        let what: Vec<String> = measured.iter().map(|v| lower(&v.what)).collect();
+        let what: Vec<String> = keys.iter().map(|v| lower(&v.what)).collect();
         terminal::paragraph(&w.render(&text::EXPLAIN_EACH.with("what", what.join("; "))), "  ", "  ");
     }
     let mut names: Vec<&ValueSaid> = values.iter().filter(|v| is_name(v)).collect();
     names.sort_by_key(|v| !v.key.ends_with(".name"));
+    if names.first().is_some_and(|v| v.key.ends_with(".name")) {
+        names.retain(|v| !v.key.ends_with(".id"));
+    }
     let names = names.iter().map(|v| v.value.as_str()).collect::<Vec<_>>().join(", ");
-    let said: Vec<String> = measured.iter().map(|v| value(v, usual, w)).collect();
-    let names = if names.is_empty() { entry(&values[0].key).to_owned() } else { names };
+    let said: Vec<String> = keys
+        .iter()
+        .map(|key| measured.iter().find(|v| last(&v.key) == last(&key.key)).map_or_else(|| "?".to_owned(), |v| value(v, usual, w)))
+        .collect();
+    let number = entry(&values[0].key).rsplit('[').next().unwrap_or_default().trim_end_matches(']');
+    let names = if names.is_empty() { number.to_owned() } else { names };
     terminal::paragraph(&format!("{names}: {}", said.join("; ")), "  ", "    ");
 }
 
@@ -103,6 +134,7 @@ fn print_long(values: &[ValueSaid], entry: &str, usual: Option<&evidence::Certai
         "    "
     };
     let mut around = String::new();
+    let mut titled = false;
     for v in values {
         // Tables in tables have a name of their own: left and right blade.
         let inner = v.key[entry.len()..].trim_start_matches('.').rsplit_once('.').map_or("", |(t, _)| t);
@@ -112,11 +144,15 @@ fn print_long(values: &[ValueSaid], entry: &str, usual: Option<&evidence::Certai
             let path = path.trim_start_matches('.');
             let title = jobfile::field(jobfile::FileKind::Machine, path).map(|f| w.text(f.what));
             terminal::paragraph(&title.unwrap_or_else(|| table.to_owned()), indent, indent);
+            titled = true;
+        } else if inner != around {
+            titled = false;
         }
         inner.clone_into(&mut around);
+        let indent = if titled { format!("{indent}  ") } else { indent.to_owned() };
         let what = if v.what.is_empty() { v.key.clone() } else { v.what.clone() };
         let rest = format!("{indent}  ");
-        terminal::paragraph(&format!("{what}: {}", value(v, usual, w)), indent, &rest);
+        terminal::paragraph(&format!("{what}: {}", value(v, usual, w)), &indent, &rest);
     }
 }
 

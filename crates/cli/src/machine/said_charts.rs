@@ -57,10 +57,7 @@ pub(super) fn charts(review: &MachineReview, w: Wording) -> Vec<ChartSaid> {
 }
 
 pub(super) fn support(state: SupportState, w: Wording) -> String {
-    w.text(match state {
-        SupportState::Tyres => planning::text::SUPPORT_TYRES,
-        SupportState::Stabilizers => planning::text::SUPPORT_STABILIZERS,
-    })
+    w.text(planning::support_name(state))
 }
 
 fn whole(machine: &Machine, chart: &Chart, w: Wording) -> ChartSaid {

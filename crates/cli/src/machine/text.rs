@@ -59,6 +59,8 @@ evidence::messages! {
     WORD_FRONT_AXLE = "cli-word-front-axle" [];
     /// on the rear axle.
     WORD_REAR_AXLE = "cli-word-rear-axle" [];
+    /// on the upper part that turns.
+    WORD_UPPER = "cli-word-upper" [];
     /// nothing locks it.
     WORD_NEVER = "cli-word-never" [];
     /// the operator locks it.
@@ -133,7 +135,7 @@ evidence::messages! {
     COMPARE_OTHER_LEVEL = "cli-compare-other-level" [a, b];
     /// Not measured alike: the chart of A holds out of level up to `a` fore and aft, that of B up to `b`.
     COMPARE_OTHER_LEVEL_ALONG = "cli-compare-other-level-along" [a, b];
-    /// `machine` has no chart for forks on `support`: nothing to compare there.
+    /// `machine` has no chart for forks `support`: nothing to compare there.
     COMPARE_NO_CHART = "cli-compare-no-chart" [machine, support];
     /// `machine` has no forks: nothing to compare.
     COMPARE_NO_FORKS = "cli-compare-no-forks" [machine];

@@ -32,6 +32,7 @@ pub(super) fn word(path: &str, written: &str) -> Option<TextId> {
         ("kind", "frame") => text::WORD_FRAME,
         ("kind", "front-axle") => text::WORD_FRONT_AXLE,
         ("kind", "rear-axle") => text::WORD_REAR_AXLE,
+        ("kind", "upper") => text::WORD_UPPER,
         ("lock", "never") => text::WORD_NEVER,
         ("lock", "operator") => text::WORD_OPERATOR,
         ("lock", "above-boom-angle") => text::WORD_ABOVE_BOOM_ANGLE,
@@ -41,8 +42,10 @@ pub(super) fn word(path: &str, written: &str) -> Option<TextId> {
         ("rear_axle", "locked") => text::WORD_LOCKED,
         ("measure", "gust-at-height") => text::WORD_GUST,
         ("measure", "forecast-mean") => text::WORD_MEAN,
-        ("support", "tyres") => planning::text::SUPPORT_TYRES,
-        ("support", "stabilizers") => planning::text::SUPPORT_STABILIZERS,
+        ("support", word) => {
+            let known = machine::SupportState::WORDS.iter().find(|(known, _)| *known == word)?;
+            planning::support_name(known.1)
+        }
         ("height_to", "fork-top") => text::EXPLAIN_HEIGHT_FORKS,
         ("height_to", "hook") => text::EXPLAIN_HEIGHT_HOOK,
         _ => return None,
