@@ -1,12 +1,11 @@
 //! `counterpoise schema`.
 
 use crate::args::{Form, SchemaArgs};
-use crate::machine::{Comparison, Explained, Missing};
 use crate::calc::{ChartResult, StabilityResult};
+use crate::machine::{Comparison, Explained, Missing};
 use crate::{Outcome, Run, terminal};
 use jobfile::FileKind;
 use schemars::{Schema, schema_for};
-use serde_json::Value;
 
 #[expect(clippy::unnecessary_wraps, reason = "every command has one form")]
 pub(crate) fn run(args: &SchemaArgs) -> Run {
@@ -15,10 +14,10 @@ pub(crate) fn run(args: &SchemaArgs) -> Run {
 }
 
 /// The JSON Schema of an output or a file.
-pub(crate) fn schema(form: Form) -> Value {
-    let output: Schema = match form {
-        Form::MachineFile => return file_schema(FileKind::Machine),
-        Form::JobFile => return file_schema(FileKind::Job),
+pub(crate) fn schema(form: Form) -> Schema {
+    match form {
+        Form::MachineFile => file_schema(FileKind::Machine),
+        Form::JobFile => file_schema(FileKind::Job),
         Form::Plan => schema_for!(planning::Plan),
         Form::Check => schema_for!(planning::DistanceAnswer),
         Form::CalcChart => schema_for!(ChartResult),
@@ -27,12 +26,13 @@ pub(crate) fn schema(form: Form) -> Value {
         Form::MachineExplain => schema_for!(Explained),
         Form::MachineCompare => schema_for!(Comparison),
         Form::MachineMissing => schema_for!(Missing),
-    };
-    output.to_value()
+    }
 }
 
-fn file_schema(kind: FileKind) -> Value {
+fn file_schema(kind: FileKind) -> Schema {
     // Published schemas have one language; the files themselves are the same in all.
     let english = wording::Wording::new(wording::Language::English, quantity::UnitSystem::Si);
-    jobfile::file_schema(kind, &|message| english.render(message))
+    let schema = jobfile::file_schema(kind, &|message| english.render(message));
+    // Always an object, which is a schema.
+    Schema::try_from(schema).unwrap_or_default()
 }

@@ -81,7 +81,8 @@ pub struct MachineReview {
 }
 
 /// Optional keys that are no lack: they say something by being there.
-const NO_LACK: [&str; 8] = ["source", "format", "invented", "stabilizers", "outriggers", "slew", "chart[].unit", "chart[].not_permitted"];
+const NO_LACK: [&str; 8] =
+    ["source", "format", "invented", "stabilizers", "outriggers", "slew", "chart[].unit", "chart[].not_permitted"];
 
 /// Reads a machine file and says what it holds and what it lacks, whatever is wrong with it.
 pub fn review_machine(name: &str, bytes: &[u8]) -> MachineReview {

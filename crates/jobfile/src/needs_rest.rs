@@ -1,10 +1,10 @@
 //! What a file says where reading did not get to: charts are read when the rest of the machine is known,
 //! and are explained before.
 
+use crate::certainty;
 use crate::node::{Node, Table, Value};
 use crate::placeholder;
 use crate::schema_notes::{Kind, Seen, SeenValue, Shapes, join};
-use crate::certainty;
 use evidence::Certainty;
 use geometry::DVec2;
 use quantity::{Dimension, Quantity};
@@ -13,41 +13,37 @@ use quantity::{Dimension, Quantity};
 pub(crate) fn list(shapes: &Shapes, root: &Table, key: &str) -> Vec<Seen> {
     let mut seen = Vec::new();
     let around = source(root, None);
-    entries(shapes, root, key, key, around, &mut seen);
+    entries(shapes, root, (key, key), (around, None), &mut seen);
     seen
 }
 
-fn entries(shapes: &Shapes, table: &Table, key: &str, shape: &str, around: Option<Certainty>, seen: &mut Vec<Seen>) {
+/// The nearest source and unit around a table.
+type Around<'t> = (Option<Certainty>, Option<&'t str>);
+
+fn entries<'t>(shapes: &Shapes, table: &'t Table, (key, list): (&str, &str), around: Around<'t>, seen: &mut Vec<Seen>) {
     let Some(Value::List(items)) = table.get(key).map(|n| &n.value) else { return };
     for (i, item) in items.iter().enumerate() {
         if let Value::Table(inner) = &item.value {
-            let path = format!("{shape}[{}]", i + 1);
-            values(shapes, inner, &path, &format!("{}[]", crate::pattern(shape)), around, seen);
+            let path = format!("{list}[{}]", i + 1);
+            values(shapes, inner, &path, around, seen);
         }
     }
 }
 
-fn values(
-    shapes: &Shapes,
-    table: &Table,
-    path: &str,
-    shape: &str,
-    around: Option<Certainty>,
-    seen: &mut Vec<Seen>,
-) {
-    let Some(known) = shapes.get(shape) else { return };
-    let around = source(table, around);
-    let unit = word(table, "unit");
+fn values<'t>(shapes: &Shapes, table: &'t Table, path: &str, around: Around<'t>, seen: &mut Vec<Seen>) {
+    let Some(known) = shapes.get(&crate::pattern(path)) else { return };
+    let certainty = source(table, around.0);
+    let unit = word(table, "unit").or(around.1);
     for key in &known.keys {
         let Some(node) = table.get(&key.key) else { continue };
         let here = join(path, &key.key);
         if key.kinds.contains(&Kind::Tables) {
-            entries(shapes, table, &key.key, &here, around, seen);
+            entries(shapes, table, (&key.key, &here), (certainty, unit), seen);
             continue;
         }
         let certainty = match &node.value {
-            Value::Table(inner) => source(inner, around),
-            _ => around,
+            Value::Table(inner) => source(inner, certainty),
+            _ => certainty,
         };
         let value = key.kinds.iter().find_map(|kind| value(node, kind, unit));
         seen.extend(value.map(|value| Seen { path: here, value, certainty }));

@@ -1,8 +1,8 @@
 //! Quantities: "3.00 m", `{ value = "3.00 m", source = "measured" }`, points, ranges.
 
 use crate::node::{Node, Value};
-use crate::table::Reader;
 use crate::schema_notes::{Kind, SeenValue};
+use crate::table::Reader;
 use crate::{certainty, placeholder, text};
 use evidence::{Certainty, Message, TextId};
 use geometry::{DVec2, DVec3};
@@ -198,8 +198,7 @@ impl<'d> Reader<'d> {
         let points: Vec<Option<DVec2>> = items
             .iter()
             .map(|item| {
-                self.numbers::<2>(item, key, Dimension::Length, Bound::Within(-most, most), unit)
-                    .map(DVec2::from_array)
+                self.numbers::<2>(item, key, Dimension::Length, Bound::Within(-most, most), unit).map(DVec2::from_array)
             })
             .collect();
         let points: Vec<DVec2> = points.into_iter().collect::<Option<_>>()?;

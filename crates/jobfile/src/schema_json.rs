@@ -142,7 +142,9 @@ impl Writer<'_> {
         for kind in kinds {
             match kind {
                 Kind::List => {}
-                Kind::Words(some) => words.extend(some.iter().map(String::as_str).filter(|w| !words.contains(w)).collect::<Vec<_>>()),
+                Kind::Words(some) => {
+                    words.extend(some.iter().map(String::as_str).filter(|w| !words.contains(w)).collect::<Vec<_>>())
+                }
                 // The table of a fact is that of its value and source.
                 Kind::Table if is_fact => {}
                 Kind::Table => options.push(self.table(path)),

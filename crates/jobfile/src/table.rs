@@ -37,7 +37,8 @@ impl<'d> Reader<'d> {
     ) -> Self {
         let label = path.clone();
         let source = Cell::new(around);
-        let reader = Self { document, table, span, path, label, source, asked: RefCell::default(), needed: RefCell::default() };
+        let reader =
+            Self { document, table, span, path, label, source, asked: RefCell::default(), needed: RefCell::default() };
         document.note(|n| n.table(&reader.path));
         reader.expects("source", || Kind::Words(certainty::WORDS.map(|(w, _)| w.to_owned()).to_vec()));
         if let Some(node) = reader.optional("source") {

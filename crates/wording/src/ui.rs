@@ -635,6 +635,12 @@ evidence::messages! {
     MACHINE_DIM_PADS = "ui-machine-dim-pads" [];
     /// Stabilizers ahead of the front axle.
     MACHINE_DIM_PADS_AHEAD = "ui-machine-dim-pads-ahead" [];
+    /// Outriggers, rear pads to front pads.
+    MACHINE_DIM_OUTRIGGERS_ALONG = "ui-machine-dim-outriggers-along" [];
+    /// Spread of the front outriggers.
+    MACHINE_DIM_OUTRIGGERS_FRONT = "ui-machine-dim-outriggers-front" [];
+    /// Spread of the rear outriggers.
+    MACHINE_DIM_OUTRIGGERS_REAR = "ui-machine-dim-outriggers-rear" [];
     /// Width of a front tyre.
     MACHINE_DIM_TYRE = "ui-machine-dim-tyre" [];
     /// Drawn with `attachment`, boom at `angle` and retracted, forks level.

@@ -8,11 +8,11 @@ use quantity::UnitSystem;
 use std::collections::{BTreeMap, BTreeSet};
 use wording::{Language, Wording};
 
+#[path = "../../cli/src/machine/text.rs"]
+mod cli_machine_text;
 /// The command line is a program, not a library that a test could name; its ids stand in a file of their own.
 #[path = "../../cli/src/text.rs"]
 mod cli_text;
-#[path = "../../cli/src/machine/text.rs"]
-mod cli_machine_text;
 
 /// Every room with texts, and its ids.
 const ROOMS: [(&str, &[TextId]); 11] = [

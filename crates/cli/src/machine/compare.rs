@@ -139,9 +139,8 @@ impl Comparison {
                     [None, None] => {}
                     [found_a, _] => {
                         let machine = if found_a.is_none() { a } else { b };
-                        let message = text::COMPARE_NO_CHART
-                            .with("machine", &machine.name)
-                            .with("support", support(state, w));
+                        let message =
+                            text::COMPARE_NO_CHART.with("machine", &machine.name).with("support", support(state, w));
                         not_comparable.push(w.render(&message));
                     }
                 }

@@ -34,7 +34,9 @@ pub(super) fn print(explained: &Explained, w: Wording) {
     terminal::paragraph(&counts(&explained.missing, w), "  ", "  ");
     print_checks(&explained.missing, w);
     if !explained.missing.missing.is_empty() {
-        terminal::paragraph(&w.render(&text::EXPLAIN_MORE.with("file", &explained.file)), "  ", "  ");
+        terminal::paragraph(&w.text(text::EXPLAIN_MORE), "  ", "  ");
+        // A command is for copying: never broken.
+        terminal::line(&format!("  counterpoise machine missing {}", explained.file));
     }
     terminal::line("");
     terminal::paragraph(&w.text(text::EXPLAIN_GOVERNS), "", "");
@@ -103,7 +105,13 @@ fn is_name(value: &ValueSaid) -> bool {
 }
 
 /// One line an entry; before the first one what the values are.
-fn print_short(values: &[ValueSaid], keys: &[&ValueSaid], usual: Option<&evidence::Certainty>, first: bool, w: Wording) {
+fn print_short(
+    values: &[ValueSaid],
+    keys: &[&ValueSaid],
+    usual: Option<&evidence::Certainty>,
+    first: bool,
+    w: Wording,
+) {
     let measured: Vec<&ValueSaid> = values.iter().filter(|v| !is_name(v)).collect();
     if first {
         let what: Vec<String> = keys.iter().map(|v| lower(&v.what)).collect();
@@ -117,7 +125,12 @@ fn print_short(values: &[ValueSaid], keys: &[&ValueSaid], usual: Option<&evidenc
     let names = names.iter().map(|v| v.value.as_str()).collect::<Vec<_>>().join(", ");
     let said: Vec<String> = keys
         .iter()
-        .map(|key| measured.iter().find(|v| last(&v.key) == last(&key.key)).map_or_else(|| "?".to_owned(), |v| value(v, usual, w)))
+        .map(|key| {
+            measured
+                .iter()
+                .find(|v| last(&v.key) == last(&key.key))
+                .map_or_else(|| "?".to_owned(), |v| value(v, usual, w))
+        })
         .collect();
     let number = entry(&values[0].key).rsplit('[').next().unwrap_or_default().trim_end_matches(']');
     let names = if names.is_empty() { number.to_owned() } else { names };

@@ -121,7 +121,7 @@ fn partly(seen: &[Seen], w: Wording) -> Vec<ChartSaid> {
             ChartSaid {
                 attachment: word("attachment").unwrap_or_else(|| format!("chart[{i}]")),
                 support: of("support").map(|s| values::say(s, w)).unwrap_or_default(),
-                load_centre_m: si("load_centre"),
+                load_centre_m: si("load_centre").filter(|_| word("reach_to").as_deref() != Some("hook")),
                 reach: reach(word("reach_from"), word("reach_to"), w),
                 height: of("height_to").map(|s| values::say(s, w)),
                 level_rad: level,

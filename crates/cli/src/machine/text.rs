@@ -49,8 +49,8 @@ evidence::messages! {
     EXPLAIN_MISSING_COUNTS = "cli-explain-missing-counts" [mandatory, for_check, fill_in, useful];
     /// Nothing is missing.
     EXPLAIN_NOTHING_MISSING = "cli-explain-nothing-missing" [];
-    /// With where to find each: counterpoise machine missing `file`.
-    EXPLAIN_MORE = "cli-explain-more" [file];
+    /// Where to find each says:.
+    EXPLAIN_MORE = "cli-explain-more" [];
     /// The maker’s manual and the chart in the cab govern; this file never overrides them.
     EXPLAIN_GOVERNS = "cli-explain-governs" [];
     /// on the frame.

@@ -10,7 +10,9 @@ use wording::{Wording, ui};
 pub(super) fn say(seen: &Seen, w: Wording) -> String {
     match &seen.value {
         SeenValue::Text(text) => text.clone(),
-        SeenValue::Word(written) => word(&pattern(&seen.path), written).map_or_else(|| written.clone(), |id| w.text(id)),
+        SeenValue::Word(written) => {
+            word(&pattern(&seen.path), written).map_or_else(|| written.clone(), |id| w.text(id))
+        }
         SeenValue::YesNo(true) => w.text(ui::YES),
         SeenValue::YesNo(false) => w.text(ui::NO),
         SeenValue::Count(count) => count.to_string(),

@@ -35,11 +35,15 @@ pub(crate) fn view(machine: &Machine) -> View {
             parts.push(Part::Outline(rectangle((y - pad, y + pad), (0.0, 0.08)), Ink::Soft));
         }
     }
+    if let Some(o) = &machine.outriggers {
+        let pad = o.pad_area.max(0.0).sqrt() / 2.0;
+        for y in [-o.front.y, o.front.y] {
+            parts.push(Part::Outline(rectangle((y - pad, y + pad), (0.0, 0.08)), Ink::Soft));
+        }
+    }
 
-    let level = |name: TextId, from: f64, to: f64| Dimension {
-        name,
-        along: Along::Level { from: (from, 0.0), to: (to, 0.0) },
-    };
+    let level =
+        |name: TextId, from: f64, to: f64| Dimension { name, along: Along::Level { from: (from, 0.0), to: (to, 0.0) } };
     let mut dimensions = vec![
         level(ui::MACHINE_DIM_TYRE, half - tyre / 2.0, half + tyre / 2.0),
         level(ui::MACHINE_DIM_FRONT_TRACK, -half, half),
@@ -48,6 +52,10 @@ pub(crate) fn view(machine: &Machine) -> View {
     ];
     if let Some(s) = &machine.stabilizers {
         dimensions.push(level(ui::MACHINE_DIM_PADS, -s.pad.y, s.pad.y));
+    }
+    if let Some(o) = &machine.outriggers {
+        dimensions.push(level(ui::MACHINE_DIM_OUTRIGGERS_FRONT, -o.front.y, o.front.y));
+        dimensions.push(level(ui::MACHINE_DIM_OUTRIGGERS_REAR, -o.rear.y, o.rear.y));
     }
     dimensions.extend([
         Dimension { name: ui::MACHINE_DIM_FRAME_TOP, along: Along::UpLeft { at: (-o.half_width, o.frame_top) } },

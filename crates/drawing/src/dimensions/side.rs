@@ -26,6 +26,12 @@ pub(crate) fn view(machine: &Machine) -> View {
         parts.push(Part::Outline(rectangle((s.pad.x - half, s.pad.x + half), (0.0, 0.08)), Ink::Soft));
         parts.push(Part::Dashed(rectangle((s.pad.x - 0.06, s.pad.x + 0.06), (0.08, o.ground_clearance.max(0.2)))));
     }
+    if let Some(o) = &machine.outriggers {
+        let half = o.pad_area.max(0.0).sqrt() / 2.0;
+        for x in [o.front.x, o.rear.x] {
+            parts.push(Part::Outline(rectangle((x - half, x + half), (0.0, 0.08)), Ink::Soft));
+        }
+    }
     parts.push(Part::Wheel((rear.x, rear_r), rear_r));
     parts.push(Part::Wheel((front.x, front_r), front_r));
     let foot = (machine.boom.foot.x, machine.boom.foot.y);
@@ -52,6 +58,9 @@ pub(crate) fn view(machine: &Machine) -> View {
     ];
     if let Some(s) = &machine.stabilizers {
         dimensions.push(level(ui::MACHINE_DIM_PADS_AHEAD, ground(front.x), ground(s.pad.x)));
+    }
+    if let Some(o) = &machine.outriggers {
+        dimensions.push(level(ui::MACHINE_DIM_OUTRIGGERS_ALONG, ground(o.rear.x), ground(o.front.x)));
     }
     if let Some(tip) = tip {
         dimensions.push(level(ui::MACHINE_DIM_LENGTH_TOOL, (machine.front_face(), front_r), tip));
@@ -94,14 +103,7 @@ fn tool(machine: &Machine, attachment: &machine::Attachment, at: BoomPosition) -
         AttachmentKind::Forks(forks) => {
             let blade = forks.blades.iter().map(|b| b.length.si()).fold(0.0, f64::max);
             let level = (head.1 - point.1).clamp(0.0, FACE);
-            vec![
-                end,
-                head,
-                (point.0, point.1 + level),
-                (point.0, point.1 + FACE),
-                point,
-                (point.0 + blade, point.1),
-            ]
+            vec![end, head, (point.0, point.1 + level), (point.0, point.1 + FACE), point, (point.0 + blade, point.1)]
         }
         AttachmentKind::Jib(_) => vec![end, head, point],
     }
