@@ -18,6 +18,8 @@ use wording::{Wording, ui};
 const SIZE: f64 = 13.0;
 /// Height of a row of a dimension below the machine, px.
 const ROW: f64 = 26.0;
+/// Least room for the machine itself, px.
+const LEAST: f64 = 220.0;
 /// From the machine to the first row or column, px.
 const OFF: f64 = 22.0;
 
@@ -86,13 +88,15 @@ impl Sheet {
         let count = |which: fn(&Along) -> bool| shown.iter().filter(|d| which(&d.along)).count() as f64;
         let left = count(|a| matches!(a, Along::UpLeft { .. })) * column + OFF + 10.0;
         let right = count(|a| matches!(a, Along::UpRight { .. })) * column + OFF + 10.0;
+        // On a narrow screen the picture is wider than it, and shown smaller.
+        let width = width.max(left + right + LEAST);
         let rows = count(|a| matches!(a, Along::Level { .. })) * ROW + OFF;
 
         let points: Vec<(f64, f64)> = view.parts.iter().flat_map(points).collect();
         let Some(extent) = Rect::of(&points).filter(|r| r.w > 0.0 && r.h > 0.0 && (r.w + r.h).is_finite()) else {
             return crate::marks::instead(style, &heading, &serial, &words.say(ui::NOT_POSED));
         };
-        let (room_w, room_h) = ((width - left - right).max(120.0), width * 0.55);
+        let (room_w, room_h) = (width - left - right, width * 0.55);
         let high = extent.bottom().max(0.1);
         let scale = (room_w / extent.w).min(room_h / high);
         let spare = (room_w - extent.w * scale) / 2.0;

@@ -8,6 +8,7 @@ mod examples;
 mod faults_job;
 mod faults_machine;
 mod folder;
+mod needs;
 mod robust;
 mod schema_files;
 mod shown;
