@@ -175,9 +175,14 @@ fn boom_radius(ctx: &Context<'_>) -> f64 {
                 libm::hypot(load.depth / 2.0 + most(load.centre_ahead), load.width / 2.0 + most(load.centre_left));
             libm::hypot(across, h.drop + load.height)
         }
-        None => DVec3::new(load.depth.max(BLADE), load.width.max(BLADE), load.height.max(BLADE)).length(),
+        None => {
+            let (long, wide) = ctx.attachment.map_or((0.0, 0.0), Attachment::footprint);
+            let (ahead, across) = (load.depth.max(BLADE).max(long), load.width.max(BLADE).max(wide));
+            DVec3::new(ahead, across, load.height.max(BLADE)).length()
+        }
     };
-    libm::hypot(b.head_along + b.extension_max.si(), b.head_below) + tool.length() + beyond + b.flex + b.depth
+    let shift = ctx.lift.side_shift.abs();
+    libm::hypot(b.head_along + b.extension_max.si(), b.head_below) + tool.length() + beyond + b.flex + b.depth + shift
 }
 
 /// No blade, backrest or carriage is larger than this, m; longer loads count by their own size.

@@ -85,7 +85,7 @@ fn charts_of_the_demo_machines_follow_from_their_statics() {
 fn load_centre(attachment: &Attachment) -> f64 {
     match &attachment.kind {
         AttachmentKind::Forks(f) => f.rated_load_centre.si(),
-        AttachmentKind::Jib(_) => 0.0,
+        _ => 0.0,
     }
 }
 
@@ -230,7 +230,7 @@ fn chart_text(machine: &Machine, wanted: &Wanted) -> String {
     };
     let (to, height_to) = match attachment.kind {
         AttachmentKind::Forks(_) => ("load-centre", "fork-top"),
-        AttachmentKind::Jib(_) => ("hook", "hook"),
+        _ => ("hook", "hook"),
     };
     write!(
         out,
