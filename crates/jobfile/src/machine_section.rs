@@ -5,7 +5,7 @@ use crate::ids::Ids;
 use crate::job_file::{Files, all, at_least_one};
 use crate::machine_file::{self, Decoded};
 use crate::table::Reader;
-use machine::{LatchSeen, LockSeen, Machine};
+use machine::{Attachment, LatchSeen, LockSeen, Machine};
 use planning::JobMachine;
 
 const LOCKS: [(&str, LockSeen); 3] =
@@ -41,8 +41,8 @@ fn machine(t: &Reader<'_>, files: &mut Files<'_>, ids: &mut Ids, told: &mut Vec<
         }
         machine.filter(|_| usable)
     });
-    let attachment_lock = by_attachment(t, "locks", described.as_ref(), &LOCKS);
-    let latches = by_attachment(t, "latches", described.as_ref(), &LATCHES);
+    let attachment_lock = by_attachment(t, "locks", described.as_ref(), |_| true, &LOCKS);
+    let latches = by_attachment(t, "latches", described.as_ref(), Attachment::hangs, &LATCHES);
     let kept = identity::kept(t);
     let seen = identity::seen(t);
     let examined = identity::examined(t);
@@ -64,11 +64,13 @@ fn machine(t: &Reader<'_>, files: &mut Files<'_>, ids: &mut Ids, told: &mut Vec<
     })
 }
 
-/// `locks = { forks = "locked" }`, `latches = { jib = "closes" }`: keys are ids of the machine's attachments.
+/// `locks = { forks = "locked" }`, `latches = { jib = "closes" }`: keys are ids of the machine's
+/// attachments that have such a thing.
 fn by_attachment<S: Copy>(
     t: &Reader<'_>,
     key: &str,
     machine: Option<&Machine>,
+    has: fn(&Attachment) -> bool,
     words: &[(&str, S)],
 ) -> Option<Vec<(String, S)>> {
     let Some(l) = t.table_or_none(key) else {
@@ -79,7 +81,7 @@ fn by_attachment<S: Copy>(
         return None;
     };
     let mut seen = Vec::new();
-    for attachment in &machine.attachments {
+    for attachment in machine.attachments.iter().filter(|a| has(a)) {
         if let Some(node) = l.optional(&attachment.id) {
             seen.push((attachment.id.clone(), l.as_choice(node, &attachment.id, words)?));
         }

@@ -9,9 +9,12 @@
     reason = "tests"
 )]
 
+mod attachments;
 mod corners;
 mod demo_charts;
+mod identity;
 mod lines;
 mod never_pass;
 mod real_ground;
+mod stops;
 mod workspace;

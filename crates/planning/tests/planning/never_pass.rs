@@ -112,7 +112,7 @@ const SPOILS: [Spoil; 43] = [
     ("mass not a number", |j| j.loads[0].mass_kg = evidence::Ranged::exact(f64::NAN)),
 ];
 
-fn forks(job: &mut Job) -> &mut machine::Forks {
+pub(crate) fn forks(job: &mut Job) -> &mut machine::Forks {
     match &mut job.machines[0].machine.attachments[0].kind {
         machine::AttachmentKind::Forks(f) => f,
         _ => panic!("forks come first"),
