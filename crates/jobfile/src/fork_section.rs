@@ -6,7 +6,7 @@ use crate::job_file::as_date;
 use crate::limits::MASS;
 use crate::node::Value;
 use crate::quantity_value::Bound::{UpTo, Within, ZeroTo};
-use crate::table::Reader;
+use crate::table::{Faulty, Reader};
 use crate::text;
 use machine::{Blade, Carriage, Extensions, Forks, USUAL_COVER};
 use quantity::{Dimension as D, Mass, kilograms, metres, radians};
@@ -51,7 +51,7 @@ pub(crate) fn pair(t: &Reader<'_>) -> Option<Forks> {
         blades: [left?, right?],
         spread: spread?,
         rated_load_centre: metres(rated?),
-        carriage: carriage?,
+        carriage: carriage.ok()?,
         extensions: extensions?,
         tip_difference,
         checked: checked?,
@@ -59,21 +59,21 @@ pub(crate) fn pair(t: &Reader<'_>) -> Option<Forks> {
 }
 
 /// What the carriage can do, with the keys that belong to it; left out: not stated.
-fn carriage(t: &Reader<'_>, spread: Option<f64>) -> Option<Option<Carriage>> {
-    let Some(node) = t.optional("carriage") else { return Some(None) };
+fn carriage(t: &Reader<'_>, spread: Option<f64>) -> Result<Option<Carriage>, Faulty> {
+    let Some(node) = t.optional("carriage") else { return Ok(None) };
     let shift_example = "side_shift = \"0.10 m\"";
-    Some(Some(match t.as_choice(node, "carriage", &CARRIAGES)? {
+    Ok(Some(match t.as_choice(node, "carriage", &CARRIAGES).ok_or(Faulty)? {
         Word::Fixed => Carriage::Fixed,
         Word::Tilting => Carriage::Tilting,
         Word::Rotating => Carriage::Rotating,
         Word::SideShift => {
-            t.required("side_shift", shift_example)?;
-            Carriage::SideShift(t.si("side_shift", D::Length, UpTo(2.0))?)
+            t.required("side_shift", shift_example).ok_or(Faulty)?;
+            Carriage::SideShift(t.si("side_shift", D::Length, UpTo(2.0)).ok_or(Faulty)?)
         }
         Word::Positioner => {
             let reach = range(t, "spread_range", "spread_range = [\"0.40 m\", \"1.20 m\"]");
             let side_shift = t.si_or_none("side_shift", D::Length, UpTo(2.0)).unwrap_or(0.0);
-            let (low, high) = reach?;
+            let (low, high) = reach.ok_or(Faulty)?;
             if let Some(spread) = spread.filter(|s| *s < low - 1e-9 || *s > high + 1e-9) {
                 let message = text::OUT_OF_RANGE
                     .with("key", "spread")
@@ -105,11 +105,11 @@ fn sleeves(t: &Reader<'_>) -> Option<Extensions> {
 }
 
 /// A capacity that stands on the blade, or `"unknown"` where no stamp can be read.
-fn stamp(b: &Reader<'_>) -> Option<Option<Mass>> {
-    let node = b.required("capacity", "capacity = \"2000 kg\"")?;
+fn stamp(b: &Reader<'_>) -> Result<Option<Mass>, Faulty> {
+    let node = b.required("capacity", "capacity = \"2000 kg\"").ok_or(Faulty)?;
     match &node.value {
-        Value::Text(word) if word == "unknown" => Some(None),
-        _ => b.as_fact(node, "capacity", D::Mass, UpTo(MASS)).map(|f| Some(kilograms(f.si))),
+        Value::Text(word) if word == "unknown" => Ok(None),
+        _ => b.as_fact(node, "capacity", D::Mass, UpTo(MASS)).map(|f| Some(kilograms(f.si))).ok_or(Faulty),
     }
 }
 
@@ -134,7 +134,7 @@ fn blade(t: &Reader<'_>, side: &str) -> Option<Blade> {
         b.fault("thickness_now", text::BLADE_GREW.with("now", metres(now)).with("new", metres(new)), None);
     }
     Some(Blade {
-        capacity: capacity?,
+        capacity: capacity.ok()?,
         load_centre: metres(load_centre?),
         length: metres(length?),
         thickness_new: new.map(metres),

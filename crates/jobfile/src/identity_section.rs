@@ -1,8 +1,8 @@
 //! Whose a machine of the job is, what was read on it, and when it was examined.
 
-use crate::job_file::{all, date};
+use crate::job_file::date;
 use crate::placeholder::is_open;
-use crate::table::Reader;
+use crate::table::{Faulty, Reader};
 use crate::text;
 use planning::{CabSeen, Examination, Kept, Seen};
 
@@ -11,8 +11,8 @@ const CAB: [(&str, CabSeen); 3] =
     [("sound", CabSeen::Sound), ("faulty", CabSeen::Faulty), ("not-seen", CabSeen::NotSeen)];
 
 /// `kept`; left out: not stated.
-pub(crate) fn kept(t: &Reader<'_>) -> Option<Option<Kept>> {
-    t.optional("kept").map_or(Some(None), |node| t.as_choice(node, "kept", &KEPT).map(Some))
+pub(crate) fn kept(t: &Reader<'_>) -> Result<Option<Kept>, Faulty> {
+    t.optional("kept").map(|node| t.as_choice(node, "kept", &KEPT).ok_or(Faulty)).transpose()
 }
 
 /// `cab`; left out: not seen.
@@ -21,8 +21,8 @@ pub(crate) fn cab(t: &Reader<'_>) -> Option<CabSeen> {
 }
 
 /// `seen`: what was read on the machine itself. Keys left out: not read.
-pub(crate) fn seen(t: &Reader<'_>) -> Option<Option<Seen>> {
-    let Some(s) = t.table_or_none("seen") else { return if t.has("seen") { None } else { Some(None) } };
+pub(crate) fn seen(t: &Reader<'_>) -> Result<Option<Seen>, Faulty> {
+    let Some(s) = t.table_or_none("seen") else { return if t.has("seen") { Err(Faulty) } else { Ok(None) } };
     let by = s.text("by", "by = \"J. Operator\"");
     let date = date(&s, "date");
     let serial = s.text_or_none("serial");
@@ -33,9 +33,9 @@ pub(crate) fn seen(t: &Reader<'_>) -> Option<Option<Seen>> {
     let manual_in_cab = s.yes_no("manual_in_cab");
     let chart = s.text_or_none("chart");
     s.done();
-    Some(Some(Seen {
-        by: by?,
-        date: date?,
+    Ok(Some(Seen {
+        by: by.ok_or(Faulty)?,
+        date: date.ok_or(Faulty)?,
         serial,
         tyres,
         counterweight,
@@ -47,25 +47,29 @@ pub(crate) fn seen(t: &Reader<'_>) -> Option<Option<Seen>> {
 }
 
 /// `options`: a list of texts; left out: not stated.
-pub(crate) fn options(t: &Reader<'_>) -> Option<Option<Vec<String>>> {
-    let Some(node) = t.optional("options") else { return Some(None) };
-    let items = t.as_list(node, "options")?;
-    all(items.iter().map(|item| t.as_text(item, "options").map(str::to_owned)).collect()).map(Some)
+pub(crate) fn options(t: &Reader<'_>) -> Result<Option<Vec<String>>, Faulty> {
+    let Some(node) = t.optional("options") else { return Ok(None) };
+    let items = t.as_list(node, "options").ok_or(Faulty)?;
+    items
+        .iter()
+        .map(|item| t.as_text(item, "options").map(str::to_owned).ok_or(Faulty))
+        .collect::<Result<_, _>>()
+        .map(Some)
 }
 
 /// `examined`: the last thorough examination.
-pub(crate) fn examined(t: &Reader<'_>) -> Option<Option<Examination>> {
-    let Some(e) = t.table_or_none("examined") else { return if t.has("examined") { None } else { Some(None) } };
+pub(crate) fn examined(t: &Reader<'_>) -> Result<Option<Examination>, Faulty> {
+    let Some(e) = t.table_or_none("examined") else { return if t.has("examined") { Err(Faulty) } else { Ok(None) } };
     let made = date(&e, "date");
     let next = date(&e, "next");
     let by = e.text("by", "by = \"R. Examiner, inspection body\"");
     e.done();
-    let (date, next) = (made?, next?);
+    let (date, next) = (made.ok_or(Faulty)?, next.ok_or(Faulty)?);
     // Days as year-month-day stand in the order of their text.
     let written = !is_open(&date) && !is_open(&next);
     if written && next < date {
         e.fault("next", text::EXAMINED_ORDER.with("date", &date).with("next", &next), None);
-        return None;
+        return Err(Faulty);
     }
-    Some(Some(Examination { date, next, by: by? }))
+    Ok(Some(Examination { date, next, by: by.ok_or(Faulty)? }))
 }

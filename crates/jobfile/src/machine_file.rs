@@ -100,7 +100,7 @@ fn machine(root: &Reader<'_>) -> Option<Machine> {
         serial,
         tyres,
         counterweight,
-        options: options?,
+        options: options.ok()?,
         chart_number,
         greatest_capacity: kilograms(greatest_capacity?),
         bodies: bodies?,

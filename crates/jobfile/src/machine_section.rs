@@ -57,9 +57,9 @@ fn machine(t: &Reader<'_>, files: &mut Files<'_>, ids: &mut Ids, told: &mut Vec<
         tagged_out,
         attachment_lock: attachment_lock?,
         latches: latches?,
-        kept: kept?,
-        seen: seen?,
-        examined: examined?,
+        kept: kept.ok()?,
+        seen: seen.ok()?,
+        examined: examined.ok()?,
         cab: cab?,
     })
 }

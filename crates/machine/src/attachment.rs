@@ -26,6 +26,7 @@ pub struct Attachment {
 
 /// Kinds of attachment this version can plan, and the one it refuses.
 #[derive(Debug, Clone)]
+#[expect(clippy::large_enum_variant, reason = "a machine has a handful of attachments, most of them forks")]
 pub enum AttachmentKind {
     /// Pallet forks.
     Forks(Forks),

@@ -111,11 +111,12 @@ pub fn blade_problems(forks: &Forks) -> Vec<BladeProblem> {
 
 /// NaN is beyond every limit.
 fn beyond(value: f64, limit: f64) -> bool {
-    !(value <= limit + AT_LIMIT)
+    value.is_nan() || limit.is_nan() || value > limit + AT_LIMIT
 }
 
 fn differ(a: f64, b: f64) -> bool {
-    !((a - b).abs() <= 1e-6 * a.abs().max(b.abs()))
+    let apart = (a - b).abs();
+    apart.is_nan() || apart > 1e-6 * a.abs().max(b.abs())
 }
 
 fn one_blade(side: Side, blade: &Blade, out: &mut Vec<BladeProblem>) {
@@ -139,7 +140,7 @@ fn one_blade(side: Side, blade: &Blade, out: &mut Vec<BladeProblem>) {
     }
     if let (Some(proof), Some(capacity)) = (blade.proof_load, blade.capacity) {
         let needed = proof_factor(capacity.si()) * capacity.si();
-        if !(proof.si() >= needed - 1e-6) {
+        if beyond(needed, proof.si()) {
             out.push(BladeProblem::ProofShort(side, proof.si(), needed));
         }
     }

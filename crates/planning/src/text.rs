@@ -617,6 +617,19 @@ evidence::messages! {
     /// Do: shorter sleeves or longer blades.
     DO_SHORTER_SLEEVES = "do-shorter-sleeves" [];
 
+    /// Step: tip the bucket out slowly, nobody below; level it, retract, lower, only then drive.
+    STEP_TIP_OUT = "step-tip-out" [];
+    /// Step: fill the bucket level, by the manual, with the boom down.
+    STEP_FILL_BUCKET = "step-fill-bucket" [];
+    /// Step: open the clamp when the load stands by itself; retract, lower, only then drive.
+    STEP_OPEN_CLAMP = "step-open-clamp" [];
+    /// Step: both arms on sound material, close, lift just clear and look.
+    STEP_CLOSE_CLAMP = "step-close-clamp" [];
+    /// Step: let go as the tool's manual says; retract, lower, only then drive.
+    STEP_TOOL_OFF = "step-tool-off" [];
+    /// Step: take the load as the tool's manual says.
+    STEP_TOOL_ON = "step-tool-on" [];
+
     /// Ends the plan: rain.
     ENDS_RAIN = "ends-rain" [];
     /// Ends the plan: frost or thaw.

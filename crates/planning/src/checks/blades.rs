@@ -1,7 +1,7 @@
 //! What is wrong with the blades and sleeves themselves, whatever the load: ISO 5057, ISO 2330.
 
 use super::identity::listed;
-use super::{angle, kilograms, metres, reserve};
+use super::{angle, kilograms, metres, reserve, within};
 use crate::context::Context;
 use crate::text;
 use evidence::{Finding, Source, Status, Step, TextId, Trace, Working};
@@ -34,7 +34,7 @@ pub(crate) fn points(ctx: &Context<'_>, forks: &Forks) -> Vec<Point> {
     }
     if let Some(sleeves) = &forks.extensions {
         let (blade, sleeve) = (forks.shorter_blade(), sleeves.length.si());
-        if !(blade + 1e-9 >= sleeves.cover * sleeve) {
+        if within(sleeves.cover * sleeve, blade + 1e-9) != Status::Go {
             out.push(Point::CoverShort(blade, sleeve, sleeves.cover));
         }
     }

@@ -31,7 +31,7 @@ fn too_deep(ctx: &Context<'_>, forks: &Forks) -> bool {
 /// The farthest load centre of the sleeves' plate, m, where the load's lies beyond it.
 fn beyond_sleeves(ctx: &Context<'_>, forks: &Forks) -> Option<f64> {
     let limit = forks.extensions.as_ref()?.load_centre.si();
-    (!(ctx.load.centre_ahead.high <= limit + 1e-9)).then_some(limit)
+    (within(ctx.load.centre_ahead.high, limit + 1e-9) != Status::Go).then_some(limit)
 }
 
 /// `None` without forks.

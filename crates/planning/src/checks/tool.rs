@@ -40,11 +40,18 @@ enum Point {
 impl Point {
     fn status(self, ctx: &Context<'_>) -> Status {
         match self {
-            Self::ShiftTooFar(..) | Self::LatchFaulty | Self::BulkNoBucket | Self::BulkTooMuch(..) => Status::NoGo,
-            Self::GripMisses(..) => Status::NoGo,
+            Self::ShiftTooFar(..)
+            | Self::LatchFaulty
+            | Self::BulkNoBucket
+            | Self::BulkTooMuch(..)
+            | Self::GripMisses(..) => Status::NoGo,
             Self::BulkNotStated(_) => Status::CannotTell,
-            Self::Shifted(_) | Self::CarriageUnknown | Self::LeavesLevel | Self::LatchNotSeen => Status::Condition,
-            Self::GripSound | Self::GripUnknown => Status::Condition,
+            Self::Shifted(_)
+            | Self::CarriageUnknown
+            | Self::LeavesLevel
+            | Self::LatchNotSeen
+            | Self::GripSound
+            | Self::GripUnknown => Status::Condition,
             Self::BulkWithin(..) => Status::Go,
             Self::GripHolds(hold, _) => within(ctx.load.mass_kg.high, hold.mass_kg()),
         }
@@ -56,7 +63,7 @@ fn points(ctx: &Context<'_>) -> Vec<Point> {
     let mut out = Vec::new();
     let shift = ctx.lift.side_shift;
     let range = attachment.side_shift();
-    if !(shift.abs() <= range + 1e-9) {
+    if shift.is_nan() || shift.abs() > range + 1e-9 {
         out.push(Point::ShiftTooFar(shift, range));
     } else if shift != 0.0 {
         out.push(Point::Shifted(shift));
@@ -91,7 +98,7 @@ fn points(ctx: &Context<'_>) -> Vec<Point> {
 fn clamp(ctx: &Context<'_>, clamp: &Clamp, out: &mut Vec<Point>) {
     let (low, high) = clamp.grip;
     let width = ctx.load.width;
-    if !(width >= low - 1e-9 && width <= high + 1e-9) {
+    if !(low - 1e-9..=high + 1e-9).contains(&width) {
         out.push(Point::GripMisses(width, clamp.grip));
     }
     match clamp.hold {
