@@ -29,8 +29,8 @@ pub use boom::{Boom, BoomPosition, Section};
 pub use chart::{Chart, ChartParts, ChartPoint, Datum, HeightTo, LevelTolerance, ReachFrom, ReachTo, Reading, Zone};
 pub use chart_faults::{ChartProblem, chart_problems};
 pub use description::{
-    Axle, Body, BodyKind, CarryPosition, Limits, Lock, Machine, Outline, RearAxle, Stabilizers, SupportState, Tyre,
-    WindAreas, WindLimit, WindMeasure,
+    Axle, Body, BodyKind, CarryPosition, Limits, Lock, Machine, Outline, Outriggers, RearAxle, Slew, Stabilizers,
+    SupportState, Tyre, WindAreas, WindLimit, WindMeasure,
 };
 pub use fork_pair::{Blade, Carriage, Extensions, Forks, USUAL_COVER};
 pub use identity::{same_mark, same_marks};

@@ -4,7 +4,7 @@ use crate::checks::line::LineOutcome;
 use crate::checks::statics::Statics;
 use crate::checks::{
     approach, attachment, chart, forks, ground, identity, landing, level, line, load, machine_fit, matters, rigging,
-    statics, stops, tool, wind,
+    slewing, statics, stops, tool, wind,
 };
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed, pose};
@@ -57,6 +57,7 @@ pub fn check_lift<'a>(job: &'a Job, lift: &'a Lift) -> Option<LiftCheck<'a>> {
     statuses.extend(placed);
     statuses.extend(forks::status(&ctx));
     statuses.extend(rigging::status(&ctx));
+    statuses.extend(slewing::status(&ctx));
     statuses.extend(lines.iter().zip(&job.lines).map(|(o, l)| o.status(&ctx, l)));
     if job.lines_complete.is_none() {
         statuses.push(Status::CannotTell);
@@ -88,6 +89,7 @@ impl LiftCheck<'_> {
         let mut out = stops::findings(ctx);
         out.extend(machine_fit::findings(ctx));
         out.extend(identity::findings(ctx));
+        out.extend(slewing::finding(ctx));
         out.push(load::finding(ctx));
         out.push(attachment::finding(ctx));
         out.extend(tool::findings(ctx));

@@ -11,10 +11,11 @@
 
 mod attachments;
 mod corners;
-mod demo_charts;
 mod identity;
 mod lines;
+mod machine_charts;
 mod never_pass;
 mod real_ground;
+mod slewing;
 mod stops;
 mod workspace;
