@@ -6,20 +6,25 @@
 //! - [`Machine`]: bodies, axles, boom, stabilizers, attachments, charts, the maker's limits
 //! - [`kinematics`]: where head, forks and load are for a boom position, and back (closed form)
 //! - [`Chart`]: capacity zones in (reach, height); [`Chart::read`] takes the lowest in a box
-//! - [`forks`]: blade and load-centre limits
+//! - [`Attachment`], [`Forks`] and other tools; [`forks`]: blade and load-centre limits
+//! - [`same_mark`]: whether a serial number on the plate is the one of the file
 //! - [`Load`]: mass and centre from parts or a ticket, with what is not sure
 
 mod attachment;
+mod blade_limits;
 mod boom;
 mod chart;
 mod chart_faults;
 mod description;
+mod fork_pair;
 pub mod forks;
+mod identity;
 pub mod kinematics;
 mod load;
 pub mod text;
+mod tools;
 
-pub use attachment::{Attachment, AttachmentKind, Blade, Forks, Jib, LockSeen};
+pub use attachment::{Attachment, AttachmentKind, Coupling, LatchSeen, LockSeen};
 pub use boom::{Boom, BoomPosition, Section};
 pub use chart::{Chart, ChartParts, ChartPoint, Datum, HeightTo, LevelTolerance, ReachFrom, ReachTo, Reading, Zone};
 pub use chart_faults::{ChartProblem, chart_problems};
@@ -27,4 +32,7 @@ pub use description::{
     Axle, Body, BodyKind, CarryPosition, Limits, Lock, Machine, Outline, Outriggers, RearAxle, Slew, Stabilizers,
     SupportState, Tyre, WindAreas, WindLimit, WindMeasure,
 };
+pub use fork_pair::{Blade, Carriage, Extensions, Forks, USUAL_COVER};
+pub use identity::{same_mark, same_marks};
 pub use load::{Hanging, Load, LoadPart, LoadSource};
+pub use tools::{Bucket, Clamp, HOLD_RESERVE, Hold, Jib, OtherTool, Platform};

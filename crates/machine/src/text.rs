@@ -23,4 +23,12 @@ evidence::messages! {
     STEP_BLADE_WEAR = "working-blade-wear" [];
     /// Working: load on one sling leg.
     STEP_SLING = "working-sling" [];
+
+    // Attachments.
+    /// Working: what sleeves over the blades let through.
+    STEP_SLEEVES = "working-sleeves" [];
+    /// Working: safety on yield that a worn blade keeps.
+    STEP_YIELD_LEFT = "working-yield-left" [];
+    /// Working: mass that the arms of a clamp hold by friction.
+    STEP_CLAMP_HOLD = "working-clamp-hold" [];
 }

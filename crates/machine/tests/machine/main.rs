@@ -2,5 +2,6 @@
 #![allow(missing_docs, clippy::unwrap_used, reason = "tests")]
 
 mod chart_reading;
+mod fork_inspection;
 mod fork_limits;
 mod kinematics;

@@ -9,10 +9,13 @@
     reason = "tests"
 )]
 
+mod attachments;
 mod corners;
+mod identity;
 mod lines;
 mod machine_charts;
 mod never_pass;
 mod real_ground;
 mod slewing;
+mod stops;
 mod workspace;
