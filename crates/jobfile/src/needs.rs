@@ -81,8 +81,21 @@ pub struct MachineReview {
 }
 
 /// Optional keys that are no lack: they say something by being there.
-const NO_LACK: [&str; 8] =
-    ["source", "format", "invented", "stabilizers", "outriggers", "slew", "chart[].unit", "chart[].not_permitted"];
+const NO_LACK: [&str; 13] = [
+    "source",
+    "format",
+    "invented",
+    "stabilizers",
+    "outriggers",
+    "slew",
+    "chart[].unit",
+    "chart[].not_permitted",
+    "forks[].extensions",
+    "forks[].extensions.cover",
+    "forks[].side_shift",
+    "forks[].spread_range",
+    "proof_load",
+];
 
 /// Reads a machine file and says what it holds and what it lacks, whatever is wrong with it.
 pub fn review_machine(name: &str, bytes: &[u8]) -> MachineReview {
@@ -222,7 +235,10 @@ impl Walk<'_> {
                 "front_axle.tyre.pressure" | "rear_axle.tyre.pressure" => {
                     self.lack(path, Need::ForCheck, Some(words::WITHOUT_PRESSURE));
                 }
-                _ => self.lack(path, Need::Useful, Some(words::WITHOUT_AXLE)),
+                "rear_axle.lock" | "stabilizers.rear_axle" => {
+                    self.lack(path, Need::Useful, Some(words::WITHOUT_AXLE));
+                }
+                _ => self.lack(path, Need::ForCheck, None),
             },
             Value::Table(table) if !is_fact => self.table(shape, path, Some(table)),
             Value::List(items) if self.shapes.contains_key(&format!("{shape}[]")) => {
@@ -276,10 +292,13 @@ fn hangs(chart: Option<&Table>) -> bool {
 fn without_it(path: &str) -> Option<TextId> {
     let last = path.rsplit('.').next().unwrap_or(path);
     Some(match last {
-        "serial" => words::WITHOUT_SERIAL,
+        "serial" | "tyres" | "counterweight" | "options" | "chart_number" => words::WITHOUT_SERIAL,
         "wind" => words::WITHOUT_WIND,
         "thickness_new" | "thickness_now" => words::WITHOUT_WEAR,
         "modified" => words::WITHOUT_MODIFIED,
+        "angle" | "bent" | "crack" | "lock" | "tip_difference" | "checked" | "carriage" => words::WITHOUT_BLADE,
+        "grip_force" | "grip_friction" => words::WITHOUT_GRIP,
+        "coupling" => words::WITHOUT_COUPLING,
         "load_centre_height" => words::WITHOUT_CENTRE_HEIGHT,
         _ => return None,
     })

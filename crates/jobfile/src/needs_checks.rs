@@ -1,8 +1,9 @@
 //! Which checks of a lift rest on which keys of a machine file.
 
 /// The checks that a machine file has a part in, by the ids that findings carry, in the order of a plan.
-pub const MACHINE_CHECKS: [&str; 12] = [
+pub const MACHINE_CHECKS: [&str; 13] = [
     "machine",
+    "identity",
     "attachment",
     "forks",
     "rigging",
@@ -17,7 +18,24 @@ pub const MACHINE_CHECKS: [&str; 12] = [
 ];
 
 /// Keys by the start of their path, longest first where two fit; what is not listed counts for `machine`.
-const RESTS: [(&str, &[&str]); 42] = [
+const RESTS: [(&str, &[&str]); 59] = [
+    ("basket", &["attachment"]),
+    ("bucket[].heel", &["attachment", "chart", "load-factor", "tilt", "line"]),
+    ("bucket", &["attachment", "load-factor", "tilt"]),
+    ("cage", &["attachment"]),
+    ("chart_number", &["identity"]),
+    ("clamp[].heel", &["attachment", "chart", "load-factor", "tilt", "line"]),
+    ("clamp", &["attachment", "load-factor", "tilt"]),
+    ("counterweight", &["identity"]),
+    ("forks[].coupling", &["attachment"]),
+    ("id", &["machine"]),
+    ("options", &["identity"]),
+    ("other[].heel", &["attachment", "chart", "load-factor", "tilt", "line"]),
+    ("other", &["attachment", "load-factor", "tilt"]),
+    ("platform", &["attachment"]),
+    ("serial", &["identity"]),
+    ("tyres", &["identity"]),
+    ("work_platform", &["attachment"]),
     ("body", &["load-factor", "tilt", "ground"]),
     ("boom.angle", &["chart", "load-factor", "tilt", "line", "approach"]),
     ("boom.carriage", &["load-factor", "tilt", "ground"]),
@@ -87,6 +105,7 @@ mod tests {
     fn the_longest_start_counts() {
         assert_eq!(checks_of("chart[].level_sideways"), ["level"]);
         assert_eq!(checks_of("chart[].zone"), ["chart"]);
-        assert_eq!(checks_of("serial"), ["machine"]);
+        assert_eq!(checks_of("serial"), ["identity"]);
+        assert_eq!(checks_of("name"), ["machine"]);
     }
 }

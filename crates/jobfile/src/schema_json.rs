@@ -78,11 +78,11 @@ impl Writer<'_> {
         let mut properties = Map::new();
         let mut others = Value::Bool(false);
         for key in &shape.keys {
-            let value = self.key(path, key);
-            if shape.keys_are_ids && key.key != "source" {
-                others = value;
-            } else {
-                properties.insert(key.key.clone(), value);
+            if !shape.keys_are_ids || key.key == "source" {
+                properties.insert(key.key.clone(), self.key(path, key));
+            } else if !key.kinds.is_empty() {
+                // One entry speaks for all.
+                others = self.key(path, key);
             }
         }
         let required: Vec<&str> = shape.keys.iter().map(|k| k.key.as_str()).filter(|k| shape.requires(k)).collect();

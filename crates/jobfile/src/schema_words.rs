@@ -41,6 +41,12 @@ evidence::messages! {
     WITHOUT_AXLE = "without-axle" [];
     /// At least one attachment must be there: forks, or another.
     WITHOUT_ATTACHMENT = "without-attachment" [];
+    /// Not measured or not looked at: a condition.
+    WITHOUT_BLADE = "without-blade" [];
+    /// Without it what the clamp holds is a condition.
+    WITHOUT_GRIP = "without-grip" [];
+    /// Without it a quick coupling is taken.
+    WITHOUT_COUPLING = "without-coupling" [];
     /// Where the values come from: plate, manual, measured, estimated.
     FIELD_SOURCE = "field-source" [];
     /// Kind and version of this file.
@@ -53,6 +59,14 @@ evidence::messages! {
     FIELD_MACHINE_INVENTED = "field-machine-invented" [];
     /// Serial number, as stamped.
     FIELD_MACHINE_SERIAL = "field-machine-serial" [];
+    /// Size of the tyres, as marked on them.
+    FIELD_MACHINE_TYRES = "field-machine-tyres" [];
+    /// Counterweight, as marked on it.
+    FIELD_MACHINE_COUNTERWEIGHT = "field-machine-counterweight" [];
+    /// What is fitted besides and changes mass or charts.
+    FIELD_MACHINE_OPTIONS = "field-machine-options" [];
+    /// Number and revision of the charts the file was written from.
+    FIELD_MACHINE_CHART_NUMBER = "field-machine-chart-number" [];
     /// Greatest rated capacity of the machine.
     FIELD_MACHINE_GREATEST_CAPACITY = "field-machine-greatest-capacity" [];
     /// What weighs, other than the boom: frame, front axle, rear axle.
@@ -195,6 +209,8 @@ evidence::messages! {
     FIELD_ATTACHMENT_CENTRE = "field-attachment-centre" [];
     /// Greatest load that the attachment’s plate allows.
     FIELD_ATTACHMENT_CAPACITY = "field-attachment-capacity" [];
+    /// How the attachment is held: quick coupling, pinned or bolted fast.
+    FIELD_ATTACHMENT_COUPLING = "field-attachment-coupling" [];
     /// Fork heel: ahead of the head pin, up, forks level.
     FIELD_FORK_HEEL = "field-fork-heel" [];
     /// Spread: middle to middle of the fork blades.
@@ -215,8 +231,68 @@ evidence::messages! {
     FIELD_BLADE_NEW = "field-blade-new" [];
     /// Thickness of the blade at the heel today.
     FIELD_BLADE_NOW = "field-blade-now" [];
+    /// Angle between blade and shank.
+    FIELD_BLADE_ANGLE = "field-blade-angle" [];
+    /// How far the blade is off straight.
+    FIELD_BLADE_BENT = "field-blade-bent" [];
+    /// Whether a crack was found.
+    FIELD_BLADE_CRACK = "field-blade-crack" [];
+    /// Whether the lock of the blade’s place works.
+    FIELD_BLADE_LOCK = "field-blade-lock" [];
+    /// Proof load of the blade, from its papers.
+    FIELD_BLADE_PROOF_LOAD = "field-blade-proof-load" [];
     /// Whether the blade was welded, drilled or bent.
     FIELD_BLADE_MODIFIED = "field-blade-modified" [];
+    /// What the carriage can do: fixed, side-shift, positioner, tilting, rotating.
+    FIELD_FORK_CARRIAGE = "field-fork-carriage" [];
+    /// Side shift of the carriage to either side.
+    FIELD_FORK_SIDE_SHIFT = "field-fork-side-shift" [];
+    /// Least and greatest spread of the positioner.
+    FIELD_FORK_SPREAD_RANGE = "field-fork-spread-range" [];
+    /// Sleeves pushed over the blades.
+    FIELD_FORK_EXTENSIONS = "field-fork-extensions" [];
+    /// Length of the sleeves from the fork face.
+    FIELD_SLEEVE_LENGTH = "field-sleeve-length" [];
+    /// Capacity of the pair of sleeves.
+    FIELD_SLEEVE_CAPACITY = "field-sleeve-capacity" [];
+    /// Greatest load centre on the plate of the sleeves.
+    FIELD_SLEEVE_LOAD_CENTRE = "field-sleeve-load-centre" [];
+    /// Share of the sleeve that the blade must fill.
+    FIELD_SLEEVE_COVER = "field-sleeve-cover" [];
+    /// Whose plate: maker and number of the sleeves.
+    FIELD_SLEEVE_BY = "field-sleeve-by" [];
+    /// How much higher one fork tip stands.
+    FIELD_FORK_TIP_DIFFERENCE = "field-fork-tip-difference" [];
+    /// Day of the last thorough check of the forks.
+    FIELD_FORK_CHECKED = "field-fork-checked" [];
+    /// Bucket.
+    FIELD_BUCKET = "field-bucket" [];
+    /// Back of its floor: ahead of the head pin, up.
+    FIELD_BUCKET_HEEL = "field-bucket-heel" [];
+    /// Volume of the bucket.
+    FIELD_BUCKET_VOLUME = "field-bucket-volume" [];
+    /// Width of its cutting edge.
+    FIELD_BUCKET_EDGE = "field-bucket-edge" [];
+    /// Load centre that it is rated at.
+    FIELD_TOOL_LOAD_CENTRE = "field-tool-load-centre" [];
+    /// Clamp for blocks.
+    FIELD_CLAMP = "field-clamp" [];
+    /// Root of the arms at their underside: ahead, up.
+    FIELD_CLAMP_HEEL = "field-clamp-heel" [];
+    /// Narrowest and widest load that it grips.
+    FIELD_CLAMP_GRIP = "field-clamp-grip" [];
+    /// Force of one arm on the load.
+    FIELD_CLAMP_GRIP_FORCE = "field-clamp-grip-force" [];
+    /// Friction of the pads on the load.
+    FIELD_CLAMP_GRIP_FRICTION = "field-clamp-grip-friction" [];
+    /// Another tool of the maker’s list.
+    FIELD_OTHER_TOOL = "field-other-tool" [];
+    /// Where the load stands against it: ahead, up.
+    FIELD_OTHER_HEEL = "field-other-heel" [];
+    /// Platform for people: every lift with it is a stop.
+    FIELD_PLATFORM = "field-platform" [];
+    /// Its floor: ahead of the head pin, up.
+    FIELD_PLATFORM_FLOOR = "field-platform-floor" [];
     /// Hook: ahead of the head pin, up.
     FIELD_JIB_HOOK = "field-jib-hook" [];
     /// Load charts: one for each attachment, support and load centre.
@@ -387,6 +463,42 @@ evidence::messages! {
     FIELD_INSPECTED_BY = "field-inspected-by" [];
     /// Why the machine is out of service.
     FIELD_TAGGED_OUT = "field-tagged-out" [];
+    /// How each hook latch was seen.
+    FIELD_LATCHES = "field-latches" [];
+    /// How the latch of this hook was seen.
+    FIELD_LATCH_SEEN = "field-latch-seen" [];
+    /// How seat belt, roll-over frame and cab door were seen.
+    FIELD_CAB_SEEN = "field-cab-seen" [];
+    /// Whose machine it is: own, rented or unknown.
+    FIELD_KEPT = "field-kept" [];
+    /// What somebody read on the machine itself.
+    FIELD_MACHINE_SEEN = "field-machine-seen" [];
+    /// Who read it.
+    FIELD_SEEN_BY = "field-seen-by" [];
+    /// Day it was read.
+    FIELD_SEEN_DATE = "field-seen-date" [];
+    /// Serial number, as stamped on the machine.
+    FIELD_SEEN_SERIAL = "field-seen-serial" [];
+    /// Size marked on the tyres.
+    FIELD_SEEN_TYRES = "field-seen-tyres" [];
+    /// Mark on the counterweight.
+    FIELD_SEEN_COUNTERWEIGHT = "field-seen-counterweight" [];
+    /// What is fitted besides; [] states none.
+    FIELD_SEEN_OPTIONS = "field-seen-options" [];
+    /// Whether the charts are in the cab.
+    FIELD_SEEN_CHART_IN_CAB = "field-seen-chart-in-cab" [];
+    /// Whether the manual is in the cab.
+    FIELD_SEEN_MANUAL_IN_CAB = "field-seen-manual-in-cab" [];
+    /// Number and revision of the charts in the cab.
+    FIELD_SEEN_CHART = "field-seen-chart" [];
+    /// Last thorough examination of the machine.
+    FIELD_EXAMINED = "field-examined" [];
+    /// Day of the examination.
+    FIELD_EXAMINED_DATE = "field-examined-date" [];
+    /// Day until which it holds.
+    FIELD_EXAMINED_NEXT = "field-examined-next" [];
+    /// Who examined it.
+    FIELD_EXAMINED_BY = "field-examined-by" [];
     /// How each attachment’s lock was seen.
     FIELD_LOCKS = "field-locks" [];
     /// How the lock of this attachment was seen.
@@ -475,6 +587,16 @@ evidence::messages! {
     FIELD_STAND_HEADING = "field-stand-heading" [];
     /// Whether the load is set down or picked up there.
     FIELD_LIFT_TASK = "field-lift-task" [];
+    /// Who saw the attachment’s lock closed for this lift.
+    FIELD_LIFT_LOCK_SEEN = "field-lift-lock-seen" [];
+    /// Name of who saw it closed.
+    FIELD_LOCK_SEEN_BY = "field-lock-seen-by" [];
+    /// How far the carriage is shifted, left is positive.
+    FIELD_LIFT_SIDE_SHIFT = "field-lift-side-shift" [];
+    /// Whether sleeves are pushed over the blades.
+    FIELD_LIFT_EXTENSIONS = "field-lift-extensions" [];
+    /// Loose material in a bucket.
+    FIELD_LIFT_BULK_VOLUME = "field-lift-bulk-volume" [];
     /// Height at which the load is carried in over the landing.
     FIELD_LIFT_CLEAR = "field-lift-clear" [];
     /// Gust at which this lift stops.
@@ -525,4 +647,10 @@ evidence::messages! {
     WHERE_CALIPER = "where-caliper" [];
     /// On the load chart in the cab, and the notes beside it.
     WHERE_CHART = "where-chart" [];
+    /// Marked on the tyres’ side walls.
+    WHERE_TYRE_MARKS = "where-tyre-marks" [];
+    /// Square and straight edge on the blade.
+    WHERE_GAUGE_TAPE = "where-gauge-tape" [];
+    /// In the papers of its last check.
+    WHERE_PAPERS = "where-papers" [];
 }

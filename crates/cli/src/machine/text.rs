@@ -79,6 +79,22 @@ evidence::messages! {
     WORD_GUST = "cli-word-gust" [];
     /// mean of ten minutes as forecast, at 10 m.
     WORD_MEAN = "cli-word-mean" [];
+    /// quick coupling.
+    WORD_QUICK = "cli-word-quick" [];
+    /// pinned.
+    WORD_PINNED = "cli-word-pinned" [];
+    /// bolted fast.
+    WORD_FIXED = "cli-word-fixed" [];
+    /// fixed.
+    WORD_CARRIAGE_FIXED = "cli-word-carriage-fixed" [];
+    /// side shift.
+    WORD_SIDE_SHIFT = "cli-word-side-shift" [];
+    /// fork positioner.
+    WORD_POSITIONER = "cli-word-positioner" [];
+    /// tilts sideways.
+    WORD_TILTING = "cli-word-tilting" [];
+    /// rotates.
+    WORD_ROTATING = "cli-word-rotating" [];
     /// `file`: what is there and what is missing.
     MISSING_TITLE = "cli-missing-title" [file];
     /// What the file is enough for.
