@@ -2,6 +2,7 @@
 
 use crate::accept_section;
 use crate::chart_section;
+use crate::gate_section;
 use crate::ids::Ids;
 use crate::job_file::{all, at_least_one};
 use crate::landing_section::heading;
@@ -19,6 +20,7 @@ pub(crate) struct Known<'i> {
     pub(crate) machines: &'i Ids,
     pub(crate) loads: &'i Ids,
     pub(crate) landings: &'i Ids,
+    pub(crate) gates: &'i Ids,
     /// The landings themselves, where all could be read.
     pub(crate) places: Option<&'i [Landing]>,
 }
@@ -73,6 +75,7 @@ fn lift(t: &Reader<'_>, known: &Known<'_>, ids: &mut Ids) -> Option<Lift> {
         t.fault("stop_gust", text::STOP_GUST_ZERO, Some(hint));
     }
     let stops = stops(t);
+    let gates = gate_section::passed(t, known.gates);
     let acceptances = accept_section::acceptances(t);
     t.done();
     if let (Some(Some(stand)), Some(landing)) = (&stand, landing.and_then(|i| known.places?.get(i))) {
@@ -98,6 +101,7 @@ fn lift(t: &Reader<'_>, known: &Known<'_>, ids: &mut Ids) -> Option<Lift> {
         drives_boom_up: has(StopWord::BoomUp),
         hand_steadied: has(StopWord::Hand),
         leaves_seat: has(StopWord::Seat),
+        gates: gates?,
         acceptances: acceptances?,
     })
 }

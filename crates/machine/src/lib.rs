@@ -8,23 +8,41 @@
 //! - [`Chart`]: capacity zones in (reach, height); [`Chart::read`] takes the lowest in a box
 //! - [`forks`]: blade and load-centre limits
 //! - [`Load`]: mass and centre from parts or a ticket, with what is not sure
+//! - [`materials`]: densities by material, each with its source
+//! - [`Pallet`]: base and layers to parts with centres
+//! - [`liquid`]: where a liquid goes when its tank tilts
+//! - [`Hanging`]: force in a sling leg, swing of a hung load
+//! - [`Defect`]: what may be wrong with a load
 
 mod attachment;
 mod boom;
 mod chart;
 mod chart_faults;
+mod defects;
 mod description;
 pub mod forks;
 pub mod kinematics;
+pub mod liquid;
 mod load;
+pub mod load_part;
+pub mod material_names;
+mod materials;
+mod pallet;
+mod rigging;
 pub mod text;
 
 pub use attachment::{Attachment, AttachmentKind, Blade, Forks, Jib, LockSeen};
 pub use boom::{Boom, BoomPosition, Section};
 pub use chart::{Chart, ChartParts, ChartPoint, Datum, HeightTo, LevelTolerance, ReachFrom, ReachTo, Reading, Zone};
 pub use chart_faults::{ChartProblem, chart_problems};
+pub use defects::Defect;
 pub use description::{
     Axle, Body, BodyKind, CarryPosition, Limits, Lock, Machine, Outline, RearAxle, Stabilizers, SupportState, Tyre,
     WindAreas, WindLimit, WindMeasure,
 };
-pub use load::{Hanging, Load, LoadPart, LoadSource};
+pub use liquid::Liquid;
+pub use load::{Face, Load, LoadSource, Turned};
+pub use load_part::{ByVolume, LoadPart, PartMass};
+pub use materials::{DAMP_SHARE, Form, Material, Origin, material, materials};
+pub use pallet::{FLUSH, Layer, Overhang, Pallet, Stack};
+pub use rigging::{CHOKER, Edges, Fitting, Hanging, Hitch, Swing, USUAL_SWING};

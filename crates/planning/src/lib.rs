@@ -31,7 +31,7 @@ pub use plan::{
 pub use plan_job::{digest, plan};
 
 /// Names of the checks that a look into the chart alone does not make.
-pub fn checks_not_in_the_chart() -> [evidence::TextId; 19] {
+pub fn checks_not_in_the_chart() -> [evidence::TextId; 20] {
     [
         text::CHECK_MACHINE,
         text::CHECK_STOPS,
@@ -47,6 +47,7 @@ pub fn checks_not_in_the_chart() -> [evidence::TextId; 19] {
         text::CHECK_GROUND,
         text::CHECK_APPROACH,
         text::CHECK_LANDING,
+        text::CHECK_GATE,
         text::CHECK_EDGES,
         text::CHECK_BURIED,
         text::CHECK_OBSTACLES,
@@ -73,6 +74,7 @@ pub fn check_name(check: &str) -> Option<evidence::TextId> {
         "ground" => text::CHECK_GROUND,
         "approach" => text::CHECK_APPROACH,
         "landing" => text::CHECK_LANDING,
+        "gate" => text::CHECK_GATE,
         "edges" => text::CHECK_EDGES,
         "buried" => text::CHECK_BURIED,
         "obstacles" => text::CHECK_OBSTACLES,
