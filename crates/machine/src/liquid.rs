@@ -99,23 +99,18 @@ pub fn shift(side: f64, height: f64, fill: f64, tilt: f64) -> Shift {
         return none;
     }
     let (area, half) = (side * fill, side / 2.0);
-    let (bares_bottom, meets_lid) = (half * t > fill, half * t > height - fill);
-    // Both can also be so one after the other: a wedge that has left the far wall may reach the lid.
+    if half * t <= fill.min(height - fill) {
+        return Shift { along: side * side * t / (12.0 * fill), up: side * side * t * t / (24.0 * fill) };
+    }
+    // Exactly one form fits into the tank: a wedge on the bottom that stays under the lid, the tank
+    // less a wedge of air under the lid that stays off the bottom, or what meets both.
     let wedge = libm::sqrt(2.0 * area / t);
     let air = libm::sqrt(2.0 * side * (height - fill) / t);
-    let bottom_then_lid = bares_bottom && wedge * t > height;
-    let lid_then_bottom = meets_lid && air * t > height;
+    let fits = |run: f64| run <= side && run * t <= height;
     // Moments about the level centre (half the side, half the fill): from the low wall, and up.
-    let (from_wall, up) = if bottom_then_lid || lid_then_bottom {
-        // A full block at the low wall, then a triangle from lid to bottom.
-        let run = height / t;
-        let block = area / height - run / 2.0;
-        let (a, b) = (block * height, run * height / 2.0);
-        ((a * block / 2.0 + b * (block + run / 3.0)) / area, (a * height / 2.0 + b * height / 3.0) / area)
-    } else if bares_bottom {
+    let (from_wall, up) = if fits(wedge) {
         (wedge / 3.0, wedge * t / 3.0)
-    } else if meets_lid {
-        // The tank less a triangle of air at the high wall.
+    } else if fits(air) {
         let gone = side * (height - fill);
         let whole = side * height;
         (
@@ -123,7 +118,11 @@ pub fn shift(side: f64, height: f64, fill: f64, tilt: f64) -> Shift {
             (whole * height / 2.0 - gone * (height - air * t / 3.0)) / area,
         )
     } else {
-        return Shift { along: side * side * t / (12.0 * fill), up: side * side * t * t / (24.0 * fill) };
+        // A full block at the low wall, then a triangle from lid to bottom.
+        let run = height / t;
+        let block = area / height - run / 2.0;
+        let (a, b) = (block * height, run * height / 2.0);
+        ((a * block / 2.0 + b * (block + run / 3.0)) / area, (a * height / 2.0 + b * height / 3.0) / area)
     };
     Shift { along: half - from_wall, up: up - fill / 2.0 }
 }

@@ -4,3 +4,6 @@
 mod chart_reading;
 mod fork_limits;
 mod kinematics;
+mod liquids;
+mod loads;
+mod materials;
