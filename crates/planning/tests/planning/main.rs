@@ -12,6 +12,7 @@
 mod corners;
 mod demo_charts;
 mod lines;
+mod loads;
 mod never_pass;
 mod real_ground;
 mod workspace;
