@@ -37,8 +37,8 @@ pub use chart::{Chart, ChartParts, ChartPoint, Datum, HeightTo, LevelTolerance, 
 pub use chart_faults::{ChartProblem, chart_problems};
 pub use defects::Defect;
 pub use description::{
-    Axle, Body, BodyKind, CarryPosition, Limits, Lock, Machine, Outline, RearAxle, Stabilizers, SupportState, Tyre,
-    WindAreas, WindLimit, WindMeasure,
+    Axle, Body, BodyKind, CarryPosition, Limits, Lock, Machine, Outline, Outriggers, RearAxle, Slew, Stabilizers,
+    SupportState, Tyre, WindAreas, WindLimit, WindMeasure,
 };
 pub use liquid::Liquid;
 pub use load::{Face, Load, LoadSource, Turned};

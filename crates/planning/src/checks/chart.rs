@@ -196,10 +196,7 @@ fn load_is_high(ctx: &Context<'_>, chart: &Chart) -> bool {
 pub(crate) fn finding(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Finding {
     let status = status(ctx, posed);
     let Some(chart) = choose(ctx) else {
-        let support = match ctx.lift.support {
-            machine::SupportState::Tyres => text::SUPPORT_TYRES,
-            machine::SupportState::Stabilizers => text::SUPPORT_STABILIZERS,
-        };
+        let support = crate::support_name(ctx.lift.support);
         let name = ctx.attachment.map_or(ctx.lift.attachment.as_str(), |a| a.name.as_str());
         return Finding::new("chart", status, text::CHART_NONE.with("attachment", name).with("support", support))
             .remedy(text::DO_OTHER_MACHINE)

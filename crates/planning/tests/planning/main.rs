@@ -10,9 +10,10 @@
 )]
 
 mod corners;
-mod demo_charts;
 mod lines;
 mod loads;
+mod machine_charts;
 mod never_pass;
 mod real_ground;
+mod slewing;
 mod workspace;
