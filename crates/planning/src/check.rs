@@ -3,12 +3,8 @@
 use crate::checks::line::LineOutcome;
 use crate::checks::statics::Statics;
 use crate::checks::{
-<<<<<<< HEAD
     approach, attachment, chart, forks, gates, ground, landing, level, line, load, machine_fit, matters, rigging,
-=======
-    approach, attachment, chart, forks, ground, landing, level, line, load, machine_fit, matters, rigging, slewing,
->>>>>>> main
-    statics, stops, wind,
+    slewing, statics, stops, wind,
 };
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed, pose};
@@ -59,11 +55,8 @@ pub fn check_lift<'a>(job: &'a Job, lift: &'a Lift) -> Option<LiftCheck<'a>> {
     statuses.extend(placed);
     statuses.extend(forks::status(&ctx));
     statuses.extend(rigging::status(&ctx));
-<<<<<<< HEAD
     statuses.extend(gates::status(&ctx));
-=======
     statuses.extend(slewing::status(&ctx));
->>>>>>> main
     statuses.extend(lines.iter().zip(&job.lines).map(|(o, l)| o.status(&ctx, l)));
     if job.lines_complete.is_none() {
         statuses.push(Status::CannotTell);
@@ -94,12 +87,8 @@ impl LiftCheck<'_> {
         let posed = self.posed.as_ref();
         let mut out = stops::findings(ctx);
         out.push(machine_fit::finding(ctx));
-<<<<<<< HEAD
-        out.extend(load::findings(ctx));
-=======
         out.extend(slewing::finding(ctx));
-        out.push(load::finding(ctx));
->>>>>>> main
+        out.extend(load::findings(ctx));
         out.push(attachment::finding(ctx));
         out.extend(forks::findings(ctx));
         out.extend(rigging::findings(ctx));
