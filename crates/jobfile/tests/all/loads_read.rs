@@ -1,4 +1,5 @@
 //! Built-up loads as read: masses, ranges, centres, and what goes to the input list.
+#![allow(clippy::disallowed_methods, reason = "tests")]
 
 use crate::folder::{demo, text};
 use crate::shown;

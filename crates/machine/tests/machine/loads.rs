@@ -1,4 +1,5 @@
 //! Built-up loads: pallets against an independent computation, ranges, turning, slings.
+#![allow(clippy::disallowed_methods, reason = "tests")]
 
 use evidence::{Ranged, Silent};
 use geometry::DVec3;
