@@ -35,6 +35,8 @@ pub(crate) enum Command {
     Calc(CalcArgs),
     /// Explain a machine file, compare two, draw one, or say what is missing
     Machine(MachineArgs),
+    /// List the materials that loads may be built from, with their densities
+    Materials(MaterialsArgs),
     /// Write a commented starter job
     New(NewArgs),
     /// Show a job in the browser, on this computer only
@@ -282,6 +284,21 @@ pub(crate) struct DrawArgs {
     /// Folder to write the drawings to: new, empty, or with earlier drawings of a machine
     #[arg(long, value_name = "DIR")]
     pub(crate) out: PathBuf,
+    #[command(flatten)]
+    pub(crate) said: Said,
+}
+
+#[derive(Debug, Args)]
+#[command(after_help = "\
+Example:
+  counterpoise materials brick
+
+The id goes into the job file: material = \"…\". The supplier's sheet or a scale is better than any list.
+
+Exit codes: 0 listed, 1 no material has all of the words.")]
+pub(crate) struct MaterialsArgs {
+    /// Only materials with these words in their id or name
+    pub(crate) words: Vec<String>,
     #[command(flatten)]
     pub(crate) said: Said,
 }

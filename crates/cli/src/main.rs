@@ -8,6 +8,7 @@ mod check;
 mod disk;
 mod failure;
 mod machine;
+mod materials;
 mod new_job;
 mod outputs;
 mod plan;
@@ -29,6 +30,7 @@ fn main() -> ExitCode {
         Command::Check(args) => check::run(&args),
         Command::Calc(args) => calc::run(&args),
         Command::Machine(args) => machine::run(&args),
+        Command::Materials(args) => materials::run(&args),
         Command::New(args) => new_job::run(&args),
         Command::Serve(args) => serve::run(&args),
         Command::Schema(args) => schema::run(&args),

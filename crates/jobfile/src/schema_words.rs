@@ -547,8 +547,96 @@ evidence::messages! {
     FIELD_PART_COUNT = "field-part-count" [];
     /// Mass of one.
     FIELD_PART_MASS = "field-part-mass" [];
-    /// Density, with the size.
+    /// Density of the material.
     FIELD_PART_DENSITY = "field-part-density" [];
+    /// Material, by its id in the list of materials.
+    FIELD_PART_MATERIAL = "field-part-material" [];
+    /// Share of the box that is material.
+    FIELD_PART_PACKING = "field-part-packing" [];
+    /// Share by which water may make it heavier.
+    FIELD_PART_MOISTURE = "field-part-moisture" [];
+    /// Water in it: dry, damp or soaked.
+    FIELD_PART_STATE = "field-part-state" [];
+    /// Mass of one piece.
+    FIELD_PART_PIECE = "field-part-piece" [];
+    /// Number of pieces.
+    FIELD_PART_PIECES = "field-part-pieces" [];
+    /// A pallet that is stacked in layers.
+    FIELD_PALLET = "field-pallet" [];
+    /// The pallet alone.
+    FIELD_PALLET_BASE = "field-pallet-base" [];
+    /// Mass of the pallet alone.
+    FIELD_PALLET_BASE_MASS = "field-pallet-base-mass" [];
+    /// Mass of film, bands and boards.
+    FIELD_PALLET_WRAP = "field-pallet-wrap" [];
+    /// Share by which layers may reach over the base.
+    FIELD_PALLET_OVERHANG = "field-pallet-overhang" [];
+    /// Layers from the base upward.
+    FIELD_PALLET_LAYER = "field-pallet-layer" [];
+    /// What this layer is.
+    FIELD_LAYER_NAME = "field-layer-name" [];
+    /// How many of these layers on each other.
+    FIELD_LAYER_LAYERS = "field-layer-layers" [];
+    /// Its middle ahead of the middle of the base.
+    FIELD_LAYER_AHEAD = "field-layer-ahead" [];
+    /// Its middle left of the middle of the base.
+    FIELD_LAYER_LEFT = "field-layer-left" [];
+    /// A tank with liquid in it.
+    FIELD_LIQUID = "field-liquid" [];
+    /// What liquid it is.
+    FIELD_LIQUID_NAME = "field-liquid-name" [];
+    /// Inside of the tank along the forks.
+    FIELD_LIQUID_DEPTH = "field-liquid-depth" [];
+    /// Inside of the tank across the forks.
+    FIELD_LIQUID_WIDTH = "field-liquid-width" [];
+    /// Inside height of the tank.
+    FIELD_LIQUID_HEIGHT = "field-liquid-height" [];
+    /// Height of the liquid when level.
+    FIELD_LIQUID_FILL = "field-liquid-fill" [];
+    /// Middle of the tank’s bottom: ahead, left, up.
+    FIELD_LIQUID_AT = "field-liquid-at" [];
+    /// Whether baffles break the surge.
+    FIELD_LIQUID_BAFFLED = "field-liquid-baffled" [];
+    /// Whether a lid holds the liquid.
+    FIELD_LIQUID_CLOSED = "field-liquid-closed" [];
+    /// Greatest tilt that is reckoned with.
+    FIELD_LIQUID_TILT = "field-liquid-tilt" [];
+    /// What was seen to be wrong with the load.
+    FIELD_LOAD_DEFECTS = "field-load-defects" [];
+    /// How far the ends hang below the underside.
+    FIELD_LOAD_SAG = "field-load-sag" [];
+    /// Gates and narrow places that loads pass.
+    FIELD_GATE = "field-gate" [];
+    /// Short name for lifts.
+    FIELD_GATE_ID = "field-gate-id" [];
+    /// Name of the gate.
+    FIELD_GATE_NAME = "field-gate-name" [];
+    /// Clear width.
+    FIELD_GATE_WIDTH = "field-gate-width" [];
+    /// Clear height, or “open”.
+    FIELD_GATE_HEIGHT = "field-gate-height" [];
+    /// Room that must stay on either side.
+    FIELD_GATE_CLEARANCE = "field-gate-clearance" [];
+    /// Room that must stay above.
+    FIELD_GATE_CLEARANCE_ABOVE = "field-gate-clearance-above" [];
+    /// Gates it passes with the load; [] states none.
+    FIELD_LIFT_GATES = "field-lift-gates" [];
+    /// How the slings hold: vertical, choker or basket.
+    FIELD_RIGGING_HITCH = "field-rigging-hitch" [];
+    /// What the slings lie on: smooth, protected or bare.
+    FIELD_RIGGING_EDGES = "field-rigging-edges" [];
+    /// Shackles and beams between hook and load.
+    FIELD_FITTINGS = "field-fittings" [];
+    /// What fitting it is.
+    FIELD_FITTING_NAME = "field-fitting-name" [];
+    /// Its working load limit.
+    FIELD_FITTING_LIMIT = "field-fitting-limit" [];
+    /// Whether it takes one leg or the whole load.
+    FIELD_FITTING_TAKES = "field-fitting-takes" [];
+    /// How far out of plumb it may swing.
+    FIELD_RIGGING_SWING = "field-rigging-swing" [];
+    /// The same as a distance at its centre.
+    FIELD_RIGGING_SWING_REACH = "field-rigging-swing-reach" [];
     /// Rigging of a load on a hook.
     FIELD_HANGING = "field-hanging" [];
     /// Mass of slings and shackles, added to the load.
@@ -561,7 +649,7 @@ evidence::messages! {
     FIELD_RIGGING_LEG_ANGLE = "field-rigging-leg-angle" [];
     /// Working load limit of one leg.
     FIELD_RIGGING_LEG_LIMIT = "field-rigging-leg-limit" [];
-    /// Whether tag lines guide the load.
+    /// Number of tag lines.
     FIELD_TAG_LINES = "field-tag-lines" [];
     /// Lifts of the job.
     FIELD_LIFT = "field-lift" [];

@@ -163,4 +163,12 @@ evidence::messages! {
     DRAW_NOT_OURS = "cli-draw-not-ours" [folder];
     /// Drawings written to `folder`: `count`.
     DRAW_WRITTEN = "cli-draw-written" [folder, count];
+    /// no material has “`words`” in its id or name.
+    MATERIALS_NONE = "cli-materials-none" [words];
+    /// counterpoise materials, without words, lists all of them.
+    MATERIALS_HINT = "cli-materials-hint" [];
+    /// `low` to `high`.
+    MATERIALS_FROM_TO = "cli-materials-from-to" [low, high];
+    /// The supplier’s sheet or a scale is better than any list.
+    MATERIALS_BETTER = "cli-materials-better" [];
 }

@@ -276,3 +276,20 @@ fn every_machine_of_the_project() {
     }
     assert!(count >= 7, "{count}");
 }
+
+#[test]
+fn materials_are_listed_with_density_and_source() {
+    let all = run(&["materials"]);
+    assert_eq!(all.code, 0, "{}", all.err);
+    narrow(&all.out);
+    let listed: Value = json(&["materials"]);
+    assert_eq!(listed.as_array().unwrap().len(), machine::materials().len());
+    let some = run(&["materials", "concrete", "block"]);
+    assert!(some.out.contains("dense-aggregate-concrete-block") && some.out.contains("kg/m³"), "{}", some.out);
+    assert!(some.out.lines().count() < all.out.lines().count());
+    let spanish = run(&["materials", "acero", "--lang", "es", "--units", "us"]);
+    assert!(spanish.code == 0 && spanish.out.contains("steel") && spanish.out.contains("lb/ft³"), "{}", spanish.out);
+    let none = run(&["materials", "unobtainium"]);
+    assert_eq!(none.code, 1);
+    assert!(none.err.contains("unobtainium") && none.err.contains("counterpoise materials"), "{}", none.err);
+}
