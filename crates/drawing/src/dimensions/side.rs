@@ -105,6 +105,7 @@ fn tool(machine: &Machine, attachment: &machine::Attachment, at: BoomPosition) -
             let level = (head.1 - point.1).clamp(0.0, FACE);
             vec![end, head, (point.0, point.1 + level), (point.0, point.1 + FACE), point, (point.0 + blade, point.1)]
         }
-        AttachmentKind::Jib(_) => vec![end, head, point],
+        // Of other tools the file has one point: where the load stands or hangs.
+        _ => vec![end, head, point],
     }
 }
