@@ -15,12 +15,12 @@ use wording::Wording;
 /// the reader has them. Equal scale on both axes; the root carries it as `data-px-per-m`, with the
 /// picture position of the ground under the front axle as `data-x0` and `data-y0`.
 pub fn machine_side(machine: &Machine, wording: &Wording, style: &Style) -> String {
-    Sheet::draw(machine, &side::view(machine), wording, style)
+    Sheet::draw(machine, &side::view(machine), *wording, style)
 }
 
 /// Front view of a machine as SVG, as [`machine_side`].
 pub fn machine_front(machine: &Machine, wording: &Wording, style: &Style) -> String {
-    Sheet::draw(machine, &front::view(machine), wording, style)
+    Sheet::draw(machine, &front::view(machine), *wording, style)
 }
 
 /// A part of the machine in the picture, m.

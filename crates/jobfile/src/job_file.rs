@@ -38,7 +38,7 @@ pub fn read_job(folder: &dyn Folder) -> Result<(Job, Faults), Faults> {
             return Err(faults);
         }
     };
-    read(folder, read_table(JOB_FILE, &bytes)).0
+    read(folder, &read_table(JOB_FILE, &bytes)).0
 }
 
 /// What reading asks of a job and finds in it.
@@ -46,10 +46,10 @@ pub(crate) fn notes(folder: &dyn Folder) -> Notes {
     let Some(Ok(bytes)) = folder.read(JOB_FILE) else { return Notes::default() };
     let mut document = read_table(JOB_FILE, &bytes);
     document.take_notes();
-    read(folder, document).1
+    read(folder, &document).1
 }
 
-fn read(folder: &dyn Folder, document: Document) -> (Result<(Job, Faults), Faults>, Notes) {
+fn read(folder: &dyn Folder, document: &Document) -> (Result<(Job, Faults), Faults>, Notes) {
     document.drafts.set(Some(text::HINT_FILL_IN_JOB));
     let root = document.root();
     if !format::check(&root, JOB_FORMAT) {

@@ -45,21 +45,21 @@ pub(crate) struct Decoded {
 }
 
 pub(crate) fn decode(name: &str, bytes: &[u8]) -> Decoded {
-    decoded(read_table(name, bytes))
+    decoded(&read_table(name, bytes))
 }
 
 /// The same, noting what is asked and found.
 pub(crate) fn decode_with_notes(name: &str, bytes: &[u8]) -> Decoded {
     let mut document = read_table(name, bytes);
     document.take_notes();
-    decoded(document)
+    decoded(&document)
 }
 
-fn decoded(document: Document) -> Decoded {
+fn decoded(document: &Document) -> Decoded {
     document.drafts.set(Some(text::HINT_FILL_IN_MACHINE));
     let root = document.root();
     let machine = if format::check(&root, MACHINE_FORMAT) { machine(&root) } else { None };
-    let inputs = inputs(&document, &root, machine.as_ref());
+    let inputs = inputs(document, &root, machine.as_ref());
     Decoded { machine, faults: document.faults(), inputs, open: document.open.get() > 0, notes: document.notes() }
 }
 

@@ -119,8 +119,9 @@ impl Writer<'_> {
 
     fn bounds(&self, kind: &Kind) -> Option<String> {
         let (dimension, bound) = match kind {
-            Kind::Quantity { dimension, bound } | Kind::Fact { dimension, bound } => (*dimension, *bound),
-            Kind::Numbers { dimension, bound, .. } => (*dimension, *bound),
+            Kind::Quantity { dimension, bound }
+            | Kind::Fact { dimension, bound }
+            | Kind::Numbers { dimension, bound, .. } => (*dimension, *bound),
             Kind::Points { least, .. } => return Some(self.say(words::SCHEMA_POINTS.with("least", *least))),
             _ => return None,
         };
@@ -143,7 +144,8 @@ impl Writer<'_> {
             match kind {
                 Kind::List => {}
                 Kind::Words(some) => {
-                    words.extend(some.iter().map(String::as_str).filter(|w| !words.contains(w)).collect::<Vec<_>>())
+                    let new: Vec<&str> = some.iter().map(String::as_str).filter(|w| !words.contains(w)).collect();
+                    words.extend(new);
                 }
                 // The table of a fact is that of its value and source.
                 Kind::Table if is_fact => {}

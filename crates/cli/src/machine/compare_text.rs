@@ -105,7 +105,10 @@ fn print_grid(grid: &[AtPlace], w: Wording) {
         terminal::line(&format!("  {:>6} {unit} |{row}", number(*height)));
     }
     let reaches = grid.iter().filter(|p| p.height_m == grid[0].height_m);
-    let marks: String = reaches.map(|p| format!("{:>4}", number(p.reach_m))).collect();
+    let mut marks = String::new();
+    for place in reaches {
+        let _ = write!(marks, "{:>4}", number(place.reach_m));
+    }
     let pad = " ".repeat(7 + unit.chars().count() + 2);
     terminal::line(&format!("  {pad}{marks} {unit}"));
 }

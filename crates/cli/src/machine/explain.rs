@@ -148,13 +148,12 @@ fn groups(review: &MachineReview, w: Wording) -> Vec<Group> {
         }
         let key = if alone { "" } else { outermost };
         let value = said(seen, review, w);
-        match groups.iter_mut().find(|g| g.key == key) {
-            Some(group) => group.values.push(value),
-            None => {
-                let title = if alone { Some(text::EXPLAIN_IDENTITY) } else { what(key) };
-                let title = title.map_or_else(|| key.to_owned(), |id| w.text(id));
-                groups.push(Group { key: key.to_owned(), title, sources: Vec::new(), values: vec![value] });
-            }
+        if let Some(group) = groups.iter_mut().find(|g| g.key == key) {
+            group.values.push(value);
+        } else {
+            let title = if alone { Some(text::EXPLAIN_IDENTITY) } else { what(key) };
+            let title = title.map_or_else(|| key.to_owned(), |id| w.text(id));
+            groups.push(Group { key: key.to_owned(), title, sources: Vec::new(), values: vec![value] });
         }
     }
     for group in &mut groups {

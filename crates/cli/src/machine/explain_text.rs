@@ -33,7 +33,7 @@ pub(super) fn print(explained: &Explained, w: Wording) {
     heading(&w.text(text::EXPLAIN_MISSING));
     terminal::paragraph(&counts(&explained.missing, w), "  ", "  ");
     print_checks(&explained.missing, w);
-    if !explained.missing.missing.is_empty() {
+    if !explained.missing.values.is_empty() {
         terminal::paragraph(&w.text(text::EXPLAIN_MORE), "  ", "  ");
         // A command is for copying: never broken.
         terminal::line(&format!("  counterpoise machine missing {}", explained.file));
@@ -118,9 +118,9 @@ fn print_short(
         terminal::paragraph(&w.render(&text::EXPLAIN_EACH.with("what", what.join("; "))), "  ", "  ");
     }
     let mut names: Vec<&ValueSaid> = values.iter().filter(|v| is_name(v)).collect();
-    names.sort_by_key(|v| !v.key.ends_with(".name"));
-    if names.first().is_some_and(|v| v.key.ends_with(".name")) {
-        names.retain(|v| !v.key.ends_with(".id"));
+    names.sort_by_key(|v| last(&v.key) != "name");
+    if names.first().is_some_and(|v| last(&v.key) == "name") {
+        names.retain(|v| last(&v.key) != "id");
     }
     let names = names.iter().map(|v| v.value.as_str()).collect::<Vec<_>>().join(", ");
     let said: Vec<String> = keys

@@ -18,7 +18,7 @@ pub(crate) struct Missing {
     /// The checks that take something from a machine file.
     pub(crate) checks: Vec<Enough>,
     /// What is missing, the most needed first.
-    pub(crate) missing: Vec<MissingValue>,
+    pub(crate) values: Vec<MissingValue>,
     /// Everything else that is wrong.
     pub(crate) faults: Faults,
 }
@@ -31,7 +31,7 @@ pub(crate) struct Enough {
     /// Its name.
     pub(crate) name: String,
     /// Whether the machine file is enough for it.
-    pub(crate) enough: HowFar,
+    pub(crate) state: HowFar,
     /// Numbers of what it still waits for, from 1.
     pub(crate) needs: Vec<usize>,
     /// True where a fault of the file stands in the way.
@@ -100,7 +100,7 @@ impl Missing {
         let checks = review.checks.iter().map(|c| Enough {
             check: c.check.to_owned(),
             name: w.check(c.check),
-            enough: match c.ready {
+            state: match c.ready {
                 Ready::Yes => HowFar::Enough,
                 Ready::Partly => HowFar::Partly,
                 Ready::NotYet => HowFar::NotYet,
@@ -112,13 +112,13 @@ impl Missing {
             file: file.to_owned(),
             complete: review.complete(),
             checks: checks.collect(),
-            missing: review.lacks.iter().enumerate().map(|(i, lack)| value(i + 1, lack, w)).collect(),
+            values: review.lacks.iter().enumerate().map(|(i, lack)| value(i + 1, lack, w)).collect(),
             faults: review.faults.clone(),
         }
     }
 
     pub(super) fn count(&self, matters: Matters) -> usize {
-        self.missing.iter().filter(|m| m.matters == matters).count()
+        self.values.iter().filter(|m| m.matters == matters).count()
     }
 }
 
@@ -152,7 +152,7 @@ fn print(missing: &Missing, said: Said) {
 
 /// How many of each kind, or that there are none.
 pub(super) fn counts(missing: &Missing, w: Wording) -> String {
-    if missing.missing.is_empty() {
+    if missing.values.is_empty() {
         return w.text(text::EXPLAIN_NOTHING_MISSING);
     }
     w.render(
@@ -170,7 +170,7 @@ pub(super) fn print_checks(missing: &Missing, w: Wording) {
     let widest = missing.checks.iter().map(|c| c.name.chars().count()).max().unwrap_or(0);
     for check in &missing.checks {
         let numbers = ranges(&check.needs);
-        let (sign, words) = match (check.enough, check.faulty, numbers.is_empty()) {
+        let (sign, words) = match (check.state, check.faulty, numbers.is_empty()) {
             (HowFar::Enough, ..) => ('+', w.text(text::MISSING_READY)),
             (HowFar::Partly, ..) => ('!', w.render(&text::MISSING_PARTLY.with("numbers", numbers))),
             (HowFar::NotYet, false, _) => ('?', w.render(&text::MISSING_NOT_YET.with("numbers", numbers))),
@@ -186,7 +186,7 @@ pub(super) fn print_checks(missing: &Missing, w: Wording) {
 
 /// Missing values of a kind, by where they are found: one round at the machine.
 fn print_values(missing: &Missing, matters: Matters, w: Wording) {
-    let of_kind: Vec<&MissingValue> = missing.missing.iter().filter(|m| m.matters == matters).collect();
+    let of_kind: Vec<&MissingValue> = missing.values.iter().filter(|m| m.matters == matters).collect();
     if of_kind.is_empty() {
         return;
     }

@@ -99,13 +99,13 @@ fn an_empty_file_says_everything_in_one_go_and_where_to_find_it() {
     }
     let json = run_in(&scratch.0, &["machine", "missing", "new.toml", "--format", "json"], None);
     let missing: Value = serde_json::from_str(&json.out).unwrap();
-    let values = missing["missing"].as_array().unwrap();
+    let values = missing["values"].as_array().unwrap();
     let of = |key: &str| values.iter().find(|v| v["key"] == key).unwrap_or_else(|| panic!("{key}: {values:#?}"));
     assert_eq!(of("rear_axle.wheelbase")["matters"], "mandatory");
     assert_eq!(of("chart")["matters"], "for-check");
     assert_eq!(of("serial")["matters"], "useful");
     assert!(values.iter().all(|v| v["what"].as_str().is_some_and(|w| !w.is_empty())), "{values:#?}");
-    assert!(missing["checks"].as_array().unwrap().iter().all(|c| c["enough"] != "enough"), "{missing}");
+    assert!(missing["checks"].as_array().unwrap().iter().all(|c| c["state"] != "enough"), "{missing}");
 }
 
 #[test]
@@ -118,7 +118,7 @@ fn what_is_missing_for_which_check() {
     };
     let enough = |missing: &Value, check: &str| -> String {
         let checks = missing["checks"].as_array().unwrap();
-        checks.iter().find(|c| c["check"] == check).unwrap()["enough"].as_str().unwrap().to_owned()
+        checks.iter().find(|c| c["check"] == check).unwrap()["state"].as_str().unwrap().to_owned()
     };
     let (code, whole) = missing(&scratch);
     assert_eq!(code, 0, "{whole}");
@@ -126,8 +126,8 @@ fn what_is_missing_for_which_check() {
     scratch.edit(file, "\n[limits]\n", "\n[limits]\n# wind left out\n");
     let path = scratch.0.join(file);
     let text = std::fs::read_to_string(&path).unwrap();
-    let text: String = text.lines().filter(|l| !l.starts_with("wind =")).map(|l| format!("{l}\n")).collect();
-    std::fs::write(&path, text).unwrap();
+    let rest: Vec<&str> = text.lines().filter(|l| !l.starts_with("wind =")).collect();
+    std::fs::write(&path, rest.join("\n")).unwrap();
     let (code, no_wind) = missing(&scratch);
     assert_eq!((code, enough(&no_wind, "wind").as_str()), (0, "partly"));
     scratch.edit(file, "pin_height", "# pin_height");
@@ -145,7 +145,7 @@ fn placeholders_of_the_starter_are_still_to_be_filled_in() {
     let said = run_in(&scratch.0, &["machine", "missing", "job/machines/my-machine.toml", "--format", "json"], None);
     assert_eq!(said.code, 1);
     let missing: Value = serde_json::from_str(&said.out).unwrap();
-    let values = missing["missing"].as_array().unwrap();
+    let values = missing["values"].as_array().unwrap();
     let open = values.iter().filter(|v| v["matters"] == "fill-in").count();
     assert!(open >= 10, "{values:#?}");
     assert!(values.iter().all(|v| v["matters"] != "mandatory"), "{values:#?}");
@@ -268,7 +268,7 @@ fn every_machine_of_the_project() {
             assert_eq!(said.code, 0, "{file}: {}{}", said.out, said.err);
             narrow(&said.out);
             let missing = json(&["machine", "missing", &file]);
-            for value in missing["missing"].as_array().unwrap() {
+            for value in missing["values"].as_array().unwrap() {
                 assert!(value["matters"] == "useful" || value["matters"] == "for-check", "{file}: {value}");
             }
             count += 1;

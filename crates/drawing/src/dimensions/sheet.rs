@@ -71,8 +71,8 @@ impl Sheet {
     }
 
     /// The whole drawing.
-    pub(crate) fn draw(machine: &Machine, view: &View, wording: &Wording, style: &Style) -> String {
-        let words = Words::new(wording);
+    pub(crate) fn draw(machine: &Machine, view: &View, wording: Wording, style: &Style) -> String {
+        let words = Words::new(&wording);
         let heading = format!("{}: {}", words.say(view.title), machine.name);
         let width = style.width();
         let mut svg = Svg::new(style.theme);

@@ -39,7 +39,8 @@ fn what_reading_misses_is_what_is_missing() {
     let lines: Vec<&str> = whole.lines().collect();
     let mut missed = 0;
     for (i, line) in lines.iter().enumerate().filter(|(_, l)| l.contains(" = ") && !l.starts_with('#')) {
-        let text: String = lines.iter().enumerate().filter(|(k, _)| *k != i).map(|(_, l)| format!("{l}\n")).collect();
+        let rest: Vec<&str> = lines.iter().enumerate().filter(|(k, _)| *k != i).map(|(_, l)| *l).collect();
+        let text = rest.join("\n");
         let said = match jobfile::read_machine("machine.toml", text.as_bytes()) {
             Ok(_) => Vec::new(),
             Err(faults) => faults.list.into_iter().filter(|f| f.code == "jobfile::missing-key").collect(),

@@ -64,7 +64,7 @@ fn every_key_is_in_the_catalogue_and_the_catalogue_holds_nothing_else() {
         for (path, table) in &notes.shapes {
             for key in &table.keys {
                 let path = jobfile::join(path, &key.key);
-                if path.ends_with(".value") {
+                if key.key == "value" {
                     continue;
                 }
                 let field = jobfile::field(kind, &path);
@@ -76,37 +76,33 @@ fn every_key_is_in_the_catalogue_and_the_catalogue_holds_nothing_else() {
 
 /// Every property has a description; notes the catalogue's entries that were used.
 fn described(kind: FileKind, schema: &serde_json::Value, path: &str, met: &mut BTreeSet<&'static str>) {
-    match schema {
-        serde_json::Value::Object(map) => {
-            if let Some(serde_json::Value::Object(properties)) = map.get("properties") {
-                assert_eq!(map["type"], "object", "{path}");
-                for (key, property) in properties {
-                    let inside = jobfile::join(path, key);
-                    if let Some(field) = jobfile::field(kind, &inside) {
-                        met.insert(field.path);
-                    }
-                    let fact = properties.len() == 2 && properties.contains_key("value");
-                    assert!(fact || property["description"].is_string(), "{inside} has no description");
-                    described(kind, property, &inside, met);
-                }
-                let others = &map["additionalProperties"];
-                if let serde_json::Value::Object(_) = others {
-                    let inside = format!("{path}.x");
-                    met.extend(jobfile::field(kind, &inside).map(|f| f.path));
-                } else {
-                    assert_eq!(others, &json!(false), "{path}: unknown keys are refused");
-                }
+    let serde_json::Value::Object(map) = schema else { return };
+    if let Some(serde_json::Value::Object(properties)) = map.get("properties") {
+        assert_eq!(map["type"], "object", "{path}");
+        for (key, property) in properties {
+            let inside = jobfile::join(path, key);
+            if let Some(field) = jobfile::field(kind, &inside) {
+                met.insert(field.path);
             }
-            if let Some(items) = map.get("items") {
-                described(kind, items, &format!("{path}[]"), met);
-            }
-            if let Some(serde_json::Value::Array(options)) = map.get("anyOf") {
-                for option in options {
-                    described(kind, option, path, met);
-                }
-            }
+            let fact = properties.len() == 2 && properties.contains_key("value");
+            assert!(fact || property["description"].is_string(), "{inside} has no description");
+            described(kind, property, &inside, met);
         }
-        _ => {}
+        let others = &map["additionalProperties"];
+        if let serde_json::Value::Object(_) = others {
+            let inside = format!("{path}.x");
+            met.extend(jobfile::field(kind, &inside).map(|f| f.path));
+        } else {
+            assert_eq!(others, &json!(false), "{path}: unknown keys are refused");
+        }
+    }
+    if let Some(items) = map.get("items") {
+        described(kind, items, &format!("{path}[]"), met);
+    }
+    if let Some(serde_json::Value::Array(options)) = map.get("anyOf") {
+        for option in options {
+            described(kind, option, path, met);
+        }
     }
 }
 
