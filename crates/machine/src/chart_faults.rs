@@ -1,12 +1,12 @@
 //! What is wrong with a chart's zones: overlap, holes, shape, reach.
 
-use crate::chart::bounds;
+use crate::chart_polygon::bounds;
 use crate::{Chart, Zone};
 use geo::{Area, BooleanOps, Coord, LineString, MultiPolygon, Polygon, Validation};
 use geometry::DVec2;
 
 /// Slivers up to this width are drawing error, not holes, m.
-const SLIVER: f64 = 0.02;
+pub(crate) const SLIVER: f64 = 0.02;
 
 /// Something wrong with a chart.
 #[derive(Debug, Clone, PartialEq)]
@@ -43,8 +43,19 @@ pub enum ChartProblem {
     },
 }
 
-fn polygon(outline: &[DVec2]) -> Polygon<f64> {
+pub(crate) fn polygon(outline: &[DVec2]) -> Polygon<f64> {
     Polygon::new(LineString::new(outline.iter().map(|p| Coord { x: p.x, y: p.y }).collect()), Vec::new())
+}
+
+/// Corners of a ring, the last not repeating the first.
+pub(crate) fn outline_of(ring: &LineString<f64>) -> impl Iterator<Item = DVec2> + '_ {
+    ring.coords().take(ring.0.len().saturating_sub(1)).map(|c| DVec2::new(c.x, c.y))
+}
+
+/// True if an outline has fewer than three corners or no area, or crosses itself.
+pub fn outline_is_bad(outline: &[DVec2]) -> bool {
+    let p = polygon(outline);
+    outline.len() < 3 || p.unsigned_area() < 1e-6 || !p.is_valid()
 }
 
 fn union(zones: &[Zone]) -> MultiPolygon<f64> {
@@ -83,8 +94,7 @@ pub fn chart_problems(chart: &Chart) -> Vec<ChartProblem> {
         return vec![ChartProblem::NoZones];
     }
     for (i, zone) in chart.zones.iter().enumerate() {
-        let p = polygon(&zone.outline);
-        if zone.outline.len() < 3 || p.unsigned_area() < 1e-6 || !p.is_valid() {
+        if outline_is_bad(&zone.outline) {
             out.push(ChartProblem::BadOutline { zone: i });
         }
     }
@@ -126,7 +136,7 @@ pub fn chart_problems(chart: &Chart) -> Vec<ChartProblem> {
     out
 }
 
-fn middle(ring: &LineString<f64>) -> DVec2 {
+pub(crate) fn middle(ring: &LineString<f64>) -> DVec2 {
     use geo::Centroid;
     ring.centroid().map_or(DVec2::ZERO, |c| DVec2::new(c.x(), c.y()))
 }

@@ -30,7 +30,9 @@ pub struct Machine {
     pub boom: Boom,
     /// Attachments that the maker allows on this machine.
     pub attachments: Vec<Attachment>,
-    /// Load charts, one per attachment, support state and load centre.
+    /// Id of the set of tyres that the axles describe; `None`: not said.
+    pub tyres: Option<String>,
+    /// Load charts, one per attachment, support state, load centre, set of tyres and level condition.
     pub charts: Vec<Chart>,
     /// The maker's limits.
     pub limits: Limits,
@@ -206,17 +208,6 @@ impl Machine {
     /// The attachment of that id.
     pub fn attachment(&self, id: &str) -> Option<&Attachment> {
         self.attachments.iter().find(|a| a.id == id)
-    }
-    /// The chart for a load whose centre lies `centre` ahead of the fork face, m: of several rated load
-    /// centres the smallest that covers it, else the largest.
-    pub fn chart_for(&self, attachment: &str, support: SupportState, centre: f64) -> Option<&Chart> {
-        use quantity::Si;
-        let rated = |c: &&Chart| c.load_centre.si();
-        let charts = || self.charts.iter().filter(|c| c.attachment == attachment && c.support == support);
-        charts()
-            .filter(|c| rated(c) >= centre - 1e-9)
-            .min_by(|a, b| rated(a).total_cmp(&rated(b)))
-            .or_else(|| charts().max_by(|a, b| rated(a).total_cmp(&rated(b))))
     }
     /// x of the front face of the front tyres at their free radius, m.
     pub fn front_face(&self) -> f64 {
