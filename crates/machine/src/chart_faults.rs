@@ -1,6 +1,6 @@
 //! What is wrong with a chart's zones: overlap, holes, shape, reach.
 
-use crate::chart_polygon::bounds;
+use crate::chart_polygon::{bounds, edges};
 use crate::{Chart, Zone};
 use geo::{Area, BooleanOps, Coord, LineString, MultiPolygon, Polygon, Validation};
 use geometry::DVec2;
@@ -43,8 +43,13 @@ pub enum ChartProblem {
     },
 }
 
+/// An outline as a polygon, turning left: a union of polygons that turn both ways loses some of them.
 pub(crate) fn polygon(outline: &[DVec2]) -> Polygon<f64> {
-    Polygon::new(LineString::new(outline.iter().map(|p| Coord { x: p.x, y: p.y }).collect()), Vec::new())
+    let mut ring: LineString<f64> = outline.iter().map(|p| Coord { x: p.x, y: p.y }).collect();
+    if edges(outline).map(|(a, b)| a.perp_dot(b)).sum::<f64>() < 0.0 {
+        ring.0.reverse();
+    }
+    Polygon::new(ring, Vec::new())
 }
 
 /// Corners of a ring, the last not repeating the first.
@@ -66,11 +71,17 @@ fn union(zones: &[Zone]) -> MultiPolygon<f64> {
 /// The border of all zones together, holes included, as edges. Where zones share an edge there is
 /// none. Slivers narrower than 2 cm between zones are closed.
 pub(crate) fn border(zones: &[Zone]) -> Vec<(DVec2, DVec2)> {
+    // The union rounds; its corners are the zones' own wherever they are as near as that.
+    const ROUNDING: f64 = 1e-7;
+    let corner = |c: Coord<f64>| {
+        let p = DVec2::new(c.x, c.y);
+        let own = zones.iter().flat_map(|z| &z.outline).find(|q| q.distance_squared(p) <= ROUNDING * ROUNDING);
+        own.copied().unwrap_or(p)
+    };
     let mut out = Vec::new();
     let mut ring = |r: &LineString<f64>| {
-        for line in r.lines() {
-            out.push((DVec2::new(line.start.x, line.start.y), DVec2::new(line.end.x, line.end.y)));
-        }
+        let corners: Vec<DVec2> = r.coords().map(|c| corner(*c)).collect();
+        out.extend(corners.windows(2).map(|pair| (pair[0], pair[1])));
     };
     for p in union(zones) {
         ring(p.exterior());

@@ -23,4 +23,6 @@ evidence::messages! {
     STEP_BLADE_WEAR = "working-blade-wear" [];
     /// Working: load on one sling leg.
     STEP_SLING = "working-sling" [];
+    /// Working: row of the maker's derating table for the load centre `centre`.
+    STEP_DERATING = "working-derating" [centre];
 }

@@ -16,7 +16,7 @@ pub(crate) fn steps(ctx: &Context<'_>, posed: &Posed) -> Vec<Message> {
     if ctx.lift.support == machine::SupportState::Stabilizers {
         out.push(text::STEP_STABILIZERS.message());
     }
-    let Some(tolerance) = crate::checks::chart::choose(ctx).map(|c| c.level) else { return Vec::new() };
+    let Some(tolerance) = crate::checks::chart::choose(ctx, Some(posed)).map(|c| c.level) else { return Vec::new() };
     out.push(
         text::STEP_READ_LEVEL
             .with("across", angle(tolerance.sideways.si()))

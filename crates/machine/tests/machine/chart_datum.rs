@@ -58,7 +58,7 @@ fn points_with_level_forks() {
 #[test]
 fn tips_up_moves_the_points_about_the_head_pin() {
     let tilt = 0.1_f64;
-    let (s, c) = tilt.sin_cos();
+    let (s, c) = libm::sincos(tilt);
     let chart = measuring(ReachTo::LoadCentre, HeightTo::LoadCentre, Some(0.4));
     let m = chart.measured(&forks(), tilt);
     assert!(near(m.reach, [0.5 * c - 0.4 * s, 0.5 * s + 0.4 * c]), "tips up: nearer and higher");
