@@ -129,6 +129,7 @@ pub(crate) struct PlanArgs {
 pub(crate) enum SupportArg {
     Tyres,
     Stabilizers,
+    Outriggers,
 }
 #[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
 pub(crate) enum FromArg {

@@ -59,6 +59,7 @@ pub(crate) fn support(arg: SupportArg) -> SupportState {
     match arg {
         SupportArg::Tyres => SupportState::Tyres,
         SupportArg::Stabilizers => SupportState::Stabilizers,
+        SupportArg::Outriggers => SupportState::Outriggers,
     }
 }
 

@@ -70,7 +70,7 @@ evidence::messages! {
     /// Extension or angle beyond the boom's range.
     BOOM_RANGE = "cli-boom-range" [what, value, low, high];
     /// Stabilizers asked for, machine has none.
-    NO_STABILIZERS = "cli-no-stabilizers" [];
+    NO_SUCH_SUPPORT = "cli-no-such-support" [support];
     /// Chart calculation: capacity and the zone that governs.
     CHART_CAPACITY = "cli-chart-capacity" [capacity, zone];
     /// Chart calculation: nothing shown there.

@@ -48,10 +48,7 @@ impl<'a> Words<'a> {
     }
     /// "Tyres", "stabilizers down".
     pub(crate) fn support(&self, support: machine::SupportState) -> String {
-        self.say(match support {
-            machine::SupportState::Tyres => planning::text::SUPPORT_TYRES,
-            machine::SupportState::Stabilizers => planning::text::SUPPORT_STABILIZERS,
-        })
+        self.say(planning::support_name(support))
     }
     /// What the lift's place is to it: where the load goes, or where it comes from.
     pub(crate) fn place(&self, lift: &LiftPlan) -> String {

@@ -13,9 +13,6 @@ use machine::{
 };
 use quantity::{Dimension as D, Quantity, kilograms, metres, radians};
 
-/// The words for a support state.
-const SUPPORTS: [(&str, SupportState); 2] =
-    [("tyres", SupportState::Tyres), ("stabilizers", SupportState::Stabilizers)];
 const REACH_FROM: [(&str, ReachFrom); 2] =
     [("front-tyre-face", ReachFrom::FrontTyreFace), ("front-axle", ReachFrom::FrontAxle)];
 const REACH_TO: [(&str, ReachTo); 3] =
@@ -26,7 +23,7 @@ const HEIGHT_TO: [(&str, HeightTo); 2] = [("fork-top", HeightTo::ForkTop), ("hoo
 pub(crate) fn support(t: &Reader<'_>) -> Option<SupportState> {
     match t.optional("support").map(|node| &node.value) {
         Some(Value::Text(word)) if word == "tires" => Some(SupportState::Tyres),
-        _ => t.choice("support", &SUPPORTS),
+        _ => t.choice("support", &SupportState::WORDS),
     }
 }
 
@@ -39,7 +36,7 @@ pub(crate) fn charts(tables: &[Reader<'_>], machine: &Machine) -> Vec<Chart> {
             c.attachment == chart.attachment && c.support == chart.support && c.load_centre == chart.load_centre
         };
         if out.iter().any(twin) {
-            let support = support_word(chart.support);
+            let support = chart.support.word();
             t.fault(
                 "attachment",
                 text::CHART_TWICE.with("attachment", &chart.attachment).with("support", support),
@@ -49,10 +46,6 @@ pub(crate) fn charts(tables: &[Reader<'_>], machine: &Machine) -> Vec<Chart> {
         out.push(chart);
     }
     out
-}
-
-fn support_word(support: SupportState) -> &'static str {
-    SUPPORTS.iter().find(|(_, s)| *s == support).map_or("", |(word, _)| word)
 }
 
 fn chart(t: &Reader<'_>, machine: &Machine) -> Option<Chart> {
@@ -74,8 +67,8 @@ fn chart(t: &Reader<'_>, machine: &Machine) -> Option<Chart> {
     let attachment = attachment?;
     let support = support?;
     let known = known_attachment(t, machine, &attachment);
-    if support == SupportState::Stabilizers && machine.stabilizers.is_none() {
-        t.fault("support", text::CHART_NO_STABILIZERS, None);
+    if !machine.has(support) {
+        t.fault("support", text::CHART_NO_SUCH_SUPPORT.with("support", planning::support_name(support)), None);
     }
     let datum = Datum { reach_from: reach_from?, reach_to: reach_to?, height_to: height_to? };
     if let Some(known) = known {

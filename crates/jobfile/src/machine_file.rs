@@ -8,8 +8,8 @@ use crate::{attachment_section, boom_section, chart_section, format, text};
 use evidence::Faults;
 use geometry::{DVec2, DVec3};
 use machine::{
-    Axle, Body, BodyKind, CarryPosition, Limits, Lock, Machine, Outline, RearAxle, Stabilizers, Tyre, WindAreas,
-    WindLimit, WindMeasure,
+    Axle, Body, BodyKind, CarryPosition, Limits, Lock, Machine, Outline, Outriggers, RearAxle, Slew, Stabilizers, Tyre,
+    WindAreas, WindLimit, WindMeasure,
 };
 use planning::InputLine;
 use quantity::{Dimension as D, kilograms, metres, metres_per_second, pascals, radians};
@@ -77,6 +77,8 @@ fn machine(root: &Reader<'_>) -> Option<Machine> {
     let front = root.table("front_axle", "[front_axle]").map(|t| front_axle(&t));
     let rear = root.table("rear_axle", "[rear_axle]").map(|t| rear_axle(&t));
     let stabilizers = root.table_or_none("stabilizers").map(|t| stabilizers(&t));
+    let outriggers = root.table_or_none("outriggers").map(|t| outriggers(&t));
+    let slew = root.table_or_none("slew").map(|t| slew(&t));
     let boom = root.table("boom", "[boom]").map(|t| boom_section::boom(&t));
     let attachments = attachment_section::attachments(root);
     let limits = root.table("limits", "[limits]").map(|t| limits(&t));
@@ -85,10 +87,8 @@ fn machine(root: &Reader<'_>) -> Option<Machine> {
     let charts = root.tables("chart");
     root.done();
 
-    let stabilizers = match stabilizers {
-        None => None,
-        Some(read) => Some(read?),
-    };
+    let (stabilizers, outriggers, slew) = (if_any(stabilizers)?, if_any(outriggers)?, if_any(slew)?);
+    upper_bodies(root, slew.is_some(), bodies.as_deref());
     let mut machine = Machine {
         id: id?,
         name: name?,
@@ -99,6 +99,8 @@ fn machine(root: &Reader<'_>) -> Option<Machine> {
         front: front??,
         rear: rear??,
         stabilizers,
+        outriggers,
+        slew,
         boom: boom??,
         attachments: attachments?,
         charts: Vec::new(),
@@ -115,8 +117,12 @@ fn machine(root: &Reader<'_>) -> Option<Machine> {
 }
 
 fn bodies(root: &Reader<'_>) -> Option<Vec<Body>> {
-    const KINDS: [(&str, BodyKind); 3] =
-        [("frame", BodyKind::Frame), ("front-axle", BodyKind::FrontAxle), ("rear-axle", BodyKind::RearAxle)];
+    const KINDS: [(&str, BodyKind); 4] = [
+        ("frame", BodyKind::Frame),
+        ("front-axle", BodyKind::FrontAxle),
+        ("rear-axle", BodyKind::RearAxle),
+        ("upper", BodyKind::Upper),
+    ];
     if !root.has("body") {
         root.missing("body", "[[body]]");
         return None;
@@ -125,7 +131,8 @@ fn bodies(root: &Reader<'_>) -> Option<Vec<Body>> {
     let read: Vec<(Option<BodyKind>, Option<Body>)> = tables.iter().map(|t| body(t, &KINDS)).collect();
     // A body that could not be read may be the one that seems to be missing.
     if read.iter().all(|(kind, _)| kind.is_some()) {
-        for (word, kind) in KINDS {
+        // Only a slewing machine has an upper part.
+        for (word, kind) in KINDS.into_iter().filter(|(_, kind)| *kind != BodyKind::Upper) {
             if !read.iter().any(|(k, _)| *k == Some(kind)) {
                 root.fault("body", text::NO_BODY.with("kind", word), None);
             }
@@ -203,6 +210,51 @@ fn stabilizers(t: &Reader<'_>) -> Option<Stabilizers> {
     let rear_axle_free = t.choice("rear_axle", &REAR);
     t.done();
     Some(Stabilizers { pad: DVec2::new(ahead?, spread? / 2.0), pad_area: pad_area?, rear_axle_free: rear_axle_free? })
+}
+
+fn outriggers(t: &Reader<'_>) -> Option<Outriggers> {
+    let front = t.si("front_ahead", D::Length, Within(-MACHINE, MACHINE));
+    let front_spread = t.si("front_spread", D::Length, UpTo(20.0));
+    let rear = t.si("rear_ahead", D::Length, Within(-MACHINE, MACHINE));
+    let rear_spread = t.si("rear_spread", D::Length, UpTo(20.0));
+    let pad_area = t.si("pad_area", D::Area, UpTo(25.0));
+    t.done();
+    if let (Some(low), Some(high)) = (rear, front)
+        && low >= high
+    {
+        let message = text::ORDER.with("key", "rear_ahead").with("low", metres(low)).with("high", metres(high));
+        t.fault("rear_ahead", message, None);
+    }
+    Some(Outriggers {
+        front: DVec2::new(front?, front_spread? / 2.0),
+        rear: DVec2::new(rear?, rear_spread? / 2.0),
+        pad_area: pad_area?,
+    })
+}
+
+fn slew(t: &Reader<'_>) -> Option<Slew> {
+    let axis = t.si("axis", D::Length, Within(-MACHINE, MACHINE));
+    let range = t.si("range", D::Angle, Within(0.0, std::f64::consts::PI));
+    t.done();
+    Some(Slew { axis: axis?, range: radians(range?) })
+}
+
+/// A part that may be left out, read: `None` where it is there and could not be read.
+#[expect(clippy::option_option, reason = "left out, read, or there and unreadable")]
+fn if_any<T>(read: Option<Option<T>>) -> Option<Option<T>> {
+    read.map_or(Some(None), |read| read.map(Some))
+}
+
+/// Upper bodies and a slew belong together.
+fn upper_bodies(root: &Reader<'_>, slews: bool, bodies: Option<&[Body]>) {
+    let Some(bodies) = bodies else { return };
+    let upper = bodies.iter().any(|b| b.kind == BodyKind::Upper);
+    if slews && !upper {
+        root.fault("slew", text::NO_BODY.with("kind", "upper"), None);
+    }
+    if upper && !slews {
+        root.fault("body", text::UPPER_WITHOUT_SLEW, Some(text::HINT_EXAMPLE.with("example", "[slew]")));
+    }
 }
 
 fn limits(t: &Reader<'_>) -> Option<Limits> {

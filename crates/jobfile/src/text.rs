@@ -192,8 +192,10 @@ evidence::messages! {
     BLADE_GREW = "jobfile-blade-grew" [now, new];
     /// A chart for a hook cannot have this datum, or one for forks that: `datum` is the word in the file.
     DATUM_MISMATCH = "jobfile-datum-mismatch" [datum, attachment];
-    /// A chart for stabilizers on a machine without them.
-    CHART_NO_STABILIZERS = "jobfile-chart-no-stabilizers" [];
+    /// A body of the upper part, and no upper part that turns.
+    UPPER_WITHOUT_SLEW = "jobfile-upper-without-slew" [];
+    /// A chart for a support state that the machine does not have.
+    CHART_NO_SUCH_SUPPORT = "jobfile-chart-no-such-support" [support];
     /// A second chart for the same attachment, support state and load centre.
     CHART_TWICE = "jobfile-chart-twice" [attachment, support];
     /// The outline of zone `zone` has no area or crosses itself.

@@ -28,7 +28,7 @@ pub enum ReachFrom {
     FrontAxle,
     /// Foremost point of the machine without attachment, as its outline says.
     FrameFront,
-    /// Middle of the stabilizer pads.
+    /// Middle of the stabilizer pads, or of the front outrigger pads.
     StabilizerPads,
     /// Foot pin of the boom.
     BoomFoot,
@@ -77,14 +77,17 @@ pub struct Measured {
 impl Datum {
     /// Where reach starts, (x, z) in the machine frame, m. The boom foot counts at its own height:
     /// on a slope reach is level from there. All others count on the ground. Not a number where the
-    /// machine has no stabilizers, so that nothing is read from it.
+    /// machine has no such pads, so that nothing is read from it.
     pub fn start(&self, machine: &Machine) -> DVec2 {
         let on_ground = |x: f64| DVec2::new(x, 0.0);
         match self.reach_from {
             ReachFrom::FrontTyreFace => on_ground(machine.front_face()),
             ReachFrom::FrontAxle => on_ground(machine.front.x),
             ReachFrom::FrameFront => on_ground(machine.outline.front),
-            ReachFrom::StabilizerPads => on_ground(machine.stabilizers.as_ref().map_or(f64::NAN, |s| s.pad.x)),
+            ReachFrom::StabilizerPads => {
+                let pads = machine.stabilizers.as_ref().map(|s| s.pad.x);
+                on_ground(pads.or(machine.outriggers.as_ref().map(|o| o.front.x)).unwrap_or(f64::NAN))
+            }
             ReachFrom::BoomFoot => machine.boom.foot,
             ReachFrom::AheadOfFrontAxle(x) => on_ground(machine.front.x + x),
         }

@@ -26,6 +26,11 @@ pub struct Machine {
     pub rear: RearAxle,
     /// Stabilizers, where fitted.
     pub stabilizers: Option<Stabilizers>,
+    /// Outriggers at the four corners, where fitted.
+    pub outriggers: Option<Outriggers>,
+    /// The turning upper part, where the machine has one. Boom and outline are described with it
+    /// straight ahead.
+    pub slew: Option<Slew>,
     /// Telescopic boom.
     pub boom: Boom,
     /// Attachments that the maker allows on this machine.
@@ -65,6 +70,9 @@ pub enum BodyKind {
     FrontAxle,
     /// Rear axle with wheels: hangs on the pin, does not help against side tipping while it is free.
     RearAxle,
+    /// Turns with the boom on a slewing machine: upper frame, cab, counterweight, engine. Carried as
+    /// the frame is.
+    Upper,
 }
 
 /// An axle with two wheels.
@@ -127,6 +135,26 @@ pub struct Stabilizers {
     pub rear_axle_free: bool,
 }
 
+/// Outriggers at the four corners: with them down no tyre carries.
+#[derive(Debug, Clone)]
+pub struct Outriggers {
+    /// Middle of the front pads: (x, ± y), m.
+    pub front: DVec2,
+    /// Middle of the rear pads: (x, ± y), m.
+    pub rear: DVec2,
+    /// Area of one pad, m².
+    pub pad_area: f64,
+}
+
+/// A turning upper part.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Slew {
+    /// Its axis, x, m.
+    pub axis: f64,
+    /// How far it turns to either side of straight ahead; 180° is all round.
+    pub range: Angle,
+}
+
 /// What the machine stands on.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize, schemars::JsonSchema)]
 #[serde(rename_all = "kebab-case")]
@@ -135,6 +163,19 @@ pub enum SupportState {
     Tyres,
     /// Stabilizer pads down, front tyres carry nothing.
     Stabilizers,
+    /// All four outriggers down, no tyre carries.
+    Outriggers,
+}
+
+impl SupportState {
+    /// The words for it in files and on the command line.
+    pub const WORDS: [(&str, Self); 3] =
+        [("tyres", Self::Tyres), ("stabilizers", Self::Stabilizers), ("outriggers", Self::Outriggers)];
+
+    /// Its word in files.
+    pub fn word(self) -> &'static str {
+        Self::WORDS.iter().find(|(_, state)| *state == self).map_or("", |(word, _)| word)
+    }
 }
 
 /// The maker's limits that a lift must keep.
@@ -208,6 +249,34 @@ impl Machine {
     /// The attachment of that id.
     pub fn attachment(&self, id: &str) -> Option<&Attachment> {
         self.attachments.iter().find(|a| a.id == id)
+    }
+    /// True if the machine has what that support state needs.
+    pub fn has(&self, support: SupportState) -> bool {
+        match support {
+            SupportState::Tyres => true,
+            SupportState::Stabilizers => self.stabilizers.is_some(),
+            SupportState::Outriggers => self.outriggers.is_some(),
+        }
+    }
+    /// Where the four contacts stand in a support state: (x, half the width between them) of the
+    /// front and of the rear ones, m.
+    pub fn contacts(&self, support: SupportState) -> [DVec2; 2] {
+        let tyres = |axle: &Axle| DVec2::new(axle.x, axle.half_track);
+        let (front, rear) = (tyres(&self.front), tyres(&self.rear.axle));
+        match (support, &self.stabilizers, &self.outriggers) {
+            (SupportState::Stabilizers, Some(s), _) => [s.pad, rear],
+            (SupportState::Outriggers, _, Some(o)) => [o.front, o.rear],
+            _ => [front, rear],
+        }
+    }
+    /// Area of the pad under contact `i` (front left, front right, rear left, rear right), m²;
+    /// `None` where a tyre stands.
+    pub fn pad_area(&self, support: SupportState, i: usize) -> Option<f64> {
+        match support {
+            SupportState::Tyres => None,
+            SupportState::Stabilizers => self.stabilizers.as_ref().filter(|_| i < 2).map(|s| s.pad_area),
+            SupportState::Outriggers => self.outriggers.as_ref().map(|o| o.pad_area),
+        }
     }
     /// x of the front face of the front tyres at their free radius, m.
     pub fn front_face(&self) -> f64 {

@@ -41,7 +41,7 @@ pub use chart_nested::{NestedFault, nested_zones};
 pub use chart_rises::{Rise, RisesWith, rises};
 pub use chart_table::{ChartTable, Sector, TableAxes, TableLine, TableZone, table_zones};
 pub use description::{
-    Axle, Body, BodyKind, CarryPosition, Limits, Lock, Machine, Outline, RearAxle, Stabilizers, SupportState, Tyre,
-    WindAreas, WindLimit, WindMeasure,
+    Axle, Body, BodyKind, CarryPosition, Limits, Lock, Machine, Outline, Outriggers, RearAxle, Slew, Stabilizers,
+    SupportState, Tyre, WindAreas, WindLimit, WindMeasure,
 };
 pub use load::{Hanging, Load, LoadPart, LoadSource};

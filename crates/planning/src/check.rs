@@ -3,8 +3,8 @@
 use crate::checks::line::LineOutcome;
 use crate::checks::statics::Statics;
 use crate::checks::{
-    approach, attachment, chart, forks, ground, landing, level, line, load, machine_fit, matters, rigging, statics,
-    stops, wind,
+    approach, attachment, chart, forks, ground, landing, level, line, load, machine_fit, matters, rigging, slewing,
+    statics, stops, wind,
 };
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed, pose};
@@ -55,6 +55,7 @@ pub fn check_lift<'a>(job: &'a Job, lift: &'a Lift) -> Option<LiftCheck<'a>> {
     statuses.extend(placed);
     statuses.extend(forks::status(&ctx));
     statuses.extend(rigging::status(&ctx));
+    statuses.extend(slewing::status(&ctx));
     statuses.extend(lines.iter().zip(&job.lines).map(|(o, l)| o.status(&ctx, l)));
     if job.lines_complete.is_none() {
         statuses.push(Status::CannotTell);
@@ -85,6 +86,7 @@ impl LiftCheck<'_> {
         let posed = self.posed.as_ref();
         let mut out = stops::findings(ctx);
         out.push(machine_fit::finding(ctx));
+        out.extend(slewing::finding(ctx));
         out.push(load::finding(ctx));
         out.push(attachment::finding(ctx));
         out.extend(forks::findings(ctx));

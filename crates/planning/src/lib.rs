@@ -33,6 +33,15 @@ pub use plan::{
 };
 pub use plan_job::{digest, plan};
 
+/// The name of a support state.
+pub fn support_name(support: machine::SupportState) -> evidence::TextId {
+    match support {
+        machine::SupportState::Tyres => text::SUPPORT_TYRES,
+        machine::SupportState::Stabilizers => text::SUPPORT_STABILIZERS,
+        machine::SupportState::Outriggers => text::SUPPORT_OUTRIGGERS,
+    }
+}
+
 /// Names of the checks that a look into the chart alone does not make.
 pub fn checks_not_in_the_chart() -> [evidence::TextId; 19] {
     [

@@ -4,7 +4,7 @@ use crate::context::Context;
 use crate::movement::{Movement, movement};
 use geometry::{DVec2, DVec3, Pose};
 use machine::kinematics::{self, OutOfReach};
-use machine::{Attachment, BoomPosition, SupportState};
+use machine::{Attachment, BoomPosition};
 use quantity::Si;
 use site::footing::{Contacts, Footing, footing};
 
@@ -58,12 +58,8 @@ pub(crate) fn why_not(posed: Result<&Posed, &NotPosed>) -> (evidence::TextId, ev
 }
 
 pub(crate) fn contacts(ctx: &Context<'_>) -> Contacts {
-    let machine = ctx.machine;
-    let (front_x, front_half) = match (ctx.lift.support, &machine.stabilizers) {
-        (SupportState::Stabilizers, Some(s)) => (s.pad.x, s.pad.y),
-        _ => (machine.front.x, machine.front.half_track),
-    };
-    Contacts { front_x, front_half, rear_x: machine.rear.axle.x, rear_half: machine.rear.axle.half_track }
+    let [front, rear] = ctx.machine.contacts(ctx.lift.support);
+    Contacts { front_x: front.x, front_half: front.y, rear_x: rear.x, rear_half: rear.y }
 }
 
 /// Poses a lift.

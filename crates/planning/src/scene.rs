@@ -8,7 +8,7 @@ use crate::posed::{Posed, tool_point};
 use crate::{ChartScene, ChartZoneScene, ElevationScene, LineScene, PolygonScene, text};
 use evidence::{Message, Silent};
 use geometry::{DVec2, DVec3};
-use machine::{AttachmentKind, BoomPosition, Chart, HeightTo, ReachFrom, ReachTo, Reading, SupportState, kinematics};
+use machine::{AttachmentKind, BoomPosition, Chart, HeightTo, ReachFrom, ReachTo, Reading, kinematics};
 use quantity::Si;
 
 /// Points of the picture: forward distance along the heading from the stand, and site height.
@@ -63,12 +63,11 @@ pub(crate) fn elevation(check: &LiftCheck<'_>, posed: &Posed) -> Option<Elevatio
         },
         PolygonScene { kind: "cab".into(), outline: rectangle(o.cab.0, o.cab.1, o.frame_top, o.cab_top) },
     ];
-    if let (SupportState::Stabilizers, Some(st)) = (ctx.lift.support, &machine.stabilizers) {
-        let w = st.pad_area.sqrt() / 2.0;
-        polygons.push(PolygonScene {
-            kind: "stabilizer".into(),
-            outline: rectangle(st.pad.x - w, st.pad.x + w, 0.0, 0.12),
-        });
+    let contacts = machine.contacts(ctx.lift.support);
+    let pads = [(0, contacts[0].x), (2, contacts[1].x)];
+    for (x, area) in pads.iter().filter_map(|(i, x)| Some((x, machine.pad_area(ctx.lift.support, *i)?))) {
+        let w = area.sqrt() / 2.0;
+        polygons.push(PolygonScene { kind: "stabilizer".into(), outline: rectangle(x - w, x + w, 0.0, 0.12) });
     }
     let wheel = |axle: &machine::Axle| {
         let r = axle.tyre.free_radius.si();

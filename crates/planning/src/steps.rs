@@ -13,8 +13,10 @@ pub(crate) fn steps(ctx: &Context<'_>, posed: &Posed) -> Vec<Message> {
     let (Ok([above, down]), Some(movement)) = (posed.reach, &posed.movement) else { return Vec::new() };
     let heading = geometry::heading_to_degrees(ctx.lift.stand.heading).to_radians();
     let mut out = vec![text::STEP_DRIVE_IN.with("heading", Quantity::new(heading, quantity::Dimension::Angle))];
-    if ctx.lift.support == machine::SupportState::Stabilizers {
-        out.push(text::STEP_STABILIZERS.message());
+    match ctx.lift.support {
+        machine::SupportState::Tyres => {}
+        machine::SupportState::Stabilizers => out.push(text::STEP_STABILIZERS.message()),
+        machine::SupportState::Outriggers => out.push(text::STEP_OUTRIGGERS.message()),
     }
     let Some(tolerance) = crate::checks::chart::choose(ctx, Some(posed)).map(|c| c.level) else { return Vec::new() };
     out.push(

@@ -3,6 +3,8 @@
 evidence::messages! {
     /// Name of the check: is the machine fit for work today.
     CHECK_MACHINE = "check-machine" [];
+    /// Name of the check: turning upper part of a slewing machine.
+    CHECK_SLEWING = "check-slewing" [];
     /// Name of the check: absolute stops.
     CHECK_STOPS = "check-stops" [];
     /// Name of the check: the load itself, its condition and rigging.
@@ -209,6 +211,8 @@ evidence::messages! {
     SUPPORT_TYRES = "support-tyres" [];
     /// On stabilizers.
     SUPPORT_STABILIZERS = "support-stabilizers" [];
+    /// On outriggers.
+    SUPPORT_OUTRIGGERS = "support-outriggers" [];
 
     /// Working: the worst corner of the uncertain inputs, with the load: boom angle θ, extension e, gravity ĝ in the machine frame, total mass.
     WORKING_CORNER_LOADED = "working-corner-loaded" [];
@@ -324,6 +328,16 @@ evidence::messages! {
     PAD_LEFT = "pad-left" [];
     /// Right stabilizer pad.
     PAD_RIGHT = "pad-right" [];
+    /// Left rear outrigger pad.
+    PAD_REAR_LEFT = "pad-rear-left" [];
+    /// Right rear outrigger pad.
+    PAD_REAR_RIGHT = "pad-rear-right" [];
+    /// A machine whose upper part turns is not computed by this version.
+    SLEWING_NOT_COMPUTED = "slewing-not-computed" [machine];
+    /// Have the lift planned by the maker's own chart and a competent person.
+    DO_SLEWING = "do-slewing" [];
+    /// Step: outriggers down.
+    STEP_OUTRIGGERS = "step-outriggers" [];
 
     /// Landing carries what comes and what lies there.
     LANDING_CARRIES = "landing-carries" [landing, mass, rating, by];

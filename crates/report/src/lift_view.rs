@@ -142,10 +142,7 @@ impl Say {
         self.0.render(&message)
     }
     fn support(&self, lift: &LiftPlan) -> String {
-        self.0.text(match lift.support {
-            machine::SupportState::Tyres => text::SUPPORT_TYRES,
-            machine::SupportState::Stabilizers => text::SUPPORT_STABILIZERS,
-        })
+        self.0.text(planning::support_name(lift.support))
     }
     /// Name of a check from its stable id.
     pub(crate) fn check(&self, finding: &Finding) -> String {

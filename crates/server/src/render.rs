@@ -8,7 +8,7 @@ use crate::wire::{
     StatusCode, StatusView, StepView, SymbolView, VerdictCode, VerdictView,
 };
 use evidence::{Comparison, Finding, Message, Ranged, Status, Step, TextId, Verdict};
-use planning::{LiftPlan, LoadSummary, Plan, Task, WheelForce, text};
+use planning::{LiftPlan, LoadSummary, Plan, Task, WheelForce};
 use quantity::{Dimension, Quantity};
 use wording::{Wording, ui};
 
@@ -198,10 +198,7 @@ pub(crate) fn range(w: Wording, r: Ranged, dimension: Dimension) -> String {
 }
 
 fn carried(w: Wording, lift: &LiftPlan) -> Vec<FactView> {
-    let support = match lift.support {
-        machine::SupportState::Tyres => text::SUPPORT_TYRES,
-        machine::SupportState::Stabilizers => text::SUPPORT_STABILIZERS,
-    };
+    let support = planning::support_name(lift.support);
     let size = lift.load.size_m.map(|m| w.quantity(Quantity::new(m, Dimension::Length))).join(" × ");
     vec![
         fact(w, ui::LOAD, lift.load.name.clone()),

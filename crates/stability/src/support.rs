@@ -1,6 +1,6 @@
 //! What the machine stands on, and the lines it tips over.
 
-use geometry::DVec3;
+use geometry::{DVec2, DVec3};
 use machine::{Machine, SupportState};
 use serde::{Deserialize, Serialize};
 
@@ -17,7 +17,7 @@ pub enum RearAxleState {
 /// A support state in full.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Support {
-    /// Tyres or stabilizers.
+    /// Tyres, stabilizers or outriggers.
     pub state: SupportState,
     /// Rear axle free or locked.
     pub rear: RearAxleState,
@@ -59,25 +59,20 @@ pub(crate) struct Points {
 }
 
 pub(crate) fn points(machine: &Machine, state: SupportState) -> Points {
-    let (front_x, front_half) = match (state, &machine.stabilizers) {
-        (SupportState::Stabilizers, Some(s)) => (s.pad.x, s.pad.y),
-        _ => (machine.front.x, machine.front.half_track),
-    };
-    let rear = &machine.rear.axle;
-    Points {
-        front: [DVec3::new(front_x, front_half, 0.0), DVec3::new(front_x, -front_half, 0.0)],
-        rear: [DVec3::new(rear.x, rear.half_track, 0.0), DVec3::new(rear.x, -rear.half_track, 0.0)],
-        pin: DVec3::new(rear.x, 0.0, machine.rear.pin_height),
-    }
+    let pair = |at: DVec2| [DVec3::new(at.x, at.y, 0.0), DVec3::new(at.x, -at.y, 0.0)];
+    let [front, rear] = machine.contacts(state).map(pair);
+    Points { front, rear, pin: DVec3::new(machine.rear.axle.x, 0.0, machine.rear.pin_height) }
 }
 
 /// The four tipping lines of a support state, in the order front, rear, left, right.
 ///
 /// With the rear axle free the side lines run from a front support to the pin *at the pin's
-/// height*, and the rear axle's own mass does not help; locked, they run from front to rear contact.
+/// height*, and the rear axle's own mass does not help; locked, they run from front to rear contact,
+/// as they do from pad to pad on outriggers.
 pub fn tipping_lines(machine: &Machine, support: Support) -> [TippingLine; 4] {
     let p = points(machine, support.state);
-    let free = support.rear == RearAxleState::Free;
+    // On outriggers the frame rests on four pads and the axles hang from it.
+    let free = support.rear == RearAxleState::Free && support.state != SupportState::Outriggers;
     let line = |over, from: DVec3, to: DVec3, with_rear_axle| TippingLine {
         over,
         point: from,

@@ -492,6 +492,7 @@ do-nearer = Stand { $distance } nearer. Chart, level, tipping and approach pass 
 do-other-machine = Take a machine, attachment or support state that has a load chart for this.
 support-tyres = on tyres
 support-stabilizers = on stabilizers
+support-outriggers = on outriggers
 
 ## Tipping
 
@@ -554,6 +555,8 @@ wheel-rear-left = Rear left wheel
 wheel-rear-right = Rear right wheel
 pad-left = Left stabilizer pad
 pad-right = Right stabilizer pad
+pad-rear-left = Left rear outrigger pad
+pad-rear-right = Right rear outrigger pad
 
 ## Landing and approach
 
@@ -587,6 +590,7 @@ do-state-matter = Have a named competent person look at it on site and state the
 step-drive-in = Seat belt on, boom down and retracted. Drive in and stop at heading { $heading }. Parking brake on, transmission in neutral.
 step-read-level = Before raising, read the level indicator in the cab: at most { $across } to either side and { $along } fore and aft. It overrules this plan: if it shows more, do not raise.
 step-stabilizers = Lower the stabilizers until they carry, as the manual says, with the boom still down.
+step-outriggers = Lower all outriggers until no tyre carries, level the machine on them as the manual says, boom still down.
 step-hang-plumb = Lift only with the hook plumb over the load. Tag lines held from aside, nobody under the load or between it and a structure.
 step-trial-lift = Trial lift: raise the load { $system ->
     [us] 4 to 8 in
@@ -754,7 +758,7 @@ jobfile-order = the low value of { $key }, { $low }, is not below the high one, 
 jobfile-no-attachment = the machine has neither forks nor a jib
 jobfile-blade-grew = the blade is { $now } thick now and was { $new } when new
 jobfile-datum-mismatch = the datum “{ $datum }” does not fit { $attachment }: hooks are measured to the hook, forks to heel or load centre
-jobfile-chart-no-stabilizers = the chart is for stabilizers, and the machine has none
+jobfile-chart-no-such-support = the chart is for work { $support }, and the machine has nothing for it
 jobfile-chart-twice = there are two charts for { $attachment } { $support } at the same load centre
 jobfile-no-charts = { $machine } has no load chart, so no lift with it can be approved
 jobfile-line-nowhere = not even the course of { $line } is known: its spans are missing
@@ -949,10 +953,16 @@ cli-stability-no-onset = It does not tip before 90° in that direction.
 cli-stability-tipped = On level ground, with this load, it tips to the { $side }.
 cli-stability-at = Load centre at reach { $reach } from the front face of the tyres, lift height { $height }.
 cli-boom-range = { $what } is { $value }; the boom goes from { $low } to { $high }
-cli-no-stabilizers = the machine has no stabilizers
+cli-no-such-support = the machine cannot stand { $support }
 cli-chart-capacity = The chart allows { $capacity } in zone { $zone }.
 cli-chart-outside = The chart shows nothing at reach { $reach } and height { $height }: a lift there is not permitted.
 cli-chart-reserve = With { $mass } the reserve is { $share }.
 cli-no-load-centre = --load-centre is missing: with forks the distance from the fork face to the centre of the load is needed
 cli-hint-load-centre = For an even pack it is half its depth, such as --load-centre "0.60 m".
 warn-at = At { $place }: { $what }
+
+# Slewing machines
+check-slewing = Turning upper part
+slewing-not-computed = { $machine } turns its upper part: how it stands while it turns is not computed here, so nothing can be told
+do-slewing = Plan this lift with the maker's own chart and a competent person.
+jobfile-upper-without-slew = a body is of the kind “upper”, and the machine has no part that turns

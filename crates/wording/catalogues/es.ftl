@@ -501,6 +501,7 @@ do-nearer = Colóquese { $distance } más cerca. Allí cumplen la tabla, el nive
 do-other-machine = Use una máquina, un accesorio o un tipo de apoyo que tenga tabla de cargas para esto.
 support-tyres = sobre neumáticos
 support-stabilizers = sobre estabilizadores
+support-outriggers = sobre estabilizadores de cuatro puntos
 
 ## Vuelco
 
@@ -563,6 +564,8 @@ wheel-rear-left = Rueda trasera izquierda
 wheel-rear-right = Rueda trasera derecha
 pad-left = Apoyo del estabilizador izquierdo
 pad-right = Apoyo del estabilizador derecho
+pad-rear-left = Apoyo trasero izquierdo
+pad-rear-right = Apoyo trasero derecho
 
 ## Lugar de descarga y aproximación
 
@@ -596,6 +599,7 @@ do-state-matter = Que una persona competente lo mire en la obra y declare el res
 step-drive-in = Cinturón puesto, pluma bajada y retraída. Entre y pare con rumbo { $heading }. Freno de estacionamiento puesto, transmisión en punto muerto.
 step-read-level = Antes de levantar, lea el indicador de nivel de la cabina: como máximo { $across } hacia cualquier lado y { $along } hacia delante o atrás. Vale más que este plan: si indica más, no levante.
 step-stabilizers = Baje los estabilizadores hasta que apoyen, según el manual, con la pluma todavía bajada.
+step-outriggers = Baje los cuatro estabilizadores hasta que ningún neumático cargue y nivele la máquina sobre ellos según el manual, con la pluma abajo.
 step-hang-plumb = Levante solo con el gancho a plomo sobre la carga. Cuerdas guía sujetas desde un lado; nadie bajo la carga ni entre ella y una estructura.
 step-trial-lift = Prueba: levante la carga { $system ->
     [us] de 4 a 8 in
@@ -763,7 +767,7 @@ jobfile-order = el valor menor de { $key }, { $low }, no está por debajo del ma
 jobfile-no-attachment = la máquina no tiene ni horquillas ni pluma auxiliar
 jobfile-blade-grew = la horquilla tiene ahora un espesor de { $now } y nueva tenía { $new }
 jobfile-datum-mismatch = la referencia «{ $datum }» no corresponde a { $attachment }: con gancho se mide hasta el gancho; con horquillas, hasta el talón o el centro de carga
-jobfile-chart-no-stabilizers = la tabla es para estabilizadores, y la máquina no tiene
+jobfile-chart-no-such-support = la tabla es para trabajar { $support }, y la máquina no tiene con qué
 jobfile-chart-twice = hay dos tablas para { $attachment } { $support } con el mismo centro de carga
 jobfile-no-charts = { $machine } no tiene tabla de cargas, así que no se puede aprobar ningún izado con ella
 jobfile-line-nowhere = no se conoce ni el trazado de { $line }: faltan sus vanos
@@ -958,10 +962,16 @@ cli-stability-no-onset = En esa dirección no vuelca antes de 90°.
 cli-stability-tipped = En terreno nivelado, con esta carga, vuelca hacia { $side }.
 cli-stability-at = Centro de carga con alcance { $reach } desde la cara delantera de los neumáticos y altura de elevación { $height }.
 cli-boom-range = { $what } es { $value }; la pluma va de { $low } a { $high }
-cli-no-stabilizers = la máquina no tiene estabilizadores
+cli-no-such-support = la máquina no puede trabajar { $support }
 cli-chart-capacity = La tabla admite { $capacity } en la zona { $zone }.
 cli-chart-outside = La tabla no muestra nada con alcance { $reach } y altura { $height }: ahí no se permite levantar.
 cli-chart-reserve = Con { $mass } la reserva es { $share }.
 cli-no-load-centre = falta --load-centre: con horquillas hace falta la distancia de la cara de las horquillas al centro de la carga
 cli-hint-load-centre = En un bulto uniforme es la mitad de su profundidad, por ejemplo --load-centre "0,60 m".
 warn-at = En { $place }: { $what }
+
+# Máquinas giratorias
+check-slewing = Superestructura giratoria
+slewing-not-computed = { $machine } gira su superestructura: aquí no se calcula cómo se apoya mientras gira; no se puede decir nada
+do-slewing = Planifique este izado con la tabla de cargas del fabricante y una persona competente.
+jobfile-upper-without-slew = una parte es de tipo «upper», y la máquina no tiene nada que gire

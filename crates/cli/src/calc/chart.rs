@@ -1,19 +1,19 @@
 //! `calc chart`: capacity of a load chart at a reach and height by the chart's own datum.
 
-use super::input::{Input, SUPPORTS};
+use super::input::Input;
 use crate::args::Said;
 use crate::failure::Failure;
 use crate::{Outcome, Run, terminal, text};
 use geometry::DVec2;
 use jobfile::Bound;
-use machine::{ChartPoint, Reading};
+use machine::{ChartPoint, Reading, SupportState};
 use quantity::{Dimension, Quantity, Si};
 use serde::{Deserialize, Serialize};
 
 pub(crate) const EXAMPLE: &str = r#"# Capacity of a load chart at one point. Nothing is interpolated.
 machine = "examples/demo-job/machines/demo-7.toml"   # relative to this file
 attachment = "forks"
-support = "tyres"            # or "stabilizers"
+support = "tyres"            # "stabilizers" or "outriggers"
 reach = "2.10 m"             # by the chart's own datum
 height = "4.50 m"
 box = "0.10 m"               # the point may lie this much to every side
@@ -38,7 +38,7 @@ pub(crate) fn run(input: &Input, said: Said) -> Run {
     let root = input.document.root();
     let file = root.text("machine", "machine = \"machine.toml\"");
     let attachment = root.text("attachment", "attachment = \"forks\"");
-    let support = root.choice("support", &SUPPORTS);
+    let support = root.choice("support", &SupportState::WORDS);
     let reach = root.decision("reach", Dimension::Length, Bound::Any);
     let height = root.decision("height", Dimension::Length, Bound::Any);
     let half = root.decision("box", Dimension::Length, Bound::NotNegative);

@@ -3,14 +3,10 @@
 use crate::args::{CalcArgs, Said};
 use crate::failure::Failure;
 use jobfile::{Document, read_table};
-use machine::{Machine, SupportState};
+use machine::Machine;
 use std::collections::BTreeMap;
 use std::io::Read;
 use std::path::PathBuf;
-
-/// Words for the support state in inputs.
-pub(crate) const SUPPORTS: [(&str, SupportState); 2] =
-    [("tyres", SupportState::Tyres), ("stabilizers", SupportState::Stabilizers)];
 
 /// No calculation has a longer input, bytes.
 const LARGEST: u64 = 16 << 20;

@@ -1,6 +1,6 @@
 //! `calc stability`: tipping load and tilt at onset for a boom position.
 
-use super::input::{Input, SUPPORTS};
+use super::input::Input;
 use crate::args::Said;
 use crate::failure::Failure;
 use crate::{Outcome, Run, terminal, text};
@@ -21,7 +21,7 @@ load = "3000 kg"
 load_left = "0 m"            # centre of the load left of the middle
 load_ahead = "0.61 m"        # from the fork face; 0 for a hook
 load_up = "0.50 m"           # centre above the forks; 0 for a hook
-support = "tyres"            # or "stabilizers"
+support = "tyres"            # "stabilizers" or "outriggers"
 rear_axle = "locked"         # or "free": may oscillate. Unknown counts as free
 descent = "0°"               # steepest descent: 0 downhill ahead, 90 downhill to the left
 "#;
@@ -53,7 +53,7 @@ pub(crate) fn run(input: &Input, said: Said) -> Run {
     let left = root.decision("load_left", Dimension::Length, Bound::Any);
     let ahead = root.decision("load_ahead", Dimension::Length, Bound::NotNegative);
     let up = root.decision("load_up", Dimension::Length, Bound::NotNegative);
-    let state = root.choice("support", &SUPPORTS);
+    let state = root.choice("support", &SupportState::WORDS);
     let rear = root.choice("rear_axle", &REAR);
     let descent = root.decision("descent", Dimension::Angle, Bound::Any);
     root.done();
@@ -129,8 +129,8 @@ fn in_range(root: &jobfile::Reader<'_>, machine: &Machine, angle: f64, extension
             .with("high", b.extension_max);
         root.fault("extension", message, None);
     }
-    if state == SupportState::Stabilizers && machine.stabilizers.is_none() {
-        root.fault("support", text::NO_STABILIZERS, None);
+    if !machine.has(state) {
+        root.fault("support", text::NO_SUCH_SUPPORT.with("support", planning::support_name(state)), None);
     }
 }
 

@@ -20,6 +20,11 @@ fn machines_read_without_faults() {
         "validation/machines/r1.toml",
         "examples/demo-job/machines/demo-7.toml",
         "examples/demo-job/machines/demo-14.toml",
+        "examples/machines/wren-6.toml",
+        "examples/machines/bittern-8.toml",
+        "examples/machines/stork-18.toml",
+        "examples/machines/pelican-12t.toml",
+        "examples/machines/ibis-21r.toml",
     ] {
         let m = machine(path);
         assert!(m.invented, "{path} is marked as invented");

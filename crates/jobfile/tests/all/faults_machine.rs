@@ -3,7 +3,8 @@
 use crate::shown;
 use evidence::Faults;
 
-fn plain() -> String {
+/// The reference machine, without charts.
+pub(crate) fn plain() -> String {
     std::fs::read_to_string(crate::folder::project().join("validation/machines/r1.toml")).unwrap()
 }
 

@@ -350,10 +350,7 @@ fn no_chart(ctx: &Context<'_>, status: Status) -> Finding {
         let message = text::CHART_OTHER_TYRES.with("attachment", name).with("tyres", tyres);
         Finding::new("chart", status, message).remedy(text::DO_CHART_FOR_TYRES)
     } else {
-        let support = match ctx.lift.support {
-            machine::SupportState::Tyres => text::SUPPORT_TYRES,
-            machine::SupportState::Stabilizers => text::SUPPORT_STABILIZERS,
-        };
+        let support = crate::support_name(ctx.lift.support);
         let message = text::CHART_NONE.with("attachment", name).with("support", support);
         Finding::new("chart", status, message).remedy(text::DO_OTHER_MACHINE)
     };

@@ -7,7 +7,6 @@ use crate::context::Context;
 use crate::posed::{NotPosed, Posed, why_not};
 use crate::{Matter, WheelForce, text};
 use evidence::{Finding, Source, Status, Working};
-use machine::SupportState;
 use quantity::Si;
 
 /// Contact pressure under contact `i` for its worst force, Pa.
@@ -17,8 +16,8 @@ pub(crate) fn pressure(ctx: &Context<'_>, force: [f64; 4], i: usize) -> Option<f
 }
 
 fn contact(ctx: &Context<'_>, i: usize) -> Option<ground::Contact> {
-    if ctx.lift.support == SupportState::Stabilizers && i < 2 {
-        return ctx.machine.stabilizers.as_ref().map(|s| ground::Contact::Pad { area: s.pad_area });
+    if let Some(area) = ctx.machine.pad_area(ctx.lift.support, i) {
+        return Some(ground::Contact::Pad { area });
     }
     let tyre = if i < 2 { &ctx.machine.front.tyre } else { &ctx.machine.rear.axle.tyre };
     tyre.pressure.map(|p| ground::Contact::Tyre { inflation: p.si() })

@@ -44,14 +44,19 @@ impl Level {
     }
 }
 
-const CONTACTS: [[TextId; 4]; 2] = [
+const CONTACTS: [[TextId; 4]; 3] = [
     [text::WHEEL_FRONT_LEFT, text::WHEEL_FRONT_RIGHT, text::WHEEL_REAR_LEFT, text::WHEEL_REAR_RIGHT],
     [text::PAD_LEFT, text::PAD_RIGHT, text::WHEEL_REAR_LEFT, text::WHEEL_REAR_RIGHT],
+    [text::PAD_LEFT, text::PAD_RIGHT, text::PAD_REAR_LEFT, text::PAD_REAR_RIGHT],
 ];
 
 /// Names of the four contacts.
 pub(crate) fn contact_names(ctx: &Context<'_>) -> [TextId; 4] {
-    CONTACTS[usize::from(ctx.lift.support == machine::SupportState::Stabilizers)]
+    CONTACTS[match ctx.lift.support {
+        machine::SupportState::Tyres => 0,
+        machine::SupportState::Stabilizers => 1,
+        machine::SupportState::Outriggers => 2,
+    }]
 }
 
 pub(crate) fn finding(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Finding {

@@ -14,6 +14,7 @@ pub(crate) mod machine_fit;
 pub(crate) mod matters;
 pub(crate) mod parts;
 pub(crate) mod rigging;
+pub(crate) mod slewing;
 pub(crate) mod statics;
 pub(crate) mod stops;
 pub(crate) mod wind;

@@ -10,8 +10,9 @@
 )]
 
 mod corners;
-mod demo_charts;
 mod lines;
+mod machine_charts;
 mod never_pass;
 mod real_ground;
+mod slewing;
 mod workspace;

@@ -49,6 +49,8 @@ pub(crate) fn r1() -> Machine {
         ],
         front: axle(0.0),
         rear: RearAxle { axle: axle(-3.0), pin_height: 0.7, oscillation: degrees(10.0), lock: Lock::Operator },
+        outriggers: None,
+        slew: None,
         stabilizers: Some(Stabilizers { pad: DVec2::new(0.45, 1.2), pad_area: 0.16, rear_axle_free: false }),
         boom: Boom {
             foot: DVec2::new(-2.6, 1.9),

@@ -1,4 +1,4 @@
-//! The charts of the invented demo machines follow from their own statics and stated limits.
+//! The charts of the invented machines follow from their own statics and stated limits.
 //!
 //! The reachable area of the chart's point is cut into columns of reach and rows of height. A cell's capacity is the least, over points 10 cm apart in it, of
 //! - the machine's and the attachment's greatest capacity,
@@ -14,12 +14,12 @@ use crate::workspace;
 use evidence::Silent;
 use geo::{BooleanOps, Coord, LineString, MultiPolygon, Polygon, Simplify};
 use geometry::{DVec2, DVec3};
-use machine::{Attachment, AttachmentKind, BoomPosition, Machine, SupportState, kinematics};
+use machine::{Attachment, AttachmentKind, BodyKind, BoomPosition, Machine, SupportState, kinematics};
 use quantity::Si;
 use stability::wind::WindLoad;
 use stability::{
-    LoadOnBoom, Loading, Masses, RearAxleState, Support, TipsOver, gravity_for_slopes, load_factor, tilt_reserve,
-    tipping_lines,
+    LoadOnBoom, Loading, Masses, RearAxleState, Support, TippingLine, TipsOver, gravity_for_slopes, load_factor,
+    tilt_reserve, tipping_lines,
 };
 use std::collections::BTreeMap;
 use std::fmt::Write as _;
@@ -31,6 +31,8 @@ const TOLERANCE_DEG: f64 = 2.0;
 struct Wanted {
     attachment: &'static str,
     support: SupportState,
+    /// Load centre it is made for, m; 0 for a hook.
+    centre: f64,
     /// Size of a cell, (reach, height), m.
     cell: DVec2,
     /// Capacities are rounded down to this, kg.
@@ -40,23 +42,41 @@ struct Wanted {
 }
 
 #[test]
-fn charts_of_the_demo_machines_follow_from_their_statics() {
+fn charts_of_the_machines_follow_from_their_statics() {
     use SupportState::{Stabilizers, Tyres};
-    let chart = |attachment, support, cell: [f64; 2], step, least| Wanted {
+    let chart = |attachment, support, centre, cell: [f64; 2], step, least| Wanted {
         attachment,
         support,
+        centre,
         cell: DVec2::from_array(cell),
         step,
         least,
     };
-    let cases: [(&str, Vec<Wanted>); 2] = [
-        ("examples/demo-job/machines/demo-7.toml", vec![chart("forks", Tyres, [0.5, 4.0], 100.0, 300.0)]),
+    let cases: [(&str, Vec<Wanted>); 6] = [
+        ("examples/demo-job/machines/demo-7.toml", vec![chart("forks", Tyres, 0.61, [0.5, 4.0], 100.0, 300.0)]),
         (
             "examples/demo-job/machines/demo-14.toml",
             vec![
-                chart("forks", Tyres, [1.0, 5.0], 250.0, 250.0),
-                chart("forks", Stabilizers, [1.0, 5.0], 250.0, 500.0),
-                chart("jib", Tyres, [1.0, 5.0], 100.0, 200.0),
+                chart("forks", Tyres, 0.61, [1.0, 5.0], 250.0, 250.0),
+                chart("forks", Stabilizers, 0.61, [1.0, 5.0], 250.0, 500.0),
+                chart("jib", Tyres, 0.0, [1.0, 5.0], 100.0, 200.0),
+            ],
+        ),
+        ("examples/machines/wren-6.toml", vec![chart("forks", Tyres, 0.5, [0.5, 2.0], 100.0, 300.0)]),
+        ("examples/machines/bittern-8.toml", vec![chart("forks", Tyres, 0.61, [0.5, 2.0], 250.0, 500.0)]),
+        (
+            "examples/machines/stork-18.toml",
+            vec![
+                chart("forks", Tyres, 0.61, [1.0, 5.0], 250.0, 250.0),
+                chart("forks", Stabilizers, 0.61, [1.0, 5.0], 250.0, 250.0),
+                chart("jib", Stabilizers, 0.0, [1.0, 5.0], 100.0, 200.0),
+            ],
+        ),
+        (
+            "examples/machines/pelican-12t.toml",
+            vec![
+                chart("forks", Tyres, 0.61, [0.5, 2.0], 500.0, 1000.0),
+                chart("forks", Tyres, 1.2, [0.5, 2.0], 500.0, 1000.0),
             ],
         ),
     ];
@@ -82,42 +102,19 @@ fn charts_of_the_demo_machines_follow_from_their_statics() {
     }
 }
 
-fn load_centre(attachment: &Attachment) -> f64 {
-    match &attachment.kind {
-        AttachmentKind::Forks(f) => f.rated_load_centre.si(),
-        AttachmentKind::Jib(_) => 0.0,
-    }
-}
-
 /// Load (kg) that the statics allow with the chart's point at (reach, height); `None`: not reachable.
-fn allowed(machine: &Machine, attachment: &Attachment, support: SupportState, point: DVec2) -> Option<f64> {
-    let centre = load_centre(attachment);
-    let tool = point + DVec2::new(machine.front_face() - centre, 0.0);
+fn allowed(machine: &Machine, attachment: &Attachment, wanted: &Wanted, point: DVec2) -> Option<f64> {
+    let (centre, support) = (wanted.centre, wanted.support);
+    let tool = point + DVec2::new(datum(machine) - centre, 0.0);
     let boom = kinematics::position_for(&machine.boom, attachment, tool, 0.0).ok()?;
     let lines = tipping_lines(machine, Support { state: support, rear: RearAxleState::Free });
-    let bare = Masses::of(machine, attachment, boom);
-    let up = if centre > 0.0 { centre } else { 0.0 };
-    let at = DVec3::new(tool.x + centre + machine.boom.flex, 0.0, tool.y + up);
+    let at = DVec3::new(tool.x + centre + machine.boom.flex, 0.0, tool.y + centre);
+    // A slewing machine is charted all round: the worst of 36 directions.
+    let slews: &[f64] = if machine.slew.is_some() { &SLEWS } else { &[0.0] };
+    let directions: Vec<_> = slews.iter().map(|s| slewed(machine, attachment, boom, at, s.to_radians())).collect();
     let slope = TOLERANCE_DEG.to_radians().tan();
-    let holds = |mass: f64| {
-        let load = LoadOnBoom { mass, at };
-        let level = Loading { masses: bare, gravity: stability::LEVEL, wind: WindLoad::NONE };
-        if load_factor(&level, load, &lines, &mut Silent).is_some_and(|(k, _)| k < 1.33) {
-            return false;
-        }
-        [(slope, slope), (slope, -slope), (-slope, slope), (-slope, -slope)].iter().all(|(along, across)| {
-            let gravity = gravity_for_slopes(*along, *across);
-            let loading = Loading { masses: bare.with(load), gravity, wind: WindLoad::NONE };
-            lines.iter().all(|line| {
-                let needed: f64 = match line.over {
-                    TipsOver::Front | TipsOver::Rear => 0.07,
-                    TipsOver::Left | TipsOver::Right => 0.12,
-                };
-                tilt_reserve(&loading, line, &mut Silent) >= needed.atan()
-            })
-        })
-    };
-    let greatest = machine.greatest_capacity.si().min(attachment.capacity.si());
+    let holds = |mass: f64| directions.iter().all(|(bare, at)| holds_ahead(*bare, *at, mass, &lines, slope));
+    let greatest = greatest(machine, attachment, wanted);
     if holds(greatest) {
         return Some(greatest);
     }
@@ -132,10 +129,67 @@ fn allowed(machine: &Machine, attachment: &Attachment, support: SupportState, po
     Some(low)
 }
 
+/// True if load factor and tilt reserves hold with that load.
+fn holds_ahead(bare: Masses, at: DVec3, mass: f64, lines: &[TippingLine], slope: f64) -> bool {
+    let load = LoadOnBoom { mass, at };
+    let level = Loading { masses: bare, gravity: stability::LEVEL, wind: WindLoad::NONE };
+    if load_factor(&level, load, lines, &mut Silent).is_some_and(|(k, _)| k < 1.33) {
+        return false;
+    }
+    [(slope, slope), (slope, -slope), (-slope, slope), (-slope, -slope)].iter().all(|(along, across)| {
+        let gravity = gravity_for_slopes(*along, *across);
+        let loading = Loading { masses: bare.with(load), gravity, wind: WindLoad::NONE };
+        lines.iter().all(|line| {
+            let needed: f64 = match line.over {
+                TipsOver::Front | TipsOver::Rear => 0.07,
+                TipsOver::Left | TipsOver::Right => 0.12,
+            };
+            tilt_reserve(&loading, line, &mut Silent) >= needed.atan()
+        })
+    })
+}
+
+/// Directions of the boom of a slewing machine, degrees.
+const SLEWS: [f64; 36] = {
+    let mut all = [0.0; 36];
+    let mut i = 0;
+    while i < 36 {
+        all[i] = 10.0 * i as f64;
+        i += 1;
+    }
+    all
+};
+
+/// x that reach is measured from: the front face of the front tyres, or the slew axis.
+fn datum(machine: &Machine) -> f64 {
+    machine.slew.map_or(machine.front_face(), |slew| slew.axis)
+}
+
+/// Masses without load, and where the load is, with the upper part turned by `slew` rad.
+fn slewed(machine: &Machine, tool: &Attachment, boom: BoomPosition, at: DVec3, slew: f64) -> (Masses, DVec3) {
+    let mut masses = Masses::of(machine, tool, boom);
+    let Some(axis) = machine.slew.map(|s| s.axis) else { return (masses, at) };
+    let (s, c) = libm::sincos(slew);
+    let turned = |p: DVec3| {
+        let from = p.x - axis;
+        DVec3::new(axis + from * c - p.y * s, from * s + p.y * c, p.z)
+    };
+    let upper = machine.bodies.iter().filter(|b| b.kind == BodyKind::Upper).map(|b| (b.mass.si(), b.centre));
+    for (mass, centre) in upper.chain(kinematics::boom_masses(&machine.boom, tool, boom)) {
+        masses.sprung_moment += (turned(centre) - centre) * mass;
+    }
+    (masses, turned(at))
+}
+
+/// What plate and attachment carry at the chart's load centre, kg.
+fn greatest(machine: &Machine, attachment: &Attachment, wanted: &Wanted) -> f64 {
+    machine.greatest_capacity.si().min(attachment.capacity_at_kg(wanted.centre))
+}
+
 /// Outline of all points the boom reaches, in (reach, height).
-fn reachable(machine: &Machine, attachment: &Attachment) -> Polygon<f64> {
+fn reachable(machine: &Machine, attachment: &Attachment, centre: f64) -> Polygon<f64> {
     let b = &machine.boom;
-    let shift = load_centre(attachment) - machine.front_face();
+    let shift = centre - datum(machine);
     let point = |angle: f64, extension: f64| {
         let p = kinematics::tool_point(b, attachment, BoomPosition::level(angle, extension));
         Coord { x: p.x + shift, y: p.z }
@@ -176,11 +230,11 @@ fn joined(mut cells: Vec<Cell>) -> Vec<Polygon<f64>> {
 
 fn chart_text(machine: &Machine, wanted: &Wanted) -> String {
     let attachment = machine.attachment(wanted.attachment).unwrap();
-    let whole = reachable(machine, attachment);
+    let whole = reachable(machine, attachment, wanted.centre);
     let (low, high) = whole.exterior().coords().fold((DVec2::INFINITY, DVec2::NEG_INFINITY), |(l, h), c| {
         (l.min(DVec2::new(c.x, c.y)), h.max(DVec2::new(c.x, c.y)))
     });
-    let greatest = machine.greatest_capacity.si().min(attachment.capacity.si());
+    let greatest = greatest(machine, attachment, wanted);
     let mut cells: BTreeMap<i64, Vec<Cell>> = BTreeMap::new();
     let DVec2 { x: column_width, y: row_height } = wanted.cell;
     let first = (low.x.max(0.0) / column_width).floor() as i64;
@@ -204,7 +258,7 @@ fn chart_text(machine: &Machine, wanted: &Wanted) -> String {
                         x0 + (x1 - x0) * f64::from(i) / f64::from(n),
                         y0 + (y1 - y0) * f64::from(k) / f64::from(rows),
                     );
-                    if let Some(load) = allowed(machine, attachment, wanted.support, p) {
+                    if let Some(load) = allowed(machine, attachment, wanted, p) {
                         least = least.min(load);
                     }
                 }
@@ -212,7 +266,7 @@ fn chart_text(machine: &Machine, wanted: &Wanted) -> String {
             for c in part.iter().flat_map(|p| p.exterior().coords()) {
                 // Corners on the border may lie a rounding beyond reach: take them a little inside.
                 let inside = DVec2::new(c.x, c.y).lerp(DVec2::new(f64::midpoint(x0, x1), f64::midpoint(y0, y1)), 0.01);
-                if let Some(load) = allowed(machine, attachment, wanted.support, inside) {
+                if let Some(load) = allowed(machine, attachment, wanted, inside) {
                     least = least.min(load);
                 }
             }
@@ -224,21 +278,19 @@ fn chart_text(machine: &Machine, wanted: &Wanted) -> String {
         }
     }
     let mut out = String::new();
-    let support = match wanted.support {
-        SupportState::Tyres => "tyres",
-        SupportState::Stabilizers => "stabilizers",
-    };
+    let support = wanted.support.word();
     let (to, height_to) = match attachment.kind {
         AttachmentKind::Forks(_) => ("load-centre", "fork-top"),
         AttachmentKind::Jib(_) => ("hook", "hook"),
     };
+    let from = if machine.slew.is_some() { "turntable-centre" } else { "front-tyre-face" };
     write!(
         out,
-        "\n[[chart]]\nattachment = \"{}\"\nsupport = \"{support}\"\nload_centre = \"{} m\"\nreach_from = \"front-tyre-face\"\n\
+        "\n[[chart]]\nattachment = \"{}\"\nsupport = \"{support}\"\nload_centre = \"{} m\"\nreach_from = \"{from}\"\n\
          reach_to = \"{to}\"\nheight_to = \"{height_to}\"\nlevel_sideways = \"{TOLERANCE_DEG}°\"\nlevel_fore_aft = \"{TOLERANCE_DEG}°\"\n\
          unit = \"m\"\n",
         attachment.id,
-        load_centre(attachment),
+        wanted.centre,
     )
     .unwrap();
     for (letter, (capacity, parts)) in ('A'..='Z').zip(&cells) {
