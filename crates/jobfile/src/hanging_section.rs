@@ -21,7 +21,6 @@ pub(crate) fn hanging(t: &Reader<'_>) -> Option<Hanging> {
     let leg_angle = t.si("leg_angle", D::Angle, Within(0.0, 89_f64.to_radians()));
     let leg_limit = t.si("leg_limit", D::Mass, UpTo(MASS));
     let hitch = t.optional("hitch").map(|node| t.as_choice(node, "hitch", &HITCHES));
-    let latch = t.yes_no("latch");
     let edges = t.optional("edges").map(|node| t.as_choice(node, "edges", &EDGES));
     let tag_lines = tag_lines(t);
     let fittings: Vec<Option<Fitting>> = t.tables("fittings").iter().map(fitting).collect();
@@ -37,7 +36,6 @@ pub(crate) fn hanging(t: &Reader<'_>) -> Option<Hanging> {
             None => None,
             Some(read) => Some(read?),
         },
-        latch,
         edges: match edges {
             None => None,
             Some(read) => Some(read?),

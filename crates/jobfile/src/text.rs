@@ -186,7 +186,7 @@ evidence::messages! {
     NO_BODY = "jobfile-no-body" [kind];
     /// The low value `low` of `key` is not below the high one, `high`.
     ORDER = "jobfile-order" [key, low, high];
-    /// The machine has neither forks nor a jib.
+    /// The machine has no attachment at all.
     NO_ATTACHMENT = "jobfile-no-attachment" [];
     /// The blade is thicker now (`now`) than new (`new`).
     BLADE_GREW = "jobfile-blade-grew" [now, new];
@@ -274,4 +274,7 @@ evidence::messages! {
     LIQUID_HEAVIER = "jobfile-liquid-heavier" [liquid, mass];
     /// A gate.
     KIND_GATE = "jobfile-kind-gate" [];
+    // Attachments and identity.
+    /// The next examination `next` would be before the one that was made, `date`.
+    EXAMINED_ORDER = "jobfile-examined-order" [date, next];
 }

@@ -16,6 +16,14 @@ pub struct Machine {
     pub invented: bool,
     /// Serial number as on the plate.
     pub serial: Option<String>,
+    /// Tyres fitted, by the mark on their sidewall.
+    pub tyres: Option<String>,
+    /// Counterweight fitted, by its mark or mass.
+    pub counterweight: Option<String>,
+    /// Options fitted that change mass or charts; empty: none; `None`: not stated.
+    pub options: Option<Vec<String>>,
+    /// Number and revision of the charts that the file was written from.
+    pub chart_number: Option<String>,
     /// Greatest rated capacity on the plate.
     pub greatest_capacity: Mass,
     /// Masses other than the boom.

@@ -6,7 +6,8 @@
 //! - [`Machine`]: bodies, axles, boom, stabilizers, attachments, charts, the maker's limits
 //! - [`kinematics`]: where head, forks and load are for a boom position, and back (closed form)
 //! - [`Chart`]: capacity zones in (reach, height); [`Chart::read`] takes the lowest in a box
-//! - [`forks`]: blade and load-centre limits
+//! - [`Attachment`], [`Forks`] and other tools; [`forks`]: blade and load-centre limits
+//! - [`same_mark`]: whether a serial number on the plate is the one of the file
 //! - [`Load`]: mass and centre from parts or a ticket, with what is not sure
 //! - [`materials`]: densities by material, each with its source
 //! - [`Pallet`]: base and layers to parts with centres
@@ -15,12 +16,15 @@
 //! - [`Defect`]: what may be wrong with a load
 
 mod attachment;
+mod blade_limits;
 mod boom;
 mod chart;
 mod chart_faults;
 mod defects;
 mod description;
+mod fork_pair;
 pub mod forks;
+mod identity;
 pub mod kinematics;
 pub mod liquid;
 mod load;
@@ -30,8 +34,9 @@ mod materials;
 mod pallet;
 mod rigging;
 pub mod text;
+mod tools;
 
-pub use attachment::{Attachment, AttachmentKind, Blade, Forks, Jib, LockSeen};
+pub use attachment::{Attachment, AttachmentKind, Coupling, LatchSeen, LockSeen};
 pub use boom::{Boom, BoomPosition, Section};
 pub use chart::{Chart, ChartParts, ChartPoint, Datum, HeightTo, LevelTolerance, ReachFrom, ReachTo, Reading, Zone};
 pub use chart_faults::{ChartProblem, chart_problems};
@@ -40,9 +45,12 @@ pub use description::{
     Axle, Body, BodyKind, CarryPosition, Limits, Lock, Machine, Outline, Outriggers, RearAxle, Slew, Stabilizers,
     SupportState, Tyre, WindAreas, WindLimit, WindMeasure,
 };
+pub use fork_pair::{Blade, Carriage, Extensions, Forks, USUAL_COVER};
+pub use identity::{same_mark, same_marks};
 pub use liquid::Liquid;
 pub use load::{Face, Load, LoadSource, Turned};
 pub use load_part::{ByVolume, LoadPart, PartMass};
 pub use materials::{DAMP_SHARE, Form, Material, Origin, material, materials};
 pub use pallet::{FLUSH, Layer, Overhang, Pallet, Stack};
 pub use rigging::{CHOKER, Edges, Fitting, Hanging, Hitch, Swing, USUAL_SWING};
+pub use tools::{Bucket, Clamp, HOLD_RESERVE, Hold, Jib, OtherTool, Platform};

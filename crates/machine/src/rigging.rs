@@ -25,8 +25,6 @@ pub struct Hanging {
     pub leg_limit: Mass,
     /// How the slings hold the load; `None`: nobody stated it, reckoned as choked.
     pub hitch: Option<Hitch>,
-    /// True if the hook's latch was seen closed; false if seen open or missing.
-    pub latch: Option<bool>,
     /// What the slings lie on.
     pub edges: Option<Edges>,
     /// Number of tag lines.

@@ -77,7 +77,7 @@ pub(crate) fn elevation(check: &LiftCheck<'_>, posed: &Posed) -> Option<Elevatio
     let (load_outline, load_centre, sling) = load_picture(&view, ctx, tool, boom);
     let tool_line = match &attachment.kind {
         AttachmentKind::Forks(f) => {
-            let length = f.blades.iter().map(|b| b.length.si()).fold(0.0, f64::max);
+            let length = f.longest();
             let carriage = Posed::carriage(tool, boom);
             let head = kinematics::head(&machine.boom, boom);
             // From the end of the boom line down to the head pin, level to the fork face, up the
@@ -92,10 +92,12 @@ pub(crate) fn elevation(check: &LiftCheck<'_>, posed: &Posed) -> Option<Elevatio
                 view.machine(carriage * DVec3::new(length, 0.0, 0.0)),
             ]
         }
-        AttachmentKind::Jib(_) => vec![
+        // Any other tool: to its tool point, and out along its floor or arms. A hook has none.
+        _ => vec![
             view.machine(boom_end(machine, boom)),
             view.machine(kinematics::head(&machine.boom, boom)),
             view.machine(tool),
+            view.machine(Posed::carriage(tool, boom) * DVec3::new(attachment.footprint().0, 0.0, 0.0)),
         ],
     };
 

@@ -134,6 +134,7 @@ const SAME_IN_BOTH: &[&str] = &[
     "ui-engine-version",
     "ui-paper-a4",
     "ui-heading-compass",
+    "list-and-more",
 ];
 
 /// "EE. UU." ends in a point that ends no sentence.

@@ -158,7 +158,7 @@ hanging = { rigging = "10 kg", drop = "2 m", legs = 2, leg_angle = "30°", leg_l
 "#,
     );
     let h = last(&job).hanging.as_ref().unwrap();
-    assert_eq!((h.hitch, h.latch, h.edges, h.tag_lines), (Some(Hitch::Basket), None, None, 1));
+    assert_eq!((h.hitch, h.edges, h.tag_lines), (Some(Hitch::Basket), None, 1));
     assert_eq!(h.swing, Swing::Reach(0.2));
     assert!(h.fittings[0].whole && h.fittings[0].name == "beam");
 }

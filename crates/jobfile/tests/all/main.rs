@@ -1,6 +1,7 @@
 //! Files as users write them: what is read, and what is said of what cannot be read.
 #![allow(clippy::unwrap_used, clippy::expect_used, reason = "tests")]
 
+mod attachments;
 mod broken;
 mod deleted_keys;
 mod documented;

@@ -94,7 +94,6 @@ fn hanging(legs: u32, angle: f64, hitch: Option<Hitch>) -> Hanging {
         leg_angle: degrees(angle),
         leg_limit: kilograms(1000.0),
         hitch,
-        latch: Some(true),
         edges: Some(Edges::Smooth),
         tag_lines: 1,
         fittings: vec![Fitting { name: "shackle".into(), limit: kilograms(900.0), whole: false }],

@@ -17,7 +17,7 @@ const WORTH_ANOTHER_SIDE: f64 = 0.05;
 pub(crate) fn advice(ctx: &Context<'_>) -> Vec<Message> {
     let Some(forks) = ctx.attachment.and_then(|a| match &a.kind {
         AttachmentKind::Forks(forks) => Some(forks),
-        AttachmentKind::Jib(_) => None,
+        _ => None,
     }) else {
         return Vec::new();
     };

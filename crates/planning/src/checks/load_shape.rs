@@ -37,7 +37,7 @@ pub(crate) fn shapes(ctx: &Context<'_>) -> Vec<Shape> {
     let length = load.width.max(load.depth);
     let spread = ctx.attachment.and_then(|a| match &a.kind {
         AttachmentKind::Forks(f) => Some(f.spread),
-        AttachmentKind::Jib(_) => None,
+        _ => None,
     });
     let hung = load.hanging.is_some();
     let long = length > LONG || spread.is_some_and(|s| load.width > SPREADS * s);

@@ -1,4 +1,4 @@
-//! Rigging of a hung load: slings, fittings, hook, edges, tag lines, swing.
+//! Rigging of a hung load: slings, fittings, edges, tag lines, swing.
 
 use super::{angle, kilograms, metres, reserve, within};
 use crate::context::Context;
@@ -25,8 +25,6 @@ enum Aspect<'a> {
         mass: f64,
     },
     HitchNotStated,
-    LatchOpen,
-    LatchNotSeen,
     EdgesBare,
     EdgesNotStated,
     /// Number there are, and number there must be.
@@ -54,11 +52,6 @@ fn aspects<'a>(ctx: &Context<'a>) -> Option<Vec<Aspect<'a>>> {
     if hanging.hitch.is_none() {
         out.push(Aspect::HitchNotStated);
     }
-    match hanging.latch {
-        Some(true) => {}
-        Some(false) => out.push(Aspect::LatchOpen),
-        None => out.push(Aspect::LatchNotSeen),
-    }
     match hanging.edges {
         Some(Edges::Smooth | Edges::Protected) => {}
         Some(Edges::Bare) => out.push(Aspect::EdgesBare),
@@ -81,11 +74,8 @@ impl Aspect<'_> {
             Self::Leg { mass, limit } => within(*mass, *limit),
             Self::Lean(lean) => within(*lean, STEEPEST + 1e-9),
             Self::Fitting { fitting, mass } => within(*mass, fitting.limit.si()),
-            Self::LatchOpen => Status::Stop,
             Self::EdgesBare => Status::NoGo,
-            Self::HitchNotStated | Self::LatchNotSeen | Self::EdgesNotStated | Self::TagLines(..) | Self::Swing(_) => {
-                Status::Condition
-            }
+            Self::HitchNotStated | Self::EdgesNotStated | Self::TagLines(..) | Self::Swing(_) => Status::Condition,
         }
     }
 
@@ -128,8 +118,6 @@ impl Aspect<'_> {
             Self::HitchNotStated => practice(
                 new(text::RIGGING_NO_HITCH.with("factor", Quantity::number(CHOKER))).remedy(text::DO_STATE_HITCH),
             ),
-            Self::LatchOpen => practice(new(text::RIGGING_LATCH_OPEN.message()).remedy(text::DO_CLOSE_LATCH)),
-            Self::LatchNotSeen => practice(new(text::RIGGING_LATCH_NOT_SEEN.message()).remedy(text::DO_SEE_LATCH)),
             Self::EdgesBare => practice(new(text::RIGGING_EDGES_BARE.message()).remedy(text::DO_PROTECT_EDGES)),
             Self::EdgesNotStated => {
                 practice(new(text::RIGGING_EDGES_NOT_STATED.message()).remedy(text::DO_PROTECT_EDGES))

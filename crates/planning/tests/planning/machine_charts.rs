@@ -281,7 +281,7 @@ fn chart_text(machine: &Machine, wanted: &Wanted) -> String {
     let support = wanted.support.word();
     let (to, height_to) = match attachment.kind {
         AttachmentKind::Forks(_) => ("load-centre", "fork-top"),
-        AttachmentKind::Jib(_) => ("hook", "hook"),
+        _ => ("hook", "hook"),
     };
     let from = if machine.slew.is_some() { "turntable-centre" } else { "front-tyre-face" };
     write!(
