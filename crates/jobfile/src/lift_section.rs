@@ -68,7 +68,6 @@ fn lift(t: &Reader<'_>, known: &Known<'_>, ids: &mut Ids) -> Option<Lift> {
         t.fault("stop_gust", text::STOP_GUST_ZERO, Some(hint));
     }
     let stops = stops(t);
-    let gates = gate_section::passed(t, known.gates);
     let (lock_seen, nobody) = t.not_given_while_open(|t| {
         let seen = t.table_or_none("lock_seen")?;
         let by = seen.text("by", "by = \"J. Operator\"");
@@ -78,6 +77,7 @@ fn lift(t: &Reader<'_>, known: &Known<'_>, ids: &mut Ids) -> Option<Lift> {
     let side_shift = t.decision_or_none("side_shift", D::Length, Within(-2.0, 2.0));
     let extensions = t.yes_no("extensions");
     let bulk_volume = t.decision_or_none("bulk_volume", D::Volume, UpTo(50.0));
+    let gates = gate_section::passed(t, known.gates);
     let acceptances = accept_section::acceptances(t);
     t.done();
     if let (Some(Some(stand)), Some(landing)) = (&stand, landing.and_then(|i| known.places?.get(i))) {
@@ -95,12 +95,12 @@ fn lift(t: &Reader<'_>, known: &Known<'_>, ids: &mut Ids) -> Option<Lift> {
         task: task?,
         clear: metres(clear?),
         wind: stop_gust.map(|gust| WindInput { gust: metres_per_second(gust) }),
-        gates: gates?,
         stops: stops?,
         lock_seen: lock_seen.filter(|_| !nobody),
         side_shift: side_shift.unwrap_or(0.0),
         extensions,
         bulk_volume,
+        gates: gates?,
         acceptances: acceptances?,
     })
 }

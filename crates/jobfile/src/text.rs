@@ -257,6 +257,9 @@ evidence::messages! {
     /// `date` is not a date as year-month-day.
     BAD_DATE = "jobfile-bad-date" [date];
 
+    // Attachments and identity.
+    /// The next examination `next` would be before the one that was made, `date`.
+    EXAMINED_ORDER = "jobfile-examined-order" [date, next];
     // Loads and gates.
     /// No material has the id `material`.
     UNKNOWN_MATERIAL = "jobfile-unknown-material" [material];
@@ -274,7 +277,4 @@ evidence::messages! {
     LIQUID_HEAVIER = "jobfile-liquid-heavier" [liquid, mass];
     /// A gate.
     KIND_GATE = "jobfile-kind-gate" [];
-    // Attachments and identity.
-    /// The next examination `next` would be before the one that was made, `date`.
-    EXAMINED_ORDER = "jobfile-examined-order" [date, next];
 }

@@ -24,6 +24,13 @@ evidence::messages! {
     /// Working: load on one sling leg.
     STEP_SLING = "working-sling" [];
 
+    // Attachments.
+    /// Working: what sleeves over the blades let through.
+    STEP_SLEEVES = "working-sleeves" [];
+    /// Working: safety on yield that a worn blade keeps.
+    STEP_YIELD_LEFT = "working-yield-left" [];
+    /// Working: mass that the arms of a clamp hold by friction.
+    STEP_CLAMP_HOLD = "working-clamp-hold" [];
     // Loads.
     /// Working: mass of `part`: density ρ (at most ρ₊), volume V, solid share p, number n, water at most w.
     STEP_PART_VOLUME = "working-part-volume" [part];
@@ -43,11 +50,4 @@ evidence::messages! {
     STEP_CHOKER = "working-choker" [];
     /// Working: how far a hung load's centre swings out: length l from the hook, angle φ out of plumb.
     STEP_SWING = "working-swing" [];
-    // Attachments.
-    /// Working: what sleeves over the blades let through.
-    STEP_SLEEVES = "working-sleeves" [];
-    /// Working: safety on yield that a worn blade keeps.
-    STEP_YIELD_LEFT = "working-yield-left" [];
-    /// Working: mass that the arms of a clamp hold by friction.
-    STEP_CLAMP_HOLD = "working-clamp-hold" [];
 }

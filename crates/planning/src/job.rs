@@ -187,8 +187,6 @@ pub struct Lift {
     pub clear: Length,
     /// Wind at which this lift stops.
     pub wind: Option<WindInput>,
-    /// Indexes of the gates it passes with the load; `None`: nobody stated it.
-    pub gates: Option<Vec<usize>>,
     /// What would happen in this lift that is forbidden outright.
     pub stops: Vec<StopKind>,
     /// Who saw the attachment's lock closed for this lift, after any change.
@@ -199,6 +197,8 @@ pub struct Lift {
     pub extensions: Option<bool>,
     /// Volume of loose material in the bucket, m³; `None`: not stated.
     pub bulk_volume: Option<f64>,
+    /// Indexes of the gates it passes with the load; `None`: nobody stated it.
+    pub gates: Option<Vec<usize>>,
     /// What named persons accepted for this lift.
     pub acceptances: Vec<Acceptance>,
 }
