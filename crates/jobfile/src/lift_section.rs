@@ -2,6 +2,7 @@
 
 use crate::accept_section;
 use crate::chart_section;
+use crate::gate_section;
 use crate::ids::Ids;
 use crate::job_file::{all, at_least_one};
 use crate::landing_section::heading;
@@ -19,6 +20,7 @@ pub(crate) struct Known<'i> {
     pub(crate) machines: &'i Ids,
     pub(crate) loads: &'i Ids,
     pub(crate) landings: &'i Ids,
+    pub(crate) gates: &'i Ids,
     /// The landings themselves, where all could be read.
     pub(crate) places: Option<&'i [Landing]>,
 }
@@ -75,6 +77,7 @@ fn lift(t: &Reader<'_>, known: &Known<'_>, ids: &mut Ids) -> Option<Lift> {
     let side_shift = t.decision_or_none("side_shift", D::Length, Within(-2.0, 2.0));
     let extensions = t.yes_no("extensions");
     let bulk_volume = t.decision_or_none("bulk_volume", D::Volume, UpTo(50.0));
+    let gates = gate_section::passed(t, known.gates);
     let acceptances = accept_section::acceptances(t);
     t.done();
     if let (Some(Some(stand)), Some(landing)) = (&stand, landing.and_then(|i| known.places?.get(i))) {
@@ -97,6 +100,7 @@ fn lift(t: &Reader<'_>, known: &Known<'_>, ids: &mut Ids) -> Option<Lift> {
         side_shift: side_shift.unwrap_or(0.0),
         extensions,
         bulk_volume,
+        gates: gates?,
         acceptances: acceptances?,
     })
 }

@@ -260,4 +260,21 @@ evidence::messages! {
     // Attachments and identity.
     /// The next examination `next` would be before the one that was made, `date`.
     EXAMINED_ORDER = "jobfile-examined-order" [date, next];
+    // Loads and gates.
+    /// No material has the id `material`.
+    UNKNOWN_MATERIAL = "jobfile-unknown-material" [material];
+    /// Hint: the ids of all materials stand in docs/job-files.md.
+    HINT_MATERIALS = "jobfile-hint-materials" [];
+    /// A pack of `material` (a material's name) has another density than the material: `packing` is missing.
+    NO_PACKING = "jobfile-no-packing" [material];
+    /// Warning: `material` comes damp; nobody stated `moisture`, so `share` more is reckoned with at most.
+    MOISTURE_ASSUMED = "jobfile-moisture-assumed" [material, share];
+    /// The pallet as stacked is larger along `axis` (an axis-… text) than stated: `stacked`, `stated`.
+    PALLET_LARGER = "jobfile-pallet-larger" [axis, stacked, stated];
+    /// The liquid stands higher (`fill`) than its tank is (`height`).
+    FILL_TOO_HIGH = "jobfile-fill-too-high" [fill, height];
+    /// The liquid alone is heavier (`liquid`) than the whole load (`mass`).
+    LIQUID_HEAVIER = "jobfile-liquid-heavier" [liquid, mass];
+    /// A gate.
+    KIND_GATE = "jobfile-kind-gate" [];
 }

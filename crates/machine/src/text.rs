@@ -31,4 +31,23 @@ evidence::messages! {
     STEP_YIELD_LEFT = "working-yield-left" [];
     /// Working: mass that the arms of a clamp hold by friction.
     STEP_CLAMP_HOLD = "working-clamp-hold" [];
+    // Loads.
+    /// Working: mass of `part`: density ρ (at most ρ₊), volume V, solid share p, number n, water at most w.
+    STEP_PART_VOLUME = "working-part-volume" [part];
+    /// Working: mass of `part` from pieces counted.
+    STEP_PART_PIECES = "working-part-pieces" [part];
+    /// Working: centre of all parts ahead of the face against the forks.
+    STEP_CENTRE_AHEAD = "working-centre-ahead" [];
+    /// Working: centre of all parts left of the middle.
+    STEP_CENTRE_LEFT = "working-centre-left" [];
+    /// Working: centre of all parts above the underside.
+    STEP_CENTRE_UP = "working-centre-up" [];
+    /// Working: how far the liquid's centre runs ahead or back: side b along, fill h, tank height H, tilt θ.
+    STEP_LIQUID_AHEAD = "working-liquid-ahead" [];
+    /// Working: how far the liquid's centre runs left or right: side b across.
+    STEP_LIQUID_LEFT = "working-liquid-left" [];
+    /// Working: limit of a choked sling.
+    STEP_CHOKER = "working-choker" [];
+    /// Working: how far a hung load's centre swings out: length l from the hook, angle φ out of plumb.
+    STEP_SWING = "working-swing" [];
 }

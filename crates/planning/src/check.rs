@@ -3,8 +3,8 @@
 use crate::checks::line::LineOutcome;
 use crate::checks::statics::Statics;
 use crate::checks::{
-    approach, attachment, chart, forks, ground, identity, landing, level, line, load, machine_fit, matters, rigging,
-    slewing, statics, stops, tool, wind,
+    approach, attachment, chart, forks, gates, ground, identity, landing, level, line, load, machine_fit, matters,
+    rigging, slewing, statics, stops, tool, wind,
 };
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed, pose};
@@ -57,6 +57,7 @@ pub fn check_lift<'a>(job: &'a Job, lift: &'a Lift) -> Option<LiftCheck<'a>> {
     statuses.extend(placed);
     statuses.extend(forks::status(&ctx));
     statuses.extend(rigging::status(&ctx));
+    statuses.extend(gates::status(&ctx));
     statuses.extend(slewing::status(&ctx));
     statuses.extend(lines.iter().zip(&job.lines).map(|(o, l)| o.status(&ctx, l)));
     if job.lines_complete.is_none() {
@@ -90,7 +91,7 @@ impl LiftCheck<'_> {
         out.extend(machine_fit::findings(ctx));
         out.extend(identity::findings(ctx));
         out.extend(slewing::finding(ctx));
-        out.push(load::finding(ctx));
+        out.extend(load::findings(ctx));
         out.push(attachment::finding(ctx));
         out.extend(tool::findings(ctx));
         out.extend(forks::findings(ctx));
@@ -110,6 +111,7 @@ impl LiftCheck<'_> {
         out.push(ground::finding(ctx, self.statics.as_ref(), posed));
         out.push(approach::finding(ctx, posed));
         out.push(landing::finding(ctx));
+        out.extend(gates::findings(ctx));
         out.extend(matters::findings(ctx));
         out
     }

@@ -4,7 +4,7 @@ use geometry::DVec2;
 use machine::{LatchSeen, Load, LockSeen, Machine, SupportState};
 use quantity::{Length, Pressure, Speed};
 use serde::{Deserialize, Serialize};
-use site::{Ground, Landing, PowerLine};
+use site::{Gate, Ground, Landing, PowerLine};
 
 /// A package of lifts on one site.
 #[derive(Debug, Clone)]
@@ -31,6 +31,8 @@ pub struct Job {
     pub lines_complete: Option<String>,
     /// Landings.
     pub landings: Vec<Landing>,
+    /// Gates and other narrow places.
+    pub gates: Vec<Gate>,
     /// Lifts.
     pub lifts: Vec<Lift>,
     /// Required reserves and allowances.
@@ -195,6 +197,8 @@ pub struct Lift {
     pub extensions: Option<bool>,
     /// Volume of loose material in the bucket, m³; `None`: not stated.
     pub bulk_volume: Option<f64>,
+    /// Indexes of the gates it passes with the load; `None`: nobody stated it.
+    pub gates: Option<Vec<usize>>,
     /// What named persons accepted for this lift.
     pub acceptances: Vec<Acceptance>,
 }

@@ -43,7 +43,7 @@ pub fn support_name(support: machine::SupportState) -> evidence::TextId {
 }
 
 /// Names of the checks that a look into the chart alone does not make.
-pub fn checks_not_in_the_chart() -> [evidence::TextId; 20] {
+pub fn checks_not_in_the_chart() -> [evidence::TextId; 21] {
     [
         text::CHECK_MACHINE,
         text::CHECK_IDENTITY,
@@ -60,6 +60,7 @@ pub fn checks_not_in_the_chart() -> [evidence::TextId; 20] {
         text::CHECK_GROUND,
         text::CHECK_APPROACH,
         text::CHECK_LANDING,
+        text::CHECK_GATE,
         text::CHECK_EDGES,
         text::CHECK_BURIED,
         text::CHECK_OBSTACLES,
@@ -87,6 +88,7 @@ pub fn check_name(check: &str) -> Option<evidence::TextId> {
         "ground" => text::CHECK_GROUND,
         "approach" => text::CHECK_APPROACH,
         "landing" => text::CHECK_LANDING,
+        "gate" => text::CHECK_GATE,
         "edges" => text::CHECK_EDGES,
         "buried" => text::CHECK_BURIED,
         "obstacles" => text::CHECK_OBSTACLES,

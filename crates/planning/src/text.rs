@@ -658,6 +658,137 @@ evidence::messages! {
     ENDS_SHIFT = "ends-shift" [];
     /// Ends the plan: any value outside what is stated.
     ENDS_VALUES = "ends-values" [];
+    // Loads, rigging, gates.
+    /// Name of the check: gates and narrow places.
+    CHECK_GATE = "check-gate" [];
+    /// A layer of the pallet reaches over its base by more than it may.
+    LOAD_LAYER_OVERHANGS = "load-layer-overhangs" [layer, distance, allowed];
+    /// The middle of a layer is not over the base at all.
+    LOAD_LAYER_UNSUPPORTED = "load-layer-unsupported" [layer, distance, allowed];
+    /// Do: restack so that every layer lies on the base.
+    DO_RESTACK = "do-restack" [];
+    /// Defect of the load (no-go).
+    DEFECT_BROKEN_PALLET = "defect-broken-pallet" [];
+    /// Defect of the load (no-go).
+    DEFECT_LOOSE_BANDS = "defect-loose-bands" [];
+    /// Defect of the load (condition).
+    DEFECT_TORN_WRAP = "defect-torn-wrap" [];
+    /// Defect of the load (no-go).
+    DEFECT_DOUBLE_STACKED = "defect-double-stacked" [];
+    /// Defect of the load (no-go).
+    DEFECT_LEANING = "defect-leaning" [];
+    /// Defect of the load (condition).
+    DEFECT_OVERHANGING = "defect-overhanging" [];
+    /// Defect of the load (no-go).
+    DEFECT_LOOSE_PIECES = "defect-loose-pieces" [];
+    /// Defect of the load (condition).
+    DEFECT_FROZEN = "defect-frozen" [];
+    /// Defect of the load (condition).
+    DEFECT_WET = "defect-wet" [];
+    /// Defect of the load (condition).
+    DEFECT_ICE_OR_SNOW = "defect-ice-or-snow" [];
+    /// Defect of the load (cannot tell).
+    DEFECT_UNKNOWN_CONTENTS = "defect-unknown-contents" [];
+    /// Defect of the load (no-go).
+    DEFECT_LEAKING = "defect-leaking" [];
+    /// Defect of the load (no-go).
+    DEFECT_BULGING = "defect-bulging" [];
+    /// Do: wrap it again, or take off what is loose.
+    DO_REWRAP = "do-rewrap" [];
+    /// Do: take the packs one at a time.
+    DO_ONE_PACK = "do-one-pack" [];
+    /// Do: keep the overhang clear of edges; signaller at the landing.
+    DO_MIND_OVERHANG = "do-mind-overhang" [];
+    /// Do: free it by hand tools before lifting; never tear it loose with the boom.
+    DO_BREAK_FREE = "do-break-free" [];
+    /// Do: count the water in the mass, or weigh it; wipe the forks.
+    DO_COUNT_WATER = "do-count-water" [];
+    /// Do: clear ice and snow off load and forks.
+    DO_CLEAR_ICE = "do-clear-ice" [];
+    /// Do: find out what is in it, weigh it, find its centre.
+    DO_OPEN_OR_WEIGH = "do-open-or-weigh" [];
+    /// Do: stop the leak and reckon anew.
+    DO_STOP_LEAK = "do-stop-leak" [];
+    /// Advice: take the load up with another face against the carriage.
+    DO_TURN_LOAD = "do-turn-load" [face, centre, distance];
+    /// The face now away from the machine.
+    FACE_FAR = "face-far" [];
+    /// The left face.
+    FACE_LEFT = "face-left" [];
+    /// The right face.
+    FACE_RIGHT = "face-right" [];
+    /// Advice: take it up so that its centre is in the middle of the blades.
+    DO_SHIFT_LOAD = "do-shift-load" [distance, side];
+    /// A long load, and nobody stated the sag of its ends.
+    LOAD_LONG_NO_SAG = "load-long-no-sag" [length];
+    /// Do: lift it a hand above the ground, measure how far the ends hang, and state it.
+    DO_STATE_SAG = "do-state-sag" [];
+    /// Working: height c over the upstand that sagging ends need: sag s, room u under them.
+    WORKING_SAG = "working-sag" [];
+    /// Sagging ends clear the upstand.
+    LOAD_SAG_CLEARS = "load-sag-clears" [sag, needed, clear];
+    /// Sagging ends would strike the upstand.
+    LOAD_SAG_STRIKES = "load-sag-strikes" [sag, needed, clear];
+    /// Do: carry it in by at least `clear`.
+    DO_CARRY_HIGHER = "do-carry-higher" [clear];
+    /// The ends of a long load swing wide when the machine turns.
+    LOAD_ENDS_SWING = "load-ends-swing" [radius, beside];
+    /// Do: a signaller who sees both ends; nobody within that circle.
+    DO_SIGNALLER_AT_ENDS = "do-signaller-at-ends" [];
+    /// Working: how far the surface of a liquid rises at the lowest corner: diagonal b, tilt θ.
+    WORKING_RISE = "working-rise" [];
+    /// An open tank with room enough above the liquid.
+    LOAD_OPEN_TANK = "load-open-tank" [rise, room, tilt];
+    /// An open tank would spill.
+    LOAD_SPILLS = "load-spills" [rise, room, tilt];
+    /// Do: keep it level, forks not tilted back, at creep.
+    DO_KEEP_LEVEL_TANK = "do-keep-level-tank" [];
+    /// Do: draw liquid off, or close the tank.
+    DO_DRAW_OFF = "do-draw-off" [];
+    /// A tank partly full without baffles surges.
+    LOAD_SURGES = "load-surges" [share];
+    /// Do: creep, no braking, or fill or empty it.
+    DO_CREEP_TANK = "do-creep-tank" [];
+    /// A fitting carries the load.
+    RIGGING_FITTING_WITHIN = "rigging-fitting-within" [fitting, force, limit];
+    /// A fitting is overloaded.
+    RIGGING_FITTING_OVERLOADED = "rigging-fitting-overloaded" [fitting, force, limit];
+    /// Nobody stated how the slings hold the load.
+    RIGGING_NO_HITCH = "rigging-no-hitch" [factor];
+    /// Do: state the hitch.
+    DO_STATE_HITCH = "do-state-hitch" [];
+    /// Slings on bare edges.
+    RIGGING_EDGES_BARE = "rigging-edges-bare" [];
+    /// Nobody stated what the slings lie on.
+    RIGGING_EDGES_NOT_STATED = "rigging-edges-not-stated" [];
+    /// Do: protectors between edges and slings.
+    DO_PROTECT_EDGES = "do-protect-edges" [];
+    /// Fewer tag lines than a long load needs.
+    RIGGING_FEW_TAG_LINES = "rigging-few-tag-lines" [there, needed, length];
+    /// A swinging load is farther out than the chart was read for.
+    RIGGING_SWINGS = "rigging-swings" [distance];
+    /// Do: slow boom movements, hook plumb, stop while it swings.
+    DO_KEEP_PLUMB = "do-keep-plumb" [];
+    /// The job has gates, and nobody stated which the lift passes.
+    GATE_NOT_STATED = "gate-not-stated" [];
+    /// Do: list the gates passed, or an empty list.
+    DO_STATE_GATES = "do-state-gates" [];
+    /// Working: width B that passes: machine or load b, room c on either side.
+    WORKING_GATE_WIDTH = "working-gate-width" [];
+    /// Working: height H that passes: highest part in carry h, room c above.
+    WORKING_GATE_HEIGHT = "working-gate-height" [];
+    /// The gate is wide enough.
+    GATE_WIDE_ENOUGH = "gate-wide-enough" [gate, needed, width];
+    /// The gate is too narrow.
+    GATE_NARROW = "gate-narrow" [gate, needed, width];
+    /// The gate is high enough.
+    GATE_HIGH_ENOUGH = "gate-high-enough" [gate, needed, height];
+    /// The gate is too low.
+    GATE_LOW = "gate-low" [gate, needed, height];
+    /// How high a hung load is carried is not known.
+    GATE_HEIGHT_UNKNOWN = "gate-height-unknown" [gate];
+    /// Do: another way, or split or turn the load.
+    DO_OTHER_GATE = "do-other-gate" [];
 }
 
 /// What ends a plan, in the order in which it is listed.

@@ -9,6 +9,7 @@ mod examples;
 mod faults_job;
 mod faults_machine;
 mod folder;
+mod loads_read;
 mod robust;
 mod shown;
 mod starter;

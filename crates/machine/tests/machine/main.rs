@@ -5,3 +5,6 @@ mod chart_reading;
 mod fork_inspection;
 mod fork_limits;
 mod kinematics;
+mod liquids;
+mod loads;
+mod materials;

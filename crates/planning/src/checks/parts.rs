@@ -22,9 +22,9 @@ pub(crate) fn standing(ctx: &Context<'_>) -> [Solid; 2] {
 }
 
 /// Height of a load backrest or carriage above the forks, m (48 in; common practice).
-const BACKREST: f64 = 1.22;
+pub(crate) const BACKREST: f64 = 1.22;
 /// Half the width of a carriage at least, m (common practice).
-const CARRIAGE_HALF: f64 = 0.65;
+pub(crate) const CARRIAGE_HALF: f64 = 0.65;
 
 /// Parts that move with the boom: boom, head, carriage, load with blades.
 pub(crate) fn moving(ctx: &Context<'_>, posed: &Posed, tool: DVec3, boom: BoomPosition) -> [Solid; 4] {

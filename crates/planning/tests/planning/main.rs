@@ -13,6 +13,7 @@ mod attachments;
 mod corners;
 mod identity;
 mod lines;
+mod loads;
 mod machine_charts;
 mod never_pass;
 mod real_ground;
