@@ -81,7 +81,7 @@ pub struct MachineReview {
 }
 
 /// Optional keys that are no lack: they say something by being there.
-const NO_LACK: [&str; 13] = [
+const NO_LACK: [&str; 17] = [
     "source",
     "format",
     "invented",
@@ -90,12 +90,21 @@ const NO_LACK: [&str; 13] = [
     "slew",
     "chart[].unit",
     "chart[].not_permitted",
+    "chart[].nested",
+    "chart[].rises",
+    "chart[].table",
+    "chart[].tyres",
     "forks[].extensions",
     "forks[].extensions.cover",
     "forks[].side_shift",
     "forks[].spread_range",
     "proof_load",
 ];
+
+/// True for an optional key that is no lack. A table has one pair of axes, a derating row one limit or both.
+fn no_lack(key: &str) -> bool {
+    NO_LACK.contains(&key) || key.starts_with("chart[].table.") || key.starts_with("chart[].derating[].")
+}
 
 /// Reads a machine file and says what it holds and what it lacks, whatever is wrong with it.
 pub fn review_machine(name: &str, bytes: &[u8]) -> MachineReview {
@@ -194,11 +203,15 @@ impl Walk<'_> {
 
     /// A table of the shape at `shape`, standing at `path`; `None` where it is missing as a whole.
     fn table(&mut self, shape: &str, path: &str, table: Option<&Table>) {
+        let has = |key: &str| table.is_some_and(|t| t.get(key).is_some());
+        if shape == "chart[]" && !has("zone") && !has("table") {
+            self.missing_list("chart[].zone", &join(path, "zone"), self.must);
+        }
         let Some(keys) = self.shapes.get(shape).map(|s| s.keys.clone()) else { return };
         for key in keys {
             let (shape_of, path_of) = (join(shape, &key.key), join(path, &key.key));
             let required = self.shapes.get(shape).is_some_and(|s| s.requires(&key.key));
-            let ignored = NO_LACK.contains(&key.key.as_str()) || NO_LACK.contains(&shape_of.as_str());
+            let ignored = no_lack(&key.key) || no_lack(&shape_of);
             let is_fact = key.kinds.iter().any(|k| matches!(k, Kind::Fact { .. }));
             let is_table = !is_fact && key.kinds.contains(&Kind::Table);
             match table.and_then(|t| t.get(&key.key)) {

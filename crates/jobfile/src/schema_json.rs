@@ -96,7 +96,11 @@ impl Writer<'_> {
     fn key(&self, path: &str, key: &KeyShape) -> Value {
         let path = join(path, &key.key);
         let mut options = self.options(&path, &key.kinds);
-        if key.kinds.contains(&Kind::List) {
+        let rows = key.kinds.contains(&Kind::Rows);
+        if rows || key.kinds.contains(&Kind::List) {
+            options = vec![json!({ "type": "array", "items": any_of(options) })];
+        }
+        if rows {
             options = vec![json!({ "type": "array", "items": any_of(options) })];
         }
         let mut out = any_of(options);
@@ -142,7 +146,8 @@ impl Writer<'_> {
         let mut options = Vec::new();
         for kind in kinds {
             match kind {
-                Kind::List => {}
+                Kind::List | Kind::Rows => {}
+                Kind::Plain => options.push(json!({ "type": "number" })),
                 Kind::Words(some) => {
                     let new: Vec<&str> = some.iter().map(String::as_str).filter(|w| !words.contains(w)).collect();
                     words.extend(new);

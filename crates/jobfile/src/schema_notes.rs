@@ -52,6 +52,10 @@ pub enum Kind {
         /// Greatest length either way, m.
         most: f64,
     },
+    /// A plain number in a unit that the table states for all of them.
+    Plain,
+    /// Rows of a table; their entries are what the other kinds of the key say.
+    Rows,
     /// A list; its entries are what the other kinds of the key say.
     List,
     /// A table.
@@ -207,6 +211,7 @@ pub fn join(path: &str, key: &str) -> String {
 }
 
 #[cfg(test)]
+#[allow(clippy::unwrap_used, reason = "tests")]
 mod tests {
     use super::*;
 

@@ -319,6 +319,38 @@ evidence::messages! {
     FIELD_CHART_UNIT = "field-chart-unit" [];
     /// Areas that the chart declares as not permitted.
     FIELD_CHART_NOT_PERMITTED = "field-chart-not-permitted" [];
+    /// Tyres that this chart is for, as marked on them.
+    FIELD_CHART_TYRES = "field-chart-tyres" [];
+    /// Start of the reach ahead of the front axle.
+    FIELD_CHART_REACH_AHEAD = "field-chart-reach-ahead" [];
+    /// Whether each load line encloses those of heavier loads.
+    FIELD_CHART_NESTED = "field-chart-nested" [];
+    /// Capacities printed as a table instead of zones.
+    FIELD_CHART_TABLE = "field-chart-table" [];
+    /// Boom angles of the rows.
+    FIELD_TABLE_ANGLES = "field-table-angles" [];
+    /// Extensions of the columns.
+    FIELD_TABLE_EXTENSIONS = "field-table-extensions" [];
+    /// Heights of the rows.
+    FIELD_TABLE_HEIGHTS = "field-table-heights" [];
+    /// Reaches of the columns.
+    FIELD_TABLE_REACHES = "field-table-reaches" [];
+    /// Capacity of each row and column, “-” where nothing.
+    FIELD_TABLE_CAPACITY = "field-table-capacity" [];
+    /// Unit of the plain numbers of the angles.
+    FIELD_TABLE_ANGLE_UNIT = "field-table-angle-unit" [];
+    /// Unit of the plain numbers of the capacities.
+    FIELD_TABLE_CAPACITY_UNIT = "field-table-capacity-unit" [];
+    /// The maker’s capacities for load centres beyond the rated one.
+    FIELD_DERATING = "field-derating" [];
+    /// Load centre of this row.
+    FIELD_DERATING_LOAD_CENTRE = "field-derating-load-centre" [];
+    /// Share of the chart’s capacity that counts there.
+    FIELD_DERATING_SHARE = "field-derating-share" [];
+    /// Capacity at most there.
+    FIELD_DERATING_AT_MOST = "field-derating-at-most" [];
+    /// Who compared a capacity that rises with the chart.
+    FIELD_CHART_RISES = "field-chart-rises" [];
     /// Zones of the chart, each with its capacity.
     FIELD_CHART_ZONE = "field-chart-zone" [];
     /// Name of the zone.

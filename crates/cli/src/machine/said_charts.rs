@@ -68,10 +68,12 @@ fn whole(machine: &Machine, chart: &Chart, w: Wording) -> ChartSaid {
         attachment: attachment.map_or_else(|| chart.attachment.clone(), |a| a.name.clone()),
         support: support(chart.support, w),
         load_centre_m: attachment.is_none_or(|a| !a.hangs()).then(|| chart.load_centre.si()),
-        reach: Some(w.render(&planning::datum_text(chart))),
+        reach: Some(w.render(&planning::reach_text(chart))),
         height: Some(w.text(match chart.datum.height_to {
             HeightTo::ForkTop => text::EXPLAIN_HEIGHT_FORKS,
             HeightTo::Hook => text::EXPLAIN_HEIGHT_HOOK,
+            HeightTo::LoadCentre => text::EXPLAIN_HEIGHT_CENTRE,
+            HeightTo::HeadPin => text::EXPLAIN_HEIGHT_PIN,
         })),
         level_rad: Some((chart.level.sideways.si(), chart.level.fore_aft.si())),
         zones: chart.zones.len(),

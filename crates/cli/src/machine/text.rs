@@ -25,6 +25,10 @@ evidence::messages! {
     EXPLAIN_HEIGHT_FORKS = "cli-explain-height-forks" [];
     /// from the ground to the hook.
     EXPLAIN_HEIGHT_HOOK = "cli-explain-height-hook" [];
+    /// from the ground to the load centre.
+    EXPLAIN_HEIGHT_CENTRE = "cli-explain-height-centre" [];
+    /// from the ground to the head pin.
+    EXPLAIN_HEIGHT_PIN = "cli-explain-height-pin" [];
     /// Rated load centre `centre` from the fork face.
     EXPLAIN_RATED = "cli-explain-rated" [centre];
     /// Holds out of level up to `sideways` sideways and `fore_aft` fore and aft.

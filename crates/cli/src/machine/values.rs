@@ -58,6 +58,8 @@ pub(super) fn word(path: &str, written: &str) -> Option<TextId> {
         }
         ("height_to", "fork-top") => text::EXPLAIN_HEIGHT_FORKS,
         ("height_to", "hook") => text::EXPLAIN_HEIGHT_HOOK,
+        ("height_to", "load-centre") => text::EXPLAIN_HEIGHT_CENTRE,
+        ("height_to", "head-pin") => text::EXPLAIN_HEIGHT_PIN,
         _ => return None,
     })
 }
