@@ -1,4 +1,4 @@
-//! Rigging of a hung load: slings, fittings, hook, edges, tag lines, swing.
+//! Rigging of a hung load: slings, fittings, edges, tag lines, swing.
 
 use super::{angle, kilograms, metres, reserve, within};
 use crate::context::Context;

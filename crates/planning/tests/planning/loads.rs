@@ -102,7 +102,8 @@ fn the_heavy_face_goes_against_the_carriage() {
 
 #[test]
 fn rigging_that_nobody_looked_at_is_a_condition_and_what_is_wrong_stops() {
-    let cases: [(&str, fn(&mut Job), Status); 7] = [
+    type Case = (&'static str, fn(&mut Job), Status);
+    let cases: [Case; 7] = [
         ("rigging-edges-not-stated", |j| hanging(j).edges = None, Status::Condition),
         ("rigging-edges-bare", |j| hanging(j).edges = Some(Edges::Bare), Status::NoGo),
         ("rigging-no-hitch", |j| hanging(j).hitch = None, Status::Condition),
