@@ -116,11 +116,11 @@ fn machine(root: &Reader<'_>) -> Option<Machine> {
         outline: outline??,
         wind_areas: wind_areas??,
     };
-    standing(root, &machine);
+    let stands = standing(root, &machine);
     if charts.is_empty() {
         root.warning("chart", text::NO_CHARTS.with("machine", &machine.id), None);
     }
-    machine.charts = chart_section::charts(&charts, &machine);
+    machine.charts = chart_section::charts(&charts, &machine, stands);
     Some(machine)
 }
 
@@ -324,21 +324,24 @@ fn wind_areas(t: &Reader<'_>) -> Option<WindAreas> {
     Some(WindAreas { frame_side: frame_side?, frame_front: frame_front?, frame_height: frame_height? })
 }
 
-/// A machine that would tip standing empty, boom down, is described wrongly.
-fn standing(root: &Reader<'_>, machine: &Machine) {
+/// A machine that would tip standing empty, boom down, is described wrongly: false, and said.
+fn standing(root: &Reader<'_>, machine: &Machine) -> bool {
     let (mass, moment) = weight(machine);
     let centre = moment / mass;
     let wheelbase = -machine.rear.axle.x;
-    if !(centre.x < 0.0 && centre.x > -wheelbase) {
+    let between_axles = centre.x < 0.0 && centre.x > -wheelbase;
+    if !between_axles {
         let message =
             text::CENTRE_OUTSIDE_WHEELBASE.with("centre", metres(centre.x)).with("wheelbase", metres(wheelbase));
         root.fault("body", message, Some(text::HINT_CENTRES.message()));
     }
     let half_track = machine.front.half_track.min(machine.rear.axle.half_track);
-    if centre.y.abs() >= half_track {
+    let between_wheels = centre.y.abs() < half_track;
+    if !between_wheels {
         let message = text::CENTRE_OUTSIDE_TRACK.with("left", metres(centre.y)).with("half_track", metres(half_track));
         root.fault("body", message, Some(text::HINT_CENTRES.message()));
     }
+    between_axles && between_wheels
 }
 
 /// Mass (kg) and first moment (kg·m, machine frame) of the machine with its first attachment, boom

@@ -186,11 +186,16 @@ impl<'d> Reader<'d> {
 
     /// `unit = "m"` of a table, for its lists of plain numbers. Only the unit of a length is possible.
     pub fn list_unit(&self) -> Option<String> {
-        let node = self.optional("unit")?;
-        let unit = self.as_text(node, "unit")?;
-        // After a wrong one reading goes on in metres: its numbers have no faults of their own.
-        let right = self.parsed(&format!("1 {unit}"), node, "unit", Dimension::Length).is_some();
-        Some(if right { unit.to_owned() } else { String::from("m") })
+        self.unit_of("unit", Dimension::Length, "m")
+    }
+
+    /// A unit of that dimension under `key`, for lists of plain numbers.
+    pub(crate) fn unit_of(&self, key: &str, dimension: Dimension, instead: &str) -> Option<String> {
+        let node = self.optional(key)?;
+        let unit = self.as_text(node, key)?;
+        // After a wrong one reading goes on with another: its numbers have no faults of their own.
+        let right = self.parsed(&format!("1 {unit}"), node, key, dimension).is_some();
+        Some(if right { unit } else { instead }.to_owned())
     }
 
     /// A value as a quantity in SI, within its bound. `unit`: of plain numbers in a list.

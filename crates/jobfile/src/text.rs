@@ -196,7 +196,7 @@ evidence::messages! {
     UPPER_WITHOUT_SLEW = "jobfile-upper-without-slew" [];
     /// A chart for a support state that the machine does not have.
     CHART_NO_SUCH_SUPPORT = "jobfile-chart-no-such-support" [support];
-    /// A second chart for the same attachment, support state and load centre.
+    /// A second chart for the same attachment, support state, load centre, tyres and level condition.
     CHART_TWICE = "jobfile-chart-twice" [attachment, support];
     /// The outline of zone `zone` has no area or crosses itself.
     CHART_BAD_OUTLINE = "jobfile-chart-bad-outline" [zone];
@@ -277,4 +277,53 @@ evidence::messages! {
     LIQUID_HEAVIER = "jobfile-liquid-heavier" [liquid, mass];
     /// A gate.
     KIND_GATE = "jobfile-kind-gate" [];
+    // Charts in every form.
+    /// Two charts for the same, of which each holds farther out of level than the other in one direction.
+    CHART_LEVELS_CROSS = "jobfile-chart-levels-cross" [attachment, support];
+    /// Hint: charts are told apart by attachment, support, load centre, tyres, level condition.
+    HINT_TELL_APART = "jobfile-hint-tell-apart" [];
+    /// Height is measured to the load centre, and the chart does not state how high that is.
+    CHART_HEIGHT_UNKNOWN = "jobfile-chart-height-unknown" [];
+    /// Reach is measured from stabilizer pads that the machine does not have.
+    CHART_NO_PADS = "jobfile-chart-no-pads" [];
+    /// A chart measured from a turntable that the machine does not have.
+    CHART_NO_TURNTABLE = "jobfile-chart-no-turntable" [];
+    /// The load line `zone` has more capacity than `lower` and leaves it by `area` around (`reach`, `height`).
+    CHART_LINE_LEAVES = "jobfile-chart-line-leaves" [zone, lower, area, reach, height];
+    /// Hint: lines of higher capacity lie inside the lower ones; compare capacities and corners.
+    HINT_LINE_LEAVES = "jobfile-hint-line-leaves" [];
+    /// What lies between the line `zone` and those inside it cannot be cut into plain outlines.
+    CHART_UNCUT = "jobfile-chart-uncut" [zone];
+    /// The lines of a table under `key` neither rise nor fall, or two are the same.
+    TABLE_ORDER = "jobfile-table-order" [key];
+    /// No cell of a table has all four entries: nothing is permitted.
+    TABLE_EMPTY = "jobfile-table-empty" [];
+    /// The table goes to `extension`, and the boom to `most`.
+    TABLE_BEYOND_BOOM = "jobfile-table-beyond-boom" [extension, most];
+    /// `key` has `found` entries, more than the `most` that are read.
+    LIST_TOO_LONG = "jobfile-list-too-long" [key, most, found];
+    /// The load centre `centre` of a derating row does not lie beyond `before`, the rated one or that of the row before.
+    DERATING_ORDER = "jobfile-derating-order" [centre, before];
+    /// The derating row for `centre` gives more than the row before.
+    DERATING_RISES = "jobfile-derating-rises" [centre];
+    /// Warning: the chart is for the tyres `tyres`, the machine stands on `fitted`: never chosen.
+    CHART_OTHER_TYRES = "jobfile-chart-other-tyres" [tyres, fitted];
+    /// Warning: the chart is for the tyres `tyres`, and the file does not say which the machine stands on.
+    CHART_TYRES_UNSAID = "jobfile-chart-tyres-unsaid" [tyres];
+    /// Zone `zone` says `capacity`; by the masses of this file `tipping` at (`reach`, `height`) tips the machine.
+    CHART_TIPS = "jobfile-chart-tips" [zone, capacity, tipping, reach, height];
+    /// Hint: the figure in pounds would fit: check the unit.
+    HINT_TIPS_POUNDS = "jobfile-hint-tips-pounds" [];
+    /// Hint: compare the capacity, the outline and datum, and the machine's masses and centres.
+    HINT_TIPS = "jobfile-hint-tips" [];
+    /// Warning: zone `zone` read as `capacity` does not go with the others; the same figure in pounds, `other`, would.
+    CHART_PERHAPS_POUNDS = "jobfile-chart-perhaps-pounds" [zone, capacity, other];
+    /// Warning: zone `zone` read as `capacity` does not go with the others; the same figure in kilograms, `other`, would.
+    CHART_PERHAPS_KILOGRAMS = "jobfile-chart-perhaps-kilograms" [zone, capacity, other];
+    /// Warning: capacity rises with reach: zone `zone` with `capacity` lies behind `other` with `less`, from (`reach`, `height`).
+    CHART_RISES_REACH = "jobfile-chart-rises-reach" [zone, capacity, other, less, reach, height];
+    /// Warning: capacity rises with height: zone `zone` with `capacity` lies above `other` with `less`, from (`reach`, `height`).
+    CHART_RISES_HEIGHT = "jobfile-chart-rises-height" [zone, capacity, other, less, reach, height];
+    /// Hint: compare with the chart; if it is right, say so with `rises = "who confirmed it, against what"`.
+    HINT_RISES = "jobfile-hint-rises" [];
 }

@@ -107,6 +107,15 @@ impl Load {
         .map(|(face, centre_ahead, size)| Turned { face, centre_ahead, nearer: now - centre_ahead, size })
     }
 
+    /// Slope of the sling of a swinging load, run over fall: what pulls at the hook sideways as a share
+    /// of the weight. Zero for a load that does not hang.
+    pub fn swing_slope(&self) -> f64 {
+        let Some(h) = &self.hanging else { return 0.0 };
+        let length = h.drop + self.height - self.centre_up.low;
+        let out = self.swing(&mut evidence::Silent);
+        if out < length { out / (length * length - out * out).sqrt() } else { f64::INFINITY }
+    }
+
     /// How far a hung load's centre swings out from under its hook, m: it adds to the reach. Zero for
     /// loads on forks.
     pub fn swing(&self, trace: &mut impl Trace) -> f64 {

@@ -50,4 +50,6 @@ evidence::messages! {
     STEP_CHOKER = "working-choker" [];
     /// Working: how far a hung load's centre swings out: length l from the hook, angle φ out of plumb.
     STEP_SWING = "working-swing" [];
+    /// Working: row of the maker's derating table for the load centre `centre`.
+    STEP_DERATING = "working-derating" [centre];
 }

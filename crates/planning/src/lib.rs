@@ -4,9 +4,11 @@
 //! - [`check_lift`]: every check of one lift in fixed order; numbers and status only
 //! - [`plan`]: the whole job: findings with working, verdicts, scenes for drawings
 //! - [`Plan`]: what all later stages read; nothing downstream recomputes it
+//! - [`chart_doubts`]: what the machine's own statics say against a chart
 //! - [`distance_check`]: the quick look-up: inside or outside the chart, never "go"
 //! - [`text`]: the ids of every sentence said here
 
+mod chart_doubts;
 mod check;
 mod checks;
 mod context;
@@ -21,6 +23,7 @@ mod scene;
 mod steps;
 pub mod text;
 
+pub use chart_doubts::{ChartDoubt, chart_doubts};
 pub use check::{LiftCheck, check_lift};
 pub use distance_check::{DistanceAnswer, DistanceQuestion, MeasuredFrom, MeasuredTo, NoAnswer, distance_check};
 pub use job::{

@@ -19,7 +19,7 @@ pub(crate) fn steps(ctx: &Context<'_>, posed: &Posed) -> Vec<Message> {
         machine::SupportState::Stabilizers => out.push(text::STEP_STABILIZERS.message()),
         machine::SupportState::Outriggers => out.push(text::STEP_OUTRIGGERS.message()),
     }
-    let Some(tolerance) = crate::checks::chart::choose(ctx).map(|c| c.level) else { return Vec::new() };
+    let Some(tolerance) = crate::checks::chart::choose(ctx, Some(posed)).map(|c| c.level) else { return Vec::new() };
     out.push(
         text::STEP_READ_LEVEL
             .with("across", angle(tolerance.sideways.si()))

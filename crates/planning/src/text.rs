@@ -789,6 +789,47 @@ evidence::messages! {
     GATE_HEIGHT_UNKNOWN = "gate-height-unknown" [gate];
     /// Do: another way, or split or turn the load.
     DO_OTHER_GATE = "do-other-gate" [];
+    // Charts in every form.
+    /// `what` is said, and the capacity in it comes from the row of the maker's derating table for `centre`.
+    CHART_DERATED = "chart-derated" [what, centre];
+    /// The load centre `centre` lies beyond the last row `last` of the maker's derating table.
+    CHART_BEYOND_TABLE = "chart-beyond-table" [centre, last];
+    /// Do: repack so that the load's centre lies nearer to the fork face.
+    DO_CENTRE_NEARER = "do-centre-nearer" [];
+    /// The only chart for the attachment is for other tyres: `tyres`.
+    CHART_OTHER_TYRES = "chart-other-tyres" [attachment, tyres];
+    /// Do: get the chart for the tyres that are on the machine.
+    DO_CHART_FOR_TYRES = "do-chart-for-tyres" [];
+    /// Datum: reach `from` … `to`, for pairs that have no text of their own.
+    DATUM_FROM_TO = "datum-from-to" [from, to];
+    /// Datum: `reach` (a datum), and height measured to `to`.
+    DATUM_HEIGHT_TO = "datum-height-to" [reach, to];
+    /// Datum: from the front face of the front tyres.
+    DATUM_FROM_TYRE_FACE = "datum-from-tyre-face" [];
+    /// Datum: from the front axle.
+    DATUM_FROM_AXLE = "datum-from-axle" [];
+    /// Datum: from the front of the frame.
+    DATUM_FROM_FRAME_FRONT = "datum-from-frame-front" [];
+    /// Datum: from the middle of the stabilizer pads.
+    DATUM_FROM_PADS = "datum-from-pads" [];
+    /// Datum: from the boom's foot pin.
+    DATUM_FROM_BOOM_FOOT = "datum-from-boom-foot" [];
+    /// Datum: from the axis of the turning upper part.
+    DATUM_FROM_TURNTABLE = "datum-from-turntable" [];
+    /// Datum: from a point `distance` ahead of the front axle.
+    DATUM_FROM_AHEAD_OF_AXLE = "datum-from-ahead-of-axle" [distance];
+    /// Datum: from a point `distance` behind the front axle.
+    DATUM_FROM_BEHIND_AXLE = "datum-from-behind-axle" [distance];
+    /// Datum: to the load centre.
+    DATUM_TO_LOAD_CENTRE = "datum-to-load-centre" [];
+    /// Datum: to the heel of the forks.
+    DATUM_TO_HEEL = "datum-to-heel" [];
+    /// Datum: to the tips of the forks.
+    DATUM_TO_TIP = "datum-to-tip" [];
+    /// Datum: to the hook.
+    DATUM_TO_HOOK = "datum-to-hook" [];
+    /// Datum: to the pin at the boom's head.
+    DATUM_TO_HEAD_PIN = "datum-to-head-pin" [];
 }
 
 /// What ends a plan, in the order in which it is listed.

@@ -62,13 +62,20 @@ fn required(ctx: &Context<'_>, over: TipsOver) -> f64 {
     if slope > 0.0 { libm::atan(slope) } else { core::f64::consts::FRAC_PI_2 }
 }
 
+/// How far a hung load that swings pulls its weight out on the ground, m: it pulls at the hook along the
+/// sling, whose line meets the ground so far beside the hook (quasi-static; mechanics).
+fn swung(ctx: &Context<'_>, tool: DVec3) -> f64 {
+    if ctx.load.hanging.is_some() { ctx.load.swing_slope() * tool.z.max(0.0) } else { 0.0 }
+}
+
 /// How far the load's weight may lie to the left of the boom's plane, m, lowest and highest: its own
-/// centre, with the side shift in or out; for a hung load the shift alone.
-fn aside(ctx: &Context<'_>) -> [f64; 2] {
+/// centre, with the side shift in or out; for a hung load the shift and what swinging pulls it out.
+fn aside(ctx: &Context<'_>, tool: DVec3) -> [f64; 2] {
     let shift = ctx.lift.side_shift;
     let own = ctx.load.centre_left;
     if ctx.load.hanging.is_some() {
-        return [shift.min(0.0), shift.max(0.0)];
+        let swung = swung(ctx, tool);
+        return [shift.min(0.0) - swung, shift.max(0.0) + swung];
     }
     [own.low + shift.min(0.0), own.high + shift.max(0.0)]
 }
@@ -160,8 +167,10 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
             if !loaded {
                 continue;
             }
-            for left in aside(ctx) {
-                let at = load_at(ctx, tool, boom, ahead, left);
+            let swung = swung(ctx, tool);
+            let ends: &[f64] = if swung > 0.0 { &[-1.0, 1.0] } else { &[0.0] };
+            for (left, end) in aside(ctx, tool).into_iter().flat_map(|left| ends.iter().map(move |end| (left, end))) {
+                let at = load_at(ctx, tool, boom, ahead + end * swung, left);
                 let heaviest = LoadOnBoom { mass: load.mass_kg.high, at };
                 let lightest = LoadOnBoom { mass: load.mass_kg.low, at };
                 for gravity in attitudes {

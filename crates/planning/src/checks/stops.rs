@@ -25,7 +25,7 @@ fn said(stop: StopKind) -> (TextId, TextId) {
 /// its attachment and charts.
 fn applying(ctx: &Context<'_>) -> impl Iterator<Item = (TextId, TextId)> {
     let platform = ctx.attachment.is_some_and(|a| matches!(a.kind, AttachmentKind::Platform(_)));
-    let no_chart = super::chart::choose(ctx).is_none();
+    let no_chart = super::chart::choose(ctx, None).is_none();
     let follow =
         [(platform, text::STOP_PLATFORM, text::DO_NO_PEOPLE), (no_chart, text::STOP_NO_CHART, text::DO_OTHER_MACHINE)];
     let stated = StopKind::ALL.into_iter().filter(|stop| ctx.lift.stops.contains(stop)).map(said);
