@@ -2,6 +2,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, reason = "tests")]
 
 mod broken;
+mod charts;
 mod deleted_keys;
 mod documented;
 mod examples;
