@@ -9,6 +9,7 @@
     reason = "tests"
 )]
 
+mod charts;
 mod corners;
 mod lines;
 mod machine_charts;
