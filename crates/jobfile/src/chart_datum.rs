@@ -5,15 +5,16 @@ use crate::node::Value;
 use crate::quantity_value::Bound::Within;
 use crate::table::Reader;
 use crate::text;
-use machine::{Attachment, Datum, HeightTo, Machine, ReachFrom, ReachTo};
+use machine::{Attachment, AttachmentKind, Datum, HeightTo, Machine, ReachFrom, ReachTo};
 use quantity::Dimension as D;
 
-const REACH_FROM: [(&str, ReachFrom); 5] = [
+const REACH_FROM: [(&str, ReachFrom); 6] = [
     ("front-tyre-face", ReachFrom::FrontTyreFace),
     ("front-axle", ReachFrom::FrontAxle),
     ("frame-front", ReachFrom::FrameFront),
     ("stabilizer-pads", ReachFrom::StabilizerPads),
     ("boom-foot", ReachFrom::BoomFoot),
+    ("turntable-centre", ReachFrom::TurntableCentre),
 ];
 const REACH_TO: [(&str, ReachTo); 5] = [
     ("load-centre", ReachTo::LoadCentre),
@@ -62,7 +63,8 @@ pub(crate) fn fits(
     let reach = match datum.reach_to {
         ReachTo::HeadPin => true,
         ReachTo::Hook => hangs,
-        ReachTo::LoadCentre | ReachTo::ForkHeel | ReachTo::ForkTip => !hangs,
+        ReachTo::ForkTip => matches!(attachment.kind, AttachmentKind::Forks(_)),
+        ReachTo::LoadCentre | ReachTo::ForkHeel => !hangs,
     };
     let height = match datum.height_to {
         HeightTo::HeadPin => true,
@@ -86,7 +88,11 @@ pub(crate) fn fits(
     if !pads {
         t.fault("reach_from", text::CHART_NO_PADS, None);
     }
-    reach && height && known && pads
+    let turns = datum.reach_from != ReachFrom::TurntableCentre || machine.slew.is_some();
+    if !turns {
+        t.fault("reach_from", text::CHART_NO_TURNTABLE, None);
+    }
+    reach && height && known && pads && turns
 }
 
 fn word<T: PartialEq>(words: &[(&'static str, T)], of: &T) -> &'static str {

@@ -5,7 +5,9 @@ use crate::folder::{Folder, stays_inside};
 use crate::ids::Ids;
 use crate::node::{Node, Value};
 use crate::table::Reader;
-use crate::{accept_section, format, ground_section, landing_section, lift_section, line_section, load_section};
+use crate::{
+    accept_section, format, gate_section, ground_section, landing_section, lift_section, line_section, load_section,
+};
 use crate::{machine_section, placeholder, policy_section, text};
 use evidence::{Faults, Place};
 use planning::{InputLine, Job};
@@ -121,12 +123,15 @@ fn job(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Job> {
     let loads = load_section::loads(root, &mut load_ids);
     let mut landing_ids = Ids::default();
     let landings = landing_section::landings(root, &mut landing_ids);
+    let mut gate_ids = Ids::default();
+    let gates = gate_section::gates(root, &mut gate_ids);
     let lifts = lift_section::lifts(
         root,
         &lift_section::Known {
             machines: &machine_ids,
             loads: &load_ids,
             landings: &landing_ids,
+            gates: &gate_ids,
             places: landings.as_deref(),
         },
     );
@@ -147,6 +152,7 @@ fn job(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Job> {
         lines: lines?,
         lines_complete,
         landings: landings?,
+        gates: gates?,
         lifts: lifts?,
         policy: policy?,
         acceptances: acceptances?,

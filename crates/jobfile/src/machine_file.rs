@@ -4,7 +4,7 @@ use crate::document::{Document, read_table};
 use crate::limits::{BOOM, MACHINE, MASS};
 use crate::quantity_value::Bound::{UpTo, Within, ZeroTo};
 use crate::table::Reader;
-use crate::{attachment_section, boom_section, chart_section, format, text};
+use crate::{attachment_section, boom_section, chart_section, format, identity_section, text};
 use evidence::Faults;
 use geometry::{DVec2, DVec3};
 use machine::{
@@ -73,6 +73,9 @@ fn machine(root: &Reader<'_>) -> Option<Machine> {
     let invented = root.yes_no("invented").unwrap_or(false);
     let serial = root.text_or_none("serial");
     let tyres = root.text_or_none("tyres");
+    let counterweight = root.text_or_none("counterweight");
+    let options = identity_section::options(root);
+    let chart_number = root.text_or_none("chart_number");
     let greatest_capacity = root.si("greatest_capacity", D::Mass, UpTo(MASS));
     let bodies = bodies(root);
     let front = root.table("front_axle", "[front_axle]").map(|t| front_axle(&t));
@@ -95,6 +98,10 @@ fn machine(root: &Reader<'_>) -> Option<Machine> {
         name: name?,
         invented,
         serial,
+        tyres,
+        counterweight,
+        options: options.ok()?,
+        chart_number,
         greatest_capacity: kilograms(greatest_capacity?),
         bodies: bodies?,
         front: front??,
@@ -104,7 +111,6 @@ fn machine(root: &Reader<'_>) -> Option<Machine> {
         slew,
         boom: boom??,
         attachments: attachments?,
-        tyres,
         charts: Vec::new(),
         limits: limits??,
         outline: outline??,

@@ -186,7 +186,7 @@ evidence::messages! {
     NO_BODY = "jobfile-no-body" [kind];
     /// The low value `low` of `key` is not below the high one, `high`.
     ORDER = "jobfile-order" [key, low, high];
-    /// The machine has neither forks nor a jib.
+    /// The machine has no attachment at all.
     NO_ATTACHMENT = "jobfile-no-attachment" [];
     /// The blade is thicker now (`now`) than new (`new`).
     BLADE_GREW = "jobfile-blade-grew" [now, new];
@@ -257,6 +257,26 @@ evidence::messages! {
     /// `date` is not a date as year-month-day.
     BAD_DATE = "jobfile-bad-date" [date];
 
+    // Attachments and identity.
+    /// The next examination `next` would be before the one that was made, `date`.
+    EXAMINED_ORDER = "jobfile-examined-order" [date, next];
+    // Loads and gates.
+    /// No material has the id `material`.
+    UNKNOWN_MATERIAL = "jobfile-unknown-material" [material];
+    /// Hint: the ids of all materials stand in docs/job-files.md.
+    HINT_MATERIALS = "jobfile-hint-materials" [];
+    /// A pack of `material` (a material's name) has another density than the material: `packing` is missing.
+    NO_PACKING = "jobfile-no-packing" [material];
+    /// Warning: `material` comes damp; nobody stated `moisture`, so `share` more is reckoned with at most.
+    MOISTURE_ASSUMED = "jobfile-moisture-assumed" [material, share];
+    /// The pallet as stacked is larger along `axis` (an axis-… text) than stated: `stacked`, `stated`.
+    PALLET_LARGER = "jobfile-pallet-larger" [axis, stacked, stated];
+    /// The liquid stands higher (`fill`) than its tank is (`height`).
+    FILL_TOO_HIGH = "jobfile-fill-too-high" [fill, height];
+    /// The liquid alone is heavier (`liquid`) than the whole load (`mass`).
+    LIQUID_HEAVIER = "jobfile-liquid-heavier" [liquid, mass];
+    /// A gate.
+    KIND_GATE = "jobfile-kind-gate" [];
     // Charts in every form.
     /// Two charts for the same, of which each holds farther out of level than the other in one direction.
     CHART_LEVELS_CROSS = "jobfile-chart-levels-cross" [attachment, support];
@@ -266,6 +286,8 @@ evidence::messages! {
     CHART_HEIGHT_UNKNOWN = "jobfile-chart-height-unknown" [];
     /// Reach is measured from stabilizer pads that the machine does not have.
     CHART_NO_PADS = "jobfile-chart-no-pads" [];
+    /// A chart measured from a turntable that the machine does not have.
+    CHART_NO_TURNTABLE = "jobfile-chart-no-turntable" [];
     /// The load line `zone` has more capacity than `lower` and leaves it by `area` around (`reach`, `height`).
     CHART_LINE_LEAVES = "jobfile-chart-line-leaves" [zone, lower, area, reach, height];
     /// Hint: lines of higher capacity lie inside the lower ones; compare capacities and corners.

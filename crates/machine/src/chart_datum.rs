@@ -32,6 +32,8 @@ pub enum ReachFrom {
     StabilizerPads,
     /// Foot pin of the boom.
     BoomFoot,
+    /// Axis about which the upper part turns.
+    TurntableCentre,
     /// A point so far ahead of the middle of the front axle (negative: behind), m.
     AheadOfFrontAxle(f64),
 }
@@ -77,7 +79,7 @@ pub struct Measured {
 impl Datum {
     /// Where reach starts, (x, z) in the machine frame, m. The boom foot counts at its own height:
     /// on a slope reach is level from there. All others count on the ground. Not a number where the
-    /// machine has no such pads, so that nothing is read from it.
+    /// machine has no such pads or turntable, so that nothing is read from it.
     pub fn start(&self, machine: &Machine) -> DVec2 {
         let on_ground = |x: f64| DVec2::new(x, 0.0);
         match self.reach_from {
@@ -89,6 +91,7 @@ impl Datum {
                 on_ground(pads.or(machine.outriggers.as_ref().map(|o| o.front.x)).unwrap_or(f64::NAN))
             }
             ReachFrom::BoomFoot => machine.boom.foot,
+            ReachFrom::TurntableCentre => on_ground(machine.slew.map_or(f64::NAN, |slew| slew.axis)),
             ReachFrom::AheadOfFrontAxle(x) => on_ground(machine.front.x + x),
         }
     }
@@ -129,11 +132,11 @@ impl Datum {
     }
 }
 
-/// Length of the longer blade, m; not a number for a hook.
+/// Length of the longer blade, m; not a number without blades.
 fn blade_length(attachment: &Attachment) -> f64 {
     match &attachment.kind {
         AttachmentKind::Forks(f) => f.blades.iter().map(|b| b.length.si()).fold(f64::NAN, f64::max),
-        AttachmentKind::Jib(_) => f64::NAN,
+        _ => f64::NAN,
     }
 }
 

@@ -16,6 +16,14 @@ pub struct Machine {
     pub invented: bool,
     /// Serial number as on the plate.
     pub serial: Option<String>,
+    /// The set of tyres that the axles describe, by id or the mark on their sidewall.
+    pub tyres: Option<String>,
+    /// Counterweight fitted, by its mark or mass.
+    pub counterweight: Option<String>,
+    /// Options fitted that change mass or charts; empty: none; `None`: not stated.
+    pub options: Option<Vec<String>>,
+    /// Number and revision of the charts that the file was written from.
+    pub chart_number: Option<String>,
     /// Greatest rated capacity on the plate.
     pub greatest_capacity: Mass,
     /// Masses other than the boom.
@@ -35,8 +43,6 @@ pub struct Machine {
     pub boom: Boom,
     /// Attachments that the maker allows on this machine.
     pub attachments: Vec<Attachment>,
-    /// Id of the set of tyres that the axles describe; `None`: not said.
-    pub tyres: Option<String>,
     /// Load charts, one per attachment, support state, load centre, set of tyres and level condition.
     pub charts: Vec<Chart>,
     /// The maker's limits.

@@ -26,7 +26,10 @@ pub mod text;
 pub use chart_doubts::{ChartDoubt, chart_doubts};
 pub use check::{LiftCheck, check_lift};
 pub use distance_check::{DistanceAnswer, DistanceQuestion, MeasuredFrom, MeasuredTo, NoAnswer, distance_check};
-pub use job::{Acceptance, Job, JobMachine, Lift, Matter, Policy, Stand, Task, WindInput};
+pub use job::{
+    Acceptance, CabSeen, Examination, Job, JobMachine, Kept, Lift, Matter, Policy, Seen, Stand, StopKind, Task,
+    WindInput,
+};
 pub use plan::{
     ChartScene, ChartZoneScene, ElevationScene, InputLine, LiftPlan, LineScene, LoadSummary, PLAN_SCHEMA, Plan,
     PlanHead, PolygonScene, StandSummary, WheelForce,
@@ -43,9 +46,10 @@ pub fn support_name(support: machine::SupportState) -> evidence::TextId {
 }
 
 /// Names of the checks that a look into the chart alone does not make.
-pub fn checks_not_in_the_chart() -> [evidence::TextId; 19] {
+pub fn checks_not_in_the_chart() -> [evidence::TextId; 21] {
     [
         text::CHECK_MACHINE,
+        text::CHECK_IDENTITY,
         text::CHECK_STOPS,
         text::CHECK_LOAD,
         text::CHECK_ATTACHMENT,
@@ -59,6 +63,7 @@ pub fn checks_not_in_the_chart() -> [evidence::TextId; 19] {
         text::CHECK_GROUND,
         text::CHECK_APPROACH,
         text::CHECK_LANDING,
+        text::CHECK_GATE,
         text::CHECK_EDGES,
         text::CHECK_BURIED,
         text::CHECK_OBSTACLES,
@@ -71,6 +76,7 @@ pub fn checks_not_in_the_chart() -> [evidence::TextId; 19] {
 pub fn check_name(check: &str) -> Option<evidence::TextId> {
     Some(match check {
         "machine" => text::CHECK_MACHINE,
+        "identity" => text::CHECK_IDENTITY,
         "stops" => text::CHECK_STOPS,
         "load" => text::CHECK_LOAD,
         "attachment" => text::CHECK_ATTACHMENT,
@@ -85,6 +91,7 @@ pub fn check_name(check: &str) -> Option<evidence::TextId> {
         "ground" => text::CHECK_GROUND,
         "approach" => text::CHECK_APPROACH,
         "landing" => text::CHECK_LANDING,
+        "gate" => text::CHECK_GATE,
         "edges" => text::CHECK_EDGES,
         "buried" => text::CHECK_BURIED,
         "obstacles" => text::CHECK_OBSTACLES,

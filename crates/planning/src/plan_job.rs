@@ -32,10 +32,10 @@ pub fn plan(job: &Job) -> Plan {
             text::CAUTION_NEVER,
             text::CAUTION_TRIAL,
             text::CAUTION_NOT_COMPUTED,
-            text::PLAN_ENDS,
         ]
         .map(Message::from)
         .to_vec(),
+        ends_when: text::ENDS.map(Message::from).to_vec(),
         emergency: [text::EMERGENCY_TIP, text::EMERGENCY_LINE].map(Message::from).to_vec(),
     };
     plan.digest = digest(&plan);

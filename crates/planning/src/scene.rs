@@ -78,7 +78,7 @@ pub(crate) fn elevation(check: &LiftCheck<'_>, posed: &Posed) -> Option<Elevatio
     let (load_outline, load_centre, sling) = load_picture(&view, ctx, tool, boom);
     let tool_line = match &attachment.kind {
         AttachmentKind::Forks(f) => {
-            let length = f.blades.iter().map(|b| b.length.si()).fold(0.0, f64::max);
+            let length = f.longest();
             let carriage = Posed::carriage(tool, boom);
             let head = kinematics::head(&machine.boom, boom);
             // From the end of the boom line down to the head pin, level to the fork face, up the
@@ -93,10 +93,12 @@ pub(crate) fn elevation(check: &LiftCheck<'_>, posed: &Posed) -> Option<Elevatio
                 view.machine(carriage * DVec3::new(length, 0.0, 0.0)),
             ]
         }
-        AttachmentKind::Jib(_) => vec![
+        // Any other tool: to its tool point, and out along its floor or arms. A hook has none.
+        _ => vec![
             view.machine(boom_end(machine, boom)),
             view.machine(kinematics::head(&machine.boom, boom)),
             view.machine(tool),
+            view.machine(Posed::carriage(tool, boom) * DVec3::new(attachment.footprint().0, 0.0, 0.0)),
         ],
     };
 
@@ -286,6 +288,7 @@ fn datum_text(chart: &Chart) -> Message {
                 ReachFrom::FrameFront => text::DATUM_FROM_FRAME_FRONT.message(),
                 ReachFrom::StabilizerPads => text::DATUM_FROM_PADS.message(),
                 ReachFrom::BoomFoot => text::DATUM_FROM_BOOM_FOOT.message(),
+                ReachFrom::TurntableCentre => text::DATUM_FROM_TURNTABLE.message(),
                 ReachFrom::AheadOfFrontAxle(x) if x < 0.0 => text::DATUM_FROM_BEHIND_AXLE.with("distance", metres(-x)),
                 ReachFrom::AheadOfFrontAxle(x) => text::DATUM_FROM_AHEAD_OF_AXLE.with("distance", metres(x)),
             };

@@ -121,7 +121,7 @@ pub(crate) fn sheet(plan: &Plan, wording: Wording, paper: PaperSize) -> Sheet {
         accepted,
         inputs: inputs(&plan.inputs, wording),
         warnings: plan.warnings.iter().map(|m| breakable(&wording.render(m))).collect(),
-        cautions: signals(&plan.cautions, wording),
+        cautions: signals(&[plan.cautions.as_slice(), &plan.ends_when].concat(), wording),
         emergency: signals(&plan.emergency, wording),
         made_by: wording.render(&ui::MADE_BY.with("version", plan.engine.as_str()).with("digest", short.as_str())),
         digest: breakable(&plan.digest),
@@ -168,7 +168,7 @@ fn signal(message: &Message, wording: Wording) -> Signal {
         ("danger", ui::SIGNAL_DANGER)
     } else if is(text::CAUTION_MANUAL) || is(text::CAUTION_TRIAL) {
         ("warning", ui::SIGNAL_WARNING)
-    } else if is(text::CAUTION_COMPETENT) || is(text::CAUTION_INPUTS) || is(text::PLAN_ENDS) {
+    } else if is(text::CAUTION_COMPETENT) || is(text::CAUTION_INPUTS) || text::ENDS.iter().any(|end| is(*end)) {
         ("notice", ui::SIGNAL_NOTICE)
     } else {
         ("caution", ui::SIGNAL_CAUTION)

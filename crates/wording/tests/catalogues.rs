@@ -13,10 +13,11 @@ use wording::{Language, Wording};
 mod cli_text;
 
 /// Every room with texts, and its ids.
-const ROOMS: [(&str, &[TextId]); 9] = [
+const ROOMS: [(&str, &[TextId]); 10] = [
     ("wording::ui", wording::ui::ALL),
     ("wording::entry", wording::entry::ALL),
     ("machine", machine::text::ALL),
+    ("machine::material_names", machine::material_names::ALL),
     ("stability", stability::text::ALL),
     ("ground", ground::text::ALL),
     ("planning", planning::text::ALL),
@@ -133,6 +134,7 @@ const SAME_IN_BOTH: &[&str] = &[
     "ui-engine-version",
     "ui-paper-a4",
     "ui-heading-compass",
+    "list-and-more",
 ];
 
 /// "EE. UU." ends in a point that ends no sentence.
@@ -191,7 +193,14 @@ const OTHER_NAMES: [(&str, &str); 10] = [
 fn in_spanish_one_thing_has_one_name() {
     let mut problems = Vec::new();
     for line in include_str!("../catalogues/es.ftl").lines() {
-        for (other, name) in OTHER_NAMES.iter().filter(|(other, _)| line.to_lowercase().contains(other)) {
+        let line_in_small = line.to_lowercase();
+        // At the start of a word: "contrachapado" is no "racha".
+        let has = |other: &str| {
+            line_in_small
+                .match_indices(other)
+                .any(|(at, _)| !line_in_small[..at].chars().next_back().is_some_and(char::is_alphabetic))
+        };
+        for (other, name) in OTHER_NAMES.iter().filter(|(other, _)| has(other)) {
             problems.push(format!("{other:?} is called {name:?} here: {line}"));
         }
     }

@@ -1,6 +1,7 @@
 //! Files as users write them: what is read, and what is said of what cannot be read.
 #![allow(clippy::unwrap_used, clippy::expect_used, reason = "tests")]
 
+mod attachments;
 mod broken;
 mod charts;
 mod deleted_keys;
@@ -9,6 +10,7 @@ mod examples;
 mod faults_job;
 mod faults_machine;
 mod folder;
+mod loads_read;
 mod robust;
 mod shown;
 mod starter;

@@ -7,12 +7,17 @@ use quantity::{kilograms, metres};
 
 fn forks() -> Attachment {
     let blade = |length: f64| Blade {
-        capacity: kilograms(2000.0),
+        capacity: Some(kilograms(2000.0)),
         load_centre: metres(0.6),
         length: metres(length),
         thickness_new: None,
         thickness_now: None,
         modified: None,
+        angle: None,
+        bent: None,
+        crack: None,
+        lock: None,
+        proof_load: None,
     };
     Attachment {
         id: "forks".into(),
@@ -22,10 +27,15 @@ fn forks() -> Attachment {
             blades: [blade(1.1), blade(1.2)],
             spread: 0.8,
             rated_load_centre: metres(0.6),
+            carriage: None,
+            extensions: None,
+            tip_difference: None,
+            checked: None,
         }),
         mass: kilograms(200.0),
         centre: DVec2::ZERO,
         capacity: kilograms(4000.0),
+        coupling: None,
     }
 }
 

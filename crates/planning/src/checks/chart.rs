@@ -100,13 +100,16 @@ pub(crate) fn read(
     let by_gravity = DVec2::new(turned.x * c + turned.y * s, level(to_height).z);
     let centre = ctx.load.centre_ahead.high;
     let counts = Centre::of(chart, attachment, centre, ctx.load.hanging.is_some());
-    let excess = counts.excess();
+    let (excess, swing) = (counts.excess(), ctx.load.swing(&mut Silent));
     let (error, flex, accuracy) = (ctx.job.policy.stand_error, ctx.machine.boom.flex, posed.footing.accuracy);
     let pitch = (posed.footing.along.high - posed.footing.along.low) / 2.0;
     let out = DVec2::new(error + pitch * by_gravity.y.abs(), accuracy + pitch * by_gravity.x.abs());
     let (nearest, farthest) = (in_machine.min(by_gravity), in_machine.max(by_gravity));
-    let point =
-        ChartPoint { at: by_gravity, low: nearest - out, high: farthest + out + DVec2::new(flex + excess, 0.0) };
+    let point = ChartPoint {
+        at: by_gravity,
+        low: nearest - out,
+        high: farthest + out + DVec2::new(flex + excess + swing, 0.0),
+    };
     let reading = if place.on_the_way { chart.read_on_the_way(&point) } else { chart.read(&point) };
 
     let input = || Source::Input { place: format!("{} chart", ctx.machine.id), certainty: chart.certainty };
@@ -135,13 +138,19 @@ pub(crate) fn read(
     }
     trace.step(|| Step {
         title: machine::text::STEP_BOX.message(),
-        formula: "r_max = r + e + p·z_g + f + Δr".into(),
+        formula: if swing > 0.0 {
+            "r_max = r + e + p·z_g + f + Δr + r_s"
+        } else {
+            "r_max = r + e + p·z_g + f + Δr"
+        }
+        .into(),
         values: vec![
             ("r".into(), metres(farthest.x)),
             ("e".into(), metres(error)),
             ("p".into(), Quantity::number(pitch)),
             ("f".into(), metres(flex)),
             ("Δr".into(), metres(excess)),
+            ("r_s".into(), metres(swing)),
             ("r_min".into(), metres(point.low.x)),
             ("z_min".into(), metres(point.low.y)),
             ("z_max".into(), metres(point.high.y)),

@@ -43,7 +43,7 @@ struct Wanted {
 
 #[test]
 fn charts_of_the_machines_follow_from_their_statics() {
-    use SupportState::{Stabilizers, Tyres};
+    use SupportState::{Outriggers, Stabilizers, Tyres};
     let chart = |attachment, support, centre, cell: [f64; 2], step, least| Wanted {
         attachment,
         support,
@@ -52,7 +52,7 @@ fn charts_of_the_machines_follow_from_their_statics() {
         step,
         least,
     };
-    let cases: [(&str, Vec<Wanted>); 6] = [
+    let cases: [(&str, Vec<Wanted>); 7] = [
         ("examples/demo-job/machines/demo-7.toml", vec![chart("forks", Tyres, 0.61, [0.5, 4.0], 100.0, 300.0)]),
         (
             "examples/demo-job/machines/demo-14.toml",
@@ -77,6 +77,13 @@ fn charts_of_the_machines_follow_from_their_statics() {
             vec![
                 chart("forks", Tyres, 0.61, [0.5, 2.0], 500.0, 1000.0),
                 chart("forks", Tyres, 1.2, [0.5, 2.0], 500.0, 1000.0),
+            ],
+        ),
+        (
+            "examples/machines/ibis-21r.toml",
+            vec![
+                chart("forks", Outriggers, 0.61, [1.0, 5.0], 250.0, 250.0),
+                chart("jib", Outriggers, 0.0, [1.0, 5.0], 100.0, 200.0),
             ],
         ),
     ];
@@ -281,7 +288,7 @@ fn chart_text(machine: &Machine, wanted: &Wanted) -> String {
     let support = wanted.support.word();
     let (to, height_to) = match attachment.kind {
         AttachmentKind::Forks(_) => ("load-centre", "fork-top"),
-        AttachmentKind::Jib(_) => ("hook", "hook"),
+        _ => ("hook", "hook"),
     };
     let from = if machine.slew.is_some() { "turntable-centre" } else { "front-tyre-face" };
     write!(
