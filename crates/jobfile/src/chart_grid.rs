@@ -16,8 +16,8 @@ use quantity::{Dimension as D, metres};
 const LARGEST: usize = 60;
 /// Words for an entry that the chart leaves empty.
 const NOTHING: [&str; 4] = ["-", "–", "—", "not permitted"];
-/// Neighbouring lines nearer than this are one line printed twice, rad or m.
-const NEAREST: f64 = 1e-3;
+/// Neighbouring lines nearer than this are one line printed twice, m, and rad (0.3°).
+const NEAREST: (f64, f64) = (0.02, 0.005);
 
 /// A table as read, not yet brought to (reach, height).
 pub(crate) struct Grid {
@@ -115,7 +115,8 @@ fn axis(t: &Reader<'_>, key: &str, example: &str, dimension: D, bound: Bound, un
     if falls {
         lines.reverse();
     }
-    if !lines.windows(2).all(|w| w[1].at - w[0].at >= NEAREST) {
+    let nearest = if dimension == D::Angle { NEAREST.1 } else { NEAREST.0 };
+    if !lines.windows(2).all(|w| w[1].at - w[0].at >= nearest) {
         t.fault_at(node, key, text::TABLE_ORDER.with("key", key), None);
         return None;
     }

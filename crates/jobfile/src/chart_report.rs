@@ -15,16 +15,13 @@ pub(crate) struct Places {
     pub(crate) capacity: (usize, usize),
 }
 
-/// Says what is wrong with the zones; false if anything is. What a table leaves empty is declared not
-/// permitted there: no gap.
-pub(crate) fn problems(t: &Reader<'_>, chart: &Chart, places: &[Places], table: bool) -> bool {
+/// Says what is wrong with the zones; false if anything is. Not for those of a table: they cannot
+/// overlap, and what it leaves empty is declared not permitted there, no gap.
+pub(crate) fn problems(t: &Reader<'_>, chart: &Chart, places: &[Places]) -> bool {
     let name = |i: usize| chart.zones.get(i).map_or("", |z| z.name.as_str());
     let area = |si: f64| Quantity::new(si, D::Area);
     let mut sound = true;
     for problem in chart_problems(chart) {
-        if table && matches!(problem, ChartProblem::Hole { .. } | ChartProblem::Pieces { .. }) {
-            continue;
-        }
         sound = false;
         let hint = match problem {
             ChartProblem::Hole { .. } => Some(text::HINT_NOT_PERMITTED.message()),

@@ -106,7 +106,7 @@ fn chart(t: &Reader<'_>, machine: &Machine, stands: bool) -> Option<Chart> {
         derating: derating?,
         certainty: certainty?,
     });
-    let sound = chart_report::problems(t, &chart, &places, table);
+    let sound = table || chart_report::problems(t, &chart, &places);
     if !machine.tyres_fit(&chart) {
         chart_report::other_tyres(t, machine, &chart);
     }

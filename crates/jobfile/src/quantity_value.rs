@@ -164,10 +164,11 @@ impl<'d> Reader<'d> {
             self.fault_at(node, key, message, None);
             return None;
         }
-        let values: Vec<Option<f64>> =
-            items.iter().map(|item| self.quantity_of(item, key, dimension, bound, unit)).collect();
-        let values: Option<Vec<f64>> = values.into_iter().collect();
-        values?.try_into().ok()
+        let mut values = [Some(0.0); N];
+        for (value, item) in values.iter_mut().zip(items) {
+            *value = self.quantity_of(item, key, dimension, bound, unit);
+        }
+        values.iter().all(Option::is_some).then(|| values.map(Option::unwrap_or_default))
     }
 
     /// A list of at least `least` points, each length at most `most` m either way. Plain numbers take `unit`; without one they are faults.
@@ -246,6 +247,11 @@ impl<'d> Reader<'d> {
         bound: Bound,
         unit: Option<&str>,
     ) -> Option<f64> {
+        if let (Value::Number(n), Some("m"), Dimension::Length) = (&node.value, unit, dimension)
+            && let Some(metres) = plain_metres(n, bound)
+        {
+            return Some(metres);
+        }
         let plain = matches!(dimension, Dimension::Number | Dimension::Ratio);
         let written = match (&node.value, unit) {
             (Value::Text(t), _) => match placeholder::behind(t) {
@@ -306,6 +312,21 @@ impl<'d> Reader<'d> {
             }
         }
     }
+}
+
+/// A plain decimal number of metres within its bound: nearly all that charts and courses are made of.
+/// Whatever else stands there goes the long way, which has the words for what is wrong.
+fn plain_metres(written: &str, bound: Bound) -> Option<f64> {
+    let digits = written.strip_prefix('-').unwrap_or(written);
+    let plain = digits.bytes().all(|b| b.is_ascii_digit() || b == b'.') && digits.len() < 16;
+    let metres: f64 = if plain { written.parse().ok()? } else { return None };
+    let inside = match bound {
+        Bound::Any => true,
+        Bound::Within(low, high) => metres >= low && metres <= high,
+        Bound::ZeroTo(high) => metres >= 0.0 && metres <= high,
+        Bound::NotNegative | Bound::Positive | Bound::UpTo(_) => false,
+    };
+    inside.then_some(metres)
 }
 
 /// The first plain number in a list of points.

@@ -73,10 +73,13 @@ fn union(zones: &[Zone]) -> MultiPolygon<f64> {
 pub(crate) fn border(zones: &[Zone]) -> Vec<(DVec2, DVec2)> {
     // The union rounds; its corners are the zones' own wherever they are as near as that.
     const ROUNDING: f64 = 1e-7;
+    let mut own: Vec<DVec2> = zones.iter().flat_map(|z| z.outline.iter().copied()).collect();
+    own.sort_by(|a, b| a.x.total_cmp(&b.x));
     let corner = |c: Coord<f64>| {
         let p = DVec2::new(c.x, c.y);
-        let own = zones.iter().flat_map(|z| &z.outline).find(|q| q.distance_squared(p) <= ROUNDING * ROUNDING);
-        own.copied().unwrap_or(p)
+        let near = own.partition_point(|q| q.x < p.x - ROUNDING);
+        let mut near = own[near..].iter().take_while(|q| q.x <= p.x + ROUNDING);
+        near.find(|q| (q.y - p.y).abs() <= ROUNDING).copied().unwrap_or(p)
     };
     let mut out = Vec::new();
     let mut ring = |r: &LineString<f64>| {

@@ -11,9 +11,9 @@ use geometry::DVec2;
 use std::ops::Range;
 
 /// Size of a cell, m, where the chart is not larger than [`MOST`] of them.
-const CELL: f64 = 0.25;
+const CELL: f64 = 0.3;
 /// Cells in one direction at most.
-const MOST: usize = 64;
+const MOST: usize = 48;
 /// Edges this near to a cell count as in it: far more than [`ON_EDGE`] and any rounding, m.
 const MARGIN: f64 = 1e-6;
 /// Marks a cell that lies whole in one zone; the rest of the number is the zone's rank.
@@ -57,10 +57,49 @@ pub(crate) struct Index {
 }
 
 /// An edge of a polygon, or that a polygon covers a cell whole, on its way into the index.
+#[derive(Clone, Copy)]
 struct Found {
     cell: u32,
     id: u32,
-    edge: Option<Edge>,
+    /// Number of the edge among those of its list; [`WHOLE`]: none, the polygon covers the cell.
+    edge: u32,
+}
+
+const WHOLE: u32 = u32::MAX;
+
+/// What was found in each cell or row, cell by cell, in the order in which it was found.
+struct Sorted {
+    found: Vec<Found>,
+    /// The edges that `found` counts.
+    edges: Vec<Edge>,
+    next: usize,
+}
+
+impl Sorted {
+    /// By counting: there are far more entries than cells, and their order within a cell is to stay.
+    fn new(found: &[Found], edges: Vec<Edge>, cells: usize) -> Self {
+        let mut start = vec![0_usize; cells + 1];
+        for f in found {
+            start[f.cell as usize + 1] += 1;
+        }
+        for i in 0..cells {
+            start[i + 1] += start[i];
+        }
+        let mut sorted = vec![Found { cell: 0, id: 0, edge: WHOLE }; found.len()];
+        for f in found {
+            let at = &mut start[f.cell as usize];
+            sorted[*at] = *f;
+            *at += 1;
+        }
+        Self { found: sorted, edges, next: 0 }
+    }
+
+    /// The next entry, if it is of that cell (and polygon).
+    fn next_in(&mut self, cell: u32, id: Option<u32>) -> Option<Found> {
+        let f = *self.found.get(self.next).filter(|f| f.cell == cell && id.is_none_or(|id| f.id == id))?;
+        self.next += 1;
+        Some(f)
+    }
 }
 
 impl Index {
@@ -90,22 +129,20 @@ impl Index {
     fn fill(&mut self, zones: &[Zone], not_permitted: &[Vec<DVec2>], border: &[Edge]) {
         let zones: Vec<&[DVec2]> = self.zone_of.iter().map(|&z| zones[z as usize].outline.as_slice()).collect();
         let areas: Vec<&[DVec2]> = not_permitted.iter().map(Vec::as_slice).collect();
-        let (mut zone_rows, mut area_rows) = (Vec::new(), Vec::new());
-        let mut zone_cells = self.polygons(&zones, &mut zone_rows);
-        let mut area_cells = self.polygons(&areas, &mut area_rows);
-        let mut border_cells = Vec::new();
-        for edge in border {
-            self.pass(*edge, |cell| border_cells.push(Found { cell, id: 0, edge: Some(*edge) }));
+        let count = self.columns * self.rows;
+        let [mut zone_cells, mut zone_rows] = self.polygons(&zones);
+        let [mut area_cells, mut area_rows] = self.polygons(&areas);
+        let mut crossed = Vec::new();
+        for (edge, i) in border.iter().zip(0..) {
+            self.pass(*edge, |cell| crossed.push(Found { cell, id: 0, edge: i }));
         }
-        for list in [&mut zone_cells, &mut area_cells, &mut border_cells, &mut zone_rows, &mut area_rows] {
-            list.sort_by_key(|f| (f.cell, f.id));
-        }
-        let (mut z, mut a, mut b) = (0, 0, 0);
+        let mut border_cells = Sorted::new(&crossed, border.to_vec(), count);
+        self.cells.reserve(count);
         for cell in 0..(self.columns * self.rows) as u32 {
             let content = Content {
-                zones: self.take(&zone_cells, &mut z, cell),
-                areas: self.take(&area_cells, &mut a, cell),
-                border: self.take_border(&border_cells, &mut b, cell),
+                zones: self.take(&mut zone_cells, cell),
+                areas: self.take(&mut area_cells, cell),
+                border: self.take_border(&mut border_cells, cell),
             };
             let parts = &self.parts[content.zones.start as usize..content.zones.end as usize];
             let only_whole = content.areas.is_empty() && content.border.is_empty() && parts.iter().all(|p| p.whole);
@@ -118,50 +155,56 @@ impl Index {
             };
             self.cells.push(code);
         }
-        let (mut z, mut a) = (0, 0);
         for row in 0..self.rows as u32 {
-            let zones = self.take(&zone_rows, &mut z, row);
-            let areas = self.take(&area_rows, &mut a, row);
+            let zones = self.take(&mut zone_rows, row);
+            let areas = self.take(&mut area_rows, row);
             self.row_contents.push(Content { zones, areas, border: 0..0 });
         }
     }
 
-    /// Cells that the polygons' edges pass or that they cover whole; into `by_row`: their edges in
-    /// each row.
-    fn polygons(&self, polygons: &[&[DVec2]], by_row: &mut Vec<Found>) -> Vec<Found> {
-        let mut found = Vec::new();
+    /// The polygons cell by cell: edges that pass a cell, and whether they cover it whole; and their
+    /// edges row by row.
+    fn polygons(&self, polygons: &[&[DVec2]]) -> [Sorted; 2] {
+        let (mut in_cells, mut in_rows, mut all) = (Vec::new(), Vec::new(), Vec::new());
         let mut passed = vec![u32::MAX; self.columns * self.rows];
+        let mut crossings: Vec<Vec<f64>> = vec![Vec::new(); self.rows];
         for (outline, id) in polygons.iter().zip(0..) {
-            let mut in_rows: Vec<Vec<Edge>> = vec![Vec::new(); self.rows];
             for edge in edges(outline) {
+                let number = all.len() as u32;
+                all.push(edge);
                 self.pass(edge, |cell| {
                     passed[cell as usize] = id;
-                    found.push(Found { cell, id, edge: Some(edge) });
+                    in_cells.push(Found { cell, id, edge: number });
                 });
                 let (a, b) = edge;
                 let rows = self.row(a.y.min(b.y) - MARGIN)..=self.row(a.y.max(b.y) + MARGIN);
-                in_rows[rows].iter_mut().for_each(|row| row.push(edge));
+                for (row, crossed) in rows.clone().zip(&mut crossings[rows]) {
+                    in_rows.push(Found { cell: row as u32, id, edge: number });
+                    // Where it crosses the middle of the row.
+                    let y = self.low.y + (row as f64 + 0.5) / self.per_metre.y;
+                    if (a.y > y) != (b.y > y) {
+                        crossed.push(a.x + (y - a.y) / (b.y - a.y) * (b.x - a.x));
+                    }
+                }
             }
-            for (row, edges) in in_rows.into_iter().enumerate() {
-                self.covered(row, &edges, |column| {
+            for (row, crossed) in crossings.iter_mut().enumerate() {
+                self.covered(crossed, |column| {
                     let cell = row * self.columns + column;
                     if passed[cell] != id {
-                        found.push(Found { cell: cell as u32, id, edge: None });
+                        in_cells.push(Found { cell: cell as u32, id, edge: WHOLE });
                     }
                 });
-                by_row.extend(edges.into_iter().map(|e| Found { cell: row as u32, id, edge: Some(e) }));
+                crossed.clear();
             }
         }
-        found
+        let cells = Sorted::new(&in_cells, all.clone(), self.columns * self.rows);
+        [cells, Sorted::new(&in_rows, all, self.rows)]
     }
 
-    /// Columns whose cell in `row` has its middle inside the polygon of these edges.
-    fn covered(&self, row: usize, edges: &[Edge], mut say: impl FnMut(usize)) {
-        let y = self.low.y + (row as f64 + 0.5) / self.per_metre.y;
-        let crossing = |(a, b): &Edge| ((a.y > y) != (b.y > y)).then(|| a.x + (y - a.y) / (b.y - a.y) * (b.x - a.x));
-        let mut at: Vec<f64> = edges.iter().filter_map(crossing).collect();
-        at.sort_by(f64::total_cmp);
-        for pair in at.chunks_exact(2) {
+    /// Columns whose cell has its middle between two crossings of a row's middle.
+    fn covered(&self, crossings: &mut [f64], mut say: impl FnMut(usize)) {
+        crossings.sort_by(f64::total_cmp);
+        for pair in crossings.chunks_exact(2) {
             let first = ((pair[0] - self.low.x) * self.per_metre.x - 0.5).ceil().max(0.0) as usize;
             let last = ((pair[1] - self.low.x) * self.per_metre.x - 0.5).floor().min(self.columns as f64 - 1.0);
             if last >= 0.0 {
@@ -186,29 +229,27 @@ impl Index {
         }
     }
 
-    fn take(&mut self, found: &[Found], next: &mut usize, cell: u32) -> Range<u32> {
+    fn take(&mut self, from: &mut Sorted, cell: u32) -> Range<u32> {
         let start = self.parts.len() as u32;
-        while let Some(first) = found.get(*next).filter(|f| f.cell == cell) {
-            let id = first.id;
-            let from = self.edges.len() as u32;
-            let mut whole = false;
-            while let Some(f) = found.get(*next).filter(|f| f.cell == cell && f.id == id) {
-                whole |= f.edge.is_none();
-                self.edges.extend(f.edge);
-                *next += 1;
+        while let Some(first) = from.next_in(cell, None) {
+            let edges = self.edges.len() as u32;
+            let (mut whole, mut next) = (false, Some(first));
+            while let Some(f) = next {
+                whole |= f.edge == WHOLE;
+                self.edges.extend(from.edges.get(f.edge as usize));
+                next = from.next_in(cell, Some(first.id));
             }
-            self.parts.push(Part { id, whole, edges: from..self.edges.len() as u32 });
+            self.parts.push(Part { id: first.id, whole, edges: edges..self.edges.len() as u32 });
         }
         start..self.parts.len() as u32
     }
 
-    fn take_border(&mut self, found: &[Found], next: &mut usize, cell: u32) -> Range<u32> {
-        let from = self.edges.len() as u32;
-        while let Some(f) = found.get(*next).filter(|f| f.cell == cell) {
-            self.edges.extend(f.edge);
-            *next += 1;
+    fn take_border(&mut self, from: &mut Sorted, cell: u32) -> Range<u32> {
+        let start = self.edges.len() as u32;
+        while let Some(f) = from.next_in(cell, None) {
+            self.edges.extend(from.edges.get(f.edge as usize));
         }
-        from..self.edges.len() as u32
+        start..self.edges.len() as u32
     }
 
     fn column(&self, x: f64) -> usize {

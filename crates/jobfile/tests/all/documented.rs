@@ -37,6 +37,24 @@ fn the_examples_of_the_page_read_without_faults() {
     assert!((read.loads[1].mass_kg.high - 1515.0 * 1.08).abs() < 1e-9);
 }
 
+/// The examples of charts read, each with the page's machine in place of its own chart.
+#[test]
+fn the_charts_of_the_page_read_without_faults() {
+    let page = page();
+    let [_, machine] = examples(&page)[..] else { panic!("the page has one job and one machine") };
+    let head = machine.split("[[chart]]").next().unwrap();
+    let charts: Vec<&str> =
+        page.split("```toml chart\n").skip(1).map(|rest| rest.split("```").next().unwrap()).collect();
+    assert_eq!(charts.len(), 4, "one of each form");
+    for chart in charts {
+        let text = format!("{head}{chart}");
+        let (read, warnings) = jobfile::read_machine("machines/my-machine.toml", text.as_bytes())
+            .unwrap_or_else(|f| panic!("{:#?}", shown::all(&f, &text)));
+        assert!(warnings.list.is_empty(), "{:#?}", shown::all(&warnings, &text));
+        assert_eq!(read.charts.len(), 1);
+    }
+}
+
 fn keys(node: &Node, into: &mut BTreeSet<String>) {
     match &node.value {
         Value::Table(table) => {

@@ -3,6 +3,7 @@
 
 mod attachments;
 mod broken;
+mod charts;
 mod deleted_keys;
 mod documented;
 mod examples;

@@ -10,6 +10,7 @@
 )]
 
 mod attachments;
+mod charts;
 mod corners;
 mod identity;
 mod lines;
