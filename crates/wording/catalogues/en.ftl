@@ -1829,3 +1829,7 @@ jobfile-chart-perhaps-kilograms = zone { $zone } does not go with its neighbours
 jobfile-chart-rises-reach = the capacity rises with reach: zone { $zone } with { $capacity } lies behind { $other } with { $less }, from reach { $reach } at height { $height }
 jobfile-chart-rises-height = the capacity rises with height: zone { $zone } with { $capacity } lies above { $other } with { $less }, at reach { $reach } from height { $height }
 jobfile-hint-rises = Compare with the chart. If it is so there, say rises = "who confirmed it, against what".
+
+# Outline
+jobfile-narrower-than-tyres = the overall width is { $width }, and over the tyres it is { $tyres }
+jobfile-hint-over-tyres = Track is measured from the middle of one tyre to the middle of the other, the overall width over everything.

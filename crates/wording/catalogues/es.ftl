@@ -1877,3 +1877,7 @@ jobfile-chart-perhaps-kilograms = la zona { $zone } no concuerda con sus vecinas
 jobfile-chart-rises-reach = la capacidad sube con el alcance: la zona { $zone } con { $capacity } queda detrás de { $other } con { $less }, desde alcance { $reach } a la altura { $height }
 jobfile-chart-rises-height = la capacidad sube con la altura: la zona { $zone } con { $capacity } queda encima de { $other } con { $less }, con alcance { $reach } desde la altura { $height }
 jobfile-hint-rises = Compare con la tabla. Si en ella es así, dígalo con rises = "quién lo confirmó y con qué".
+
+# Outline
+jobfile-narrower-than-tyres = el ancho total es { $width }, y por fuera de los neumáticos son { $tyres }
+jobfile-hint-over-tyres = La vía se mide de centro a centro de los neumáticos; el ancho total, por fuera de todo.
