@@ -40,6 +40,7 @@ pub(crate) fn datum(t: &Reader<'_>) -> Option<Datum> {
 
 /// A word, or `{ ahead_of_front_axle = "0.35 m" }`.
 fn reach_from(t: &Reader<'_>) -> Option<ReachFrom> {
+    t.needs("reach_from");
     let node = t.optional("reach_from");
     let Some(node) = node.filter(|n| matches!(n.value, Value::Table(_))) else {
         return t.choice("reach_from", &REACH_FROM);

@@ -5,6 +5,7 @@ use crate::chart_zones::ZoneRead;
 use crate::limits::{BOOM, CHART, MASS};
 use crate::node::{Node, Value};
 use crate::quantity_value::Bound::{self, UpTo, Within, ZeroTo};
+use crate::schema_notes::Kind;
 use crate::table::Reader;
 use crate::text;
 use evidence::Certainty;
@@ -54,6 +55,8 @@ pub(crate) fn grid(t: &Reader<'_>, unit: Option<&str>) -> Option<Grid> {
             axis(t, "reaches", "reaches = [\"1 m\", \"2 m\"]", D::Length, bound, unit),
         )
     };
+    t.expects("capacity", || Kind::Rows);
+    t.expects("capacity", || Kind::Words(NOTHING.map(str::to_owned).to_vec()));
     let node = t.required("capacity", "capacity = [[\"2000 kg\", \"1500 kg\"], [\"1800 kg\", \"-\"]]");
     let (shape, read) = match (&rows, &columns) {
         (Some(r), Some(c)) => (Some((r.lines.len(), c.lines.len())), node),

@@ -5,6 +5,7 @@ use crate::chart_report::Places;
 use crate::chart_zones::ZoneRead;
 use crate::node::{Node, Value};
 use crate::quantity_value::Bound::{Within, ZeroTo};
+use crate::schema_notes::{Kind, SeenValue};
 use crate::table::Reader;
 use crate::{chart_datum, chart_derating, chart_grid, chart_report, chart_zones, placeholder, text};
 use evidence::Certainty;
@@ -13,8 +14,12 @@ use quantity::{Dimension as D, metres, radians};
 
 /// A support state; "tires" is read as well.
 pub(crate) fn support(t: &Reader<'_>) -> Option<SupportState> {
+    t.expects("support", || Kind::Words(vec![String::from("tires")]));
     match t.optional("support").map(|node| &node.value) {
-        Some(Value::Text(word)) if word == "tires" => Some(SupportState::Tyres),
+        Some(Value::Text(word)) if word == "tires" => {
+            t.found("support", || SeenValue::Word(String::from("tyres")), t.source());
+            Some(SupportState::Tyres)
+        }
         _ => t.choice("support", &SupportState::WORDS),
     }
 }

@@ -6,6 +6,7 @@ use crate::job_file::as_date;
 use crate::limits::MASS;
 use crate::node::Value;
 use crate::quantity_value::Bound::{UpTo, Within, ZeroTo};
+use crate::schema_notes::{Kind, SeenValue};
 use crate::table::{Faulty, Reader};
 use crate::text;
 use machine::{Blade, Carriage, Extensions, Forks, USUAL_COVER};
@@ -107,8 +108,12 @@ fn sleeves(t: &Reader<'_>) -> Option<Extensions> {
 /// A capacity that stands on the blade, or `"unknown"` where no stamp can be read.
 fn stamp(b: &Reader<'_>) -> Result<Option<Mass>, Faulty> {
     let node = b.required("capacity", "capacity = \"2000 kg\"").ok_or(Faulty)?;
+    b.expects("capacity", || Kind::Words(vec![String::from("unknown")]));
     match &node.value {
-        Value::Text(word) if word == "unknown" => Ok(None),
+        Value::Text(word) if word == "unknown" => {
+            b.found("capacity", || SeenValue::Word(word.clone()), b.source());
+            Ok(None)
+        }
         _ => b.as_fact(node, "capacity", D::Mass, UpTo(MASS)).map(|f| Some(kilograms(f.si))).ok_or(Faulty),
     }
 }

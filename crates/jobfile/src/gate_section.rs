@@ -4,6 +4,7 @@ use crate::ids::Ids;
 use crate::job_file::all;
 use crate::node::Value;
 use crate::quantity_value::Bound::{UpTo, ZeroTo};
+use crate::schema_notes::Kind;
 use crate::table::Reader;
 use crate::text;
 use quantity::Dimension as D;
@@ -21,6 +22,7 @@ fn gate(t: &Reader<'_>, ids: &mut Ids) -> Option<Gate> {
     let name = t.text("name", "name = \"North gate\"");
     let width = t.si("width", D::Length, UpTo(WIDEST));
     // No height is no statement: what is open above is said to be.
+    t.expects("height", || Kind::Words(vec![String::from("open")]));
     let height = t.required("height", "height = \"4.20 m\" or height = \"open\"").and_then(|node| match &node.value {
         Value::Text(word) if word.trim() == "open" => Some(None),
         _ => t.as_fact(node, "height", D::Length, UpTo(WIDEST)).map(|fact| Some(fact.si)),

@@ -3,6 +3,7 @@
 use crate::limits::{BOOM, MASS};
 use crate::node::Value;
 use crate::quantity_value::Bound::{UpTo, Within, ZeroTo};
+use crate::schema_notes::Kind;
 use crate::table::Reader;
 use crate::text;
 use machine::{Edges, Fitting, Hanging, Hitch, Swing, USUAL_SWING};
@@ -48,6 +49,7 @@ pub(crate) fn hanging(t: &Reader<'_>) -> Option<Hanging> {
 
 /// `tag_lines = 2`, or `true` for one at least.
 fn tag_lines(t: &Reader<'_>) -> Option<u32> {
+    t.expects("tag_lines", || Kind::YesNo);
     let node = t.required("tag_lines", "tag_lines = 2")?;
     if let Value::Bool(any) = node.value {
         return Some(u32::from(any));

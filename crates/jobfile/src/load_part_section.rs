@@ -4,6 +4,7 @@ use crate::limits::MASS;
 use crate::load_mass::{shares, usual_uncertainty};
 use crate::nearest::nearest;
 use crate::quantity_value::Bound::{UpTo, Within};
+use crate::schema_notes::Kind;
 use crate::table::Reader;
 use crate::text;
 use evidence::{Certainty, Ranged, Reading};
@@ -114,6 +115,7 @@ impl PartRead {
 /// The material under `material`, by its id; on the input list with its range and list.
 pub(crate) fn named(t: &Reader<'_>) -> Option<&'static Material> {
     let node = t.required("material", "material = \"dense-aggregate-concrete-block\"")?;
+    t.expects("material", || Kind::Words(materials().iter().map(|m| m.id.to_owned()).collect()));
     let id = t.as_text(node, "material")?;
     let Some(found) = material(id) else {
         let hint = match nearest(id, materials().iter().map(|m| m.id)) {

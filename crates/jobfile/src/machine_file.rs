@@ -3,6 +3,7 @@
 use crate::document::{Document, read_table};
 use crate::limits::{BOOM, MACHINE, MASS};
 use crate::quantity_value::Bound::{UpTo, Within, ZeroTo};
+use crate::schema_notes::{Kind, Notes, SeenValue};
 use crate::table::Reader;
 use crate::{attachment_section, boom_section, chart_section, format, identity_section, text};
 use evidence::Faults;
@@ -39,15 +40,27 @@ pub(crate) struct Decoded {
     pub(crate) inputs: Vec<InputLine>,
     /// True while something in it is still to be filled in.
     pub(crate) open: bool,
+    /// What was asked and found, where somebody wants to know.
+    pub(crate) notes: Notes,
 }
 
 pub(crate) fn decode(name: &str, bytes: &[u8]) -> Decoded {
-    let document = read_table(name, bytes);
+    decoded(&read_table(name, bytes))
+}
+
+/// The same, noting what is asked and found.
+pub(crate) fn decode_with_notes(name: &str, bytes: &[u8]) -> Decoded {
+    let mut document = read_table(name, bytes);
+    document.take_notes();
+    decoded(&document)
+}
+
+fn decoded(document: &Document) -> Decoded {
     document.drafts.set(Some(text::HINT_FILL_IN_MACHINE));
     let root = document.root();
     let machine = if format::check(&root, MACHINE_FORMAT) { machine(&root) } else { None };
-    let inputs = inputs(&document, &root, machine.as_ref());
-    Decoded { machine, faults: document.faults(), inputs, open: document.open.get() > 0 }
+    let inputs = inputs(document, &root, machine.as_ref());
+    Decoded { machine, faults: document.faults(), inputs, open: document.open.get() > 0, notes: document.notes() }
 }
 
 /// One line for the file, and one for each value that is known otherwise than the file as a whole.
@@ -131,10 +144,7 @@ fn bodies(root: &Reader<'_>) -> Option<Vec<Body>> {
         ("rear-axle", BodyKind::RearAxle),
         ("upper", BodyKind::Upper),
     ];
-    if !root.has("body") {
-        root.missing("body", "[[body]]");
-        return None;
-    }
+    root.required("body", "[[body]]")?;
     let tables = root.tables("body");
     let read: Vec<(Option<BodyKind>, Option<Body>)> = tables.iter().map(|t| body(t, &KINDS)).collect();
     // A body that could not be read may be the one that seems to be missing.
@@ -163,10 +173,14 @@ fn tyre(t: &Reader<'_>) -> Option<Tyre> {
     let tyre = t.table("tyre", "tyre = { radius = \"0.60 m\", width = \"0.40 m\", pressure = \"4 bar\" }")?;
     let radius = tyre.si("radius", D::Length, Within(0.1, 2.0));
     let width = tyre.si("width", D::Length, Within(0.05, 2.0));
+    tyre.expects("pressure", || Kind::Words(["solid", "unknown"].map(str::to_owned).to_vec()));
     let pressure = tyre.required("pressure", "pressure = \"4 bar\"").and_then(|node| {
         // Solid tyres have none, and not known is said, not left out.
         match &node.value {
-            crate::Value::Text(t) if t == "unknown" || t == "solid" => Some(None),
+            crate::Value::Text(t) if t == "unknown" || t == "solid" => {
+                tyre.found("pressure", || SeenValue::Word(t.clone()), tyre.source());
+                Some(None)
+            }
             _ => tyre.as_fact(node, "pressure", D::Pressure, UpTo(5e6)).map(|f| Some(pascals(f.si))),
         }
     });

@@ -28,7 +28,7 @@ fn machine(t: &Reader<'_>, files: &mut Files<'_>, ids: &mut Ids, told: &mut Vec<
     let mut inspected_by = inspected_by.filter(|_| !nobody);
     let tagged_out = t.text_or_none("tagged_out");
     let described = opened.and_then(|(path, bytes)| {
-        let Decoded { machine, faults, mut inputs, open } = machine_file::decode(&path, &bytes);
+        let Decoded { machine, faults, mut inputs, open, .. } = machine_file::decode(&path, &bytes);
         if open {
             // What somebody looked at is not yet the machine of this file.
             inspected_by = None;
@@ -80,6 +80,7 @@ fn by_attachment<S: Copy>(
         // Without its file nobody knows which attachments it has.
         return None;
     };
+    l.keys_are_ids();
     let mut seen = Vec::new();
     for attachment in machine.attachments.iter().filter(|a| has(a)) {
         if let Some(node) = l.optional(&attachment.id) {

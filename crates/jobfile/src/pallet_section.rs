@@ -33,6 +33,7 @@ pub(crate) fn pallet(t: &Reader<'_>, stated: Option<(f64, f64)>) -> Option<Palle
         });
     let wrap = t.has("wrap").then(|| weight(t, "wrap", stated));
     let overhang = t.decision_or_none("overhang", D::Ratio, Within(0.0, 0.25)).unwrap_or(0.0);
+    t.needs("layer");
     let tables = t.tables("layer");
     if tables.is_empty() {
         t.missing("layer", "[[load.pallet.layer]]");

@@ -1,6 +1,7 @@
 //! Quantities: "3.00 m", `{ value = "3.00 m", source = "measured" }`, points, ranges.
 
 use crate::node::{Node, Value};
+use crate::schema_notes::{Kind, SeenValue};
 use crate::table::Reader;
 use crate::{certainty, placeholder, text};
 use evidence::{Certainty, Message, TextId};
@@ -68,20 +69,24 @@ impl<'d> Reader<'d> {
 
     /// A value as a fact: text, or a table with `value` and `source`.
     pub fn as_fact(&self, node: &'d Node, key: &str, dimension: Dimension, bound: Bound) -> Option<Fact> {
+        self.expects(key, || Kind::Fact { dimension, bound });
+        let seen = |si: f64| SeenValue::Quantities(vec![Quantity::new(si, dimension)]);
         if let Value::Table(_) = node.value {
             let inline = self.as_table(node, key)?;
             let value = inline.required("value", &example("value", dimension));
             inline.done();
             let value = value?;
             let certainty = inline.sourced(node, "value");
-            let si = inline.as_quantity(value, "value", dimension, bound, None)?;
+            let si = inline.quantity_of(value, "value", dimension, bound, None)?;
             let certainty = certainty?;
+            self.found(key, || seen(si), Some(certainty));
             self.note(key, value, certainty);
             return Some(Fact { si, certainty });
         }
         let certainty = self.sourced(node, key);
-        let si = self.as_quantity(node, key, dimension, bound, None)?;
+        let si = self.quantity_of(node, key, dimension, bound, None)?;
         let certainty = certainty?;
+        self.found(key, || seen(si), Some(certainty));
         self.note(key, node, certainty);
         Some(Fact { si, certainty })
     }
@@ -138,7 +143,22 @@ impl<'d> Reader<'d> {
         bound: Bound,
         unit: Option<&str>,
     ) -> Option<[f64; N]> {
-        let items = self.as_list(node, key)?;
+        self.expects(key, || Kind::Numbers { count: N, dimension, bound });
+        let values = self.numbers::<N>(node, key, dimension, bound, unit)?;
+        let seen = || SeenValue::Quantities(values.iter().map(|v| Quantity::new(*v, dimension)).collect());
+        self.found(key, seen, self.source());
+        Some(values)
+    }
+
+    fn numbers<const N: usize>(
+        &self,
+        node: &'d Node,
+        key: &str,
+        dimension: Dimension,
+        bound: Bound,
+        unit: Option<&str>,
+    ) -> Option<[f64; N]> {
+        let items = self.entries(node, key)?;
         if items.len() != N {
             let message = text::LIST_LENGTH.with("key", key).with("expected", N).with("found", items.len());
             self.fault_at(node, key, message, None);
@@ -146,7 +166,7 @@ impl<'d> Reader<'d> {
         }
         let mut values = [Some(0.0); N];
         for (value, item) in values.iter_mut().zip(items) {
-            *value = self.as_quantity(item, key, dimension, bound, unit);
+            *value = self.quantity_of(item, key, dimension, bound, unit);
         }
         values.iter().all(Option::is_some).then(|| values.map(Option::unwrap_or_default))
     }
@@ -160,7 +180,8 @@ impl<'d> Reader<'d> {
         least: usize,
         most: f64,
     ) -> Option<Vec<DVec2>> {
-        let items = self.as_list(node, key)?;
+        self.expects(key, || Kind::Points { least, most });
+        let items = self.entries(node, key)?;
         if items.len() < least {
             let message = text::LIST_TOO_SHORT.with("key", key).with("least", least).with("found", items.len());
             self.fault_at(node, key, message, None);
@@ -178,11 +199,12 @@ impl<'d> Reader<'d> {
         let points: Vec<Option<DVec2>> = items
             .iter()
             .map(|item| {
-                self.as_numbers::<2>(item, key, Dimension::Length, Bound::Within(-most, most), unit)
-                    .map(DVec2::from_array)
+                self.numbers::<2>(item, key, Dimension::Length, Bound::Within(-most, most), unit).map(DVec2::from_array)
             })
             .collect();
-        points.into_iter().collect()
+        let points: Vec<DVec2> = points.into_iter().collect::<Option<_>>()?;
+        self.found(key, || SeenValue::Points(points.clone()), self.source());
+        Some(points)
     }
 
     /// `unit = "m"` of a table, for its lists of plain numbers. Only the unit of a length is possible.
@@ -201,6 +223,23 @@ impl<'d> Reader<'d> {
 
     /// A value as a quantity in SI, within its bound. `unit`: of plain numbers in a list.
     pub fn as_quantity(
+        &self,
+        node: &'d Node,
+        key: &str,
+        dimension: Dimension,
+        bound: Bound,
+        unit: Option<&str>,
+    ) -> Option<f64> {
+        self.expects(key, || Kind::Quantity { dimension, bound });
+        if unit.is_some() {
+            self.expects(key, || Kind::Plain);
+        }
+        let si = self.quantity_of(node, key, dimension, bound, unit)?;
+        self.found(key, || SeenValue::Quantities(vec![Quantity::new(si, dimension)]), None);
+        Some(si)
+    }
+
+    fn quantity_of(
         &self,
         node: &'d Node,
         key: &str,

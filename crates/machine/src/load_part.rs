@@ -118,10 +118,10 @@ pub fn trace(parts: &[LoadPart], trace: &mut impl Trace) {
             PartMass::Stated => {}
             PartMass::Volume(v) => trace.step(|| Step {
                 title: text::STEP_PART_VOLUME.with("part", &part.name),
-                formula: "m = ρ · V · p · n,  up to ρ₊ and (1 + w)".into(),
+                formula: "m = ρ · V · p · n,  up to ρ_m and (1 + w)".into(),
                 values: vec![
                     ("ρ".into(), Quantity::new(v.density.nominal, D::Density)),
-                    ("ρ₊".into(), Quantity::new(v.density.high, D::Density)),
+                    ("ρ_m".into(), Quantity::new(v.density.high, D::Density)),
                     ("V".into(), Quantity::new(v.volume, D::Volume)),
                     ("p".into(), Quantity::ratio(v.packing)),
                     ("n".into(), Quantity::number(v.count)),
@@ -132,8 +132,8 @@ pub fn trace(parts: &[LoadPart], trace: &mut impl Trace) {
             }),
             PartMass::Pieces { count, each_kg } => trace.step(|| Step {
                 title: text::STEP_PART_PIECES.with("part", &part.name),
-                formula: "m = n · m₁".into(),
-                values: vec![("n".into(), Quantity::number(*count)), ("m₁".into(), Quantity::new(*each_kg, D::Mass))],
+                formula: "m = n · m_1".into(),
+                values: vec![("n".into(), Quantity::number(*count)), ("m_1".into(), Quantity::new(*each_kg, D::Mass))],
                 result: ("m".into(), Quantity::from(part.mass)),
                 source: Source::Mechanics,
             }),

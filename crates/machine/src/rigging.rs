@@ -112,8 +112,8 @@ impl Hanging {
         let limit = factor * self.leg_limit.si();
         trace.step(|| Step {
             title: text::STEP_CHOKER.message(),
-            formula: "L = c · L₁".into(),
-            values: vec![("c".into(), Quantity::number(factor)), ("L₁".into(), Quantity::from(self.leg_limit))],
+            formula: "L = c · L_1".into(),
+            values: vec![("c".into(), Quantity::number(factor)), ("L_1".into(), Quantity::from(self.leg_limit))],
             result: ("L".into(), Quantity::new(limit, D::Mass)),
             source: Source::from_memory("ASME B30.9"),
         });

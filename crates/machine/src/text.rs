@@ -32,7 +32,7 @@ evidence::messages! {
     /// Working: mass that the arms of a clamp hold by friction.
     STEP_CLAMP_HOLD = "working-clamp-hold" [];
     // Loads.
-    /// Working: mass of `part`: density ρ (at most ρ₊), volume V, solid share p, number n, water at most w.
+    /// Working: mass of `part`: density ρ (at most ρ_m), volume V, solid share p, number n, water at most w.
     STEP_PART_VOLUME = "working-part-volume" [part];
     /// Working: mass of `part` from pieces counted.
     STEP_PART_PIECES = "working-part-pieces" [part];

@@ -35,6 +35,7 @@ pub use plan::{
     PlanHead, PolygonScene, StandSummary, WheelForce,
 };
 pub use plan_job::{digest, plan};
+pub use scene::{datum_text, reach_text};
 
 /// The name of a support state.
 pub fn support_name(support: machine::SupportState) -> evidence::TextId {

@@ -269,7 +269,8 @@ pub(crate) fn chart(check: &LiftCheck<'_>, posed: &Posed) -> Option<ChartScene> 
     })
 }
 
-fn datum_text(chart: &Chart) -> Message {
+/// From what and to what a chart's reach is measured, in words.
+pub fn reach_text(chart: &Chart) -> Message {
     let (from, to) = (chart.datum.reach_from, chart.datum.reach_to);
     let usual = match (from, to) {
         (ReachFrom::FrontTyreFace, ReachTo::LoadCentre) => Some(text::DATUM_TYRE_LOAD_CENTRE),
@@ -280,7 +281,7 @@ fn datum_text(chart: &Chart) -> Message {
         (ReachFrom::FrontAxle, ReachTo::Hook) => Some(text::DATUM_AXLE_HOOK),
         _ => None,
     };
-    let reach = usual.map_or_else(
+    usual.map_or_else(
         || {
             let from = match from {
                 ReachFrom::FrontTyreFace => text::DATUM_FROM_TYRE_FACE.message(),
@@ -302,7 +303,12 @@ fn datum_text(chart: &Chart) -> Message {
             text::DATUM_FROM_TO.with("from", from).with("to", to)
         },
         Message::from,
-    );
+    )
+}
+
+/// What a chart's reach is measured between, and its height where that is not the usual.
+pub fn datum_text(chart: &Chart) -> Message {
+    let reach = reach_text(chart);
     match chart.datum.height_to {
         HeightTo::ForkTop | HeightTo::Hook => reach,
         HeightTo::LoadCentre => text::DATUM_HEIGHT_TO.with("reach", reach).with("to", text::DATUM_TO_LOAD_CENTRE),

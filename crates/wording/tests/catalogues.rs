@@ -8,12 +8,14 @@ use quantity::UnitSystem;
 use std::collections::{BTreeMap, BTreeSet};
 use wording::{Language, Wording};
 
+#[path = "../../cli/src/machine/text.rs"]
+mod cli_machine_text;
 /// The command line is a program, not a library that a test could name; its ids stand in a file of their own.
 #[path = "../../cli/src/text.rs"]
 mod cli_text;
 
 /// Every room with texts, and its ids.
-const ROOMS: [(&str, &[TextId]); 10] = [
+const ROOMS: [(&str, &[TextId]); 12] = [
     ("wording::ui", wording::ui::ALL),
     ("wording::entry", wording::entry::ALL),
     ("machine", machine::text::ALL),
@@ -23,7 +25,9 @@ const ROOMS: [(&str, &[TextId]); 10] = [
     ("planning", planning::text::ALL),
     ("survey", survey::text::ALL),
     ("jobfile", jobfile::text::ALL),
+    ("jobfile keys", jobfile::schema_words::ALL),
     ("cli", cli_text::ALL),
+    ("cli machine", cli_machine_text::ALL),
 ];
 
 fn declared() -> impl Iterator<Item = (&'static str, TextId)> {

@@ -11,6 +11,8 @@ mod faults_job;
 mod faults_machine;
 mod folder;
 mod loads_read;
+mod needs;
 mod robust;
+mod schema_files;
 mod shown;
 mod starter;
