@@ -33,11 +33,15 @@ pub(crate) enum Command {
     Check(CheckArgs),
     /// Run one calculation alone, from a TOML or JSON file
     Calc(CalcArgs),
+    /// Explain a machine file, compare two, draw one, or say what is missing
+    Machine(MachineArgs),
+    /// List the materials that loads may be built from, with their densities
+    Materials(MaterialsArgs),
     /// Write a commented starter job
     New(NewArgs),
     /// Show a job in the browser, on this computer only
     Serve(ServeArgs),
-    /// Print the JSON Schema of an output
+    /// Print the JSON Schema of an output, or of a machine or job file
     Schema(SchemaArgs),
     /// Print shell completions
     #[command(after_help = "Example: counterpoise completions bash > /etc/bash_completion.d/counterpoise")]
@@ -215,6 +219,91 @@ pub(crate) struct CalcArgs {
 }
 
 #[derive(Debug, Args)]
+#[command(after_help = "\
+Examples:
+  counterpoise machine missing machines/my-machine.toml    what to look up, and where
+  counterpoise machine explain machines/my-machine.toml    what the file says, in words
+  counterpoise machine draw machines/my-machine.toml --out drawings")]
+pub(crate) struct MachineArgs {
+    #[command(subcommand)]
+    pub(crate) command: MachineCommand,
+}
+
+#[derive(Debug, Subcommand)]
+pub(crate) enum MachineCommand {
+    /// What the file says, in plain words, with everything that is wrong in it
+    Explain(MachineFileArgs),
+    /// Two machines side by side, and which lifts more where
+    Compare(CompareArgs),
+    /// Dimensioned drawings of the machine and of each load chart (SVG)
+    Draw(DrawArgs),
+    /// Which checks the file is enough for, what is missing, and where to find it
+    Missing(MachineFileArgs),
+}
+
+#[derive(Debug, Args)]
+#[command(after_help = "\
+The file may be incomplete or faulty: what can be read is used.
+
+Exit codes: 0 the file can be planned with, 1 something is wrong or missing.")]
+pub(crate) struct MachineFileArgs {
+    /// Machine file
+    pub(crate) file: PathBuf,
+    #[command(flatten)]
+    pub(crate) said: Said,
+}
+
+#[derive(Debug, Args)]
+#[command(after_help = "\
+Example:
+  counterpoise machine compare machines/a.toml machines/b.toml --at \"4 m,6 m\" --at \"8 ft,20 ft\"
+
+Both are read with forks, from the front face of the front tyres to the load's centre.
+
+Exit codes: 0 compared, 1 fault of an input.")]
+pub(crate) struct CompareArgs {
+    /// First machine file
+    pub(crate) a: PathBuf,
+    /// Second machine file
+    pub(crate) b: PathBuf,
+    /// Reach and height to compare at, such as "4 m,6 m"; may be given again
+    #[arg(long, value_name = "REACH,HEIGHT")]
+    pub(crate) at: Vec<String>,
+    /// From the fork face to the load's centre; left out: the larger rated one of the two charts
+    #[arg(long)]
+    pub(crate) load_centre: Option<String>,
+    #[command(flatten)]
+    pub(crate) said: Said,
+}
+
+#[derive(Debug, Args)]
+#[command(after_help = "Exit codes: 0 drawn, 1 fault of input.")]
+pub(crate) struct DrawArgs {
+    /// Machine file
+    pub(crate) file: PathBuf,
+    /// Folder to write the drawings to: new, empty, or with earlier drawings of a machine
+    #[arg(long, value_name = "DIR")]
+    pub(crate) out: PathBuf,
+    #[command(flatten)]
+    pub(crate) said: Said,
+}
+
+#[derive(Debug, Args)]
+#[command(after_help = "\
+Example:
+  counterpoise materials brick
+
+The id goes into the job file: material = \"…\". The supplier's sheet or a scale is better than any list.
+
+Exit codes: 0 listed, 1 no material has all of the words.")]
+pub(crate) struct MaterialsArgs {
+    /// Only materials with these words in their id or name
+    pub(crate) words: Vec<String>,
+    #[command(flatten)]
+    pub(crate) said: Said,
+}
+
+#[derive(Debug, Args)]
 pub(crate) struct NewArgs {
     /// Folder to make; must not exist or be empty
     pub(crate) job: PathBuf,
@@ -241,11 +330,21 @@ pub(crate) enum Form {
     CalcStability,
     /// Faults of an input, as printed with `--format json`
     Faults,
+    /// The answer that `machine explain --format json` prints
+    MachineExplain,
+    /// The answer that `machine compare --format json` prints
+    MachineCompare,
+    /// The answer that `machine missing --format json` prints
+    MachineMissing,
+    /// A machine file, for editors
+    MachineFile,
+    /// A job file, for editors
+    JobFile,
 }
 
 #[derive(Debug, Args)]
 pub(crate) struct SchemaArgs {
-    /// Which output
+    /// Which output or file
     #[arg(value_enum)]
     pub(crate) form: Form,
 }

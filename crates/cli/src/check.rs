@@ -83,7 +83,7 @@ pub(crate) fn read_machine(path: &Path, said: Said) -> Result<Machine, Failure> 
 }
 
 /// A quantity of the command line; what is wrong with it goes to `faults`.
-fn argument(faults: &mut Faults, name: &str, value: &str, dimension: Dimension) -> f64 {
+pub(crate) fn argument(faults: &mut Faults, name: &str, value: &str, dimension: Dimension) -> f64 {
     let parsed = if dimension == Dimension::Mass {
         quantity::parse_non_negative(value, dimension)
     } else {

@@ -7,6 +7,8 @@ mod calc;
 mod check;
 mod disk;
 mod failure;
+mod machine;
+mod materials;
 mod new_job;
 mod outputs;
 mod plan;
@@ -27,6 +29,8 @@ fn main() -> ExitCode {
         Command::Plan(args) => plan::run(&args),
         Command::Check(args) => check::run(&args),
         Command::Calc(args) => calc::run(&args),
+        Command::Machine(args) => machine::run(&args),
+        Command::Materials(args) => materials::run(&args),
         Command::New(args) => new_job::run(&args),
         Command::Serve(args) => serve::run(&args),
         Command::Schema(args) => schema::run(&args),
@@ -50,6 +54,8 @@ pub(crate) enum Outcome {
     Verdict(evidence::Verdict),
     /// Outside the chart (the quick look-up and single calculations).
     Outside,
+    /// Said, and something is wrong with the input or missing from it.
+    Faulty,
 }
 
 impl Outcome {
@@ -59,6 +65,7 @@ impl Outcome {
             Self::Done | Self::Verdict(Verdict::Go) => 0,
             Self::Verdict(Verdict::GoWithConditions) => 4,
             Self::Verdict(Verdict::NoGo) | Self::Outside => 3,
+            Self::Faulty => 1,
         })
     }
 }

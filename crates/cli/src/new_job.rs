@@ -1,6 +1,6 @@
 //! `counterpoise new`.
 
-use crate::args::{Format, Lang, NewArgs, Said, Units};
+use crate::args::{Form, Format, Lang, NewArgs, Said, Units};
 use crate::failure::Failure;
 use crate::{Outcome, Run, terminal, text};
 use std::fs;
@@ -14,7 +14,9 @@ pub(crate) fn run(args: &NewArgs) -> Run {
         let message = text::NEW_NOT_EMPTY.with("folder", &folder);
         return Err(Failure::one(said, "cli::new-not-empty", &folder, message, Some(text::HINT_OUT.message())));
     }
-    for (path, content) in jobfile::starter_job() {
+    let schemas = [("job-file", Form::JobFile), ("machine-file", Form::MachineFile)]
+        .map(|(name, form)| (format!("schemas/{name}.schema.json"), terminal::json(&crate::schema::schema(form))));
+    for (path, content) in jobfile::starter_job().into_iter().chain(schemas) {
         let file = args.job.join(&path);
         let parent = file.parent().unwrap_or(&args.job);
         fs::create_dir_all(parent)

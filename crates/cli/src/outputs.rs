@@ -13,7 +13,7 @@ const SHEET: &str = "plan-sheet.pdf";
 const DRAWINGS: &str = "drawings";
 
 /// Width of the drawings, CSS pixels.
-const WIDTH: f64 = 960.0;
+pub(crate) const WIDTH: f64 = 960.0;
 
 /// Writes plan, plan sheet and drawings to `out`: into a temporary folder beside it, renamed when
 /// all is there. A folder that holds anything but an earlier plan is left alone.
@@ -71,7 +71,7 @@ fn replaceable(out: &Path) -> bool {
 }
 
 /// Swaps the new folder in; an earlier one goes only when the new one stands.
-fn put_in_place(temporary: &Path, out: &Path) -> std::io::Result<()> {
+pub(crate) fn put_in_place(temporary: &Path, out: &Path) -> std::io::Result<()> {
     if !out.exists() {
         if let Some(parent) = out.parent().filter(|p| !p.as_os_str().is_empty()) {
             fs::create_dir_all(parent)?;
@@ -88,7 +88,7 @@ fn put_in_place(temporary: &Path, out: &Path) -> std::io::Result<()> {
     fs::remove_dir_all(&old)
 }
 
-fn beside(out: &Path, word: &str) -> PathBuf {
+pub(crate) fn beside(out: &Path, word: &str) -> PathBuf {
     let name = out.file_name().map_or_else(|| "out".to_owned(), |n| n.to_string_lossy().into_owned());
     out.with_file_name(format!(".{name}.{word}-{}", std::process::id()))
 }

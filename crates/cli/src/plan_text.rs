@@ -38,7 +38,7 @@ pub(crate) fn print(plan: &Plan, w: Wording, all: bool) {
         paragraph(&w.render(warning), "! ", "  ");
     }
     line(&w.text(ui::CAUTIONS));
-    for caution in plan.cautions.iter().chain(&plan.emergency) {
+    for caution in plan.cautions.iter().chain(&plan.ends_when).chain(&plan.emergency) {
         paragraph(&w.render(caution), "- ", "  ");
     }
 }

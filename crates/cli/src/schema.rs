@@ -2,7 +2,9 @@
 
 use crate::args::{Form, SchemaArgs};
 use crate::calc::{ChartResult, StabilityResult};
+use crate::machine::{Comparison, Explained, Missing};
 use crate::{Outcome, Run, terminal};
+use jobfile::FileKind;
 use schemars::{Schema, schema_for};
 
 #[expect(clippy::unnecessary_wraps, reason = "every command has one form")]
@@ -11,13 +13,26 @@ pub(crate) fn run(args: &SchemaArgs) -> Run {
     Ok(Outcome::Done)
 }
 
-/// The JSON Schema of an output.
+/// The JSON Schema of an output or a file.
 pub(crate) fn schema(form: Form) -> Schema {
     match form {
+        Form::MachineFile => file_schema(FileKind::Machine),
+        Form::JobFile => file_schema(FileKind::Job),
         Form::Plan => schema_for!(planning::Plan),
         Form::Check => schema_for!(planning::DistanceAnswer),
         Form::CalcChart => schema_for!(ChartResult),
         Form::CalcStability => schema_for!(StabilityResult),
         Form::Faults => schema_for!(evidence::Faults),
+        Form::MachineExplain => schema_for!(Explained),
+        Form::MachineCompare => schema_for!(Comparison),
+        Form::MachineMissing => schema_for!(Missing),
     }
+}
+
+fn file_schema(kind: FileKind) -> Schema {
+    // Published schemas have one language; the files themselves are the same in all.
+    let english = wording::Wording::new(wording::Language::English, quantity::UnitSystem::Si);
+    let schema = jobfile::file_schema(kind, &|message| english.render(message));
+    // Always an object, which is a schema.
+    Schema::try_from(schema).unwrap_or_default()
 }

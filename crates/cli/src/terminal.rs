@@ -18,12 +18,17 @@ pub(crate) fn error_line(text: &str) {
     write(&mut std::io::stderr().lock(), text);
 }
 
-/// A value as JSON.
+/// Prints a value as JSON.
 pub(crate) fn print_json(value: &impl serde::Serialize) {
     match serde_json::to_string_pretty(value) {
         Ok(json) => line(&json),
         Err(e) => error_line(&e.to_string()),
     }
+}
+
+/// A value as the text of a JSON file.
+pub(crate) fn json(value: &impl serde::Serialize) -> String {
+    serde_json::to_string_pretty(value).map(|json| json + "\n").unwrap_or_default()
 }
 
 /// A paragraph, wrapped, its lines after the first indented.

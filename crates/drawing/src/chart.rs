@@ -1,10 +1,14 @@
 //! The load chart as we draw it: reach and height on rectangular axes, zones by what they leave
 //! for this load, and the point read.
 
+mod alone;
 mod axes;
 mod here;
 mod zones;
 
+pub use alone::machine_chart;
+
+use crate::key::Row;
 use crate::labels::{Placer, Rect};
 use crate::style::Style;
 use crate::svg::Svg;
@@ -12,6 +16,9 @@ use crate::words::{Words, length, mass};
 use axes::Axes;
 use planning::{ChartScene, LiftPlan};
 use wording::{Wording, ui};
+
+/// Width from which the key stands beside the plot, px.
+const WIDE: f64 = 600.0;
 
 /// The load chart of a lift as SVG. Equal scale on both axes; the root carries it as
 /// `data-px-per-m`, with the picture position of reach 0, height 0 as `data-x0` and `data-y0`.
@@ -24,10 +31,9 @@ pub fn chart(lift: &LiftPlan, wording: &Wording, style: &Style) -> String {
         return crate::marks::instead(style, &heading, &subtitle, &words.say(ui::NO_CHART));
     };
     let width = style.width();
-    let wide = width >= 600.0;
     let mut svg = Svg::new(style.theme);
     let top = crate::marks::title(&mut svg, &heading, &subtitle, 10.0, width - 20.0);
-    let area = if wide { width * 0.6 } else { width };
+    let area = if width >= WIDE { width * 0.6 } else { width };
     let Some(axes) = Axes::fit(&scene, area, top, &words) else {
         return crate::marks::instead(style, &heading, &subtitle, &words.say(ui::NO_CHART));
     };
@@ -41,13 +47,7 @@ pub fn chart(lift: &LiftPlan, wording: &Wording, style: &Style) -> String {
 
     let mut rows = here::rows(lift, &scene, &words);
     rows.extend(zones::rows(&scene, &named, &words));
-    let plot_bottom = axes.bottom();
-    let bottom = if wide {
-        let x = axes.plot.right() + 24.0;
-        crate::key::draw(&mut svg, &rows, x, top + 8.0, width - 10.0 - x, 1).max(plot_bottom)
-    } else {
-        crate::key::draw(&mut svg, &rows, 10.0, plot_bottom + 6.0, width - 20.0, 1)
-    };
+    let bottom = key(&mut svg, &axes, &rows, width, top);
 
     let about = words.say(
         ui::LOAD_CHART_ALT
@@ -56,9 +56,24 @@ pub fn chart(lift: &LiftPlan, wording: &Wording, style: &Style) -> String {
             .with("height", length(scene.at.1))
             .with("capacity", scene.capacity().map_or(mass(0.0), mass)),
     );
+    finish(svg, &axes, (width, bottom), style, &heading, &about)
+}
+
+/// The key beside the plot, below it where there is no room; returns where all ends.
+fn key(svg: &mut Svg, axes: &Axes, rows: &[Row], width: f64, top: f64) -> f64 {
+    let plot_bottom = axes.bottom();
+    if width >= WIDE {
+        let x = axes.plot.right() + 24.0;
+        crate::key::draw(svg, rows, x, top + 8.0, width - 10.0 - x, 1).max(plot_bottom)
+    } else {
+        crate::key::draw(svg, rows, 10.0, plot_bottom + 6.0, width - 20.0, 1)
+    }
+}
+
+fn finish(svg: Svg, axes: &Axes, size: (f64, f64), style: &Style, heading: &str, about: &str) -> String {
     let origin = axes.px((0.0, 0.0));
     let data = [("px-per-m", axes.scale), ("x0", origin.0), ("y0", origin.1)];
-    svg.finish(width, bottom + 8.0, &style.font_family, &heading, &about, &data)
+    svg.finish(size.0, size.1 + 8.0, &style.font_family, heading, about, &data)
 }
 
 /// Capacity that counts at the point read, kg, as the plan has it. `None` outside of all zones.

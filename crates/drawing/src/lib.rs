@@ -2,6 +2,8 @@
 //!
 //! - [`elevation`]: side elevation of a lift, to scale and dimensioned
 //! - [`chart`]: the load chart as we draw it, with the point read
+//! - [`machine_side`], [`machine_front`]: a machine with its dimensions
+//! - [`machine_chart`]: a load chart without a lift
 //! - [`chart_capacity_kg`]: what that chart gives at the point, for words beside it
 //! - [`Style`], [`Theme`]: width, screen or paper, font
 //!
@@ -9,6 +11,7 @@
 //! one `<svg>` with a view box, a `<title>` and a `<desc>`, no script and nothing from outside.
 
 mod chart;
+mod dimensions;
 mod elevation;
 mod hatch;
 mod key;
@@ -18,6 +21,7 @@ mod style;
 mod svg;
 mod words;
 
-pub use chart::{chart, chart_capacity_kg};
+pub use chart::{chart, chart_capacity_kg, machine_chart};
+pub use dimensions::{machine_front, machine_side};
 pub use elevation::elevation;
 pub use style::{FONT_FAMILY, Style, Theme};

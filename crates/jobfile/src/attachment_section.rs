@@ -1,28 +1,48 @@
-//! `[[forks]]` and `[[jib]]` of a machine file.
+//! Attachments of a machine file: `[[forks]]`, `[[jib]]`, `[[bucket]]`, `[[clamp]]`, `[[other]]`, and
+//! `[[platform]]`, which is read so that a lift with it can be refused.
 
 use crate::boom_section::ahead_and_up;
+use crate::fork_section;
 use crate::ids::Ids;
 use crate::limits::MASS;
-use crate::quantity_value::Bound::UpTo;
+use crate::quantity_value::Bound::{UpTo, Within};
 use crate::table::Reader;
 use crate::text;
-use machine::{Attachment, AttachmentKind, Blade, Forks, Jib};
+use machine::{Attachment, AttachmentKind, Bucket, Clamp, Coupling, Hold, Jib, OtherTool, Platform};
 use quantity::{Dimension as D, kilograms, metres};
 
+/// How a kind of attachment is read.
+type Kind = fn(&Reader<'_>) -> Option<AttachmentKind>;
+
+/// The tables, in the order in which attachments are listed.
+const TABLES: [(&str, Kind); 9] = [
+    ("forks", |t| fork_section::pair(t).map(AttachmentKind::Forks)),
+    ("jib", |t| ahead_and_up(t, "hook").map(|hook| AttachmentKind::Jib(Jib { hook }))),
+    ("bucket", |t| bucket(t).map(AttachmentKind::Bucket)),
+    ("clamp", |t| clamp(t).map(AttachmentKind::Clamp)),
+    ("other", |t| other(t).map(AttachmentKind::Other)),
+    // One thing by many names: for people, and never planned.
+    ("platform", platform),
+    ("basket", platform),
+    ("cage", platform),
+    ("work_platform", platform),
+];
+
+const COUPLINGS: [(&str, Coupling); 3] =
+    [("quick", Coupling::Quick), ("pinned", Coupling::Pinned), ("fixed", Coupling::Fixed)];
+
 pub(crate) fn attachments(root: &Reader<'_>) -> Option<Vec<Attachment>> {
-    let (forks, jibs) = (root.tables("forks"), root.tables("jib"));
-    if forks.is_empty() && jibs.is_empty() && !root.document().is_broken() {
+    let tables: Vec<(Vec<Reader<'_>>, Kind)> = TABLES.iter().map(|(key, kind)| (root.tables(key), *kind)).collect();
+    if tables.iter().all(|(list, _)| list.is_empty()) && !root.document().is_broken() {
         root.fault("forks", text::NO_ATTACHMENT, Some(text::HINT_EXAMPLE.with("example", "[[forks]]")));
     }
     let mut ids = Ids::default();
     let mut read = Vec::new();
-    for t in &forks {
-        let kind = fork_pair(t).map(AttachmentKind::Forks);
-        read.push(attachment(t, kind, &mut ids));
-    }
-    for t in &jibs {
-        let kind = ahead_and_up(t, "hook").map(|hook| AttachmentKind::Jib(Jib { hook }));
-        read.push(attachment(t, kind, &mut ids));
+    for (list, kind) in &tables {
+        for t in list {
+            let kind = kind(t);
+            read.push(attachment(t, kind, &mut ids));
+        }
     }
     read.into_iter().collect()
 }
@@ -33,6 +53,10 @@ fn attachment(t: &Reader<'_>, kind: Option<AttachmentKind>, ids: &mut Ids) -> Op
     let mass = t.si("mass", D::Mass, UpTo(MASS));
     let centre = ahead_and_up(t, "centre");
     let capacity = t.si("capacity", D::Mass, UpTo(MASS));
+    let coupling = match t.optional("coupling") {
+        None => Some(None),
+        Some(node) => t.as_choice(node, "coupling", &COUPLINGS).map(Some),
+    };
     t.done();
     Some(Attachment {
         id: id?,
@@ -41,39 +65,53 @@ fn attachment(t: &Reader<'_>, kind: Option<AttachmentKind>, ids: &mut Ids) -> Op
         mass: kilograms(mass?),
         centre: centre?,
         capacity: kilograms(capacity?),
+        coupling: coupling?,
     })
 }
 
-fn fork_pair(t: &Reader<'_>) -> Option<Forks> {
+fn bucket(t: &Reader<'_>) -> Option<Bucket> {
     let heel = ahead_and_up(t, "heel");
-    let spread = t.si("spread", D::Length, UpTo(10.0));
+    let volume = t.si("volume", D::Volume, UpTo(50.0));
+    let edge = t.si("edge", D::Length, UpTo(10.0));
     let rated = t.si("load_centre", D::Length, UpTo(10.0));
-    let left = blade(t, "left");
-    let right = blade(t, "right");
-    Some(Forks { heel: heel?, blades: [left?, right?], spread: spread?, rated_load_centre: metres(rated?) })
+    Some(Bucket { heel: heel?, volume: volume?, edge: edge?, rated_load_centre: metres(rated?) })
 }
 
-fn blade(t: &Reader<'_>, side: &str) -> Option<Blade> {
-    let example = "{ capacity = \"2000 kg\", load_centre = \"0.61 m\", length = \"1.20 m\" }";
-    let b = t.table(side, &format!("{side} = {example}"))?;
-    let capacity = b.si("capacity", D::Mass, UpTo(MASS));
-    let load_centre = b.si("load_centre", D::Length, UpTo(10.0));
-    let length = b.si("length", D::Length, UpTo(10.0));
-    let new = b.si_or_none("thickness_new", D::Length, UpTo(0.5));
-    let now = b.si_or_none("thickness_now", D::Length, UpTo(0.5));
-    let modified = b.yes_no("modified");
-    b.done();
-    if let (Some(new), Some(now)) = (new, now)
-        && now > new
-    {
-        b.fault("thickness_now", text::BLADE_GREW.with("now", metres(now)).with("new", metres(new)), None);
+fn clamp(t: &Reader<'_>) -> Option<Clamp> {
+    let heel = ahead_and_up(t, "heel");
+    let grip = range(t, "grip", "grip = [\"0.30 m\", \"1.20 m\"]");
+    let rated = t.si("load_centre", D::Length, UpTo(10.0));
+    let force = t.si_or_none("grip_force", D::Force, UpTo(1e6));
+    let friction = t.si_or_none("grip_friction", D::Ratio, Within(0.01, 1.5));
+    for (here, key) in [("grip_force", "grip_friction"), ("grip_friction", "grip_force")] {
+        if t.has(here) && !t.has(key) {
+            t.missing(key, if key == "grip_force" { "grip_force = \"12 kN\"" } else { "grip_friction = 0.5" });
+        }
     }
-    Some(Blade {
-        capacity: kilograms(capacity?),
-        load_centre: metres(load_centre?),
-        length: metres(length?),
-        thickness_new: new.map(metres),
-        thickness_now: now.map(metres),
-        modified,
-    })
+    let hold = force.zip(friction).map(|(force, friction)| Hold { force, friction });
+    Some(Clamp { heel: heel?, grip: grip?, rated_load_centre: metres(rated?), hold })
+}
+
+fn other(t: &Reader<'_>) -> Option<OtherTool> {
+    let heel = ahead_and_up(t, "heel");
+    let rated = t.si("load_centre", D::Length, UpTo(10.0));
+    Some(OtherTool { heel: heel?, rated_load_centre: metres(rated?) })
+}
+
+fn platform(t: &Reader<'_>) -> Option<AttachmentKind> {
+    ahead_and_up(t, "floor").map(|floor| AttachmentKind::Platform(Platform { floor }))
+}
+
+/// A range of lengths: the first below the second, both more than zero.
+pub(crate) fn range(t: &Reader<'_>, key: &str, example: &str) -> Option<(f64, f64)> {
+    let node = t.required(key, example)?;
+    let values = t.as_numbers::<2>(node, key, D::Length, UpTo(10.0), None);
+    let certainty = t.sourced(node, key);
+    let [low, high] = values?;
+    if low >= high {
+        t.fault(key, text::ORDER.with("key", key).with("low", metres(low)).with("high", metres(high)), None);
+        return None;
+    }
+    t.note(key, node, certainty?);
+    Some((low, high))
 }

@@ -57,10 +57,7 @@ fn angles(t: &Reader<'_>) -> Option<[f64; 2]> {
 }
 
 fn sections(t: &Reader<'_>) -> Option<Vec<Section>> {
-    if !t.has("section") {
-        t.missing("section", "[[boom.section]]");
-        return None;
-    }
+    t.required("section", "[[boom.section]]")?;
     let read: Option<Vec<Section>> = t
         .tables("section")
         .iter()

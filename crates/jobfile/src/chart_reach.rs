@@ -1,8 +1,7 @@
 //! Whether the boom gets to a zone of a chart at all.
 
 use geometry::DVec2;
-use machine::{Attachment, Chart, Machine, ReachFrom, ReachTo, kinematics};
-use quantity::Si;
+use machine::{Attachment, Chart, Machine, kinematics};
 
 /// Zones drawn by hand may lie this far beyond the boom's own reach, m.
 const DRAWING: f64 = 0.25;
@@ -10,24 +9,11 @@ const DRAWING: f64 = 0.25;
 /// True if some point of the zone (its corners, the points between and the middle) lies within
 /// reach, or nearer to it than a drawing error.
 pub(crate) fn reaches(machine: &Machine, attachment: &Attachment, chart: &Chart, outline: &[DVec2]) -> bool {
-    let to_tool = tool_from_chart(machine, chart);
+    let to_tool = chart.tool_at(machine, attachment, DVec2::ZERO);
     let around = [DVec2::ZERO, DVec2::X, DVec2::Y, DVec2::NEG_X, DVec2::NEG_Y].map(|d| d * DRAWING);
     points(outline).any(|p| {
         around.iter().any(|d| kinematics::position_for(&machine.boom, attachment, p + to_tool + *d, 0.0).is_ok())
     })
-}
-
-/// From a chart's (reach, height) to the tool point in the machine's middle plane, m.
-fn tool_from_chart(machine: &Machine, chart: &Chart) -> DVec2 {
-    let from = match chart.datum.reach_from {
-        ReachFrom::FrontTyreFace => machine.front_face(),
-        ReachFrom::FrontAxle => 0.0,
-    };
-    let beyond = match chart.datum.reach_to {
-        ReachTo::LoadCentre => chart.load_centre.si(),
-        ReachTo::ForkHeel | ReachTo::Hook => 0.0,
-    };
-    DVec2::new(from - beyond, 0.0)
 }
 
 /// Points over the zone: along each edge, and between each edge and the middle.

@@ -1,107 +1,120 @@
-//! `[[chart]]` of a machine file.
+//! `[[chart]]` of a machine file: what it belongs to, and its parts put together.
 
-use crate::limits::{CHART, MASS};
+use crate::chart_grid::Grid;
+use crate::chart_report::Places;
+use crate::chart_zones::ZoneRead;
 use crate::node::{Node, Value};
-use crate::quantity_value::Bound::{UpTo, Within, ZeroTo};
+use crate::quantity_value::Bound::{Within, ZeroTo};
+use crate::schema_notes::{Kind, SeenValue};
 use crate::table::Reader;
-use crate::{chart_reach, text};
-use evidence::{Certainty, Message};
-use geometry::DVec2;
-use machine::{
-    AttachmentKind, Chart, ChartParts, ChartProblem, Datum, HeightTo, LevelTolerance, Machine, ReachFrom, ReachTo,
-    SupportState, Zone, chart_problems,
-};
-use quantity::{Dimension as D, Quantity, kilograms, metres, radians};
-
-const REACH_FROM: [(&str, ReachFrom); 2] =
-    [("front-tyre-face", ReachFrom::FrontTyreFace), ("front-axle", ReachFrom::FrontAxle)];
-const REACH_TO: [(&str, ReachTo); 3] =
-    [("load-centre", ReachTo::LoadCentre), ("fork-heel", ReachTo::ForkHeel), ("hook", ReachTo::Hook)];
-const HEIGHT_TO: [(&str, HeightTo); 2] = [("fork-top", HeightTo::ForkTop), ("hook", HeightTo::Hook)];
+use crate::{chart_datum, chart_derating, chart_grid, chart_report, chart_zones, placeholder, text};
+use evidence::Certainty;
+use machine::{Attachment, Chart, ChartClash, ChartParts, LevelTolerance, Machine, SupportState};
+use quantity::{Dimension as D, metres, radians};
 
 /// A support state; "tires" is read as well.
 pub(crate) fn support(t: &Reader<'_>) -> Option<SupportState> {
+    t.expects("support", || Kind::Words(vec![String::from("tires")]));
     match t.optional("support").map(|node| &node.value) {
-        Some(Value::Text(word)) if word == "tires" => Some(SupportState::Tyres),
+        Some(Value::Text(word)) if word == "tires" => {
+            t.found("support", || SeenValue::Word(String::from("tyres")), t.source());
+            Some(SupportState::Tyres)
+        }
         _ => t.choice("support", &SupportState::WORDS),
     }
 }
 
-/// The charts of a machine whose other parts are known.
-pub(crate) fn charts(tables: &[Reader<'_>], machine: &Machine) -> Vec<Chart> {
+/// The charts of a machine whose other parts are known; `stands`: its masses can be right.
+pub(crate) fn charts(tables: &[Reader<'_>], machine: &Machine, stands: bool) -> Vec<Chart> {
     let mut out: Vec<Chart> = Vec::new();
     for t in tables {
-        let Some(chart) = chart(t, machine) else { continue };
-        let twin = |c: &Chart| {
-            c.attachment == chart.attachment && c.support == chart.support && c.load_centre == chart.load_centre
-        };
-        if out.iter().any(twin) {
-            let support = chart.support.word();
-            t.fault(
-                "attachment",
-                text::CHART_TWICE.with("attachment", &chart.attachment).with("support", support),
-                None,
-            );
+        let Some(chart) = chart(t, machine, stands) else { continue };
+        if let Some(clash) = out.iter().find_map(|c| c.clash(&chart)) {
+            let id = match clash {
+                ChartClash::Twins => text::CHART_TWICE,
+                ChartClash::Levels => text::CHART_LEVELS_CROSS,
+            };
+            let message =
+                id.with("attachment", &chart.attachment).with("support", planning::support_name(chart.support));
+            t.fault("attachment", message, Some(text::HINT_TELL_APART.message()));
         }
         out.push(chart);
     }
     out
 }
 
-fn chart(t: &Reader<'_>, machine: &Machine) -> Option<Chart> {
+/// What a chart's capacities are printed as.
+enum Printed {
+    Zones(Vec<ZoneRead>),
+    Table(Grid),
+}
+
+fn chart(t: &Reader<'_>, machine: &Machine, stands: bool) -> Option<Chart> {
     let attachment = t.text("attachment", "attachment = \"forks\"");
     let support = support(t);
+    let tyres = t.text_or_none("tyres");
     let load_centre = t.si("load_centre", D::Length, ZeroTo(10.0));
     let load_centre_height = t.si_or_none("load_centre_height", D::Length, ZeroTo(10.0));
-    let reach_from = t.choice("reach_from", &REACH_FROM);
-    let reach_to = t.choice("reach_to", &REACH_TO);
-    let height_to = t.choice("height_to", &HEIGHT_TO);
+    let datum = chart_datum::datum(t);
     let sideways = t.si("level_sideways", D::Angle, Within(0.0, 15_f64.to_radians()));
     let fore_aft = t.si("level_fore_aft", D::Angle, Within(0.0, 15_f64.to_radians()));
     let certainty = certainty(t);
     let unit = t.list_unit();
-    let not_permitted = areas(t, unit.as_deref());
-    let zones = zones(t, unit.as_deref());
+    let not_permitted = chart_zones::areas(t, unit.as_deref());
+    let nested = t.yes_no("nested").unwrap_or(false);
+    let printed = if t.has("table") {
+        for (key, there) in [("zone", t.has("zone")), ("nested", nested)] {
+            if there {
+                t.fault(key, text::EITHER_OR.with("first", key).with("second", "table"), None);
+            }
+        }
+        t.table_or_none("table").and_then(|grid| chart_grid::grid(&grid, unit.as_deref())).map(Printed::Table)
+    } else {
+        chart_zones::zones(t, unit.as_deref(), nested).map(Printed::Zones)
+    };
+    let derating = chart_derating::derating(t, load_centre);
+    // A confirmation still to be filled in is none.
+    let confirmed = t.text_or_none("rises").is_some_and(|who| !placeholder::is_open(&who));
     t.done();
 
-    let attachment = attachment?;
-    let support = support?;
+    let (attachment, support) = (attachment?, support?);
     let known = known_attachment(t, machine, &attachment);
     if !machine.has(support) {
         t.fault("support", text::CHART_NO_SUCH_SUPPORT.with("support", planning::support_name(support)), None);
     }
-    let datum = Datum { reach_from: reach_from?, reach_to: reach_to?, height_to: height_to? };
-    if let Some(known) = known {
-        datum_fits(t, datum, &known.kind, &attachment);
-    }
-    let (zones, spans): (Vec<Zone>, Vec<ZoneSpans>) = zones?.into_iter().unzip();
+    let fits = match (known, &datum) {
+        (Some(known), Some(datum)) => chart_datum::fits(t, datum, machine, known, load_centre_height.is_some()),
+        _ => false,
+    };
+    let (datum, load_centre) = (datum?, load_centre?);
+    let table = matches!(printed, Some(Printed::Table(_)));
+    let read = match printed? {
+        Printed::Zones(zones) => zones,
+        Printed::Table(grid) => grid.zones(t, machine, known?, &datum, load_centre, load_centre_height)?,
+    };
+    let (zones, places): (Vec<_>, Vec<Places>) = read.into_iter().unzip();
     let chart = Chart::new(ChartParts {
         attachment,
         support,
-        load_centre: metres(load_centre?),
+        tyres,
+        load_centre: metres(load_centre),
         load_centre_height: load_centre_height.map(metres),
         datum,
         level: LevelTolerance { sideways: radians(sideways?), fore_aft: radians(fore_aft?) },
         zones,
         not_permitted: not_permitted?,
+        derating: derating?,
         certainty: certainty?,
     });
-    problems(t, &chart, &spans);
+    let sound = table || chart_report::problems(t, &chart, &places);
+    if !machine.tyres_fit(&chart) {
+        chart_report::other_tyres(t, machine, &chart);
+    }
     if let Some(known) = known {
-        let most = quantity::Si::si(&machine.greatest_capacity).min(quantity::Si::si(&known.capacity));
-        for (zone, span) in chart.zones.iter().zip(&spans) {
-            if quantity::Si::si(&zone.capacity) > most + 1e-6 {
-                let message = text::CHART_ABOVE_PLATE
-                    .with("zone", &zone.name)
-                    .with("capacity", zone.capacity)
-                    .with("most", kilograms(most));
-                let hint = Some(text::HINT_ABOVE_PLATE.message());
-                t.document().error(span.capacity, Some(&t.path_of("zone")), message, hint);
-            }
-            if !chart_reach::reaches(machine, known, &chart, &zone.outline) {
-                let message = text::CHART_OUT_OF_REACH.with("zone", &zone.name);
-                t.document().error(span.outline, Some(&t.path_of("zone")), message, None);
-            }
+        chart_report::against_machine(t, machine, known, &chart, &places);
+        // What follows from a fault said already is not said again.
+        if sound && fits && stands {
+            chart_report::doubts(t, machine, known, &chart, &places, confirmed);
         }
     }
     Some(chart)
@@ -112,7 +125,7 @@ fn certainty(t: &Reader<'_>) -> Option<Certainty> {
     t.sourced(&here, "zone")
 }
 
-fn known_attachment<'m>(t: &Reader<'_>, machine: &'m Machine, id: &str) -> Option<&'m machine::Attachment> {
+fn known_attachment<'m>(t: &Reader<'_>, machine: &'m Machine, id: &str) -> Option<&'m Attachment> {
     let known = machine.attachment(id);
     if known.is_none() {
         let ids: Vec<&str> = machine.attachments.iter().map(|a| a.id.as_str()).collect();
@@ -121,91 +134,4 @@ fn known_attachment<'m>(t: &Reader<'_>, machine: &'m Machine, id: &str) -> Optio
         t.fault("attachment", message, Some(hint));
     }
     known
-}
-
-/// A hook has no fork heel, and forks have no hook.
-fn datum_fits(t: &Reader<'_>, datum: Datum, kind: &AttachmentKind, attachment: &str) {
-    let hangs = matches!(kind, AttachmentKind::Jib(_));
-    let says = |key: &str, word: &str| {
-        t.fault(key, text::DATUM_MISMATCH.with("datum", word).with("attachment", attachment), None);
-    };
-    if (datum.reach_to == ReachTo::Hook) != hangs {
-        says("reach_to", if hangs { "hook" } else { "load-centre, fork-heel" });
-    }
-    if (datum.height_to == HeightTo::Hook) != hangs {
-        says("height_to", if hangs { "hook" } else { "fork-top" });
-    }
-}
-
-/// A zone with where its outline and its capacity stand.
-type ZoneRead = (Zone, ZoneSpans);
-
-#[derive(Clone, Copy)]
-struct ZoneSpans {
-    outline: (usize, usize),
-    capacity: (usize, usize),
-}
-
-fn zones(t: &Reader<'_>, unit: Option<&str>) -> Option<Vec<ZoneRead>> {
-    if !t.has("zone") {
-        t.missing("zone", "[[chart.zone]]");
-        return None;
-    }
-    let read: Vec<Option<ZoneRead>> = t
-        .tables("zone")
-        .iter()
-        .map(|z| {
-            let name = z.text("name", "name = \"A\"");
-            let capacity = z.si("capacity", D::Mass, UpTo(MASS));
-            let node = z.required("outline", "outline = [[0.0, 0.0], [2.0, 0.0], [2.0, 3.0], [0.0, 3.0]]");
-            let outline = node.and_then(|n| z.as_points(n, "outline", unit, 3, CHART));
-            z.done();
-            let zone = Zone { name: name?, capacity: kilograms(capacity?), outline: outline? };
-            let capacity = z.optional("capacity")?.span;
-            Some((zone, ZoneSpans { outline: node?.span, capacity }))
-        })
-        .collect();
-    read.into_iter().collect()
-}
-
-fn areas(t: &Reader<'_>, unit: Option<&str>) -> Option<Vec<Vec<DVec2>>> {
-    let Some(node) = t.optional("not_permitted") else { return Some(Vec::new()) };
-    let read: Vec<Option<Vec<DVec2>>> = t
-        .as_list(node, "not_permitted")?
-        .iter()
-        .map(|item| t.as_points(item, "not_permitted", unit, 3, CHART))
-        .collect();
-    read.into_iter().collect()
-}
-
-fn problems(t: &Reader<'_>, chart: &Chart, spans: &[ZoneSpans]) {
-    let name = |i: usize| chart.zones.get(i).map_or("", |z| z.name.as_str());
-    let area = |si: f64| Quantity::new(si, D::Area);
-    for problem in chart_problems(chart) {
-        let hint = match problem {
-            ChartProblem::Hole { .. } => Some(text::HINT_NOT_PERMITTED.message()),
-            ChartProblem::Overlap { .. } => Some(text::HINT_OVERLAP.message()),
-            _ => None,
-        };
-        let (zone, message): (Option<usize>, Message) = match problem {
-            ChartProblem::NoZones => (None, text::MISSING_KEY.with("key", "zone")),
-            ChartProblem::BadOutline { zone } => (Some(zone), text::CHART_BAD_OUTLINE.with("zone", name(zone))),
-            ChartProblem::Overlap { first, second, area: shared, at } => (
-                Some(second),
-                text::CHART_OVERLAP
-                    .with("zone", name(second))
-                    .with("other", name(first))
-                    .with("area", area(shared))
-                    .with("reach", metres(at.x))
-                    .with("height", metres(at.y)),
-            ),
-            ChartProblem::Hole { at, area: hole } => (
-                None,
-                text::CHART_HOLE.with("area", area(hole)).with("reach", metres(at.x)).with("height", metres(at.y)),
-            ),
-            ChartProblem::Pieces { count } => (None, text::CHART_PIECES.with("count", count)),
-        };
-        let span = zone.and_then(|z| spans.get(z)).map_or(t.span(), |s| s.outline);
-        t.document().error(span, Some(&t.path_of("zone")), message, hint);
-    }
 }

@@ -2,6 +2,7 @@
 
 use crate::line_index::LineIndex;
 use crate::node::{Node, Table, Value};
+use crate::schema_notes::Notes;
 use crate::table::Reader;
 use crate::{parse_json, parse_toml, text};
 use evidence::{Certainty, Fault, Faults, Message, Place, Severity, TextId};
@@ -26,6 +27,8 @@ pub struct Document {
     pub(crate) drafts: Cell<Option<TextId>>,
     /// Number of values still to be filled in.
     pub(crate) open: Cell<usize>,
+    /// What reading asks and finds, where somebody wants to know.
+    notes: Option<RefCell<Notes>>,
 }
 
 /// Parses bytes: JSON where the name ends in `.json`, TOML otherwise. Never fails: what is wrong
@@ -62,6 +65,7 @@ pub fn read_table(name: &str, bytes: &[u8]) -> Document {
         inputs: RefCell::default(),
         drafts: Cell::new(None),
         open: Cell::new(0),
+        notes: None,
     };
     for e in errors {
         let message =
@@ -81,6 +85,22 @@ impl Document {
     /// The file's text ("" where it is none), for a caret under a place.
     pub fn text(&self) -> &str {
         &self.text
+    }
+
+    /// From now on notes what is asked for and what is found.
+    pub(crate) fn take_notes(&mut self) {
+        self.notes = Some(RefCell::default());
+    }
+
+    /// What was noted so far; nothing where nobody asked for notes.
+    pub(crate) fn notes(&self) -> Notes {
+        self.notes.as_ref().map(|notes| notes.borrow().clone()).unwrap_or_default()
+    }
+
+    pub(crate) fn note(&self, write: impl FnOnce(&mut Notes)) {
+        if let Some(notes) = &self.notes {
+            write(&mut notes.borrow_mut());
+        }
     }
 
     /// The outermost value, as parsed.

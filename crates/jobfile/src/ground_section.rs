@@ -6,6 +6,7 @@ use crate::limits::SITE;
 use crate::node::{Node, Value};
 use crate::placeholder::PLACEHOLDER;
 use crate::quantity_value::Bound::UpTo;
+use crate::schema_notes::Kind;
 use crate::table::{Faulty, Reader};
 use crate::text;
 use evidence::{Certainty, Place};
@@ -125,6 +126,10 @@ fn columns(t: &Reader<'_>) -> Option<LevelColumns> {
             None
         }
     };
+    for key in ["east", "north", "height", "point"] {
+        c.expects(key, || Kind::Text);
+        c.expects(key, || Kind::Count { least: 1 });
+    }
     let needed = |key: &str| c.required(key, &format!("{key} = 2")).and_then(|node| column(key, node));
     let (east, north, height) = (needed("east"), needed("north"), needed("height"));
     let point = c.optional("point").and_then(|node| column("point", node));

@@ -1,11 +1,14 @@
 //! `job.toml` and everything it names.
 
-use crate::document::read_table;
+use crate::document::{Document, read_table};
 use crate::folder::{Folder, stays_inside};
 use crate::ids::Ids;
 use crate::node::{Node, Value};
+use crate::schema_notes::{Kind, Notes, SeenValue};
 use crate::table::Reader;
-use crate::{accept_section, format, ground_section, landing_section, lift_section, line_section, load_section};
+use crate::{
+    accept_section, format, gate_section, ground_section, landing_section, lift_section, line_section, load_section,
+};
 use crate::{machine_section, placeholder, policy_section, text};
 use evidence::{Faults, Place};
 use planning::{InputLine, Job};
@@ -35,17 +38,29 @@ pub fn read_job(folder: &dyn Folder) -> Result<(Job, Faults), Faults> {
             return Err(faults);
         }
     };
-    let document = read_table(JOB_FILE, &bytes);
+    read(folder, &read_table(JOB_FILE, &bytes)).0
+}
+
+/// What reading asks of a job and finds in it.
+pub(crate) fn notes(folder: &dyn Folder) -> Notes {
+    let Some(Ok(bytes)) = folder.read(JOB_FILE) else { return Notes::default() };
+    let mut document = read_table(JOB_FILE, &bytes);
+    document.take_notes();
+    read(folder, &document).1
+}
+
+fn read(folder: &dyn Folder, document: &Document) -> (Result<(Job, Faults), Faults>, Notes) {
     document.drafts.set(Some(text::HINT_FILL_IN_JOB));
     let root = document.root();
     if !format::check(&root, JOB_FORMAT) {
-        return Err(document.faults());
+        return (Err(document.faults()), document.notes());
     }
     let mut files = Files { folder, faults: Faults::default(), inputs: Vec::new() };
     let job = job(&root, &mut files);
     let mut faults = document.faults();
     faults.append(files.faults);
-    match job {
+    let notes = document.notes();
+    let read = match job {
         Some(mut job) if !faults.any_error() => {
             job.inputs = document.inputs();
             job.inputs.append(&mut files.inputs);
@@ -56,7 +71,8 @@ pub fn read_job(folder: &dyn Folder) -> Result<(Job, Faults), Faults> {
             Ok((job, faults))
         }
         _ => Err(faults),
-    }
+    };
+    (read, notes)
 }
 
 /// While the job is not yet written, nobody's statement can be about it.
@@ -121,12 +137,15 @@ fn job(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Job> {
     let loads = load_section::loads(root, &mut load_ids);
     let mut landing_ids = Ids::default();
     let landings = landing_section::landings(root, &mut landing_ids);
+    let mut gate_ids = Ids::default();
+    let gates = gate_section::gates(root, &mut gate_ids);
     let lifts = lift_section::lifts(
         root,
         &lift_section::Known {
             machines: &machine_ids,
             loads: &load_ids,
             landings: &landing_ids,
+            gates: &gate_ids,
             places: landings.as_deref(),
         },
     );
@@ -147,6 +166,7 @@ fn job(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Job> {
         lines: lines?,
         lines_complete,
         landings: landings?,
+        gates: gates?,
         lifts: lifts?,
         policy: policy?,
         acceptances: acceptances?,
@@ -162,6 +182,7 @@ pub(crate) fn date(t: &Reader<'_>, key: &str) -> Option<String> {
 }
 
 pub(crate) fn as_date(t: &Reader<'_>, node: &Node, key: &str) -> Option<String> {
+    t.expects(key, || Kind::Date);
     let written = match &node.value {
         Value::Date(d) => d.clone(),
         Value::Text(s) if !s.trim().is_empty() => s.clone(),
@@ -178,6 +199,7 @@ pub(crate) fn as_date(t: &Reader<'_>, node: &Node, key: &str) -> Option<String> 
         return t.left_open(node, key).then_some(written);
     }
     if is_date(&written) {
+        t.found(key, || SeenValue::Text(written.clone()), None);
         return Some(written);
     }
     let hint = text::HINT_EXAMPLE.with("example", format!("{key} = \"2027-04-12\""));
@@ -212,9 +234,7 @@ pub(crate) fn all<T>(read: Vec<Option<T>>) -> Option<Vec<T>> {
 
 /// The list under a key must have at least one table.
 pub(crate) fn at_least_one(root: &Reader<'_>, key: &str) {
-    if !root.has(key) {
-        root.missing(key, &format!("[[{key}]]"));
-    }
+    root.required(key, &format!("[[{key}]]"));
 }
 
 #[cfg(test)]

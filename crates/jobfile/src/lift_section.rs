@@ -2,15 +2,16 @@
 
 use crate::accept_section;
 use crate::chart_section;
+use crate::gate_section;
 use crate::ids::Ids;
 use crate::job_file::{all, at_least_one};
 use crate::landing_section::heading;
 use crate::limits::{SITE, STAND_TO_LANDING};
 use crate::node::{Node, Value};
-use crate::quantity_value::Bound::{Within, ZeroTo};
+use crate::quantity_value::Bound::{UpTo, Within, ZeroTo};
 use crate::table::Reader;
 use crate::{placeholder, text};
-use planning::{Lift, Stand, Task, WindInput};
+use planning::{Lift, Stand, StopKind, Task, WindInput};
 use quantity::{Dimension as D, metres, metres_per_second};
 use site::Landing;
 
@@ -19,28 +20,22 @@ pub(crate) struct Known<'i> {
     pub(crate) machines: &'i Ids,
     pub(crate) loads: &'i Ids,
     pub(crate) landings: &'i Ids,
+    pub(crate) gates: &'i Ids,
     /// The landings themselves, where all could be read.
     pub(crate) places: Option<&'i [Landing]>,
 }
 
-/// What makes a lift an absolute stop.
-#[derive(Debug, Clone, Copy, PartialEq)]
-enum StopWord {
-    People,
-    Shared,
-    Drags,
-    BoomUp,
-    Hand,
-    Seat,
-}
-
-const STOPS: [(&str, StopWord); 6] = [
-    ("raises-people", StopWord::People),
-    ("shared-load", StopWord::Shared),
-    ("drags", StopWord::Drags),
-    ("drives-boom-up", StopWord::BoomUp),
-    ("hand-steadied", StopWord::Hand),
-    ("leaves-seat", StopWord::Seat),
+const STOPS: [(&str, StopKind); 10] = [
+    ("raises-people", StopKind::RaisesPeople),
+    ("riders", StopKind::Riders),
+    ("under-load", StopKind::UnderLoad),
+    ("shared-load", StopKind::SharedLoad),
+    ("drags", StopKind::Drags),
+    ("drives-boom-up", StopKind::DrivesBoomUp),
+    ("hand-steadied", StopKind::HandSteadied),
+    ("leaves-seat", StopKind::LeavesSeat),
+    ("no-belt", StopKind::NoBelt),
+    ("thunderstorm", StopKind::Thunderstorm),
 ];
 
 const TASKS: [(&str, Task); 2] = [("set-down", Task::SetDown), ("pick-up", Task::PickUp)];
@@ -73,13 +68,21 @@ fn lift(t: &Reader<'_>, known: &Known<'_>, ids: &mut Ids) -> Option<Lift> {
         t.fault("stop_gust", text::STOP_GUST_ZERO, Some(hint));
     }
     let stops = stops(t);
+    let (lock_seen, nobody) = t.not_given_while_open(|t| {
+        let seen = t.table_or_none("lock_seen")?;
+        let by = seen.text("by", "by = \"J. Operator\"");
+        seen.done();
+        by
+    });
+    let side_shift = t.decision_or_none("side_shift", D::Length, Within(-2.0, 2.0));
+    let extensions = t.yes_no("extensions");
+    let bulk_volume = t.decision_or_none("bulk_volume", D::Volume, UpTo(50.0));
+    let gates = gate_section::passed(t, known.gates);
     let acceptances = accept_section::acceptances(t);
     t.done();
     if let (Some(Some(stand)), Some(landing)) = (&stand, landing.and_then(|i| known.places?.get(i))) {
         near(t, *stand, landing);
     }
-    let stops = stops?;
-    let has = |word: StopWord| stops.contains(&word);
     Some(Lift {
         id: id?,
         name: name?,
@@ -92,12 +95,12 @@ fn lift(t: &Reader<'_>, known: &Known<'_>, ids: &mut Ids) -> Option<Lift> {
         task: task?,
         clear: metres(clear?),
         wind: stop_gust.map(|gust| WindInput { gust: metres_per_second(gust) }),
-        raises_people: has(StopWord::People),
-        shared_load: has(StopWord::Shared),
-        drags: has(StopWord::Drags),
-        drives_boom_up: has(StopWord::BoomUp),
-        hand_steadied: has(StopWord::Hand),
-        leaves_seat: has(StopWord::Seat),
+        stops: stops?,
+        lock_seen: lock_seen.filter(|_| !nobody),
+        side_shift: side_shift.unwrap_or(0.0),
+        extensions,
+        bulk_volume,
+        gates: gates?,
         acceptances: acceptances?,
     })
 }
@@ -118,7 +121,7 @@ fn near(t: &Reader<'_>, stand: Stand, landing: &Landing) {
 }
 
 /// `stops = []` states that none of them happens. Left out is a fault: silence is no statement.
-fn stops(t: &Reader<'_>) -> Option<Vec<StopWord>> {
+fn stops(t: &Reader<'_>) -> Option<Vec<StopKind>> {
     let node = t.required("stops", "stops = []")?;
     let still_open = |item: &Node| matches!(&item.value, Value::Text(word) if placeholder::is_open(word));
     let (open, words): (Vec<&Node>, Vec<&Node>) = t.as_list(node, "stops")?.iter().partition(|item| still_open(item));

@@ -4,6 +4,7 @@ use crate::job_file::all;
 use crate::limits::{HEIGHT, SITE, STAND_TO_LINE};
 use crate::node::Value;
 use crate::quantity_value::Bound::{UpTo, ZeroTo};
+use crate::schema_notes::Kind;
 use crate::table::{Faulty, Reader};
 use crate::text;
 use geometry::{DVec3, Segment, distance_point_segment};
@@ -81,6 +82,7 @@ fn line(t: &Reader<'_>) -> Option<PowerLine> {
 /// A voltage, or the word "unknown". Left out is a fault: not known must be said.
 fn voltage(t: &Reader<'_>) -> Result<Option<Voltage>, Faulty> {
     let node = t.required("voltage", "voltage = \"11 kV\" or voltage = \"unknown\"").ok_or(Faulty)?;
+    t.expects("voltage", || Kind::Words(vec![String::from("unknown")]));
     if node.value == Value::Text(String::from("unknown")) {
         return Ok(None);
     }

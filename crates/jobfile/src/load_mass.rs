@@ -2,23 +2,31 @@
 
 use crate::certainty::{self, beside_the_mass};
 use crate::limits::{LOAD, MASS};
+use crate::liquid_section::{LiquidRead, liquid};
+use crate::load_part_section::{of_all, part_mass};
 use crate::load_section::size;
+use crate::pallet_section::{PalletRead, pallet};
 use crate::quantity_value::Bound::{UpTo, Within, ZeroTo};
 use crate::quantity_value::Fact;
 use crate::table::Reader;
 use crate::text;
 use evidence::{Certainty, Ranged};
 use geometry::DVec3;
-use machine::{Load, LoadPart, LoadSource};
+use machine::{Liquid, LoadPart, LoadSource, Overhang, load_part};
 use quantity::{Dimension as D, kilograms};
 
 /// A mass as read.
 pub(crate) struct MassRead {
     pub(crate) mass_kg: Ranged,
     pub(crate) certainty: Certainty,
-    pub(crate) centre: DVec3,
+    /// Centre ahead, left, up, with what the ranges of parts and a running liquid make of it, m.
+    pub(crate) centre: [Ranged; 3],
     pub(crate) parts: Vec<LoadPart>,
     pub(crate) source: LoadSource,
+    /// Size of a pallet as stacked, m.
+    pub(crate) stacked: Option<DVec3>,
+    pub(crate) overhangs: Vec<Overhang>,
+    pub(crate) liquid: Option<Liquid>,
 }
 
 /// Shares below and above by which a mass of that source may be off: weighed 2 %, ticket 5 %, built
@@ -38,28 +46,30 @@ pub fn usual_uncertainty(certainty: Certainty) -> Option<f64> {
     }
 }
 
-/// The mass of a load: either `mass` with `centre`, or `[[load.part]]`.
+/// The mass of a load: either `mass` with `centre`, or `[[load.part]]`, `[load.pallet]` and
+/// `[load.liquid]` in any mixture. A liquid beside `mass` is part of it.
 pub(crate) fn read(t: &Reader<'_>) -> Option<MassRead> {
     let stated = uncertainty(t);
-    let (whole, parts) = (t.has("mass"), t.has("part"));
+    let whole = t.has("mass");
+    let built = ["part", "pallet", "liquid"].into_iter().find(|key| t.has(key) && !(whole && *key == "liquid"));
     // Asked for in both cases, so that a misplaced one is not called unknown.
     let ticket = t.text_or_none("ticket");
     // What a ticket leaves out is not on it.
     let left_out = t.aside(beside_the_mass, |t| t.fact_or_none("left_out", D::Mass, ZeroTo(MASS)));
     t.has("centre");
-    match (whole, parts) {
-        (true, true) => {
-            t.fault("mass", text::EITHER_OR.with("first", "mass").with("second", "part"), None);
+    match (whole, built) {
+        (true, Some(built)) => {
+            t.fault("mass", text::EITHER_OR.with("first", "mass").with("second", built), None);
             None
         }
-        (false, false) => {
+        (false, None) => {
             t.fault("mass", text::ONE_OF.with("first", "mass").with("second", "part"), None);
             None
         }
-        (true, false) => from_mass(t, stated, ticket, left_out),
-        (false, true) => {
+        (true, None) => from_mass(t, stated, ticket, left_out),
+        (false, Some(built)) => {
             for key in ["ticket", "left_out", "centre"].into_iter().filter(|key| t.has(key)) {
-                t.fault(key, text::EITHER_OR.with("first", key).with("second", "part"), None);
+                t.fault(key, text::EITHER_OR.with("first", key).with("second", built), None);
             }
             from_parts(t, stated)
         }
@@ -81,7 +91,12 @@ fn uncertainty(t: &Reader<'_>) -> Option<(f64, f64)> {
 }
 
 /// The shares for a value at `key`: those stated, else the usual ones of its source; else a fault.
-fn shares(t: &Reader<'_>, key: &str, stated: Option<(f64, f64)>, certainty: Certainty) -> Option<(f64, f64)> {
+pub(crate) fn shares(
+    t: &Reader<'_>,
+    key: &str,
+    stated: Option<(f64, f64)>,
+    certainty: Certainty,
+) -> Option<(f64, f64)> {
     let found = stated.or_else(|| usual_uncertainty(certainty).map(|s| (s, s)));
     if found.is_none() {
         let message = text::NO_UNCERTAINTY.with("certainty", certainty::word(certainty));
@@ -99,6 +114,7 @@ fn from_mass(
     let mass = t.fact("mass", D::Mass, UpTo(MASS));
     let centre =
         t.aside(beside_the_mass, |t| t.fact_point_3("centre", "centre = [\"0.60 m\", \"0 m\", \"0.45 m\"]", LOAD));
+    let liquid = read_liquid(t, stated);
     let mass = mass?;
     let by_ticket = mass.certainty == Certainty::Ticket;
     if by_ticket {
@@ -113,54 +129,121 @@ fn from_mass(
     let (below, above) = shares(t, "mass", stated, mass.certainty)?;
     let mass_kg = Ranged::shares(mass.si + left_out.map_or(0.0, |m| m.si), below, above);
     let source = if by_ticket { LoadSource::Ticket(ticket?) } else { LoadSource::Typed };
-    Some(MassRead { mass_kg, certainty: mass.certainty, centre: centre?, parts: Vec::new(), source })
+    let liquid = liquid.ok()?.map(|read| read.liquid);
+    if let Some(liquid) = liquid.as_ref().filter(|l| l.mass_kg.low > mass_kg.high) {
+        let message = text::LIQUID_HEAVIER
+            .with("liquid", kilograms(liquid.mass_kg.nominal))
+            .with("mass", kilograms(mass_kg.nominal));
+        t.fault("liquid", message, None);
+        return None;
+    }
+    let mut centre = centre?.to_array().map(Ranged::exact);
+    widen(&mut centre, liquid.as_ref(), mass_kg);
+    Some(MassRead {
+        mass_kg,
+        certainty: mass.certainty,
+        centre,
+        parts: Vec::new(),
+        source,
+        stacked: None,
+        overhangs: Vec::new(),
+        liquid,
+    })
+}
+
+/// `Err` where it is there and has a fault.
+fn read_liquid(t: &Reader<'_>, stated: Option<(f64, f64)>) -> Result<Option<LiquidRead>, crate::table::Faulty> {
+    if !t.has("liquid") {
+        return Ok(None);
+    }
+    t.table_or_none("liquid").and_then(|l| liquid(&l, stated)).map(Some).ok_or(crate::table::Faulty)
 }
 
 fn from_parts(t: &Reader<'_>, stated: Option<(f64, f64)>) -> Option<MassRead> {
-    let read: Vec<Option<(LoadPart, Ranged, Certainty)>> = t.tables("part").iter().map(|p| part(p, stated)).collect();
-    let read: Option<Vec<_>> = read.into_iter().collect();
-    let read = read?;
-    if read.is_empty() {
+    let parts: Vec<Option<(LoadPart, Certainty)>> = t.tables("part").iter().map(|p| part(p, stated)).collect();
+    let pallet: Option<Option<PalletRead>> =
+        t.has("pallet").then(|| t.table_or_none("pallet").and_then(|p| pallet(&p, stated)));
+    let liquid = read_liquid(t, stated);
+    if t.has("part") && parts.is_empty() {
         t.fault("part", text::LIST_TOO_SHORT.with("key", "part").with("least", 1_usize).with("found", 0_usize), None);
         return None;
     }
-    let mass_kg = read.iter().fold(Ranged::exact(0.0), |sum, (_, mass, _)| sum + *mass);
-    let estimated = read.iter().any(|(_, _, c)| *c == Certainty::Estimated);
-    let parts: Vec<LoadPart> = read.into_iter().map(|(part, _, _)| part).collect();
-    let (_, centre) = Load::combine(&parts);
-    let certainty = if estimated { Certainty::Estimated } else { Certainty::BuiltUp };
-    Some(MassRead { mass_kg, certainty, centre, parts, source: LoadSource::Parts })
+    let (mut parts, mut certainties): (Vec<_>, Vec<_>) =
+        parts.into_iter().collect::<Option<Vec<_>>>()?.into_iter().unzip();
+    let (mut stacked, mut overhangs) = (None, Vec::new());
+    if let Some(read) = pallet {
+        let PalletRead { mut stack, certainties: of_pallet } = read?;
+        certainties.extend(of_pallet);
+        if t.has("hanging") {
+            // Hung loads count ahead from the middle of the load.
+            for part in &mut stack.parts {
+                part.centre.x -= stack.size.x / 2.0;
+            }
+        }
+        parts.append(&mut stack.parts);
+        stacked = Some(stack.size);
+        overhangs = stack.overhangs;
+    }
+    let liquid = liquid.ok()?.map(|read| {
+        parts.push(read.part);
+        certainties.push(read.certainty);
+        read.liquid
+    });
+    let mass_kg = parts.iter().fold(Ranged::exact(0.0), |sum, p| sum + p.mass_kg);
+    if mass_kg.high > MASS {
+        let message = text::TOO_MUCH
+            .with("key", "mass")
+            .with("value", quantity::Quantity::from(kilograms(mass_kg.nominal)))
+            .with("high", kilograms(MASS));
+        let key = ["part", "pallet", "liquid"].into_iter().find(|key| t.has(key)).unwrap_or("part");
+        t.fault(key, message, Some(text::HINT_UNIT_SLIP.message()));
+        return None;
+    }
+    let mut centre = load_part::centre_range(&parts);
+    widen(&mut centre, liquid.as_ref(), mass_kg);
+    Some(MassRead {
+        mass_kg,
+        certainty: of_all(certainties),
+        centre,
+        parts,
+        source: LoadSource::Parts,
+        stacked,
+        overhangs,
+        liquid,
+    })
 }
 
-/// A part: `mass`, or `density` with `size`; `count` of them on one place.
-fn part(t: &Reader<'_>, stated: Option<(f64, f64)>) -> Option<(LoadPart, Ranged, Certainty)> {
+/// What a running liquid adds to where the centre may lie: its shift times its greatest share of the mass.
+fn widen(centre: &mut [Ranged; 3], liquid: Option<&Liquid>, mass_kg: Ranged) {
+    let Some(liquid) = liquid else { return };
+    let rest = (mass_kg.low - liquid.mass_kg.low).max(0.0);
+    let share = liquid.mass_kg.high / (liquid.mass_kg.high + rest);
+    let [ahead, left] = liquid.shifts();
+    for (range, shift) in centre.iter_mut().zip([ahead.along, left.along]) {
+        range.low -= shift * share;
+        range.high += shift * share;
+    }
+    centre[2].high += (ahead.up + left.up) * share;
+}
+
+/// A part: `mass`, or `material` or `density` with `size`; `count` of them on one place.
+fn part(t: &Reader<'_>, stated: Option<(f64, f64)>) -> Option<(LoadPart, Certainty)> {
     let name = t.text("name", "name = \"blocks, layer 1\"");
     let centre = t.fact_point_3("centre", "centre = [\"0.60 m\", \"0 m\", \"0.30 m\"]", LOAD);
     let count = if t.has("count") { t.count("count", "count = 1", 1) } else { Some(1) };
-    let (with_mass, with_density) = (t.has("mass"), t.has("density"));
     let box_size = if t.has("size") { size(t, "size") } else { None };
-    let mass: Option<Fact> = match (with_mass, with_density) {
-        (true, true) => {
-            t.fault("density", text::EITHER_OR.with("first", "mass").with("second", "density"), None);
-            None
-        }
-        (false, false) => {
-            t.fault("mass", text::ONE_OF.with("first", "mass").with("second", "density"), None);
-            None
-        }
-        (true, false) => t.fact("mass", D::Mass, UpTo(MASS)),
-        (false, true) => {
-            let density = t.fact("density", D::Density, UpTo(25_000.0));
-            if !t.has("size") {
-                t.missing("size", "size = { depth = \"1.20 m\", width = \"1.00 m\", height = \"0.20 m\" }");
-            }
-            density.and_then(|d| box_size.map(|s| Fact { si: d.si * s.x * s.y * s.z, certainty: d.certainty }))
-        }
-    };
+    if (t.has("density") || t.has("material")) && !t.has("size") {
+        t.missing("size", "size = { depth = \"1.20 m\", width = \"1.00 m\", height = \"0.20 m\" }");
+    }
+    let mass = part_mass(t, stated, box_size.map(|s| s.x * s.y * s.z), count.unwrap_or(1) as f64);
     t.done();
-    let mass = mass?;
-    let (below, above) = shares(t, if with_mass { "mass" } else { "density" }, stated, mass.certainty)?;
-    let total = mass.si * count? as f64;
-    let part = LoadPart { name: name?, mass: kilograms(total), centre: centre? };
-    Some((part, Ranged::shares(total, below, above), mass.certainty))
+    let (mass, _) = (mass?, count?);
+    let part = LoadPart {
+        name: name?,
+        mass: kilograms(mass.mass_kg.nominal),
+        mass_kg: mass.mass_kg,
+        centre: centre?,
+        how: mass.how,
+    };
+    Some((part, mass.certainty))
 }

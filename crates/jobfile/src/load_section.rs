@@ -1,17 +1,18 @@
-//! `[[load]]`: loads from parts, from a ticket, weighed or estimated.
+//! `[[load]]`: loads from parts, a pallet or a tank, from a ticket, weighed or estimated.
 
 use crate::certainty::{beside_the_mass, of_a_factor};
+use crate::hanging_section::hanging;
 use crate::ids::Ids;
 use crate::job_file::{all, at_least_one};
-use crate::limits::{BOOM, LOAD, MASS};
+use crate::limits::LOAD;
 use crate::load_mass::{self, MassRead};
 use crate::quantity_value::Bound::{UpTo, Within, ZeroTo};
 use crate::table::Reader;
 use crate::text;
 use evidence::{Certainty, Ranged, TextId};
 use geometry::DVec3;
-use machine::{Hanging, Load};
-use quantity::{Dimension as D, kilograms, metres, radians};
+use machine::{Defect, Load};
+use quantity::{Dimension as D, metres};
 
 /// Shape factor of sheets and panels (from memory), taken where the job states none.
 pub const SHEET_WIND_FACTOR: f64 = 1.8;
@@ -37,10 +38,13 @@ pub(crate) fn size(t: &Reader<'_>, key: &str) -> Option<DVec3> {
 fn load(t: &Reader<'_>, ids: &mut Ids) -> Option<Load> {
     let id = ids.add(t);
     let name = t.text("name", "name = \"Pallet of blocks\"");
-    let size = t.aside(beside_the_mass, |t| size(t, "size"));
+    // A pallet that is built up knows its size.
+    let stated_size = (t.has("size") || !t.has("pallet")).then(|| t.aside(beside_the_mass, |t| size(t, "size")));
     let mass = load_mass::read(t);
     let centre_error = t.aside(beside_the_mass, |t| t.si("centre_error", D::Length, ZeroTo(LOAD)));
+    let sag = t.aside(beside_the_mass, |t| t.si_or_none("sag", D::Length, ZeroTo(SAG)));
     let condition_seen = t.choice("condition", &CONDITIONS);
+    let defects = defects(t);
     let wind_factor = t.aside(of_a_factor, |t| t.si_or_none("wind_factor", D::Number, Within(0.1, 3.0)));
     let hanging = t.aside(beside_the_mass, |t| t.table_or_none("hanging").map(|h| hanging(&h)));
     t.done();
@@ -49,23 +53,34 @@ fn load(t: &Reader<'_>, ids: &mut Ids) -> Option<Load> {
         None => None,
         Some(read) => Some(read?),
     };
-    let (id, size, mass) = (id?, size?, mass?);
-    let MassRead { mut mass_kg, certainty, centre, parts, source } = mass;
+    let (id, mass) = (id?, mass?);
+    let size = match (stated_size, mass.stacked) {
+        (Some(size), stacked) => {
+            let size = size?;
+            if let Some(stacked) = stacked {
+                holds(t, size, stacked);
+            }
+            size
+        }
+        (None, stacked) => stacked?,
+    };
+    let MassRead { mut mass_kg, certainty, centre, parts, source, overhangs, liquid, .. } = mass;
     if let Some(h) = &hanging {
         let rigging = quantity::Si::si(&h.rigging);
         mass_kg = mass_kg + Ranged::exact(rigging);
     }
-    inside(t, centre, size, hanging.is_some());
+    inside(t, DVec3::from_array(centre.map(|c| c.nominal)), size, hanging.is_some());
     let wind_factor = wind_factor.unwrap_or_else(|| assumed_wind_factor(t, &id));
     let error = centre_error?;
+    let [centre_ahead, centre_left, centre_up] = centre.map(|c| c + Ranged::plus_minus(0.0, error));
     Some(Load {
         id,
         name: name?,
         mass_kg,
         certainty,
-        centre_ahead: Ranged::plus_minus(centre.x, error),
-        centre_left: Ranged::plus_minus(centre.y, error),
-        centre_up: Ranged::plus_minus(centre.z, error),
+        centre_ahead,
+        centre_left,
+        centre_up,
         depth: size.x,
         width: size.y,
         height: size.z,
@@ -73,8 +88,34 @@ fn load(t: &Reader<'_>, ids: &mut Ids) -> Option<Load> {
         source,
         hanging,
         condition_seen: condition_seen?,
+        defects: defects?,
+        overhangs,
+        liquid,
+        sag,
         wind_factor,
     })
+}
+
+/// Ends of a load do not hang lower than that: more is a slip, m.
+const SAG: f64 = 5.0;
+
+/// `defects = ["wet"]`; left out: none were seen.
+fn defects(t: &Reader<'_>) -> Option<Vec<Defect>> {
+    let Some(node) = t.optional("defects") else { return Some(Vec::new()) };
+    let items = t.as_list(node, "defects")?;
+    all(items.iter().map(|item| t.as_choice(item, "defects", &Defect::ALL)).collect())
+}
+
+/// A pack that is larger than the size stated for it: one of them is wrong.
+fn holds(t: &Reader<'_>, stated: DVec3, stacked: DVec3) {
+    let axes = [(text::AXIS_AHEAD, 0), (text::AXIS_LEFT, 1), (text::AXIS_UP, 2)];
+    for (axis, i) in axes.into_iter().filter(|(_, i)| stacked[*i] > stated[*i] + 1e-6) {
+        let message = text::PALLET_LARGER
+            .with("axis", axis)
+            .with("stacked", metres(stacked[i]))
+            .with("stated", metres(stated[i]));
+        t.fault("size", message, None);
+    }
 }
 
 /// Nothing silent: the assumption is a warning, and a line of the input list marked as estimated.
@@ -105,27 +146,9 @@ fn inside(t: &Reader<'_>, centre: DVec3, size: DVec3, hung: bool) {
                 .with("centre", metres(value))
                 .with("low", metres(low))
                 .with("high", metres(high));
-            let key = if t.has("part") { "part" } else { "centre" };
+            let key = ["part", "pallet", "liquid"].into_iter().find(|key| t.has(key) && !t.has("centre"));
+            let key = key.unwrap_or("centre");
             t.fault(key, message, None);
         }
     }
-}
-
-fn hanging(t: &Reader<'_>) -> Option<Hanging> {
-    let rigging = t.si("rigging", D::Mass, ZeroTo(MASS));
-    let drop = t.si("drop", D::Length, UpTo(BOOM));
-    let legs = t.count("legs", "legs = 2", 1);
-    // Read up to nearly flat: a sling spread too far is a finding of the plan, not a fault of the file.
-    let leg_angle = t.si("leg_angle", D::Angle, Within(0.0, 89_f64.to_radians()));
-    let leg_limit = t.si("leg_limit", D::Mass, UpTo(MASS));
-    let tag_lines = t.required("tag_lines", "tag_lines = true").and_then(|_| t.yes_no("tag_lines"));
-    t.done();
-    Some(Hanging {
-        rigging: kilograms(rigging?),
-        drop: drop?,
-        legs: u32::try_from(legs?).unwrap_or(1),
-        leg_angle: radians(leg_angle?),
-        leg_limit: kilograms(leg_limit?),
-        tag_lines: tag_lines?,
-    })
 }

@@ -3,8 +3,9 @@
 use crate::document::{Document, read_table};
 use crate::limits::{BOOM, MACHINE, MASS};
 use crate::quantity_value::Bound::{UpTo, Within, ZeroTo};
+use crate::schema_notes::{Kind, Notes, SeenValue};
 use crate::table::Reader;
-use crate::{attachment_section, boom_section, chart_section, format, text};
+use crate::{attachment_section, boom_section, chart_section, format, identity_section, text};
 use evidence::Faults;
 use geometry::{DVec2, DVec3};
 use machine::{
@@ -39,15 +40,27 @@ pub(crate) struct Decoded {
     pub(crate) inputs: Vec<InputLine>,
     /// True while something in it is still to be filled in.
     pub(crate) open: bool,
+    /// What was asked and found, where somebody wants to know.
+    pub(crate) notes: Notes,
 }
 
 pub(crate) fn decode(name: &str, bytes: &[u8]) -> Decoded {
-    let document = read_table(name, bytes);
+    decoded(&read_table(name, bytes))
+}
+
+/// The same, noting what is asked and found.
+pub(crate) fn decode_with_notes(name: &str, bytes: &[u8]) -> Decoded {
+    let mut document = read_table(name, bytes);
+    document.take_notes();
+    decoded(&document)
+}
+
+fn decoded(document: &Document) -> Decoded {
     document.drafts.set(Some(text::HINT_FILL_IN_MACHINE));
     let root = document.root();
     let machine = if format::check(&root, MACHINE_FORMAT) { machine(&root) } else { None };
-    let inputs = inputs(&document, &root, machine.as_ref());
-    Decoded { machine, faults: document.faults(), inputs, open: document.open.get() > 0 }
+    let inputs = inputs(document, &root, machine.as_ref());
+    Decoded { machine, faults: document.faults(), inputs, open: document.open.get() > 0, notes: document.notes() }
 }
 
 /// One line for the file, and one for each value that is known otherwise than the file as a whole.
@@ -72,6 +85,10 @@ fn machine(root: &Reader<'_>) -> Option<Machine> {
     let name = root.text("name", "name = \"Heron 7\"");
     let invented = root.yes_no("invented").unwrap_or(false);
     let serial = root.text_or_none("serial");
+    let tyres = root.text_or_none("tyres");
+    let counterweight = root.text_or_none("counterweight");
+    let options = identity_section::options(root);
+    let chart_number = root.text_or_none("chart_number");
     let greatest_capacity = root.si("greatest_capacity", D::Mass, UpTo(MASS));
     let bodies = bodies(root);
     let front = root.table("front_axle", "[front_axle]").map(|t| front_axle(&t));
@@ -96,6 +113,10 @@ fn machine(root: &Reader<'_>) -> Option<Machine> {
         name: name?,
         invented,
         serial,
+        tyres,
+        counterweight,
+        options: options.ok()?,
+        chart_number,
         greatest_capacity: kilograms(greatest_capacity?),
         bodies: bodies?,
         front: front??,
@@ -111,11 +132,12 @@ fn machine(root: &Reader<'_>) -> Option<Machine> {
         outline: outline??,
         wind_areas: wind_areas??,
     };
-    standing(root, &machine);
+    let stands = standing(root, &machine);
+    width(root, &machine);
     if charts.is_empty() {
         root.warning("chart", text::NO_CHARTS.with("machine", &machine.id), None);
     }
-    machine.charts = chart_section::charts(&charts, &machine);
+    machine.charts = chart_section::charts(&charts, &machine, stands);
     Some(machine)
 }
 
@@ -126,10 +148,7 @@ fn bodies(root: &Reader<'_>) -> Option<Vec<Body>> {
         ("rear-axle", BodyKind::RearAxle),
         ("upper", BodyKind::Upper),
     ];
-    if !root.has("body") {
-        root.missing("body", "[[body]]");
-        return None;
-    }
+    root.required("body", "[[body]]")?;
     let tables = root.tables("body");
     let read: Vec<(Option<BodyKind>, Option<Body>)> = tables.iter().map(|t| body(t, &KINDS)).collect();
     // A body that could not be read may be the one that seems to be missing.
@@ -158,10 +177,14 @@ fn tyre(t: &Reader<'_>) -> Option<Tyre> {
     let tyre = t.table("tyre", "tyre = { radius = \"0.60 m\", width = \"0.40 m\", pressure = \"4 bar\" }")?;
     let radius = tyre.si("radius", D::Length, Within(0.1, 2.0));
     let width = tyre.si("width", D::Length, Within(0.05, 2.0));
+    tyre.expects("pressure", || Kind::Words(["solid", "unknown"].map(str::to_owned).to_vec()));
     let pressure = tyre.required("pressure", "pressure = \"4 bar\"").and_then(|node| {
         // Solid tyres have none, and not known is said, not left out.
         match &node.value {
-            crate::Value::Text(t) if t == "unknown" || t == "solid" => Some(None),
+            crate::Value::Text(t) if t == "unknown" || t == "solid" => {
+                tyre.found("pressure", || SeenValue::Word(t.clone()), tyre.source());
+                Some(None)
+            }
             _ => tyre.as_fact(node, "pressure", D::Pressure, UpTo(5e6)).map(|f| Some(pascals(f.si))),
         }
     });
@@ -328,21 +351,34 @@ fn wind_areas(t: &Reader<'_>) -> Option<WindAreas> {
     Some(WindAreas { frame_side: frame_side?, frame_front: frame_front?, frame_height: frame_height? })
 }
 
-/// A machine that would tip standing empty, boom down, is described wrongly.
-fn standing(root: &Reader<'_>, machine: &Machine) {
+/// No machine is narrower than its tyres.
+fn width(root: &Reader<'_>, machine: &Machine) {
+    let over = |axle: &Axle| 2.0 * axle.half_track + quantity::Si::si(&axle.tyre.width);
+    let (width, tyres) = (2.0 * machine.outline.half_width, over(&machine.front).max(over(&machine.rear.axle)));
+    if width < tyres - 0.005 {
+        let message = text::NARROWER_THAN_TYRES.with("width", metres(width)).with("tyres", metres(tyres));
+        root.fault("outline", message, Some(text::HINT_OVER_TYRES.message()));
+    }
+}
+
+/// A machine that would tip standing empty, boom down, is described wrongly: false, and said.
+fn standing(root: &Reader<'_>, machine: &Machine) -> bool {
     let (mass, moment) = weight(machine);
     let centre = moment / mass;
     let wheelbase = -machine.rear.axle.x;
-    if !(centre.x < 0.0 && centre.x > -wheelbase) {
+    let between_axles = centre.x < 0.0 && centre.x > -wheelbase;
+    if !between_axles {
         let message =
             text::CENTRE_OUTSIDE_WHEELBASE.with("centre", metres(centre.x)).with("wheelbase", metres(wheelbase));
         root.fault("body", message, Some(text::HINT_CENTRES.message()));
     }
     let half_track = machine.front.half_track.min(machine.rear.axle.half_track);
-    if centre.y.abs() >= half_track {
+    let between_wheels = centre.y.abs() < half_track;
+    if !between_wheels {
         let message = text::CENTRE_OUTSIDE_TRACK.with("left", metres(centre.y)).with("half_track", metres(half_track));
         root.fault("body", message, Some(text::HINT_CENTRES.message()));
     }
+    between_axles && between_wheels
 }
 
 /// Mass (kg) and first moment (kg·m, machine frame) of the machine with its first attachment, boom

@@ -1,14 +1,17 @@
 //! `[[machine]]`: the machines of a job and their state today.
 
+use crate::identity_section as identity;
 use crate::ids::Ids;
 use crate::job_file::{Files, all, at_least_one};
 use crate::machine_file::{self, Decoded};
 use crate::table::Reader;
-use machine::{LockSeen, Machine};
+use machine::{Attachment, LatchSeen, LockSeen, Machine};
 use planning::JobMachine;
 
 const LOCKS: [(&str, LockSeen); 3] =
     [("locked", LockSeen::Locked), ("open", LockSeen::Open), ("not-seen", LockSeen::NotSeen)];
+const LATCHES: [(&str, LatchSeen); 3] =
+    [("closes", LatchSeen::Closes), ("faulty", LatchSeen::Faulty), ("not-seen", LatchSeen::NotSeen)];
 
 pub(crate) fn machines(root: &Reader<'_>, files: &mut Files<'_>, ids: &mut Ids) -> Option<Vec<JobMachine>> {
     at_least_one(root, "machine");
@@ -25,7 +28,7 @@ fn machine(t: &Reader<'_>, files: &mut Files<'_>, ids: &mut Ids, told: &mut Vec<
     let mut inspected_by = inspected_by.filter(|_| !nobody);
     let tagged_out = t.text_or_none("tagged_out");
     let described = opened.and_then(|(path, bytes)| {
-        let Decoded { machine, faults, mut inputs, open } = machine_file::decode(&path, &bytes);
+        let Decoded { machine, faults, mut inputs, open, .. } = machine_file::decode(&path, &bytes);
         if open {
             // What somebody looked at is not yet the machine of this file.
             inspected_by = None;
@@ -38,27 +41,50 @@ fn machine(t: &Reader<'_>, files: &mut Files<'_>, ids: &mut Ids, told: &mut Vec<
         }
         machine.filter(|_| usable)
     });
-    let attachment_lock = locks(t, described.as_ref());
+    let attachment_lock = by_attachment(t, "locks", described.as_ref(), |_| true, &LOCKS);
+    let latches = by_attachment(t, "latches", described.as_ref(), Attachment::hangs, &LATCHES);
+    let kept = identity::kept(t);
+    let seen = identity::seen(t);
+    let examined = identity::examined(t);
+    let cab = identity::cab(t);
     t.done();
     let mut machine = described?;
     // Lifts and documents call it by the job's id.
     machine.id = id?;
-    Some(JobMachine { machine, inspected_by, tagged_out, attachment_lock: attachment_lock? })
+    Some(JobMachine {
+        machine,
+        inspected_by,
+        tagged_out,
+        attachment_lock: attachment_lock?,
+        latches: latches?,
+        kept: kept.ok()?,
+        seen: seen.ok()?,
+        examined: examined.ok()?,
+        cab: cab?,
+    })
 }
 
-/// `locks = { forks = "locked" }`: keys are ids of the machine's attachments.
-fn locks(t: &Reader<'_>, machine: Option<&Machine>) -> Option<Vec<(String, LockSeen)>> {
-    let Some(l) = t.table_or_none("locks") else {
-        return if t.has("locks") { None } else { Some(Vec::new()) };
+/// `locks = { forks = "locked" }`, `latches = { jib = "closes" }`: keys are ids of the machine's
+/// attachments that have such a thing.
+fn by_attachment<S: Copy>(
+    t: &Reader<'_>,
+    key: &str,
+    machine: Option<&Machine>,
+    has: fn(&Attachment) -> bool,
+    words: &[(&str, S)],
+) -> Option<Vec<(String, S)>> {
+    let Some(l) = t.table_or_none(key) else {
+        return if t.has(key) { None } else { Some(Vec::new()) };
     };
     let Some(machine) = machine else {
         // Without its file nobody knows which attachments it has.
         return None;
     };
+    l.keys_are_ids();
     let mut seen = Vec::new();
-    for attachment in &machine.attachments {
+    for attachment in machine.attachments.iter().filter(|a| has(a)) {
         if let Some(node) = l.optional(&attachment.id) {
-            seen.push((attachment.id.clone(), l.as_choice(node, &attachment.id, &LOCKS)?));
+            seen.push((attachment.id.clone(), l.as_choice(node, &attachment.id, words)?));
         }
     }
     l.done();

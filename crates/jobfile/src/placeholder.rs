@@ -34,6 +34,7 @@ impl Reader<'_> {
         };
         document.report(severity, node.span, Some(&self.path_of(key)), message, Some(hint.message()));
         document.open.set(document.open.get() + 1);
+        document.note(|n| n.open.push(self.path_of(key)));
         severity == Severity::Warning
     }
 

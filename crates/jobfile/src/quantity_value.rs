@@ -1,6 +1,7 @@
 //! Quantities: "3.00 m", `{ value = "3.00 m", source = "measured" }`, points, ranges.
 
 use crate::node::{Node, Value};
+use crate::schema_notes::{Kind, SeenValue};
 use crate::table::Reader;
 use crate::{certainty, placeholder, text};
 use evidence::{Certainty, Message, TextId};
@@ -68,20 +69,24 @@ impl<'d> Reader<'d> {
 
     /// A value as a fact: text, or a table with `value` and `source`.
     pub fn as_fact(&self, node: &'d Node, key: &str, dimension: Dimension, bound: Bound) -> Option<Fact> {
+        self.expects(key, || Kind::Fact { dimension, bound });
+        let seen = |si: f64| SeenValue::Quantities(vec![Quantity::new(si, dimension)]);
         if let Value::Table(_) = node.value {
             let inline = self.as_table(node, key)?;
             let value = inline.required("value", &example("value", dimension));
             inline.done();
             let value = value?;
             let certainty = inline.sourced(node, "value");
-            let si = inline.as_quantity(value, "value", dimension, bound, None)?;
+            let si = inline.quantity_of(value, "value", dimension, bound, None)?;
             let certainty = certainty?;
+            self.found(key, || seen(si), Some(certainty));
             self.note(key, value, certainty);
             return Some(Fact { si, certainty });
         }
         let certainty = self.sourced(node, key);
-        let si = self.as_quantity(node, key, dimension, bound, None)?;
+        let si = self.quantity_of(node, key, dimension, bound, None)?;
         let certainty = certainty?;
+        self.found(key, || seen(si), Some(certainty));
         self.note(key, node, certainty);
         Some(Fact { si, certainty })
     }
@@ -138,16 +143,32 @@ impl<'d> Reader<'d> {
         bound: Bound,
         unit: Option<&str>,
     ) -> Option<[f64; N]> {
-        let items = self.as_list(node, key)?;
+        self.expects(key, || Kind::Numbers { count: N, dimension, bound });
+        let values = self.numbers::<N>(node, key, dimension, bound, unit)?;
+        let seen = || SeenValue::Quantities(values.iter().map(|v| Quantity::new(*v, dimension)).collect());
+        self.found(key, seen, self.source());
+        Some(values)
+    }
+
+    fn numbers<const N: usize>(
+        &self,
+        node: &'d Node,
+        key: &str,
+        dimension: Dimension,
+        bound: Bound,
+        unit: Option<&str>,
+    ) -> Option<[f64; N]> {
+        let items = self.entries(node, key)?;
         if items.len() != N {
             let message = text::LIST_LENGTH.with("key", key).with("expected", N).with("found", items.len());
             self.fault_at(node, key, message, None);
             return None;
         }
-        let values: Vec<Option<f64>> =
-            items.iter().map(|item| self.as_quantity(item, key, dimension, bound, unit)).collect();
-        let values: Option<Vec<f64>> = values.into_iter().collect();
-        values?.try_into().ok()
+        let mut values = [Some(0.0); N];
+        for (value, item) in values.iter_mut().zip(items) {
+            *value = self.quantity_of(item, key, dimension, bound, unit);
+        }
+        values.iter().all(Option::is_some).then(|| values.map(Option::unwrap_or_default))
     }
 
     /// A list of at least `least` points, each length at most `most` m either way. Plain numbers take `unit`; without one they are faults.
@@ -159,7 +180,8 @@ impl<'d> Reader<'d> {
         least: usize,
         most: f64,
     ) -> Option<Vec<DVec2>> {
-        let items = self.as_list(node, key)?;
+        self.expects(key, || Kind::Points { least, most });
+        let items = self.entries(node, key)?;
         if items.len() < least {
             let message = text::LIST_TOO_SHORT.with("key", key).with("least", least).with("found", items.len());
             self.fault_at(node, key, message, None);
@@ -177,20 +199,26 @@ impl<'d> Reader<'d> {
         let points: Vec<Option<DVec2>> = items
             .iter()
             .map(|item| {
-                self.as_numbers::<2>(item, key, Dimension::Length, Bound::Within(-most, most), unit)
-                    .map(DVec2::from_array)
+                self.numbers::<2>(item, key, Dimension::Length, Bound::Within(-most, most), unit).map(DVec2::from_array)
             })
             .collect();
-        points.into_iter().collect()
+        let points: Vec<DVec2> = points.into_iter().collect::<Option<_>>()?;
+        self.found(key, || SeenValue::Points(points.clone()), self.source());
+        Some(points)
     }
 
     /// `unit = "m"` of a table, for its lists of plain numbers. Only the unit of a length is possible.
     pub fn list_unit(&self) -> Option<String> {
-        let node = self.optional("unit")?;
-        let unit = self.as_text(node, "unit")?;
-        // After a wrong one reading goes on in metres: its numbers have no faults of their own.
-        let right = self.parsed(&format!("1 {unit}"), node, "unit", Dimension::Length).is_some();
-        Some(if right { unit.to_owned() } else { String::from("m") })
+        self.unit_of("unit", Dimension::Length, "m")
+    }
+
+    /// A unit of that dimension under `key`, for lists of plain numbers.
+    pub(crate) fn unit_of(&self, key: &str, dimension: Dimension, instead: &str) -> Option<String> {
+        let node = self.optional(key)?;
+        let unit = self.as_text(node, key)?;
+        // After a wrong one reading goes on with another: its numbers have no faults of their own.
+        let right = self.parsed(&format!("1 {unit}"), node, key, dimension).is_some();
+        Some(if right { unit } else { instead }.to_owned())
     }
 
     /// A value as a quantity in SI, within its bound. `unit`: of plain numbers in a list.
@@ -202,6 +230,28 @@ impl<'d> Reader<'d> {
         bound: Bound,
         unit: Option<&str>,
     ) -> Option<f64> {
+        self.expects(key, || Kind::Quantity { dimension, bound });
+        if unit.is_some() {
+            self.expects(key, || Kind::Plain);
+        }
+        let si = self.quantity_of(node, key, dimension, bound, unit)?;
+        self.found(key, || SeenValue::Quantities(vec![Quantity::new(si, dimension)]), None);
+        Some(si)
+    }
+
+    fn quantity_of(
+        &self,
+        node: &'d Node,
+        key: &str,
+        dimension: Dimension,
+        bound: Bound,
+        unit: Option<&str>,
+    ) -> Option<f64> {
+        if let (Value::Number(n), Some("m"), Dimension::Length) = (&node.value, unit, dimension)
+            && let Some(metres) = plain_metres(n, bound)
+        {
+            return Some(metres);
+        }
         let plain = matches!(dimension, Dimension::Number | Dimension::Ratio);
         let written = match (&node.value, unit) {
             (Value::Text(t), _) => match placeholder::behind(t) {
@@ -262,6 +312,21 @@ impl<'d> Reader<'d> {
             }
         }
     }
+}
+
+/// A plain decimal number of metres within its bound: nearly all that charts and courses are made of.
+/// Whatever else stands there goes the long way, which has the words for what is wrong.
+fn plain_metres(written: &str, bound: Bound) -> Option<f64> {
+    let digits = written.strip_prefix('-').unwrap_or(written);
+    let plain = digits.bytes().all(|b| b.is_ascii_digit() || b == b'.') && digits.len() < 16;
+    let metres: f64 = if plain { written.parse().ok()? } else { return None };
+    let inside = match bound {
+        Bound::Any => true,
+        Bound::Within(low, high) => metres >= low && metres <= high,
+        Bound::ZeroTo(high) => metres >= 0.0 && metres <= high,
+        Bound::NotNegative | Bound::Positive | Bound::UpTo(_) => false,
+    };
+    inside.then_some(metres)
 }
 
 /// The first plain number in a list of points.

@@ -3,6 +3,7 @@
 use crate::document::Document;
 use crate::nearest::nearest;
 use crate::node::{Node, Table, Value};
+use crate::schema_notes::{Kind, SeenValue};
 use crate::{certainty, placeholder, text};
 use evidence::{Certainty, Message, Severity, TextId};
 use std::cell::{Cell, RefCell};
@@ -19,6 +20,7 @@ pub struct Reader<'d> {
     label: String,
     source: Cell<Option<Certainty>>,
     asked: RefCell<Vec<String>>,
+    needed: RefCell<Vec<String>>,
 }
 
 /// Something could not be read, and the fault is said: for values whose absence means something.
@@ -35,7 +37,10 @@ impl<'d> Reader<'d> {
     ) -> Self {
         let label = path.clone();
         let source = Cell::new(around);
-        let reader = Self { document, table, span, path, label, source, asked: RefCell::default() };
+        let reader =
+            Self { document, table, span, path, label, source, asked: RefCell::default(), needed: RefCell::default() };
+        document.note(|n| n.table(&reader.path));
+        reader.expects("source", || Kind::Words(certainty::WORDS.map(|(w, _)| w.to_owned()).to_vec()));
         if let Some(node) = reader.optional("source") {
             reader.source.set(reader.certainty(node).or(Some(Certainty::Estimated)));
         }
@@ -86,17 +91,42 @@ impl<'d> Reader<'d> {
     pub fn optional(&self, key: &str) -> Option<&'d Node> {
         if !self.asked.borrow().iter().any(|k| k == key) {
             self.asked.borrow_mut().push(key.to_owned());
+            self.document.note(|n| n.asked(&self.path, key));
         }
         self.table.get(key)
     }
 
     /// The value of a key that must be there; `example` is a line of the file that has it.
     pub fn required(&self, key: &str, example: &str) -> Option<&'d Node> {
+        self.needs(key);
         let node = self.optional(key);
         if node.is_none() {
             self.missing(key, example);
         }
         node
+    }
+
+    /// Notes that this table must have the key, for schemas.
+    pub(crate) fn needs(&self, key: &str) {
+        if !self.needed.borrow().iter().any(|k| k == key) {
+            self.needed.borrow_mut().push(key.to_owned());
+            self.document.note(|n| n.required(&self.path, key));
+        }
+    }
+
+    /// Notes what a key may hold, for schemas.
+    pub(crate) fn expects(&self, key: &str, kind: impl FnOnce() -> Kind) {
+        self.document.note(|n| n.kind(&self.path, key, kind()));
+    }
+
+    /// Notes that the keys of this table are ids of the user's.
+    pub(crate) fn keys_are_ids(&self) {
+        self.document.note(|n| n.keys_are_ids(&self.path));
+    }
+
+    /// Notes a value that was read.
+    pub(crate) fn found(&self, key: &str, value: impl FnOnce() -> SeenValue, certainty: Option<Certainty>) {
+        self.document.note(|n| n.seen(self.path_of(key), value(), certainty));
     }
 
     /// Says that a key is missing.
@@ -169,6 +199,7 @@ impl<'d> Reader<'d> {
 
     /// A value as a table.
     pub fn as_table(&self, node: &'d Node, key: &str) -> Option<Self> {
+        self.expects(key, || if key.ends_with(']') { Kind::Tables } else { Kind::Table });
         if let Value::Table(table) = &node.value {
             let mut reader = Self::new(self.document, table, node.span, self.path_of(key), self.source());
             reader.label = self.label_of(&label(key, table));
@@ -182,6 +213,7 @@ impl<'d> Reader<'d> {
     /// The tables of a list (`[[key]]`); none where the key is missing.
     pub fn tables(&self, key: &str) -> Vec<Self> {
         let Some(node) = self.optional(key) else { return Vec::new() };
+        self.expects(key, || Kind::Tables);
         let Value::List(items) = &node.value else {
             self.wrong_type(node, key, text::TYPE_LIST);
             return Vec::new();
@@ -192,6 +224,16 @@ impl<'d> Reader<'d> {
 
     /// The entries of a list.
     pub fn as_list(&self, node: &'d Node, key: &str) -> Option<&'d [Node]> {
+        self.expects(key, || Kind::List);
+        let items = self.entries(node, key)?;
+        if items.is_empty() {
+            self.found(key, || SeenValue::Text(String::new()), self.source());
+        }
+        Some(items)
+    }
+
+    /// The entries of a list whose kind is noted elsewhere.
+    pub(crate) fn entries(&self, node: &'d Node, key: &str) -> Option<&'d [Node]> {
         if let Value::List(items) = &node.value {
             Some(items)
         } else {
@@ -202,13 +244,17 @@ impl<'d> Reader<'d> {
 
     /// A value as text that is not empty.
     pub fn as_text(&self, node: &'d Node, key: &str) -> Option<&'d str> {
+        self.expects(key, || Kind::Text);
         match &node.value {
             Value::Text(t) if t.trim().is_empty() => {
                 self.fault_at(node, key, text::EMPTY_TEXT.with("key", key), None);
                 None
             }
             Value::Text(t) if placeholder::is_open(t) && !self.left_open(node, key) => None,
-            Value::Text(t) => Some(t),
+            Value::Text(t) => {
+                self.found(key, || SeenValue::Text(t.clone()), self.source());
+                Some(t)
+            }
             _ => {
                 self.wrong_type(node, key, text::TYPE_TEXT);
                 None
@@ -229,7 +275,9 @@ impl<'d> Reader<'d> {
     /// True or false; `None` where left out or wrong.
     pub fn yes_no(&self, key: &str) -> Option<bool> {
         let node = self.optional(key)?;
+        self.expects(key, || Kind::YesNo);
         if let Value::Bool(b) = node.value {
+            self.found(key, || SeenValue::YesNo(b), self.source());
             Some(b)
         } else {
             self.wrong_type(node, key, text::TYPE_BOOL);
@@ -240,12 +288,16 @@ impl<'d> Reader<'d> {
     /// A whole number of at least `least` that must be there.
     pub fn count(&self, key: &str, example: &str, least: i64) -> Option<i64> {
         let node = self.required(key, example)?;
+        self.expects(key, || Kind::Count { least });
         let Value::Number(written) = &node.value else {
             self.wrong_type(node, key, text::TYPE_WHOLE);
             return None;
         };
         match written.replace('_', "").parse::<i64>() {
-            Ok(n) if (least..=1_000_000).contains(&n) => Some(n),
+            Ok(n) if (least..=1_000_000).contains(&n) => {
+                self.found(key, || SeenValue::Count(n), self.source());
+                Some(n)
+            }
             Ok(_) => {
                 let message = text::OUT_OF_RANGE
                     .with("key", key)
@@ -265,8 +317,11 @@ impl<'d> Reader<'d> {
     /// One of some words.
     pub fn as_choice<T: Copy>(&self, node: &'d Node, key: &str, words: &[(&str, T)]) -> Option<T> {
         let written = self.as_text(node, key)?;
+        self.expects(key, || Kind::Words(words.iter().map(|(w, _)| (*w).to_owned()).collect()));
         let found = words.iter().find(|(w, _)| *w == written).map(|(_, t)| *t);
-        if found.is_none() {
+        if found.is_some() {
+            self.found(key, || SeenValue::Word(written.to_owned()), self.source());
+        } else {
             let known = words.iter().map(|(w, _)| *w).collect::<Vec<_>>();
             let hint = match nearest(written, known.iter().copied()) {
                 Some(near) => text::HINT_NEAREST.with("nearest", near),

@@ -186,17 +186,21 @@ evidence::messages! {
     NO_BODY = "jobfile-no-body" [kind];
     /// The low value `low` of `key` is not below the high one, `high`.
     ORDER = "jobfile-order" [key, low, high];
-    /// The machine has neither forks nor a jib.
+    /// The machine has no attachment at all.
     NO_ATTACHMENT = "jobfile-no-attachment" [];
     /// The blade is thicker now (`now`) than new (`new`).
     BLADE_GREW = "jobfile-blade-grew" [now, new];
     /// A chart for a hook cannot have this datum, or one for forks that: `datum` is the word in the file.
     DATUM_MISMATCH = "jobfile-datum-mismatch" [datum, attachment];
+    /// The overall width is less than that over the tyres.
+    NARROWER_THAN_TYRES = "jobfile-narrower-than-tyres" [width, tyres];
+    /// Measure the width over the tyres; track is middle to middle.
+    HINT_OVER_TYRES = "jobfile-hint-over-tyres" [];
     /// A body of the upper part, and no upper part that turns.
     UPPER_WITHOUT_SLEW = "jobfile-upper-without-slew" [];
     /// A chart for a support state that the machine does not have.
     CHART_NO_SUCH_SUPPORT = "jobfile-chart-no-such-support" [support];
-    /// A second chart for the same attachment, support state and load centre.
+    /// A second chart for the same attachment, support state, load centre, tyres and level condition.
     CHART_TWICE = "jobfile-chart-twice" [attachment, support];
     /// The outline of zone `zone` has no area or crosses itself.
     CHART_BAD_OUTLINE = "jobfile-chart-bad-outline" [zone];
@@ -256,4 +260,74 @@ evidence::messages! {
     NO_GROUND = "jobfile-no-ground" [];
     /// `date` is not a date as year-month-day.
     BAD_DATE = "jobfile-bad-date" [date];
+
+    // Attachments and identity.
+    /// The next examination `next` would be before the one that was made, `date`.
+    EXAMINED_ORDER = "jobfile-examined-order" [date, next];
+    // Loads and gates.
+    /// No material has the id `material`.
+    UNKNOWN_MATERIAL = "jobfile-unknown-material" [material];
+    /// Hint: the ids of all materials stand in docs/job-files.md.
+    HINT_MATERIALS = "jobfile-hint-materials" [];
+    /// A pack of `material` (a material's name) has another density than the material: `packing` is missing.
+    NO_PACKING = "jobfile-no-packing" [material];
+    /// Warning: `material` comes damp; nobody stated `moisture`, so `share` more is reckoned with at most.
+    MOISTURE_ASSUMED = "jobfile-moisture-assumed" [material, share];
+    /// The pallet as stacked is larger along `axis` (an axis-… text) than stated: `stacked`, `stated`.
+    PALLET_LARGER = "jobfile-pallet-larger" [axis, stacked, stated];
+    /// The liquid stands higher (`fill`) than its tank is (`height`).
+    FILL_TOO_HIGH = "jobfile-fill-too-high" [fill, height];
+    /// The liquid alone is heavier (`liquid`) than the whole load (`mass`).
+    LIQUID_HEAVIER = "jobfile-liquid-heavier" [liquid, mass];
+    /// A gate.
+    KIND_GATE = "jobfile-kind-gate" [];
+    // Charts in every form.
+    /// Two charts for the same, of which each holds farther out of level than the other in one direction.
+    CHART_LEVELS_CROSS = "jobfile-chart-levels-cross" [attachment, support];
+    /// Hint: charts are told apart by attachment, support, load centre, tyres, level condition.
+    HINT_TELL_APART = "jobfile-hint-tell-apart" [];
+    /// Height is measured to the load centre, and the chart does not state how high that is.
+    CHART_HEIGHT_UNKNOWN = "jobfile-chart-height-unknown" [];
+    /// Reach is measured from stabilizer pads that the machine does not have.
+    CHART_NO_PADS = "jobfile-chart-no-pads" [];
+    /// A chart measured from a turntable that the machine does not have.
+    CHART_NO_TURNTABLE = "jobfile-chart-no-turntable" [];
+    /// The load line `zone` has more capacity than `lower` and leaves it by `area` around (`reach`, `height`).
+    CHART_LINE_LEAVES = "jobfile-chart-line-leaves" [zone, lower, area, reach, height];
+    /// Hint: lines of higher capacity lie inside the lower ones; compare capacities and corners.
+    HINT_LINE_LEAVES = "jobfile-hint-line-leaves" [];
+    /// What lies between the line `zone` and those inside it cannot be cut into plain outlines.
+    CHART_UNCUT = "jobfile-chart-uncut" [zone];
+    /// The lines of a table under `key` neither rise nor fall, or two are the same.
+    TABLE_ORDER = "jobfile-table-order" [key];
+    /// No cell of a table has all four entries: nothing is permitted.
+    TABLE_EMPTY = "jobfile-table-empty" [];
+    /// The table goes to `extension`, and the boom to `most`.
+    TABLE_BEYOND_BOOM = "jobfile-table-beyond-boom" [extension, most];
+    /// `key` has `found` entries, more than the `most` that are read.
+    LIST_TOO_LONG = "jobfile-list-too-long" [key, most, found];
+    /// The load centre `centre` of a derating row does not lie beyond `before`, the rated one or that of the row before.
+    DERATING_ORDER = "jobfile-derating-order" [centre, before];
+    /// The derating row for `centre` gives more than the row before.
+    DERATING_RISES = "jobfile-derating-rises" [centre];
+    /// Warning: the chart is for the tyres `tyres`, the machine stands on `fitted`: never chosen.
+    CHART_OTHER_TYRES = "jobfile-chart-other-tyres" [tyres, fitted];
+    /// Warning: the chart is for the tyres `tyres`, and the file does not say which the machine stands on.
+    CHART_TYRES_UNSAID = "jobfile-chart-tyres-unsaid" [tyres];
+    /// Zone `zone` says `capacity`; by the masses of this file `tipping` at (`reach`, `height`) tips the machine.
+    CHART_TIPS = "jobfile-chart-tips" [zone, capacity, tipping, reach, height];
+    /// Hint: the figure in pounds would fit: check the unit.
+    HINT_TIPS_POUNDS = "jobfile-hint-tips-pounds" [];
+    /// Hint: compare the capacity, the outline and datum, and the machine's masses and centres.
+    HINT_TIPS = "jobfile-hint-tips" [];
+    /// Warning: zone `zone` read as `capacity` does not go with the others; the same figure in pounds, `other`, would.
+    CHART_PERHAPS_POUNDS = "jobfile-chart-perhaps-pounds" [zone, capacity, other];
+    /// Warning: zone `zone` read as `capacity` does not go with the others; the same figure in kilograms, `other`, would.
+    CHART_PERHAPS_KILOGRAMS = "jobfile-chart-perhaps-kilograms" [zone, capacity, other];
+    /// Warning: capacity rises with reach: zone `zone` with `capacity` lies behind `other` with `less`, from (`reach`, `height`).
+    CHART_RISES_REACH = "jobfile-chart-rises-reach" [zone, capacity, other, less, reach, height];
+    /// Warning: capacity rises with height: zone `zone` with `capacity` lies above `other` with `less`, from (`reach`, `height`).
+    CHART_RISES_HEIGHT = "jobfile-chart-rises-height" [zone, capacity, other, less, reach, height];
+    /// Hint: compare with the chart; if it is right, say so with `rises = "who confirmed it, against what"`.
+    HINT_RISES = "jobfile-hint-rises" [];
 }

@@ -1,7 +1,8 @@
 //! Attachments: what is on the carriage.
 
+use crate::{Bucket, Clamp, Forks, Jib, OtherTool, Platform};
 use geometry::DVec2;
-use quantity::{Length, Mass};
+use quantity::Mass;
 use serde::{Deserialize, Serialize};
 
 /// An attachment that the machine's maker allows.
@@ -19,68 +20,61 @@ pub struct Attachment {
     pub centre: DVec2,
     /// Greatest load that the attachment's own plate allows.
     pub capacity: Mass,
+    /// How it is held on the carriage; `None`: not stated, taken as [`Coupling::Quick`], the worst.
+    pub coupling: Option<Coupling>,
 }
 
-/// Kinds of attachment this version can plan.
+/// Kinds of attachment this version can plan, and the one it refuses.
 #[derive(Debug, Clone)]
+#[expect(clippy::large_enum_variant, reason = "a machine has a handful of attachments, most of them forks")]
 pub enum AttachmentKind {
     /// Pallet forks.
     Forks(Forks),
     /// Jib with a hook.
     Jib(Jib),
+    /// Bucket for loose material.
+    Bucket(Bucket),
+    /// Clamp that grips blocks between two arms.
+    Clamp(Clamp),
+    /// Another tool of the maker's list.
+    Other(OtherTool),
+    /// Basket, cage or platform for people: every lift with it is an absolute stop.
+    Platform(Platform),
 }
 
-/// Pallet forks.
-#[derive(Debug, Clone)]
-pub struct Forks {
-    /// Fork heel (top face of the blades at the fork face), ahead of and above the head pin, level, m.
-    pub heel: DVec2,
-    /// The two blades, left then right.
-    pub blades: [Blade; 2],
-    /// Distance between the middles of the blades, m.
-    pub spread: f64,
-    /// Rated load centre from the fork face, m.
-    pub rated_load_centre: Length,
-}
-
-/// One fork blade as stamped and as measured.
-#[derive(Debug, Clone)]
-pub struct Blade {
-    /// Capacity stamped on this blade.
-    pub capacity: Mass,
-    /// Load centre stamped with it.
-    pub load_centre: Length,
-    /// Length of the blade.
-    pub length: Length,
-    /// Thickness at the heel when new.
-    pub thickness_new: Option<Length>,
-    /// Thickness at the heel as measured; `None` when not measured.
-    pub thickness_now: Option<Length>,
-    /// True if welded, drilled or otherwise changed from the maker's state; `None`: nobody looked.
-    pub modified: Option<bool>,
-}
-
-/// A jib with a hook.
-#[derive(Debug, Clone)]
-pub struct Jib {
-    /// Hook (bearing point of the sling) ahead of and above the head pin, level, m.
-    pub hook: DVec2,
+/// How an attachment is held on the carriage.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Coupling {
+    /// Quick coupling, worked by lever or from the cab.
+    Quick,
+    /// Pins with clips.
+    Pinned,
+    /// Bolted: nothing that is changed between two lifts.
+    Fixed,
 }
 
 impl Attachment {
-    /// The point of the attachment that lifts are planned to: fork heel or hook, relative to the
-    /// head pin, level, m.
+    /// The point of the attachment that lifts are planned to, relative to the head pin, level, m:
+    /// fork heel, hook, back of a bucket's floor, root of a clamp's arms, floor of a platform.
     pub fn tool_point(&self) -> DVec2 {
         match &self.kind {
             AttachmentKind::Forks(f) => f.heel,
             AttachmentKind::Jib(j) => j.hook,
+            AttachmentKind::Bucket(b) => b.heel,
+            AttachmentKind::Clamp(c) => c.heel,
+            AttachmentKind::Other(o) => o.heel,
+            AttachmentKind::Platform(p) => p.floor,
         }
     }
-    /// Load centre that the attachment's own plate is rated at, m; `None` for a hook.
+    /// Load centre that the attachment's own plate is rated at, m; `None` for a hook and for people.
     pub fn rated_load_centre(&self) -> Option<f64> {
         match &self.kind {
             AttachmentKind::Forks(f) => Some(f.rated_load_centre.value),
-            AttachmentKind::Jib(_) => None,
+            AttachmentKind::Bucket(b) => Some(b.rated_load_centre.value),
+            AttachmentKind::Clamp(c) => Some(c.rated_load_centre.value),
+            AttachmentKind::Other(o) => Some(o.rated_load_centre.value),
+            AttachmentKind::Jib(_) | AttachmentKind::Platform(_) => None,
         }
     }
     /// What the attachment carries with the load's centre at `centre`, m, kg: its plate, less by
@@ -89,6 +83,25 @@ impl Attachment {
         match self.rated_load_centre() {
             Some(rated) if centre > rated => self.capacity.value * rated / centre,
             _ => self.capacity.value,
+        }
+    }
+    /// How far the tool itself reaches ahead of its tool point, and how wide it is there, m; (0, 0) for
+    /// a hook. A bucket, a clamp and another tool reach twice as far as their rated load centre.
+    pub fn footprint(&self) -> (f64, f64) {
+        match &self.kind {
+            AttachmentKind::Forks(f) => (f.longest(), f.spread + 0.2),
+            AttachmentKind::Jib(_) => (0.0, 0.0),
+            AttachmentKind::Bucket(b) => (2.0 * b.rated_load_centre.value, b.edge),
+            AttachmentKind::Clamp(c) => (2.0 * c.rated_load_centre.value, c.grip.1 + 0.4),
+            AttachmentKind::Other(o) => (2.0 * o.rated_load_centre.value, 0.0),
+            AttachmentKind::Platform(_) => (2.0, 2.5),
+        }
+    }
+    /// How far the carriage shifts it to either side, m; 0 for what has no side shift.
+    pub fn side_shift(&self) -> f64 {
+        match &self.kind {
+            AttachmentKind::Forks(f) => f.carriage.map_or(0.0, crate::Carriage::side_shift),
+            _ => 0.0,
         }
     }
     /// True if the load hangs.
@@ -105,6 +118,18 @@ pub enum LockSeen {
     Locked,
     /// The lock was seen open.
     Open,
+    /// Nobody looked yet.
+    NotSeen,
+}
+
+/// How the latch of a hook was found before the lift.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, schemars::JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum LatchSeen {
+    /// The latch is there and was seen to close.
+    Closes,
+    /// The latch is missing, bent or does not close.
+    Faulty,
     /// Nobody looked yet.
     NotSeen,
 }

@@ -1,12 +1,12 @@
 //! What is wrong with a chart's zones: overlap, holes, shape, reach.
 
-use crate::chart::bounds;
+use crate::chart_polygon::{bounds, edges};
 use crate::{Chart, Zone};
 use geo::{Area, BooleanOps, Coord, LineString, MultiPolygon, Polygon, Validation};
 use geometry::DVec2;
 
 /// Slivers up to this width are drawing error, not holes, m.
-const SLIVER: f64 = 0.02;
+pub(crate) const SLIVER: f64 = 0.02;
 
 /// Something wrong with a chart.
 #[derive(Debug, Clone, PartialEq)]
@@ -43,8 +43,24 @@ pub enum ChartProblem {
     },
 }
 
-fn polygon(outline: &[DVec2]) -> Polygon<f64> {
-    Polygon::new(LineString::new(outline.iter().map(|p| Coord { x: p.x, y: p.y }).collect()), Vec::new())
+/// An outline as a polygon, turning left: a union of polygons that turn both ways loses some of them.
+pub(crate) fn polygon(outline: &[DVec2]) -> Polygon<f64> {
+    let mut ring: LineString<f64> = outline.iter().map(|p| Coord { x: p.x, y: p.y }).collect();
+    if edges(outline).map(|(a, b)| a.perp_dot(b)).sum::<f64>() < 0.0 {
+        ring.0.reverse();
+    }
+    Polygon::new(ring, Vec::new())
+}
+
+/// Corners of a ring, the last not repeating the first.
+pub(crate) fn outline_of(ring: &LineString<f64>) -> impl Iterator<Item = DVec2> + '_ {
+    ring.coords().take(ring.0.len().saturating_sub(1)).map(|c| DVec2::new(c.x, c.y))
+}
+
+/// True if an outline has fewer than three corners or no area, or crosses itself.
+pub fn outline_is_bad(outline: &[DVec2]) -> bool {
+    let p = polygon(outline);
+    outline.len() < 3 || p.unsigned_area() < 1e-6 || !p.is_valid()
 }
 
 fn union(zones: &[Zone]) -> MultiPolygon<f64> {
@@ -55,11 +71,20 @@ fn union(zones: &[Zone]) -> MultiPolygon<f64> {
 /// The border of all zones together, holes included, as edges. Where zones share an edge there is
 /// none. Slivers narrower than 2 cm between zones are closed.
 pub(crate) fn border(zones: &[Zone]) -> Vec<(DVec2, DVec2)> {
+    // The union rounds; its corners are the zones' own wherever they are as near as that.
+    const ROUNDING: f64 = 1e-7;
+    let mut own: Vec<DVec2> = zones.iter().flat_map(|z| z.outline.iter().copied()).collect();
+    own.sort_by(|a, b| a.x.total_cmp(&b.x));
+    let corner = |c: Coord<f64>| {
+        let p = DVec2::new(c.x, c.y);
+        let near = own.partition_point(|q| q.x < p.x - ROUNDING);
+        let mut near = own[near..].iter().take_while(|q| q.x <= p.x + ROUNDING);
+        near.find(|q| (q.y - p.y).abs() <= ROUNDING).copied().unwrap_or(p)
+    };
     let mut out = Vec::new();
     let mut ring = |r: &LineString<f64>| {
-        for line in r.lines() {
-            out.push((DVec2::new(line.start.x, line.start.y), DVec2::new(line.end.x, line.end.y)));
-        }
+        let corners: Vec<DVec2> = r.coords().map(|c| corner(*c)).collect();
+        out.extend(corners.windows(2).map(|pair| (pair[0], pair[1])));
     };
     for p in union(zones) {
         ring(p.exterior());
@@ -83,8 +108,7 @@ pub fn chart_problems(chart: &Chart) -> Vec<ChartProblem> {
         return vec![ChartProblem::NoZones];
     }
     for (i, zone) in chart.zones.iter().enumerate() {
-        let p = polygon(&zone.outline);
-        if zone.outline.len() < 3 || p.unsigned_area() < 1e-6 || !p.is_valid() {
+        if outline_is_bad(&zone.outline) {
             out.push(ChartProblem::BadOutline { zone: i });
         }
     }
@@ -126,7 +150,7 @@ pub fn chart_problems(chart: &Chart) -> Vec<ChartProblem> {
     out
 }
 
-fn middle(ring: &LineString<f64>) -> DVec2 {
+pub(crate) fn middle(ring: &LineString<f64>) -> DVec2 {
     use geo::Centroid;
     ring.centroid().map_or(DVec2::ZERO, |c| DVec2::new(c.x(), c.y()))
 }

@@ -16,6 +16,14 @@ pub struct Machine {
     pub invented: bool,
     /// Serial number as on the plate.
     pub serial: Option<String>,
+    /// The set of tyres that the axles describe, by id or the mark on their sidewall.
+    pub tyres: Option<String>,
+    /// Counterweight fitted, by its mark or mass.
+    pub counterweight: Option<String>,
+    /// Options fitted that change mass or charts; empty: none; `None`: not stated.
+    pub options: Option<Vec<String>>,
+    /// Number and revision of the charts that the file was written from.
+    pub chart_number: Option<String>,
     /// Greatest rated capacity on the plate.
     pub greatest_capacity: Mass,
     /// Masses other than the boom.
@@ -37,7 +45,7 @@ pub struct Machine {
     pub boom: Boom,
     /// Attachments that the maker allows on this machine.
     pub attachments: Vec<Attachment>,
-    /// Load charts, one per attachment, support state and load centre.
+    /// Load charts, one per attachment, support state, load centre, set of tyres and level condition.
     pub charts: Vec<Chart>,
     /// The maker's limits.
     pub limits: Limits,
@@ -260,17 +268,6 @@ impl Machine {
     /// The attachment of that id.
     pub fn attachment(&self, id: &str) -> Option<&Attachment> {
         self.attachments.iter().find(|a| a.id == id)
-    }
-    /// The chart for a load whose centre lies `centre` ahead of the fork face, m: of several rated load
-    /// centres the smallest that covers it, else the largest.
-    pub fn chart_for(&self, attachment: &str, support: SupportState, centre: f64) -> Option<&Chart> {
-        use quantity::Si;
-        let rated = |c: &&Chart| c.load_centre.si();
-        let charts = || self.charts.iter().filter(|c| c.attachment == attachment && c.support == support);
-        charts()
-            .filter(|c| rated(c) >= centre - 1e-9)
-            .min_by(|a, b| rated(a).total_cmp(&rated(b)))
-            .or_else(|| charts().max_by(|a, b| rated(a).total_cmp(&rated(b))))
     }
     /// True if the machine has what that support state needs.
     pub fn has(&self, support: SupportState) -> bool {

@@ -16,7 +16,7 @@ fn axes(angle: f64) -> (DVec2, DVec2) {
 }
 
 /// Turns an offset (ahead, above) of the carriage by the fork tilt.
-fn tilted(offset: DVec2, tilt: f64) -> DVec2 {
+pub(crate) fn tilted(offset: DVec2, tilt: f64) -> DVec2 {
     let (s, c) = libm::sincos(tilt);
     DVec2::new(offset.x * c - offset.y * s, offset.x * s + offset.y * c)
 }

@@ -1,7 +1,11 @@
 //! The load: mass and centre, and what is not sure.
 
-use evidence::{Certainty, Ranged};
-use quantity::{Angle, Mass};
+use crate::defects::Defect;
+use crate::liquid::Liquid;
+use crate::load_part::{self, LoadPart};
+use crate::pallet::Overhang;
+use crate::rigging::Hanging;
+use evidence::{Certainty, Ranged, Trace};
 
 /// One load as lifted.
 ///
@@ -38,19 +42,16 @@ pub struct Load {
     pub hanging: Option<Hanging>,
     /// True if someone confirmed that pallet, bands and wrap are sound.
     pub condition_seen: Option<bool>,
+    /// What was seen to be wrong with it.
+    pub defects: Vec<Defect>,
+    /// Layers of its pallet that reach over the base by more than they may.
+    pub overhangs: Vec<Overhang>,
+    /// Liquid in a tank that is part of it.
+    pub liquid: Option<Liquid>,
+    /// How far its ends hang below its underside on the forks, m; `None`: nobody stated it.
+    pub sag: Option<f64>,
     /// Wind shape factor of the load.
     pub wind_factor: f64,
-}
-
-/// A part of a built-up load.
-#[derive(Debug, Clone)]
-pub struct LoadPart {
-    /// Name for people.
-    pub name: String,
-    /// Its mass.
-    pub mass: Mass,
-    /// Its centre in the load's frame, m.
-    pub centre: geometry::DVec3,
 }
 
 /// How the mass of a load came about.
@@ -64,29 +65,70 @@ pub enum LoadSource {
     Typed,
 }
 
-/// Rigging of a hung load.
-#[derive(Debug, Clone)]
-pub struct Hanging {
-    /// Mass of slings, shackles, beams: included in the load's mass.
-    pub rigging: Mass,
-    /// From hook to the top of the load, m.
-    pub drop: f64,
-    /// Number of sling legs.
-    pub legs: u32,
-    /// Angle of the legs from the vertical.
-    pub leg_angle: Angle,
-    /// Working load limit of one leg.
-    pub leg_limit: Mass,
-    /// Tag lines are planned.
-    pub tag_lines: bool,
+/// A face of a load.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Face {
+    /// The one that now faces away from the machine.
+    Far,
+    /// The left one.
+    Left,
+    /// The right one.
+    Right,
+}
+
+/// A load turned on the forks.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Turned {
+    /// Face that then lies against the carriage.
+    pub face: Face,
+    /// Centre of gravity from that face, m.
+    pub centre_ahead: f64,
+    /// How much nearer that is than now, m.
+    pub nearer: f64,
+    /// Depth and width as turned, m.
+    pub size: (f64, f64),
 }
 
 impl Load {
     /// Mass, centre from parts: weighted means. Returns (mass kg, centre m).
     pub fn combine(parts: &[LoadPart]) -> (f64, geometry::DVec3) {
-        use quantity::Si;
-        let mass: f64 = parts.iter().map(|p| p.mass.si()).sum();
-        let moment = parts.iter().fold(geometry::DVec3::ZERO, |sum, p| sum + p.centre * p.mass.si());
-        (mass, if mass > 0.0 { moment / mass } else { geometry::DVec3::ZERO })
+        load_part::combine(parts)
+    }
+
+    /// The three other ways it could lie on the forks: turned half round, and a quarter either way.
+    pub fn turned(&self) -> [Turned; 3] {
+        let now = self.centre_ahead.nominal;
+        let (ahead, left) = (now, self.centre_left.nominal);
+        [
+            (Face::Far, self.depth - ahead, (self.depth, self.width)),
+            (Face::Left, self.width / 2.0 - left, (self.width, self.depth)),
+            (Face::Right, self.width / 2.0 + left, (self.width, self.depth)),
+        ]
+        .map(|(face, centre_ahead, size)| Turned { face, centre_ahead, nearer: now - centre_ahead, size })
+    }
+
+    /// Slope of the sling of a swinging load, run over fall: what pulls at the hook sideways as a share
+    /// of the weight. Zero for a load that does not hang.
+    pub fn swing_slope(&self) -> f64 {
+        let Some(h) = &self.hanging else { return 0.0 };
+        let length = h.drop + self.height - self.centre_up.low;
+        let out = self.swing(&mut evidence::Silent);
+        if out < length { out / (length * length - out * out).sqrt() } else { f64::INFINITY }
+    }
+
+    /// How far a hung load's centre swings out from under its hook, m: it adds to the reach. Zero for
+    /// loads on forks.
+    pub fn swing(&self, trace: &mut impl Trace) -> f64 {
+        self.hanging.as_ref().map_or(0.0, |h| h.swing_reach(h.drop + self.height - self.centre_up.low, trace))
+    }
+
+    /// The working of mass and centre, where it was built up.
+    pub fn trace(&self, trace: &mut impl Trace) {
+        if !self.parts.is_empty() {
+            load_part::trace(&self.parts, trace);
+        }
+        if let Some(liquid) = &self.liquid {
+            liquid.trace(trace);
+        }
     }
 }

@@ -23,4 +23,33 @@ evidence::messages! {
     STEP_BLADE_WEAR = "working-blade-wear" [];
     /// Working: load on one sling leg.
     STEP_SLING = "working-sling" [];
+
+    // Attachments.
+    /// Working: what sleeves over the blades let through.
+    STEP_SLEEVES = "working-sleeves" [];
+    /// Working: safety on yield that a worn blade keeps.
+    STEP_YIELD_LEFT = "working-yield-left" [];
+    /// Working: mass that the arms of a clamp hold by friction.
+    STEP_CLAMP_HOLD = "working-clamp-hold" [];
+    // Loads.
+    /// Working: mass of `part`: density ρ (at most ρ_m), volume V, solid share p, number n, water at most w.
+    STEP_PART_VOLUME = "working-part-volume" [part];
+    /// Working: mass of `part` from pieces counted.
+    STEP_PART_PIECES = "working-part-pieces" [part];
+    /// Working: centre of all parts ahead of the face against the forks.
+    STEP_CENTRE_AHEAD = "working-centre-ahead" [];
+    /// Working: centre of all parts left of the middle.
+    STEP_CENTRE_LEFT = "working-centre-left" [];
+    /// Working: centre of all parts above the underside.
+    STEP_CENTRE_UP = "working-centre-up" [];
+    /// Working: how far the liquid's centre runs ahead or back: side b along, fill h, tank height H, tilt θ.
+    STEP_LIQUID_AHEAD = "working-liquid-ahead" [];
+    /// Working: how far the liquid's centre runs left or right: side b across.
+    STEP_LIQUID_LEFT = "working-liquid-left" [];
+    /// Working: limit of a choked sling.
+    STEP_CHOKER = "working-choker" [];
+    /// Working: how far a hung load's centre swings out: length l from the hook, angle φ out of plumb.
+    STEP_SWING = "working-swing" [];
+    /// Working: row of the maker's derating table for the load centre `centre`.
+    STEP_DERATING = "working-derating" [centre];
 }

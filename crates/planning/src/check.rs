@@ -3,8 +3,8 @@
 use crate::checks::line::LineOutcome;
 use crate::checks::statics::Statics;
 use crate::checks::{
-    approach, attachment, chart, forks, ground, landing, level, line, load, machine_fit, matters, rigging, slewing,
-    statics, stops, wind,
+    approach, attachment, chart, forks, gates, ground, identity, landing, level, line, load, machine_fit, matters,
+    rigging, slewing, statics, stops, tool, wind,
 };
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed, pose};
@@ -44,9 +44,11 @@ pub fn check_lift<'a>(job: &'a Job, lift: &'a Lift) -> Option<LiftCheck<'a>> {
     ];
     let mut statuses = vec![
         machine_fit::status(&ctx),
+        identity::status(&ctx),
         stops::status(&ctx),
         load::status(&ctx),
         attachment::status(&ctx),
+        tool::status(&ctx),
         wind::status(&ctx),
         ground::status(&ctx, statics.as_ref()),
         landing::status(&ctx),
@@ -55,6 +57,7 @@ pub fn check_lift<'a>(job: &'a Job, lift: &'a Lift) -> Option<LiftCheck<'a>> {
     statuses.extend(placed);
     statuses.extend(forks::status(&ctx));
     statuses.extend(rigging::status(&ctx));
+    statuses.extend(gates::status(&ctx));
     statuses.extend(slewing::status(&ctx));
     statuses.extend(lines.iter().zip(&job.lines).map(|(o, l)| o.status(&ctx, l)));
     if job.lines_complete.is_none() {
@@ -85,10 +88,12 @@ impl LiftCheck<'_> {
         let ctx = &self.ctx;
         let posed = self.posed.as_ref();
         let mut out = stops::findings(ctx);
-        out.push(machine_fit::finding(ctx));
+        out.extend(machine_fit::findings(ctx));
+        out.extend(identity::findings(ctx));
         out.extend(slewing::finding(ctx));
-        out.push(load::finding(ctx));
+        out.extend(load::findings(ctx));
         out.push(attachment::finding(ctx));
+        out.extend(tool::findings(ctx));
         out.extend(forks::findings(ctx));
         out.extend(rigging::findings(ctx));
         out.push(level::finding(ctx, posed));
@@ -106,6 +111,7 @@ impl LiftCheck<'_> {
         out.push(ground::finding(ctx, self.statics.as_ref(), posed));
         out.push(approach::finding(ctx, posed));
         out.push(landing::finding(ctx));
+        out.extend(gates::findings(ctx));
         out.extend(matters::findings(ctx));
         out
     }

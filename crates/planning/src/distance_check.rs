@@ -1,7 +1,11 @@
 //! The quick look-up: from a distance and a height, inside or outside the chart. It never says go.
+//!
+//! How level the ground is, nobody asked: of several charts for different ground all are read, and the
+//! lowest counts.
 
+use crate::checks::chart::Centre;
 use geometry::DVec2;
-use machine::{Chart, ChartPoint, Machine, ReachFrom, ReachTo, Reading, SupportState};
+use machine::{Attachment, Chart, ChartPoint, Machine, Reading, SupportState};
 use quantity::Si;
 use serde::{Deserialize, Serialize};
 
@@ -61,13 +65,15 @@ pub struct DistanceAnswer {
     pub zone: Option<String>,
     /// Reach by the chart's own datum, m.
     pub reach_m: f64,
+    /// Height by the chart's own datum, m.
+    pub height_m: f64,
     /// Further reach that would still be inside, m.
     pub further_m: f64,
     /// Further height, m.
     pub higher_m: f64,
     /// Further load, kg.
     pub heavier_kg: f64,
-    /// Load centre beyond the rated one, m: added to the reach.
+    /// Load centre beyond the rated one, m: added to the reach. 0 where the maker's derating table counts.
     pub excess_m: f64,
     /// Names of the checks that were not made (text ids).
     pub not_checked: Vec<String>,
@@ -84,60 +90,68 @@ pub enum NoAnswer {
     Point,
 }
 
-/// Reads the chart for a distance. Boom flex counts outward; position is taken as measured.
+/// Reads the charts for a distance. Boom flex counts outward; position is taken as measured.
 pub fn distance_check(q: &DistanceQuestion<'_>) -> Result<DistanceAnswer, NoAnswer> {
     let attachment = q.machine.attachment(q.attachment).ok_or(NoAnswer::Attachment)?;
-    let chart = q.machine.chart_for(q.attachment, q.support, q.load_centre).ok_or(NoAnswer::Chart)?;
-    let reach = reach(q, chart).ok_or(NoAnswer::Point)?;
-    let excess = (q.load_centre - chart.load_centre.si()).max(0.0);
-    let cap = attachment.capacity_at_kg(q.load_centre).min(q.machine.greatest_capacity.si());
+    let charts = q.machine.charts_for(q.attachment, q.support, q.load_centre);
+    let last = *charts.last().ok_or(NoAnswer::Chart)?;
+    let tool = tool_point(q, attachment).ok_or(NoAnswer::Point)?;
+    let plate = q.machine.greatest_capacity.si().min(attachment.capacity.si());
     let flex = q.machine.boom.flex;
-    let capacity_at = |reach: f64, height: f64| -> Option<(f64, usize)> {
-        let at = DVec2::new(reach, height);
-        let point = ChartPoint { at, low: at, high: at + DVec2::new(flex + excess, 0.0) };
+    let counts = |chart: &Chart| Centre::of(chart, attachment, q.load_centre, attachment.hangs());
+    let capacity_in = |chart: &Chart, tool: DVec2| -> Option<(f64, usize)> {
+        let centre = counts(chart);
+        let at = chart.point_of(q.machine, attachment, tool);
+        let point = ChartPoint { at, low: at, high: at + DVec2::new(flex + centre.excess(), 0.0) };
         match chart.read(&point) {
-            Reading::Within { capacity_kg, zone } => Some((capacity_kg.min(cap), zone)),
+            Reading::Within { capacity_kg, zone } => Some((centre.counted(chart, capacity_kg)?.min(plate), zone)),
             Reading::Outside => None,
         }
     };
-    let here = capacity_at(reach, q.height);
-    let inside = here.is_some_and(|(c, _)| q.mass <= c);
-    let fits = |reach: f64, height: f64| capacity_at(reach, height).is_some_and(|(c, _)| q.mass <= c);
+    // The lowest of all charts, and the chart that has it; `None` where any shows nothing.
+    let capacity_at = |tool: DVec2| -> Option<(f64, usize, &Chart)> {
+        let mut lowest: Option<(f64, usize, &Chart)> = None;
+        for &chart in &charts {
+            let (capacity, zone) = capacity_in(chart, tool)?;
+            if lowest.is_none_or(|(least, ..)| capacity < least) {
+                lowest = Some((capacity, zone, chart));
+            }
+        }
+        lowest
+    };
+    let here = capacity_at(tool);
+    let fits = |tool: DVec2| capacity_at(tool).is_some_and(|(c, ..)| q.mass <= c);
+    let inside = fits(tool);
     let further = |step: &dyn Fn(f64) -> bool| if inside { last_that_fits(step) } else { 0.0 };
+    let governs = here.map_or(last, |(.., chart)| chart);
+    let at = governs.point_of(q.machine, attachment, tool);
     Ok(DistanceAnswer {
         inside,
-        capacity_kg: here.map(|(c, _)| c),
-        zone: here.map(|(_, z)| chart.zones[z].name.clone()),
-        reach_m: reach,
-        further_m: further(&|d| fits(reach + d, q.height)),
-        higher_m: further(&|d| fits(reach, q.height + d)),
-        heavier_kg: here.map_or(0.0, |(c, _)| (c - q.mass).max(0.0)),
-        excess_m: excess,
+        capacity_kg: here.map(|(c, ..)| c),
+        zone: here.map(|(_, zone, chart)| chart.zones[zone].name.clone()),
+        reach_m: at.x,
+        height_m: at.y,
+        further_m: further(&|d| fits(tool + DVec2::new(d, 0.0))),
+        higher_m: further(&|d| fits(tool + DVec2::new(0.0, d))),
+        heavier_kg: here.map_or(0.0, |(c, ..)| (c - q.mass).max(0.0)),
+        excess_m: counts(governs).excess(),
         not_checked: crate::checks_not_in_the_chart().iter().map(|t| t.id.to_owned()).collect(),
     })
 }
 
-fn reach(q: &DistanceQuestion<'_>, chart: &Chart) -> Option<f64> {
-    let face = q.machine.front_face() - q.machine.front.x;
-    let from_axle = match q.from {
-        MeasuredFrom::FrontAxle => q.distance,
-        MeasuredFrom::FrontTyreFace => q.distance + face,
+/// Fork heel or hook, (x, z) in the machine frame, m; `None` where the distance was measured to what
+/// the attachment does not have.
+fn tool_point(q: &DistanceQuestion<'_>, attachment: &Attachment) -> Option<DVec2> {
+    let from = match q.from {
+        MeasuredFrom::FrontAxle => q.machine.front.x,
+        MeasuredFrom::FrontTyreFace => q.machine.front_face(),
     };
-    let from_datum = match chart.datum.reach_from {
-        ReachFrom::FrontAxle => from_axle,
-        ReachFrom::FrontTyreFace => from_axle - face,
+    let beyond = match (q.to, attachment.hangs()) {
+        (MeasuredTo::ForkHeel, false) | (MeasuredTo::Hook, true) => 0.0,
+        (MeasuredTo::LoadCentre, false) => q.load_centre,
+        _ => return None,
     };
-    // Distances along the forks: heel, then the load's own centre, or the chart's rated centre.
-    let heel = match q.to {
-        MeasuredTo::ForkHeel => from_datum,
-        MeasuredTo::LoadCentre => from_datum - q.load_centre,
-        MeasuredTo::Hook => return (chart.datum.reach_to == ReachTo::Hook).then_some(from_datum),
-    };
-    match chart.datum.reach_to {
-        ReachTo::ForkHeel => Some(heel),
-        ReachTo::LoadCentre => Some(heel + chart.load_centre.si()),
-        ReachTo::Hook => None,
-    }
+    Some(DVec2::new(from + q.distance - beyond, q.height))
 }
 
 /// The largest step up to the first that does not fit, to 1 mm, searched outward in steps of 5 cm

@@ -1,10 +1,10 @@
 //! Everything a plan is made from.
 
 use geometry::DVec2;
-use machine::{Load, LockSeen, Machine, SupportState};
+use machine::{LatchSeen, Load, LockSeen, Machine, SupportState};
 use quantity::{Length, Pressure, Speed};
 use serde::{Deserialize, Serialize};
-use site::{Ground, Landing, PowerLine};
+use site::{Gate, Ground, Landing, PowerLine};
 
 /// A package of lifts on one site.
 #[derive(Debug, Clone)]
@@ -31,6 +31,8 @@ pub struct Job {
     pub lines_complete: Option<String>,
     /// Landings.
     pub landings: Vec<Landing>,
+    /// Gates and other narrow places.
+    pub gates: Vec<Gate>,
     /// Lifts.
     pub lifts: Vec<Lift>,
     /// Required reserves and allowances.
@@ -52,8 +54,76 @@ pub struct JobMachine {
     pub inspected_by: Option<String>,
     /// Reason if tagged out of service.
     pub tagged_out: Option<String>,
-    /// The attachment now on the carriage and how its lock was seen.
+    /// How the lock of each attachment was seen this morning.
     pub attachment_lock: Vec<(String, LockSeen)>,
+    /// How the hook latch of each jib was seen this morning.
+    pub latches: Vec<(String, LatchSeen)>,
+    /// Whose it is; `None`: nobody stated it.
+    pub kept: Option<Kept>,
+    /// What somebody read on the machine itself; `None`: nobody did.
+    pub seen: Option<Seen>,
+    /// Its last thorough examination; `None`: not known.
+    pub examined: Option<Examination>,
+    /// Seat belt, roll-over frame and cab door.
+    pub cab: CabSeen,
+}
+
+/// Whose a machine is: what of its history can be known.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, schemars::JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum Kept {
+    /// Our own: its history is known.
+    Own,
+    /// Rented: its history is not.
+    Rented,
+    /// Not known whose; counts as rented.
+    Unknown,
+}
+
+/// What somebody read on the machine itself. What they did not read is `None`.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct Seen {
+    /// Who looked.
+    pub by: String,
+    /// The day, year-month-day.
+    pub date: String,
+    /// Serial number on the plate.
+    pub serial: Option<String>,
+    /// Tyres by their mark.
+    pub tyres: Option<String>,
+    /// Counterweight by its mark or mass.
+    pub counterweight: Option<String>,
+    /// Options fitted.
+    pub options: Option<Vec<String>>,
+    /// True if the load charts are in the cab.
+    pub chart_in_cab: Option<bool>,
+    /// True if the maker's manual is in the cab.
+    pub manual_in_cab: Option<bool>,
+    /// Number and revision of the charts in the cab.
+    pub chart: Option<String>,
+}
+
+/// A thorough examination by a competent person.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Examination {
+    /// The day it was made, year-month-day.
+    pub date: String,
+    /// The day until which it holds.
+    pub next: String,
+    /// Who made it.
+    pub by: String,
+}
+
+/// How seat belt, roll-over frame and cab door were found.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, schemars::JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum CabSeen {
+    /// All there and sound.
+    Sound,
+    /// One of them missing or faulty.
+    Faulty,
+    /// Nobody looked yet.
+    NotSeen,
 }
 
 /// Required reserves: a named policy of the job.
@@ -117,20 +187,62 @@ pub struct Lift {
     pub clear: Length,
     /// Wind at which this lift stops.
     pub wind: Option<WindInput>,
-    /// People raised by this lift (basket, forks, box): an absolute stop.
-    pub raises_people: bool,
-    /// Load shared with another machine.
-    pub shared_load: bool,
-    /// Pushing, pulling or dragging with the boom.
-    pub drags: bool,
-    /// Driving or levelling the frame with the boom up.
-    pub drives_boom_up: bool,
-    /// Somebody steadies the load by hand.
-    pub hand_steadied: bool,
-    /// The operator leaves the seat with the load raised.
-    pub leaves_seat: bool,
+    /// What would happen in this lift that is forbidden outright.
+    pub stops: Vec<StopKind>,
+    /// Who saw the attachment's lock closed for this lift, after any change.
+    pub lock_seen: Option<String>,
+    /// How far the carriage is shifted to the left with the load on it, m.
+    pub side_shift: f64,
+    /// True if sleeves are pushed over the blades; `None`: not stated.
+    pub extensions: Option<bool>,
+    /// Volume of loose material in the bucket, m³; `None`: not stated.
+    pub bulk_volume: Option<f64>,
+    /// Indexes of the gates it passes with the load; `None`: nobody stated it.
+    pub gates: Option<Vec<usize>>,
     /// What named persons accepted for this lift.
     pub acceptances: Vec<Acceptance>,
+}
+
+/// What is forbidden in every lift: no number can mend it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, schemars::JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum StopKind {
+    /// People raised: basket, forks, box.
+    RaisesPeople,
+    /// Somebody rides on machine, forks or load.
+    Riders,
+    /// Somebody under load or boom.
+    UnderLoad,
+    /// Load shared with another machine.
+    SharedLoad,
+    /// Pushing, pulling or dragging with the boom.
+    Drags,
+    /// Driving or levelling the frame with the boom up.
+    DrivesBoomUp,
+    /// Somebody steadies the load by hand.
+    HandSteadied,
+    /// The operator leaves the seat with the load raised.
+    LeavesSeat,
+    /// The operator works without the seat belt.
+    NoBelt,
+    /// Work goes on in a thunderstorm.
+    Thunderstorm,
+}
+
+impl StopKind {
+    /// Every one, in the order in which findings are listed.
+    pub const ALL: [Self; 10] = [
+        Self::RaisesPeople,
+        Self::Riders,
+        Self::UnderLoad,
+        Self::SharedLoad,
+        Self::Drags,
+        Self::DrivesBoomUp,
+        Self::HandSteadied,
+        Self::LeavesSeat,
+        Self::NoBelt,
+        Self::Thunderstorm,
+    ];
 }
 
 /// What a lift does at its landing. The two ends of a load's way are two lifts; between them it is

@@ -4,9 +4,11 @@
 //! - [`check_lift`]: every check of one lift in fixed order; numbers and status only
 //! - [`plan`]: the whole job: findings with working, verdicts, scenes for drawings
 //! - [`Plan`]: what all later stages read; nothing downstream recomputes it
+//! - [`chart_doubts`]: what the machine's own statics say against a chart
 //! - [`distance_check`]: the quick look-up: inside or outside the chart, never "go"
 //! - [`text`]: the ids of every sentence said here
 
+mod chart_doubts;
 mod check;
 mod checks;
 mod context;
@@ -21,14 +23,19 @@ mod scene;
 mod steps;
 pub mod text;
 
+pub use chart_doubts::{ChartDoubt, chart_doubts};
 pub use check::{LiftCheck, check_lift};
 pub use distance_check::{DistanceAnswer, DistanceQuestion, MeasuredFrom, MeasuredTo, NoAnswer, distance_check};
-pub use job::{Acceptance, Job, JobMachine, Lift, Matter, Policy, Stand, Task, WindInput};
+pub use job::{
+    Acceptance, CabSeen, Examination, Job, JobMachine, Kept, Lift, Matter, Policy, Seen, Stand, StopKind, Task,
+    WindInput,
+};
 pub use plan::{
     ChartScene, ChartZoneScene, ElevationScene, InputLine, LiftPlan, LineScene, LoadSummary, PLAN_SCHEMA, Plan,
     PlanHead, PolygonScene, StandSummary, WheelForce,
 };
 pub use plan_job::{digest, plan};
+pub use scene::{datum_text, reach_text};
 
 /// The name of a support state.
 pub fn support_name(support: machine::SupportState) -> evidence::TextId {
@@ -40,9 +47,10 @@ pub fn support_name(support: machine::SupportState) -> evidence::TextId {
 }
 
 /// Names of the checks that a look into the chart alone does not make.
-pub fn checks_not_in_the_chart() -> [evidence::TextId; 19] {
+pub fn checks_not_in_the_chart() -> [evidence::TextId; 21] {
     [
         text::CHECK_MACHINE,
+        text::CHECK_IDENTITY,
         text::CHECK_STOPS,
         text::CHECK_LOAD,
         text::CHECK_ATTACHMENT,
@@ -56,6 +64,7 @@ pub fn checks_not_in_the_chart() -> [evidence::TextId; 19] {
         text::CHECK_GROUND,
         text::CHECK_APPROACH,
         text::CHECK_LANDING,
+        text::CHECK_GATE,
         text::CHECK_EDGES,
         text::CHECK_BURIED,
         text::CHECK_OBSTACLES,
@@ -68,6 +77,7 @@ pub fn checks_not_in_the_chart() -> [evidence::TextId; 19] {
 pub fn check_name(check: &str) -> Option<evidence::TextId> {
     Some(match check {
         "machine" => text::CHECK_MACHINE,
+        "identity" => text::CHECK_IDENTITY,
         "stops" => text::CHECK_STOPS,
         "load" => text::CHECK_LOAD,
         "attachment" => text::CHECK_ATTACHMENT,
@@ -82,6 +92,7 @@ pub fn check_name(check: &str) -> Option<evidence::TextId> {
         "ground" => text::CHECK_GROUND,
         "approach" => text::CHECK_APPROACH,
         "landing" => text::CHECK_LANDING,
+        "gate" => text::CHECK_GATE,
         "edges" => text::CHECK_EDGES,
         "buried" => text::CHECK_BURIED,
         "obstacles" => text::CHECK_OBSTACLES,

@@ -8,7 +8,6 @@ use crate::context::Context;
 use crate::posed::tool_point;
 use geometry::{DVec2, DVec3};
 use machine::{Attachment, AttachmentKind, BoomPosition, kinematics};
-use quantity::Si;
 
 /// A boom movement in order.
 #[derive(Debug, Clone)]
@@ -105,13 +104,14 @@ pub(crate) fn movement(
     Movement { legs, on_the_way, free, withdrawal: (room, under) }
 }
 
-/// Length of blade under the load, m; 0 for a hook.
+/// Length of blade or tool under the load, m; 0 for a hook, a bucket, a clamp.
 fn blade_under_load(ctx: &Context<'_>, attachment: &Attachment) -> f64 {
     match &attachment.kind {
-        AttachmentKind::Forks(f) if ctx.load.hanging.is_none() => {
-            f.blades.iter().map(|b| b.length.si()).fold(0.0, f64::max).min(ctx.load.depth)
-        }
-        AttachmentKind::Forks(_) | AttachmentKind::Jib(_) => 0.0,
+        AttachmentKind::Forks(f) if ctx.load.hanging.is_none() => f.longest().min(ctx.load.depth),
+        // Not known how it lets go of the load: as if it lay under all of it.
+        AttachmentKind::Other(_) if ctx.load.hanging.is_none() => ctx.load.depth,
+        // A bucket tips out, a clamp opens.
+        _ => 0.0,
     }
 }
 

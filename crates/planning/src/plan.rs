@@ -28,6 +28,9 @@ pub struct Plan {
     pub warnings: Vec<Message>,
     /// The usual cautions, to stand on every document and screen with a verdict.
     pub cautions: Vec<Message>,
+    /// What ends this plan before its time; stands beside the cautions.
+    #[serde(default)]
+    pub ends_when: Vec<Message>,
     /// What to do in an emergency.
     pub emergency: Vec<Message>,
 }

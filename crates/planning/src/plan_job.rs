@@ -32,10 +32,10 @@ pub fn plan(job: &Job) -> Plan {
             text::CAUTION_NEVER,
             text::CAUTION_TRIAL,
             text::CAUTION_NOT_COMPUTED,
-            text::PLAN_ENDS,
         ]
         .map(Message::from)
         .to_vec(),
+        ends_when: text::ENDS.map(Message::from).to_vec(),
         emergency: [text::EMERGENCY_TIP, text::EMERGENCY_LINE].map(Message::from).to_vec(),
     };
     plan.digest = digest(&plan);
@@ -162,7 +162,9 @@ fn posed_stand(check: &LiftCheck<'_>, mut stand: StandSummary) -> StandSummary {
                 stand.boom_angle_rad = Some(above.angle);
                 stand.extension_m = Some(above.extension);
             }
-            if let (Some(chart), Ok([above, _]), Some(a)) = (chart::choose(ctx), posed.reach, ctx.attachment) {
+            if let (Some(chart), Ok([above, _]), Some(a)) =
+                (chart::choose(ctx, Some(posed)), posed.reach, ctx.attachment)
+            {
                 let tool = crate::posed::tool_point(ctx, a, above);
                 let place = chart::Place { tool, on_the_way: false };
                 let at = chart::read(ctx, posed, chart, a, place, &mut evidence::Silent).point.at;

@@ -3,11 +3,12 @@
 use crate::check::LiftCheck;
 use crate::checks::chart as chart_check;
 use crate::checks::line::{LineOutcome, required};
+use crate::checks::{metres, reserve};
 use crate::posed::{Posed, tool_point};
 use crate::{ChartScene, ChartZoneScene, ElevationScene, LineScene, PolygonScene, text};
 use evidence::{Message, Silent};
 use geometry::{DVec2, DVec3};
-use machine::{AttachmentKind, BoomPosition, Chart, ReachFrom, ReachTo, Reading, kinematics};
+use machine::{AttachmentKind, BoomPosition, Chart, HeightTo, ReachFrom, ReachTo, Reading, kinematics};
 use quantity::Si;
 
 /// Points of the picture: forward distance along the heading from the stand, and site height.
@@ -77,7 +78,7 @@ pub(crate) fn elevation(check: &LiftCheck<'_>, posed: &Posed) -> Option<Elevatio
     let (load_outline, load_centre, sling) = load_picture(&view, ctx, tool, boom);
     let tool_line = match &attachment.kind {
         AttachmentKind::Forks(f) => {
-            let length = f.blades.iter().map(|b| b.length.si()).fold(0.0, f64::max);
+            let length = f.longest();
             let carriage = Posed::carriage(tool, boom);
             let head = kinematics::head(&machine.boom, boom);
             // From the end of the boom line down to the head pin, level to the fork face, up the
@@ -92,16 +93,22 @@ pub(crate) fn elevation(check: &LiftCheck<'_>, posed: &Posed) -> Option<Elevatio
                 view.machine(carriage * DVec3::new(length, 0.0, 0.0)),
             ]
         }
-        AttachmentKind::Jib(_) => vec![
+        // Any other tool: to its tool point, and out along its floor or arms. A hook has none.
+        _ => vec![
             view.machine(boom_end(machine, boom)),
             view.machine(kinematics::head(&machine.boom, boom)),
             view.machine(tool),
+            view.machine(Posed::carriage(tool, boom) * DVec3::new(attachment.footprint().0, 0.0, 0.0)),
         ],
     };
 
-    let chart = chart_check::choose(ctx);
-    let datum_x = chart.map_or(machine.front_face(), |c| c.datum_x(machine));
-    let ahead = chart.map_or(0.0, Chart::measured_ahead);
+    let chart = chart_check::choose(ctx, Some(posed));
+    let datum_x = chart.map_or(machine.front_face(), |c| c.datum(machine).x);
+    // Where the reach is read, at the height that is read.
+    let chart_point = chart.map_or(tool, |c| {
+        let measured = c.measured(attachment, boom.fork_tilt);
+        tool + DVec3::new(measured.reach.x, 0.0, measured.height.y)
+    });
     Some(ElevationScene {
         ground,
         machine: polygons,
@@ -113,7 +120,7 @@ pub(crate) fn elevation(check: &LiftCheck<'_>, posed: &Posed) -> Option<Elevatio
         load_centre,
         landing: (landing_s - half, landing_s + half, ctx.landing.level),
         datum: view.machine(DVec3::new(datum_x, 0.0, 0.0)),
-        chart_point: view.machine(Posed::carriage(tool, boom) * DVec3::new(ahead, 0.0, 0.0)),
+        chart_point: view.machine(chart_point),
         lines: line_scenes(check, &view),
     })
 }
@@ -228,7 +235,7 @@ fn nearest_span_point(line: &site::PowerLine, at: DVec2) -> Option<DVec3> {
 /// The chart picture, where there is a chart and the boom gets there.
 pub(crate) fn chart(check: &LiftCheck<'_>, posed: &Posed) -> Option<ChartScene> {
     let ctx = &check.ctx;
-    let chart = chart_check::choose(ctx)?;
+    let chart = chart_check::choose(ctx, Some(posed))?;
     let worst = chart_check::worst(ctx, posed, chart)?;
     let pair = |p: &DVec2| (p.x, p.y);
     Some(ChartScene {
@@ -236,12 +243,12 @@ pub(crate) fn chart(check: &LiftCheck<'_>, posed: &Posed) -> Option<ChartScene> 
             .zones
             .iter()
             .map(|z| {
-                let counted = worst.cap.map_or(z.capacity.si(), |cap| cap.min(z.capacity.si()));
+                let counted = worst.centre.counted(chart, z.capacity.si()).unwrap_or(0.0);
                 ChartZoneScene {
                     name: z.name.clone(),
                     capacity_kg: z.capacity.si(),
                     counted_kg: counted,
-                    reserve: 1.0 - ctx.load.mass_kg.high / counted,
+                    reserve: reserve(ctx.load.mass_kg.high, counted),
                     outline: z.outline.iter().map(pair).collect(),
                 }
             })
@@ -253,7 +260,7 @@ pub(crate) fn chart(check: &LiftCheck<'_>, posed: &Posed) -> Option<ChartScene> 
         load_kg: ctx.load.mass_kg.high,
         load_centre_m: chart.load_centre.si(),
         support: chart.support,
-        cap_kg: worst.cap,
+        cap_kg: worst.centre.cap,
         datum: datum_text(chart),
         zone: match worst.reading {
             Reading::Within { zone, .. } => Some(zone),
@@ -262,14 +269,49 @@ pub(crate) fn chart(check: &LiftCheck<'_>, posed: &Posed) -> Option<ChartScene> 
     })
 }
 
-fn datum_text(chart: &Chart) -> Message {
-    match (chart.datum.reach_from, chart.datum.reach_to) {
-        (ReachFrom::FrontTyreFace, ReachTo::LoadCentre) => text::DATUM_TYRE_LOAD_CENTRE,
-        (ReachFrom::FrontTyreFace, ReachTo::ForkHeel) => text::DATUM_TYRE_HEEL,
-        (ReachFrom::FrontTyreFace, ReachTo::Hook) => text::DATUM_TYRE_HOOK,
-        (ReachFrom::FrontAxle, ReachTo::LoadCentre) => text::DATUM_AXLE_LOAD_CENTRE,
-        (ReachFrom::FrontAxle, ReachTo::ForkHeel) => text::DATUM_AXLE_HEEL,
-        (ReachFrom::FrontAxle, ReachTo::Hook) => text::DATUM_AXLE_HOOK,
+/// From what and to what a chart's reach is measured, in words.
+pub fn reach_text(chart: &Chart) -> Message {
+    let (from, to) = (chart.datum.reach_from, chart.datum.reach_to);
+    let usual = match (from, to) {
+        (ReachFrom::FrontTyreFace, ReachTo::LoadCentre) => Some(text::DATUM_TYRE_LOAD_CENTRE),
+        (ReachFrom::FrontTyreFace, ReachTo::ForkHeel) => Some(text::DATUM_TYRE_HEEL),
+        (ReachFrom::FrontTyreFace, ReachTo::Hook) => Some(text::DATUM_TYRE_HOOK),
+        (ReachFrom::FrontAxle, ReachTo::LoadCentre) => Some(text::DATUM_AXLE_LOAD_CENTRE),
+        (ReachFrom::FrontAxle, ReachTo::ForkHeel) => Some(text::DATUM_AXLE_HEEL),
+        (ReachFrom::FrontAxle, ReachTo::Hook) => Some(text::DATUM_AXLE_HOOK),
+        _ => None,
+    };
+    usual.map_or_else(
+        || {
+            let from = match from {
+                ReachFrom::FrontTyreFace => text::DATUM_FROM_TYRE_FACE.message(),
+                ReachFrom::FrontAxle => text::DATUM_FROM_AXLE.message(),
+                ReachFrom::FrameFront => text::DATUM_FROM_FRAME_FRONT.message(),
+                ReachFrom::StabilizerPads => text::DATUM_FROM_PADS.message(),
+                ReachFrom::BoomFoot => text::DATUM_FROM_BOOM_FOOT.message(),
+                ReachFrom::TurntableCentre => text::DATUM_FROM_TURNTABLE.message(),
+                ReachFrom::AheadOfFrontAxle(x) if x < 0.0 => text::DATUM_FROM_BEHIND_AXLE.with("distance", metres(-x)),
+                ReachFrom::AheadOfFrontAxle(x) => text::DATUM_FROM_AHEAD_OF_AXLE.with("distance", metres(x)),
+            };
+            let to = match to {
+                ReachTo::LoadCentre => text::DATUM_TO_LOAD_CENTRE,
+                ReachTo::ForkHeel => text::DATUM_TO_HEEL,
+                ReachTo::ForkTip => text::DATUM_TO_TIP,
+                ReachTo::Hook => text::DATUM_TO_HOOK,
+                ReachTo::HeadPin => text::DATUM_TO_HEAD_PIN,
+            };
+            text::DATUM_FROM_TO.with("from", from).with("to", to)
+        },
+        Message::from,
+    )
+}
+
+/// What a chart's reach is measured between, and its height where that is not the usual.
+pub fn datum_text(chart: &Chart) -> Message {
+    let reach = reach_text(chart);
+    match chart.datum.height_to {
+        HeightTo::ForkTop | HeightTo::Hook => reach,
+        HeightTo::LoadCentre => text::DATUM_HEIGHT_TO.with("reach", reach).with("to", text::DATUM_TO_LOAD_CENTRE),
+        HeightTo::HeadPin => text::DATUM_HEIGHT_TO.with("reach", reach).with("to", text::DATUM_TO_HEAD_PIN),
     }
-    .message()
 }

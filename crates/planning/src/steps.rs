@@ -4,7 +4,8 @@ use crate::checks::{angle, metres};
 use crate::context::Context;
 use crate::posed::Posed;
 use crate::{Task, text};
-use evidence::Message;
+use evidence::{Message, TextId};
+use machine::AttachmentKind;
 use quantity::{Quantity, Si};
 
 /// Drive in, level read, trial lift, raise, extend, set down, withdraw. Empty if the boom does not
@@ -18,7 +19,7 @@ pub(crate) fn steps(ctx: &Context<'_>, posed: &Posed) -> Vec<Message> {
         machine::SupportState::Stabilizers => out.push(text::STEP_STABILIZERS.message()),
         machine::SupportState::Outriggers => out.push(text::STEP_OUTRIGGERS.message()),
     }
-    let Some(tolerance) = crate::checks::chart::choose(ctx).map(|c| c.level) else { return Vec::new() };
+    let Some(tolerance) = crate::checks::chart::choose(ctx, Some(posed)).map(|c| c.level) else { return Vec::new() };
     out.push(
         text::STEP_READ_LEVEL
             .with("across", angle(tolerance.sideways.si()))
@@ -39,7 +40,7 @@ pub(crate) fn steps(ctx: &Context<'_>, posed: &Posed) -> Vec<Message> {
                     .with("angle", angle(down.angle))
                     .with("extension", metres(down.extension)),
             );
-            out.push(if ctx.hung() { text::STEP_UNHOOK } else { text::STEP_WITHDRAW }.message());
+            out.push(lets_go(ctx).message());
         }
         Task::PickUp => {
             out.push(text::STEP_RAISE.with("angle", angle(movement.free.angle)));
@@ -47,8 +48,7 @@ pub(crate) fn steps(ctx: &Context<'_>, posed: &Posed) -> Vec<Message> {
             if ctx.hung() {
                 out.push(text::STEP_HANG_PLUMB.message());
             }
-            let take = if ctx.hung() { text::STEP_HOOK_ON } else { text::STEP_ENTER_FORKS };
-            out.push(take.message());
+            out.push(takes(ctx).message());
             out.push(text::STEP_TRIAL_LIFT.message());
             out.push(text::STEP_TAKE_AWAY.with("height", clear));
         }
@@ -57,4 +57,26 @@ pub(crate) fn steps(ctx: &Context<'_>, posed: &Posed) -> Vec<Message> {
         out.push(text::STEP_STOP_WHEN.with("gust", Quantity::new(gust, quantity::Dimension::Speed)));
     }
     out
+}
+
+/// How the tool lets go of the load.
+fn lets_go(ctx: &Context<'_>) -> TextId {
+    match ctx.attachment.map(|a| &a.kind) {
+        _ if ctx.hung() => text::STEP_UNHOOK,
+        Some(AttachmentKind::Bucket(_)) => text::STEP_TIP_OUT,
+        Some(AttachmentKind::Clamp(_)) => text::STEP_OPEN_CLAMP,
+        Some(AttachmentKind::Other(_)) => text::STEP_TOOL_OFF,
+        _ => text::STEP_WITHDRAW,
+    }
+}
+
+/// How the tool takes the load.
+fn takes(ctx: &Context<'_>) -> TextId {
+    match ctx.attachment.map(|a| &a.kind) {
+        _ if ctx.hung() => text::STEP_HOOK_ON,
+        Some(AttachmentKind::Bucket(_)) => text::STEP_FILL_BUCKET,
+        Some(AttachmentKind::Clamp(_)) => text::STEP_CLOSE_CLAMP,
+        Some(AttachmentKind::Other(_)) => text::STEP_TOOL_ON,
+        _ => text::STEP_ENTER_FORKS,
+    }
 }

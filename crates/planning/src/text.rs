@@ -122,20 +122,14 @@ evidence::messages! {
     FORKS_WORN = "forks-worn" [side, wear];
     /// A blade was modified.
     FORKS_MODIFIED = "forks-modified" [side];
-    /// Nobody stated whether a blade is unmodified.
-    FORKS_MODIFIED_UNKNOWN = "forks-modified-unknown" [];
-    /// Do: look for welds, holes and bends, and state `modified = false`.
+    /// Do: look at and measure what is listed, and put it into the machine file.
     DO_LOOK_AT_FORKS = "do-look-at-forks" [];
-    /// Wear never measured.
-    FORKS_WEAR_UNKNOWN = "forks-wear-unknown" [];
     /// Load deeper than the blades are long: more than a third would hang over.
     FORKS_SHORT = "forks-short" [depth, length];
     /// Centre of the load not between the blades.
     FORKS_OFF_CENTRE = "forks-off-centre" [offset, spread];
     /// Do: take the forks out of service.
     DO_NEW_FORKS = "do-new-forks" [];
-    /// Do: measure the heel.
-    DO_MEASURE_FORKS = "do-measure-forks" [];
     /// Do: longer blades, or turn the load.
     DO_LONGER_FORKS = "do-longer-forks" [];
     /// Do: centre the load between the blades.
@@ -429,8 +423,6 @@ evidence::messages! {
     EMERGENCY_TIP = "emergency-tip" [];
     /// Emergency: touches a line.
     EMERGENCY_LINE = "emergency-line" [];
-    /// What ends the plan.
-    PLAN_ENDS = "plan-ends" [];
 
     /// Datum of the chart, from front tyre face to load centre.
     DATUM_TYRE_LOAD_CENTRE = "datum-tyre-load-centre" [];
@@ -451,4 +443,395 @@ evidence::messages! {
     WARN_INVENTED = "warn-invented" [name];
     /// Warning: the heavier side of the load is not against the carriage.
     WARN_HEAVY_OUTSIDE = "warn-heavy-outside" [load];
+
+    // Attachments, identity of the machine, absolute stops, what ends a plan.
+    /// Name of the check: is it the machine of the file, and examined.
+    CHECK_IDENTITY = "check-identity" [];
+    /// Several things: `first`, and `rest`, which may be several again.
+    LIST_AND_MORE = "list-and-more" [first, rest];
+    /// An empty list.
+    LIST_NOTHING = "list-nothing" [];
+
+    /// `by` read on `date` on `machine` what its file says, and it agrees.
+    IDENTITY_AGREES = "identity-agrees" [machine, by, date];
+    /// Not known or not compared of `machine`: `open` (a list of ITEM_… texts).
+    IDENTITY_OPEN = "identity-open" [machine, open];
+    /// `what` (an ITEM_… text) is `file` in the file and `seen` on the machine.
+    IDENTITY_DIFFERS = "identity-differs" [what, file, seen];
+    /// `what` (an ITEM_… text) is not so: chart or manual missing in the cab.
+    IDENTITY_NOT_IN_CAB = "identity-not-in-cab" [what];
+    /// The thorough examination held until `next`, before the work on `date`.
+    IDENTITY_OVERDUE = "identity-overdue" [next, date];
+    /// Item: whose machine it is.
+    ITEM_KEPT = "item-kept" [];
+    /// Item: the machine itself, nobody read its plate.
+    ITEM_SEEN = "item-seen" [];
+    /// Item: serial number.
+    ITEM_SERIAL = "item-serial" [];
+    /// Item: tyres.
+    ITEM_TYRES = "item-tyres" [];
+    /// Item: counterweight.
+    ITEM_COUNTERWEIGHT = "item-counterweight" [];
+    /// Item: options fitted.
+    ITEM_OPTIONS = "item-options" [];
+    /// Item: number of the charts.
+    ITEM_CHART = "item-chart" [];
+    /// Item: charts in the cab.
+    ITEM_CHART_IN_CAB = "item-chart-in-cab" [];
+    /// Item: manual in the cab.
+    ITEM_MANUAL_IN_CAB = "item-manual-in-cab" [];
+    /// Item: thorough examination.
+    ITEM_EXAMINED = "item-examined" [];
+    /// Do: read plate, tyres, counterweight, options and charts on the machine, and put it into the job.
+    DO_SEE_MACHINE = "do-see-machine" [];
+    /// Do: say whose machine it is.
+    DO_STATE_KEPT = "do-state-kept" [];
+    /// Do: find out which is right; plan with the file and charts of this machine.
+    DO_RIGHT_MACHINE = "do-right-machine" [];
+    /// Do: charts and manual of this machine into the cab.
+    DO_INTO_CAB = "do-into-cab" [];
+    /// Do: have it examined, or take another machine.
+    DO_EXAMINE = "do-examine" [];
+
+    /// Seat belt, roll-over frame and door of `machine` not looked at.
+    CAB_NOT_SEEN = "cab-not-seen" [machine];
+    /// One of them missing or faulty.
+    CAB_FAULTY = "cab-faulty" [machine];
+    /// Do: look at belt, frame and door.
+    DO_LOOK_AT_CAB = "do-look-at-cab" [];
+
+    /// Somebody would ride on machine, forks or load.
+    STOP_RIDERS = "stop-riders" [];
+    /// Somebody would be under load or boom.
+    STOP_UNDER_LOAD = "stop-under-load" [];
+    /// The operator would work without the belt.
+    STOP_BELT = "stop-belt" [];
+    /// Work would go on in a thunderstorm.
+    STOP_THUNDER = "stop-thunder" [];
+    /// The attachment is a basket, cage or platform for people.
+    STOP_PLATFORM = "stop-platform" [];
+    /// There is no chart for this attachment and support state.
+    STOP_NO_CHART = "stop-no-chart" [];
+    /// Do: nobody rides; people walk.
+    DO_NO_RIDERS = "do-no-riders" [];
+    /// Do: barriers; wait until the place below is clear.
+    DO_KEEP_OUT = "do-keep-out" [];
+    /// Do: belt on before the engine starts.
+    DO_BELT = "do-belt" [];
+    /// Do: load down, boom down, wait until the storm is gone.
+    DO_WAIT_STORM = "do-wait-storm" [];
+
+    /// Lock seen closed this morning, but `attachment` was put on after that, or may have been.
+    ATTACHMENT_CHANGED = "attachment-changed" [attachment];
+    /// The side shift stated, `shift`, is more than `attachment` has, `range`.
+    SHIFT_TOO_FAR = "shift-too-far" [attachment, shift, range];
+    /// Do: shift less, or stand so that none is needed.
+    DO_LESS_SHIFT = "do-less-shift" [];
+    /// Load shifted by `shift` to `side`: counted in tipping, lines and approach.
+    SHIFT_STATED = "shift-stated" [shift, side];
+    /// Do: carry centred, shift slowly at the landing, and see that the chart allows it.
+    DO_SHIFT_AT_LANDING = "do-shift-at-landing" [];
+    /// Not stated what the carriage of `attachment` can do.
+    CARRIAGE_UNKNOWN = "carriage-unknown" [attachment];
+    /// Do: state `carriage`.
+    DO_STATE_CARRIAGE = "do-state-carriage" [];
+    /// The carriage of `attachment` tilts or turns.
+    CARRIAGE_LEAVES_LEVEL = "carriage-leaves-level" [attachment];
+    /// Do: lock it level before taking a pallet.
+    DO_LOCK_LEVEL = "do-lock-level" [];
+    /// Hook latch of `attachment` missing, bent or open.
+    LATCH_FAULTY = "latch-faulty" [attachment];
+    /// Hook latch of `attachment` not looked at.
+    LATCH_NOT_SEEN = "latch-not-seen" [attachment];
+    /// Do: new latch before the hook is used.
+    DO_NEW_LATCH = "do-new-latch" [];
+    /// Do: see that the latch closes by itself.
+    DO_SEE_LATCH = "do-see-latch" [];
+    /// Loose material on `attachment`, which is no bucket.
+    BULK_NO_BUCKET = "bulk-no-bucket" [attachment];
+    /// How much loose material is in `attachment` is not stated; it holds `volume`.
+    BULK_NOT_STATED = "bulk-not-stated" [attachment, volume];
+    /// `bulk` of loose material in `attachment`, which holds `volume`.
+    BULK_WITHIN = "bulk-within" [attachment, bulk, volume];
+    /// More loose material, `bulk`, than `attachment` holds, `volume`.
+    BULK_TOO_MUCH = "bulk-too-much" [attachment, bulk, volume];
+    /// Do: a bucket, or pack it.
+    DO_BUCKET = "do-bucket" [];
+    /// Do: state `bulk_volume`.
+    DO_STATE_BULK = "do-state-bulk" [];
+    /// Do: fill level, go more often.
+    DO_LESS_BULK = "do-less-bulk" [];
+    /// `width` of the load is outside the grip of `attachment`, `low` to `high`.
+    GRIP_MISSES = "grip-misses" [attachment, width, low, high];
+    /// Do: another clamp, or turn the load.
+    DO_OTHER_GRIP = "do-other-grip" [];
+    /// Friction holds `held`; the load is `mass`.
+    GRIP_HOLDS = "grip-holds" [mass, held];
+    /// Friction does not hold `mass`, only `held`.
+    GRIP_SLIPS = "grip-slips" [mass, held];
+    /// Force or friction of `attachment` not known.
+    GRIP_UNKNOWN = "grip-unknown" [attachment];
+    /// Do: state force and friction from its manual, or try just above the ground.
+    DO_STATE_GRIP = "do-state-grip" [];
+    /// `attachment` holds only what both arms grip whole and sound.
+    GRIP_SOUND = "grip-sound" [attachment];
+    /// Do: both arms on sound material, no layer loose, nobody beside.
+    DO_GRIP_SOUND = "do-grip-sound" [];
+
+    /// The blade on `side` is cracked.
+    FORKS_CRACKED = "forks-cracked" [side];
+    /// The blade on `side` has opened to `angle`; out of service beyond `limit`.
+    FORKS_OPENED = "forks-opened" [side, angle, limit];
+    /// The blade on `side` is off straight by `bent` of its length.
+    FORKS_BENT = "forks-bent" [side, bent];
+    /// The tips differ in height by `apart` of the length.
+    FORKS_TIPS = "forks-tips" [apart];
+    /// The lock that holds the blade on `side` in its place does not work.
+    FORKS_LOCK_FAILS = "forks-lock-fails" [side];
+    /// Proof load of the blade on `side` is `proof`; its stamp asks for `needed`.
+    FORKS_PROOF_SHORT = "forks-proof-short" [side, proof, needed];
+    /// No stamp on the blade on `side`.
+    FORKS_NO_STAMP = "forks-no-stamp" [side];
+    /// Blades with different stamps: the lower counts.
+    FORKS_STAMPS_DIFFER = "forks-stamps-differ" [left, right, left_centre, right_centre];
+    /// Not looked at or not measured on the blades: `looks` (a list of LOOK_… texts).
+    FORKS_NOT_LOOKED_AT = "forks-not-looked-at" [looks];
+    /// Last thorough check of the blades on `date`: more than 12 months ago, or not yet made.
+    FORKS_OVERDUE = "forks-overdue" [date];
+    /// Look: thickness at the heel.
+    LOOK_WEAR = "look-wear" [];
+    /// Look: welds, holes, changes.
+    LOOK_MODIFIED = "look-modified" [];
+    /// Look: cracks.
+    LOOK_CRACKS = "look-cracks" [];
+    /// Look: angle of blade and shank.
+    LOOK_ANGLE = "look-angle" [];
+    /// Look: straightness.
+    LOOK_STRAIGHT = "look-straight" [];
+    /// Look: height of the tips.
+    LOOK_TIPS = "look-tips" [];
+    /// Look: lock of the place on the carriage.
+    LOOK_LOCK = "look-lock" [];
+    /// Look: day of the last thorough check.
+    LOOK_CHECKED = "look-checked" [];
+    /// Do: blades stamped by their maker.
+    DO_STAMPED_FORKS = "do-stamped-forks" [];
+    /// Do: a matched pair.
+    DO_MATCHED_FORKS = "do-matched-forks" [];
+    /// Do: have the blades checked by a competent person.
+    DO_CHECK_FORKS = "do-check-forks" [];
+    /// Sleeves are on the blades that the machine file does not declare.
+    SLEEVES_UNDECLARED = "sleeves-undeclared" [];
+    /// Blade of `blade` fills too little of a sleeve of `sleeve`.
+    SLEEVES_LONG = "sleeves-long" [blade, sleeve];
+    /// Load centre at `centre`, beyond the `limit` on the sleeves' plate by `by`.
+    SLEEVES_CENTRE = "sleeves-centre" [centre, limit, by];
+    /// Do: sleeves off, or declared with their own plate and chart.
+    DO_DECLARE_SLEEVES = "do-declare-sleeves" [];
+    /// Do: shorter sleeves or longer blades.
+    DO_SHORTER_SLEEVES = "do-shorter-sleeves" [];
+
+    /// Step: tip the bucket out slowly, nobody below; level it, retract, lower, only then drive.
+    STEP_TIP_OUT = "step-tip-out" [];
+    /// Step: fill the bucket level, by the manual, with the boom down.
+    STEP_FILL_BUCKET = "step-fill-bucket" [];
+    /// Step: open the clamp when the load stands by itself; retract, lower, only then drive.
+    STEP_OPEN_CLAMP = "step-open-clamp" [];
+    /// Step: both arms on sound material, close, lift just clear and look.
+    STEP_CLOSE_CLAMP = "step-close-clamp" [];
+    /// Step: let go as the tool's manual says; retract, lower, only then drive.
+    STEP_TOOL_OFF = "step-tool-off" [];
+    /// Step: take the load as the tool's manual says.
+    STEP_TOOL_ON = "step-tool-on" [];
+
+    /// Ends the plan: rain.
+    ENDS_RAIN = "ends-rain" [];
+    /// Ends the plan: frost or thaw.
+    ENDS_FROST = "ends-frost" [];
+    /// Ends the plan: new digging or backfill.
+    ENDS_DIGGING = "ends-digging" [];
+    /// Ends the plan: scaffold altered.
+    ENDS_SCAFFOLD = "ends-scaffold" [];
+    /// Ends the plan: a defect.
+    ENDS_DEFECT = "ends-defect" [];
+    /// Ends the plan: end of shift.
+    ENDS_SHIFT = "ends-shift" [];
+    /// Ends the plan: any value outside what is stated.
+    ENDS_VALUES = "ends-values" [];
+    // Loads, rigging, gates.
+    /// Name of the check: gates and narrow places.
+    CHECK_GATE = "check-gate" [];
+    /// A layer of the pallet reaches over its base by more than it may.
+    LOAD_LAYER_OVERHANGS = "load-layer-overhangs" [layer, distance, allowed];
+    /// The middle of a layer is not over the base at all.
+    LOAD_LAYER_UNSUPPORTED = "load-layer-unsupported" [layer, distance, allowed];
+    /// Do: restack so that every layer lies on the base.
+    DO_RESTACK = "do-restack" [];
+    /// Defect of the load (no-go).
+    DEFECT_BROKEN_PALLET = "defect-broken-pallet" [];
+    /// Defect of the load (no-go).
+    DEFECT_LOOSE_BANDS = "defect-loose-bands" [];
+    /// Defect of the load (condition).
+    DEFECT_TORN_WRAP = "defect-torn-wrap" [];
+    /// Defect of the load (no-go).
+    DEFECT_DOUBLE_STACKED = "defect-double-stacked" [];
+    /// Defect of the load (no-go).
+    DEFECT_LEANING = "defect-leaning" [];
+    /// Defect of the load (condition).
+    DEFECT_OVERHANGING = "defect-overhanging" [];
+    /// Defect of the load (no-go).
+    DEFECT_LOOSE_PIECES = "defect-loose-pieces" [];
+    /// Defect of the load (condition).
+    DEFECT_FROZEN = "defect-frozen" [];
+    /// Defect of the load (condition).
+    DEFECT_WET = "defect-wet" [];
+    /// Defect of the load (condition).
+    DEFECT_ICE_OR_SNOW = "defect-ice-or-snow" [];
+    /// Defect of the load (cannot tell).
+    DEFECT_UNKNOWN_CONTENTS = "defect-unknown-contents" [];
+    /// Defect of the load (no-go).
+    DEFECT_LEAKING = "defect-leaking" [];
+    /// Defect of the load (no-go).
+    DEFECT_BULGING = "defect-bulging" [];
+    /// Do: wrap it again, or take off what is loose.
+    DO_REWRAP = "do-rewrap" [];
+    /// Do: take the packs one at a time.
+    DO_ONE_PACK = "do-one-pack" [];
+    /// Do: keep the overhang clear of edges; signaller at the landing.
+    DO_MIND_OVERHANG = "do-mind-overhang" [];
+    /// Do: free it by hand tools before lifting; never tear it loose with the boom.
+    DO_BREAK_FREE = "do-break-free" [];
+    /// Do: count the water in the mass, or weigh it; wipe the forks.
+    DO_COUNT_WATER = "do-count-water" [];
+    /// Do: clear ice and snow off load and forks.
+    DO_CLEAR_ICE = "do-clear-ice" [];
+    /// Do: find out what is in it, weigh it, find its centre.
+    DO_OPEN_OR_WEIGH = "do-open-or-weigh" [];
+    /// Do: stop the leak and reckon anew.
+    DO_STOP_LEAK = "do-stop-leak" [];
+    /// Advice: take the load up with another face against the carriage.
+    DO_TURN_LOAD = "do-turn-load" [face, centre, distance];
+    /// The face now away from the machine.
+    FACE_FAR = "face-far" [];
+    /// The left face.
+    FACE_LEFT = "face-left" [];
+    /// The right face.
+    FACE_RIGHT = "face-right" [];
+    /// Advice: take it up so that its centre is in the middle of the blades.
+    DO_SHIFT_LOAD = "do-shift-load" [distance, side];
+    /// A long load, and nobody stated the sag of its ends.
+    LOAD_LONG_NO_SAG = "load-long-no-sag" [length];
+    /// Do: lift it a hand above the ground, measure how far the ends hang, and state it.
+    DO_STATE_SAG = "do-state-sag" [];
+    /// Working: height c over the upstand that sagging ends need: sag s, room u under them.
+    WORKING_SAG = "working-sag" [];
+    /// Sagging ends clear the upstand.
+    LOAD_SAG_CLEARS = "load-sag-clears" [sag, needed, clear];
+    /// Sagging ends would strike the upstand.
+    LOAD_SAG_STRIKES = "load-sag-strikes" [sag, needed, clear];
+    /// Do: carry it in by at least `clear`.
+    DO_CARRY_HIGHER = "do-carry-higher" [clear];
+    /// The ends of a long load swing wide when the machine turns.
+    LOAD_ENDS_SWING = "load-ends-swing" [radius, beside];
+    /// Do: a signaller who sees both ends; nobody within that circle.
+    DO_SIGNALLER_AT_ENDS = "do-signaller-at-ends" [];
+    /// Working: how far the surface of a liquid rises at the lowest corner: diagonal b, tilt θ.
+    WORKING_RISE = "working-rise" [];
+    /// An open tank with room enough above the liquid.
+    LOAD_OPEN_TANK = "load-open-tank" [rise, room, tilt];
+    /// An open tank would spill.
+    LOAD_SPILLS = "load-spills" [rise, room, tilt];
+    /// Do: keep it level, forks not tilted back, at creep.
+    DO_KEEP_LEVEL_TANK = "do-keep-level-tank" [];
+    /// Do: draw liquid off, or close the tank.
+    DO_DRAW_OFF = "do-draw-off" [];
+    /// A tank partly full without baffles surges.
+    LOAD_SURGES = "load-surges" [share];
+    /// Do: creep, no braking, or fill or empty it.
+    DO_CREEP_TANK = "do-creep-tank" [];
+    /// A fitting carries the load.
+    RIGGING_FITTING_WITHIN = "rigging-fitting-within" [fitting, force, limit];
+    /// A fitting is overloaded.
+    RIGGING_FITTING_OVERLOADED = "rigging-fitting-overloaded" [fitting, force, limit];
+    /// Nobody stated how the slings hold the load.
+    RIGGING_NO_HITCH = "rigging-no-hitch" [factor];
+    /// Do: state the hitch.
+    DO_STATE_HITCH = "do-state-hitch" [];
+    /// Slings on bare edges.
+    RIGGING_EDGES_BARE = "rigging-edges-bare" [];
+    /// Nobody stated what the slings lie on.
+    RIGGING_EDGES_NOT_STATED = "rigging-edges-not-stated" [];
+    /// Do: protectors between edges and slings.
+    DO_PROTECT_EDGES = "do-protect-edges" [];
+    /// Fewer tag lines than a long load needs.
+    RIGGING_FEW_TAG_LINES = "rigging-few-tag-lines" [there, needed, length];
+    /// A swinging load is farther out than the chart was read for.
+    RIGGING_SWINGS = "rigging-swings" [distance];
+    /// Do: slow boom movements, hook plumb, stop while it swings.
+    DO_KEEP_PLUMB = "do-keep-plumb" [];
+    /// The job has gates, and nobody stated which the lift passes.
+    GATE_NOT_STATED = "gate-not-stated" [];
+    /// Do: list the gates passed, or an empty list.
+    DO_STATE_GATES = "do-state-gates" [];
+    /// Working: width B that passes: machine or load b, room c on either side.
+    WORKING_GATE_WIDTH = "working-gate-width" [];
+    /// Working: height H that passes: highest part in carry h, room c above.
+    WORKING_GATE_HEIGHT = "working-gate-height" [];
+    /// The gate is wide enough.
+    GATE_WIDE_ENOUGH = "gate-wide-enough" [gate, needed, width];
+    /// The gate is too narrow.
+    GATE_NARROW = "gate-narrow" [gate, needed, width];
+    /// The gate is high enough.
+    GATE_HIGH_ENOUGH = "gate-high-enough" [gate, needed, height];
+    /// The gate is too low.
+    GATE_LOW = "gate-low" [gate, needed, height];
+    /// How high a hung load is carried is not known.
+    GATE_HEIGHT_UNKNOWN = "gate-height-unknown" [gate];
+    /// Do: another way, or split or turn the load.
+    DO_OTHER_GATE = "do-other-gate" [];
+    // Charts in every form.
+    /// `what` is said, and the capacity in it comes from the row of the maker's derating table for `centre`.
+    CHART_DERATED = "chart-derated" [what, centre];
+    /// The load centre `centre` lies beyond the last row `last` of the maker's derating table.
+    CHART_BEYOND_TABLE = "chart-beyond-table" [centre, last];
+    /// Do: repack so that the load's centre lies nearer to the fork face.
+    DO_CENTRE_NEARER = "do-centre-nearer" [];
+    /// The only chart for the attachment is for other tyres: `tyres`.
+    CHART_OTHER_TYRES = "chart-other-tyres" [attachment, tyres];
+    /// Do: get the chart for the tyres that are on the machine.
+    DO_CHART_FOR_TYRES = "do-chart-for-tyres" [];
+    /// Datum: reach `from` … `to`, for pairs that have no text of their own.
+    DATUM_FROM_TO = "datum-from-to" [from, to];
+    /// Datum: `reach` (a datum), and height measured to `to`.
+    DATUM_HEIGHT_TO = "datum-height-to" [reach, to];
+    /// Datum: from the front face of the front tyres.
+    DATUM_FROM_TYRE_FACE = "datum-from-tyre-face" [];
+    /// Datum: from the front axle.
+    DATUM_FROM_AXLE = "datum-from-axle" [];
+    /// Datum: from the front of the frame.
+    DATUM_FROM_FRAME_FRONT = "datum-from-frame-front" [];
+    /// Datum: from the middle of the stabilizer pads.
+    DATUM_FROM_PADS = "datum-from-pads" [];
+    /// Datum: from the boom's foot pin.
+    DATUM_FROM_BOOM_FOOT = "datum-from-boom-foot" [];
+    /// Datum: from the axis of the turning upper part.
+    DATUM_FROM_TURNTABLE = "datum-from-turntable" [];
+    /// Datum: from a point `distance` ahead of the front axle.
+    DATUM_FROM_AHEAD_OF_AXLE = "datum-from-ahead-of-axle" [distance];
+    /// Datum: from a point `distance` behind the front axle.
+    DATUM_FROM_BEHIND_AXLE = "datum-from-behind-axle" [distance];
+    /// Datum: to the load centre.
+    DATUM_TO_LOAD_CENTRE = "datum-to-load-centre" [];
+    /// Datum: to the heel of the forks.
+    DATUM_TO_HEEL = "datum-to-heel" [];
+    /// Datum: to the tips of the forks.
+    DATUM_TO_TIP = "datum-to-tip" [];
+    /// Datum: to the hook.
+    DATUM_TO_HOOK = "datum-to-hook" [];
+    /// Datum: to the pin at the boom's head.
+    DATUM_TO_HEAD_PIN = "datum-to-head-pin" [];
 }
+
+/// What ends a plan, in the order in which it is listed.
+pub const ENDS: [evidence::TextId; 7] =
+    [ENDS_RAIN, ENDS_FROST, ENDS_DIGGING, ENDS_SCAFFOLD, ENDS_DEFECT, ENDS_SHIFT, ENDS_VALUES];

@@ -5,4 +5,5 @@
 mod conversions;
 mod display;
 mod parsing;
+mod pint;
 mod round_trip;

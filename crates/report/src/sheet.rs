@@ -121,7 +121,7 @@ pub(crate) fn sheet(plan: &Plan, wording: Wording, paper: PaperSize) -> Sheet {
         accepted,
         inputs: inputs(&plan.inputs, wording),
         warnings: plan.warnings.iter().map(|m| breakable(&wording.render(m))).collect(),
-        cautions: signals(&plan.cautions, wording),
+        cautions: signals(&plan.cautions, wording).into_iter().chain(ends(&plan.ends_when, wording)).collect(),
         emergency: signals(&plan.emergency, wording),
         made_by: wording.render(&ui::MADE_BY.with("version", plan.engine.as_str()).with("digest", short.as_str())),
         digest: breakable(&plan.digest),
@@ -160,6 +160,13 @@ fn signals(messages: &[Message], wording: Wording) -> Vec<Signal> {
     signals
 }
 
+/// What ends the plan, as one notice after the cautions.
+fn ends(messages: &[Message], wording: Wording) -> Option<Signal> {
+    let all: Vec<String> = messages.iter().map(|m| wording.render(m)).collect();
+    let word = wording.text(ui::SIGNAL_NOTICE);
+    (!all.is_empty()).then(|| Signal { level: "notice", word, text: breakable(&all.join(" ")) })
+}
+
 /// The signal word of a caution by what may happen (ANSI Z535.6, ISO 3864-2): danger where death
 /// follows, warning where it may, notice where nobody is hurt at once.
 fn signal(message: &Message, wording: Wording) -> Signal {
@@ -168,7 +175,7 @@ fn signal(message: &Message, wording: Wording) -> Signal {
         ("danger", ui::SIGNAL_DANGER)
     } else if is(text::CAUTION_MANUAL) || is(text::CAUTION_TRIAL) {
         ("warning", ui::SIGNAL_WARNING)
-    } else if is(text::CAUTION_COMPETENT) || is(text::CAUTION_INPUTS) || is(text::PLAN_ENDS) {
+    } else if is(text::CAUTION_COMPETENT) || is(text::CAUTION_INPUTS) {
         ("notice", ui::SIGNAL_NOTICE)
     } else {
         ("caution", ui::SIGNAL_CAUTION)

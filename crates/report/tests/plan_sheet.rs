@@ -44,7 +44,7 @@ fn the_sheet_says_verdict_reserve_and_what_governs() {
     has(&text, &english().text(wording::ui::INVENTED_DATA_NOTE));
     has(&text, &format!("Page 1 of {}", printed.pages));
     has(&text, &plan.digest);
-    for message in plan.cautions.iter().chain(&plan.emergency).chain(&plan.lifts[0].steps) {
+    for message in plan.cautions.iter().chain(&plan.ends_when).chain(&plan.emergency).chain(&plan.lifts[0].steps) {
         has(&text, &english().render(message));
     }
     for finding in &plan.lifts[0].findings {
@@ -106,7 +106,7 @@ fn a_job_without_lifts_says_that_nothing_was_checked() {
     let text = text(&printed);
     has(&text, &english().text(wording::ui::NO_LIFTS));
     has(&text, "NO-GO");
-    for message in plan.cautions.iter().chain(&plan.emergency) {
+    for message in plan.cautions.iter().chain(&plan.ends_when).chain(&plan.emergency) {
         has(&text, &english().render(message));
     }
 }

@@ -30,7 +30,7 @@ pub(crate) fn job(plan: &Plan, asked: Preference) -> JobView {
         lifts: plan.lifts.iter().map(|l| lift_line(w, l)).collect(),
         inputs: plan.inputs.iter().map(|i| input(w, i)).collect(),
         warnings: messages(w, &plan.warnings),
-        cautions: messages(w, &plan.cautions),
+        cautions: messages(w, plan.cautions.iter().chain(&plan.ends_when)),
         emergency: messages(w, &plan.emergency),
     }
 }
@@ -64,13 +64,13 @@ pub(crate) fn lift(plan: &Plan, lift: &LiftPlan, asked: Preference) -> LiftView 
         steps: messages(w, &lift.steps),
         has_elevation: lift.elevation.is_some(),
         has_chart: lift.chart.is_some(),
-        cautions: messages(w, &plan.cautions),
+        cautions: messages(w, plan.cautions.iter().chain(&plan.ends_when)),
         emergency: messages(w, &plan.emergency),
     }
 }
 
-fn messages(w: Wording, list: &[Message]) -> Vec<String> {
-    list.iter().map(|m| w.render(m)).collect()
+fn messages<'m>(w: Wording, list: impl IntoIterator<Item = &'m Message>) -> Vec<String> {
+    list.into_iter().map(|m| w.render(m)).collect()
 }
 
 pub(crate) fn verdict(w: Wording, verdict: Verdict) -> VerdictView {

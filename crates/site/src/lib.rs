@@ -5,13 +5,16 @@
 //! - [`PowerLine`], [`Span`]: conductors with sag; what is not known stays not known
 //! - [`clearance`]: required distance by voltage and regime, with its clause
 //! - [`Landing`]: the place that receives the load
+//! - [`Gate`]: narrow places that it is driven through
 
 pub mod clearance;
 pub mod footing;
+mod gate;
 mod landing;
 mod power_line;
 mod terrain;
 
+pub use gate::{Gate, USUAL_CLEARANCE, USUAL_CLEARANCE_ABOVE};
 pub use landing::{ApproachDirection, Landing, LandingRating};
 pub use power_line::{DeadConfirmation, PowerLine, Span};
 pub use terrain::{Grid, Ground, GroundSource, Terrain, Tin, TinError};

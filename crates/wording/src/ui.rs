@@ -594,4 +594,67 @@ evidence::messages! {
     TO_THE_LEFT = "ui-to-the-left" [];
     /// Screen: shows the right part of a wide drawing.
     TO_THE_RIGHT = "ui-to-the-right" [];
+
+    // Drawings of a machine.
+
+    /// Side view with dimensions.
+    MACHINE_SIDE = "ui-machine-side" [];
+    /// Front view with dimensions.
+    MACHINE_FRONT = "ui-machine-front" [];
+    /// Wheelbase.
+    MACHINE_DIM_WHEELBASE = "ui-machine-dim-wheelbase" [];
+    /// Track, front axle.
+    MACHINE_DIM_FRONT_TRACK = "ui-machine-dim-front-track" [];
+    /// Track, rear axle.
+    MACHINE_DIM_REAR_TRACK = "ui-machine-dim-rear-track" [];
+    /// Overall width.
+    MACHINE_DIM_WIDTH = "ui-machine-dim-width" [];
+    /// Length without attachment.
+    MACHINE_DIM_LENGTH = "ui-machine-dim-length" [];
+    /// Front of the tyres to the tip of the attachment.
+    MACHINE_DIM_LENGTH_TOOL = "ui-machine-dim-length-tool" [];
+    /// Ground clearance.
+    MACHINE_DIM_CLEARANCE = "ui-machine-dim-clearance" [];
+    /// Top of the frame.
+    MACHINE_DIM_FRAME_TOP = "ui-machine-dim-frame-top" [];
+    /// Top of the cab.
+    MACHINE_DIM_CAB_TOP = "ui-machine-dim-cab-top" [];
+    /// Radius of the front tyres, not loaded.
+    MACHINE_DIM_FRONT_RADIUS = "ui-machine-dim-front-radius" [];
+    /// Radius of the rear tyres, not loaded.
+    MACHINE_DIM_REAR_RADIUS = "ui-machine-dim-rear-radius" [];
+    /// Pin of the rear axle above the ground.
+    MACHINE_DIM_PIN = "ui-machine-dim-pin" [];
+    /// Boom foot pin above the ground.
+    MACHINE_DIM_FOOT = "ui-machine-dim-foot" [];
+    /// Boom foot pin behind the front axle.
+    MACHINE_DIM_FOOT_BEHIND = "ui-machine-dim-foot-behind" [];
+    /// Rear of the machine behind the rear axle.
+    MACHINE_DIM_REAR = "ui-machine-dim-rear" [];
+    /// Spread of the stabilizers.
+    MACHINE_DIM_PADS = "ui-machine-dim-pads" [];
+    /// Stabilizers ahead of the front axle.
+    MACHINE_DIM_PADS_AHEAD = "ui-machine-dim-pads-ahead" [];
+    /// Outriggers, rear pads to front pads.
+    MACHINE_DIM_OUTRIGGERS_ALONG = "ui-machine-dim-outriggers-along" [];
+    /// Spread of the front outriggers.
+    MACHINE_DIM_OUTRIGGERS_FRONT = "ui-machine-dim-outriggers-front" [];
+    /// Spread of the rear outriggers.
+    MACHINE_DIM_OUTRIGGERS_REAR = "ui-machine-dim-outriggers-rear" [];
+    /// Width of a front tyre.
+    MACHINE_DIM_TYRE = "ui-machine-dim-tyre" [];
+    /// Drawn with `attachment`, boom at `angle` and retracted, forks level.
+    MACHINE_POSE = "ui-machine-pose" [attachment, angle];
+    /// Of the cab only the height is in the file; it is drawn over the whole width.
+    MACHINE_CAB_ACROSS = "ui-machine-cab-across" [];
+    /// Drawing of `machine` to scale with `count` dimensions.
+    MACHINE_ALT = "ui-machine-alt" [machine, count];
+    /// Load chart of `machine` with `attachment`, `support`: `count` zones.
+    MACHINE_CHART_ALT = "ui-machine-chart-alt" [machine, attachment, support, count];
+    /// A zone of the chart with its capacity.
+    MACHINE_CHART_ZONE = "ui-machine-chart-zone" [];
+    /// Drawn from the machine file; the chart in the cab governs.
+    MACHINE_DRAWN_FROM = "ui-machine-drawn-from" [];
+
+    // End of drawings of a machine.
 }

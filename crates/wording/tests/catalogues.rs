@@ -8,21 +8,26 @@ use quantity::UnitSystem;
 use std::collections::{BTreeMap, BTreeSet};
 use wording::{Language, Wording};
 
+#[path = "../../cli/src/machine/text.rs"]
+mod cli_machine_text;
 /// The command line is a program, not a library that a test could name; its ids stand in a file of their own.
 #[path = "../../cli/src/text.rs"]
 mod cli_text;
 
 /// Every room with texts, and its ids.
-const ROOMS: [(&str, &[TextId]); 9] = [
+const ROOMS: [(&str, &[TextId]); 12] = [
     ("wording::ui", wording::ui::ALL),
     ("wording::entry", wording::entry::ALL),
     ("machine", machine::text::ALL),
+    ("machine::material_names", machine::material_names::ALL),
     ("stability", stability::text::ALL),
     ("ground", ground::text::ALL),
     ("planning", planning::text::ALL),
     ("survey", survey::text::ALL),
     ("jobfile", jobfile::text::ALL),
+    ("jobfile keys", jobfile::schema_words::ALL),
     ("cli", cli_text::ALL),
+    ("cli machine", cli_machine_text::ALL),
 ];
 
 fn declared() -> impl Iterator<Item = (&'static str, TextId)> {
@@ -133,6 +138,7 @@ const SAME_IN_BOTH: &[&str] = &[
     "ui-engine-version",
     "ui-paper-a4",
     "ui-heading-compass",
+    "list-and-more",
 ];
 
 /// "EE. UU." ends in a point that ends no sentence.
@@ -191,7 +197,14 @@ const OTHER_NAMES: [(&str, &str); 10] = [
 fn in_spanish_one_thing_has_one_name() {
     let mut problems = Vec::new();
     for line in include_str!("../catalogues/es.ftl").lines() {
-        for (other, name) in OTHER_NAMES.iter().filter(|(other, _)| line.to_lowercase().contains(other)) {
+        let line_in_small = line.to_lowercase();
+        // At the start of a word: "contrachapado" is no "racha".
+        let has = |other: &str| {
+            line_in_small
+                .match_indices(other)
+                .any(|(at, _)| !line_in_small[..at].chars().next_back().is_some_and(char::is_alphabetic))
+        };
+        for (other, name) in OTHER_NAMES.iter().filter(|(other, _)| has(other)) {
             problems.push(format!("{other:?} is called {name:?} here: {line}"));
         }
     }

@@ -5,6 +5,7 @@ mod bad_input;
 mod calc;
 mod check;
 mod jobs;
+mod machine;
 mod outputs;
 mod schemas;
 mod support;

@@ -4,7 +4,18 @@ use crate::support::{root, run};
 
 #[test]
 fn published_schemas_are_fresh() {
-    for form in ["plan", "check", "calc-chart", "calc-stability", "faults"] {
+    for form in [
+        "plan",
+        "check",
+        "calc-chart",
+        "calc-stability",
+        "faults",
+        "machine-explain",
+        "machine-compare",
+        "machine-missing",
+        "machine-file",
+        "job-file",
+    ] {
         let said = run(&["schema", form]);
         assert_eq!(said.code, 0, "{}", said.err);
         let _: serde_json::Value = serde_json::from_str(&said.out).unwrap();

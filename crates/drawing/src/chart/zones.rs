@@ -75,17 +75,22 @@ pub(crate) fn names(
     for zone in order(scene) {
         let name = scene.zones[zone].name.trim();
         let capacity = words.mass(scene.zones[zone].counted_kg);
+        let loaded = scene.load_kg > 0.0;
         let word = if scene.carries(zone) {
             words.say(ui::SHARE_LEFT.with("share", words.ratio(scene.zones[zone].reserve)))
         } else {
             words.say(ui::TOO_HEAVY_SHORT)
         };
-        let forms = [
+        let mut forms = vec![
             vec![name.to_owned(), capacity.clone(), word],
             vec![name.to_owned(), capacity.clone()],
             vec![capacity],
             vec![name.to_owned()],
         ];
+        if !loaded {
+            // Without a load nothing is left of anything.
+            forms.remove(0);
+        }
         for (i, text) in forms.iter().enumerate() {
             let kind = Type::plain(12.5).bold();
             let (w, h) = block_size(text, kind.size, true);
@@ -165,7 +170,8 @@ pub(crate) fn rows(scene: &ChartScene, named: &[bool], words: &Words<'_>) -> Vec
     let has = |carries| (0..scene.zones.len()).any(|z| scene.carries(z) == carries);
     let mut rows = Vec::new();
     if has(true) {
-        rows.push(Row::new(Swatch::ZoneCarries, words.say(ui::ZONE_CARRIES)));
+        let zone = if scene.load_kg > 0.0 { ui::ZONE_CARRIES } else { ui::MACHINE_CHART_ZONE };
+        rows.push(Row::new(Swatch::ZoneCarries, words.say(zone)));
     }
     if has(false) {
         rows.push(Row::new(Swatch::ZoneTooHeavy, words.say(ui::ZONE_TOO_HEAVY)));

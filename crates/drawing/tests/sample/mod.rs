@@ -391,6 +391,7 @@ pub(crate) fn plan(lifts: Vec<LiftPlan>) -> Plan {
         ]
         .map(Message::from)
         .to_vec(),
-        emergency: [text::EMERGENCY_TIP, text::EMERGENCY_LINE, text::PLAN_ENDS].map(Message::from).to_vec(),
+        ends_when: text::ENDS.map(Message::from).to_vec(),
+        emergency: [text::EMERGENCY_TIP, text::EMERGENCY_LINE].map(Message::from).to_vec(),
     }
 }

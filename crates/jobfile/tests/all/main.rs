@@ -1,13 +1,18 @@
 //! Files as users write them: what is read, and what is said of what cannot be read.
 #![allow(clippy::unwrap_used, clippy::expect_used, reason = "tests")]
 
+mod attachments;
 mod broken;
+mod charts;
 mod deleted_keys;
 mod documented;
 mod examples;
 mod faults_job;
 mod faults_machine;
 mod folder;
+mod loads_read;
+mod needs;
 mod robust;
+mod schema_files;
 mod shown;
 mod starter;

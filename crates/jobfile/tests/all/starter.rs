@@ -45,7 +45,7 @@ fn placeholders(folder: &Folder) -> Vec<(String, std::ops::Range<usize>)> {
 fn filled(line: &str, placeholder: &str) -> String {
     let rest = placeholder.strip_prefix(jobfile::PLACEHOLDER).unwrap().trim_start_matches([':', ' ']);
     match line.split([' ', '=']).next().unwrap() {
-        "date" => "2031-05-06".into(),
+        "date" | "next" => "2031-05-06".into(),
         "source" => rest.split(',').next().unwrap().into(),
         "mass" if rest == "1200 kg" => "400 kg".into(),
         "strength" => "600 kPa".into(),

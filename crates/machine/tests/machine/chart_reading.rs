@@ -8,15 +8,16 @@ use machine::{
 use proptest::prelude::*;
 use quantity::{degrees, kilograms, metres};
 
-fn zone(name: &str, capacity: f64, outline: &[[f64; 2]]) -> Zone {
+pub(crate) fn zone(name: &str, capacity: f64, outline: &[[f64; 2]]) -> Zone {
     let outline = outline.iter().map(|p| DVec2::from_array(*p)).collect();
     Zone { name: name.into(), capacity: kilograms(capacity), outline }
 }
 
-fn chart(zones: Vec<Zone>, not_permitted: Vec<Vec<DVec2>>) -> Chart {
+pub(crate) fn chart(zones: Vec<Zone>, not_permitted: Vec<Vec<DVec2>>) -> Chart {
     Chart::new(ChartParts {
         attachment: "forks".into(),
         support: SupportState::Tyres,
+        tyres: None,
         load_centre: metres(0.61),
         load_centre_height: None,
         datum: Datum {
@@ -27,16 +28,17 @@ fn chart(zones: Vec<Zone>, not_permitted: Vec<Vec<DVec2>>) -> Chart {
         level: LevelTolerance { sideways: degrees(2.0), fore_aft: degrees(2.0) },
         zones,
         not_permitted,
+        derating: Vec::new(),
         certainty: evidence::Certainty::Invented,
     })
 }
 
-fn square(x0: f64, y0: f64, x1: f64, y1: f64) -> [[f64; 2]; 4] {
+pub(crate) fn square(x0: f64, y0: f64, x1: f64, y1: f64) -> [[f64; 2]; 4] {
     [[x0, y0], [x1, y0], [x1, y1], [x0, y1]]
 }
 
 /// Four zones with a common corner at (2, 2), and a slanted one beyond.
-fn sample() -> Chart {
+pub(crate) fn sample() -> Chart {
     chart(
         vec![
             zone("A", 4000.0, &square(0.0, 0.0, 2.0, 2.0)),

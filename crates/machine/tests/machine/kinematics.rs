@@ -30,6 +30,7 @@ fn tool(at: [f64; 2]) -> Attachment {
         mass: kilograms(100.0),
         centre: DVec2::ZERO,
         capacity: kilograms(1000.0),
+        coupling: None,
     }
 }
 

@@ -14,7 +14,7 @@ const PICK_UP_MISS: f64 = 0.20;
 /// Numbers of the approach check.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(crate) struct Approach {
-    /// Sideways miss of the landing's middle, with the stand error, m.
+    /// Sideways miss of the landing's middle by the load, side shift and stand error counted, m.
     pub(crate) miss: f64,
     /// Room on either side of the load on the landing, m; negative: it does not fit.
     pub(crate) allowed: f64,
@@ -61,7 +61,7 @@ pub(crate) fn approach(ctx: &Context<'_>, posed: &Posed) -> Approach {
     let too_small = (!picks_up && (load.x > landing.x + FIT || load.y > landing.y + FIT)).then_some((load, landing));
     let stuck = posed.movement.as_ref().map(|m| m.withdrawal).filter(|(room, length)| *room + 0.01 < *length);
     Approach {
-        miss: posed.target.y.abs() + ctx.job.policy.stand_error + aside,
+        miss: (posed.target.y - ctx.lift.side_shift).abs() + ctx.job.policy.stand_error + aside,
         allowed: if picks_up { PICK_UP_MISS } else { (landing.y - load.y) / 2.0 },
         too_small,
         stuck,

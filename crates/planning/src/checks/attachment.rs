@@ -1,19 +1,11 @@
 //! The attachment: the maker's, locked, strong enough.
 
+use super::lock::{Lock, lock};
 use super::{kilograms, reserve, within};
 use crate::context::Context;
 use crate::text;
 use evidence::{Finding, Source, Status};
-use machine::LockSeen;
 use quantity::Si;
-
-fn lock(ctx: &Context<'_>) -> LockSeen {
-    ctx.unit
-        .attachment_lock
-        .iter()
-        .find(|(id, _)| *id == ctx.lift.attachment)
-        .map_or(LockSeen::NotSeen, |(_, seen)| *seen)
-}
 
 /// What attachment and machine carry at this load's centre by their own plates, kg.
 fn capacity(ctx: &Context<'_>, attachment: &machine::Attachment) -> f64 {
@@ -23,15 +15,12 @@ fn capacity(ctx: &Context<'_>, attachment: &machine::Attachment) -> f64 {
 
 pub(crate) fn status(ctx: &Context<'_>) -> Status {
     let Some(attachment) = ctx.attachment else { return Status::NoGo };
-    if lock(ctx) == LockSeen::Open {
-        Status::Stop
-    } else if within(ctx.load.mass_kg.high, capacity(ctx, attachment)) != Status::Go {
-        Status::NoGo
-    } else if lock(ctx) == LockSeen::NotSeen {
-        Status::Condition
-    } else {
-        Status::Go
-    }
+    let lock = match lock(ctx) {
+        Lock::Open => Status::Stop,
+        Lock::NotSeen | Lock::Changed => Status::Condition,
+        Lock::Closed => Status::Go,
+    };
+    lock.max(within(ctx.load.mass_kg.high, capacity(ctx, attachment)))
 }
 
 pub(crate) fn finding(ctx: &Context<'_>) -> Finding {
@@ -51,18 +40,18 @@ pub(crate) fn finding(ctx: &Context<'_>) -> Finding {
     let said = |id: evidence::TextId| {
         id.with("attachment", &attachment.name).with("mass", kilograms(mass)).with("capacity", kilograms(capacity))
     };
+    let looked = |id: evidence::TextId| {
+        Finding::new("attachment", status, id.with("attachment", &attachment.name)).remedy(text::DO_SEE_LOCK)
+    };
     let finding = match (status, lock(ctx)) {
-        (Status::Stop, _) => {
-            Finding::new("attachment", status, text::ATTACHMENT_OPEN.with("attachment", &attachment.name))
-                .remedy(text::DO_SEE_LOCK)
+        (Status::Stop, _) => looked(text::ATTACHMENT_OPEN),
+        (Status::NoGo | Status::CannotTell, _) => {
+            measured(Finding::new("attachment", status, said(text::ATTACHMENT_OVERLOADED)))
+                .remedy(text::DO_LIGHTEN.with("mass", kilograms(capacity * ctx.load.mass_kg.nominal / mass)))
         }
-        (Status::NoGo, _) => measured(Finding::new("attachment", status, said(text::ATTACHMENT_OVERLOADED)))
-            .remedy(text::DO_LIGHTEN.with("mass", kilograms(capacity * ctx.load.mass_kg.nominal / mass))),
-        (Status::Condition, _) => {
-            Finding::new("attachment", status, text::ATTACHMENT_NOT_SEEN.with("attachment", &attachment.name))
-                .remedy(text::DO_SEE_LOCK)
-        }
-        _ => measured(Finding::new("attachment", status, said(text::ATTACHMENT_FIT))),
+        (Status::Condition, Lock::Changed) => looked(text::ATTACHMENT_CHANGED),
+        (Status::Condition, _) => looked(text::ATTACHMENT_NOT_SEEN),
+        (Status::Go, _) => measured(Finding::new("attachment", status, said(text::ATTACHMENT_FIT))),
     };
     finding.source(Source::Input {
         place: format!("{} {}", ctx.machine.id, attachment.id),

@@ -1,12 +1,15 @@
 //! The load chart: lowest capacity in the box, load centre rule, no chart = no-go.
+//!
+//! For a load centre beyond the rated one the maker's derating table counts, where the chart has one;
+//! else the excess is added to the reach and the attachment's moment caps.
 
-use super::{kilograms, metres, reserve, within};
+use super::{kilograms, level, metres, reserve, within};
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed, tool_point};
 use crate::{remedies, text};
 use evidence::{Finding, Silent, Source, Status, Step, Trace, Working};
 use geometry::{DVec2, DVec3};
-use machine::{Attachment, Chart, ChartPoint, Reading};
+use machine::{Attachment, CentreRule, Chart, ChartPoint, Reading};
 use quantity::{Quantity, Si};
 
 /// What the chart says of one pose.
@@ -14,27 +17,56 @@ use quantity::{Quantity, Si};
 pub(crate) struct ChartReading {
     pub(crate) point: ChartPoint,
     pub(crate) reading: Reading,
-    /// Cap by moment on carriage and forks where the load centre is beyond the rated one, kg.
-    pub(crate) cap: Option<f64>,
-    /// Load centre beyond the rated one, m.
-    pub(crate) excess: f64,
+    /// How the load's centre counts.
+    pub(crate) centre: Centre,
+    /// Capacity that counts, kg; `None`: not permitted.
+    pub(crate) capacity: Option<f64>,
     /// True for a position passed on the way, not at the landing.
     pub(crate) on_the_way: bool,
 }
 
-impl ChartReading {
-    /// Capacity that counts, kg; `None` outside.
-    pub(crate) fn capacity(&self) -> Option<f64> {
-        match self.reading {
-            Reading::Within { capacity_kg, .. } => Some(self.cap.map_or(capacity_kg, |cap| cap.min(capacity_kg))),
-            Reading::Outside => None,
+/// How a load's centre counts against a chart.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) struct Centre {
+    rule: CentreRule,
+    /// Cap by moment on carriage and forks where the load centre is beyond the attachment's rated one,
+    /// kg. A maker's derating table replaces it.
+    pub(crate) cap: Option<f64>,
+}
+
+impl Centre {
+    /// Hung loads act at the hook: no load centre.
+    pub(crate) fn of(chart: &Chart, attachment: &Attachment, centre: f64, hung: bool) -> Self {
+        if hung {
+            return Self { rule: CentreRule::Rated, cap: None };
         }
+        let rule = chart.centre_rule(centre);
+        let own = matches!(rule, CentreRule::Rated | CentreRule::Excess(_));
+        let beyond = attachment.rated_load_centre().is_some_and(|rated| centre > rated);
+        Self { rule, cap: (own && beyond).then(|| attachment.capacity_at_kg(centre)) }
+    }
+
+    /// Load centre beyond the rated one that is added to the reach, m.
+    pub(crate) fn excess(&self) -> f64 {
+        if let CentreRule::Excess(excess) = self.rule { excess } else { 0.0 }
+    }
+
+    /// What counts of a charted capacity, kg; `None`: not permitted.
+    pub(crate) fn counted(&self, chart: &Chart, capacity_kg: f64) -> Option<f64> {
+        let derated = chart.derated_kg(capacity_kg, self.rule)?;
+        Some(self.cap.map_or(derated, |cap| cap.min(derated)))
     }
 }
 
-/// The chart for the load.
-pub(crate) fn choose<'a>(ctx: &Context<'a>) -> Option<&'a Chart> {
-    ctx.machine.chart_for(&ctx.lift.attachment, ctx.lift.support, ctx.load.centre_ahead.high)
+/// The chart for the load on the ground at the stand; with no pose the one that holds farthest out
+/// of level.
+pub(crate) fn choose<'a>(ctx: &Context<'a>, posed: Option<&Posed>) -> Option<&'a Chart> {
+    let (attachment, support) = (ctx.lift.attachment.as_str(), ctx.lift.support);
+    let centre = ctx.load.centre_ahead.high;
+    match posed {
+        Some(posed) => ctx.machine.chart_on(attachment, support, centre, level::out_of_level(posed)),
+        None => ctx.machine.chart_for(attachment, support, centre),
+    }
 }
 
 /// Where a chart is read: a tool point in the machine frame, at the landing or on the way to it.
@@ -55,35 +87,38 @@ pub(crate) fn read(
     place: Place,
     trace: &mut impl Trace,
 ) -> ChartReading {
-    let datum = DVec3::new(chart.datum_x(ctx.machine), 0.0, 0.0);
-    let ahead = chart.measured_ahead();
-    let tilt = -libm::atan(posed.footing.along.nominal);
-    let point = place.tool + DVec3::new(ahead * libm::cos(tilt), 0.0, ahead * libm::sin(tilt)) - datum;
-    let in_machine = DVec2::new(point.x, point.z);
-    // Gravity axes: the same vector from the datum on the ground, turned level.
-    let turned = posed.footing.site_from_machine.turn(point);
+    let start = chart.datum(ctx.machine);
+    let measured = chart.measured(attachment, -libm::atan(posed.footing.along.nominal));
+    let plane = |p: DVec2| DVec3::new(p.x, 0.0, p.y);
+    let to_reach = place.tool + plane(measured.reach - start);
+    let to_height = place.tool + plane(DVec2::new(measured.height.x - start.x, measured.height.y));
+    let in_machine = DVec2::new(to_reach.x, to_height.z);
+    // Gravity axes: the same vectors, to the height from the ground below the datum, turned level.
+    let level = |p: DVec3| posed.footing.site_from_machine.turn(p);
     let (s, c) = libm::sincos(ctx.lift.stand.heading);
-    let by_gravity = DVec2::new(turned.x * c + turned.y * s, turned.z);
-    let hung = ctx.load.hanging.is_some();
+    let turned = level(to_reach);
+    let by_gravity = DVec2::new(turned.x * c + turned.y * s, level(to_height).z);
     let centre = ctx.load.centre_ahead.high;
-    let excess = if hung { 0.0 } else { (centre - chart.load_centre.si()).max(0.0) };
+    let counts = Centre::of(chart, attachment, centre, ctx.load.hanging.is_some());
+    let (excess, swing) = (counts.excess(), ctx.load.swing(&mut Silent));
     let (error, flex, accuracy) = (ctx.job.policy.stand_error, ctx.machine.boom.flex, posed.footing.accuracy);
     let pitch = (posed.footing.along.high - posed.footing.along.low) / 2.0;
     let out = DVec2::new(error + pitch * by_gravity.y.abs(), accuracy + pitch * by_gravity.x.abs());
     let (nearest, farthest) = (in_machine.min(by_gravity), in_machine.max(by_gravity));
-    let point =
-        ChartPoint { at: by_gravity, low: nearest - out, high: farthest + out + DVec2::new(flex + excess, 0.0) };
+    let point = ChartPoint {
+        at: by_gravity,
+        low: nearest - out,
+        high: farthest + out + DVec2::new(flex + excess + swing, 0.0),
+    };
     let reading = if place.on_the_way { chart.read_on_the_way(&point) } else { chart.read(&point) };
-    let rated = attachment.rated_load_centre().filter(|rated| !hung && centre > *rated);
-    let cap = rated.map(|_| attachment.capacity_at_kg(centre));
 
     let input = || Source::Input { place: format!("{} chart", ctx.machine.id), certainty: chart.certainty };
     trace.step(|| Step {
         title: machine::text::STEP_REACH.message(),
         formula: "r = max(r_m, r_g),  r_m = x_P − x_D".into(),
         values: vec![
-            ("x_P".into(), metres(in_machine.x + datum.x)),
-            ("x_D".into(), metres(datum.x)),
+            ("x_P".into(), metres(in_machine.x + start.x)),
+            ("x_D".into(), metres(start.x)),
             ("r_m".into(), metres(in_machine.x)),
             ("z_m".into(), metres(in_machine.y)),
             ("r_g".into(), metres(by_gravity.x)),
@@ -103,13 +138,19 @@ pub(crate) fn read(
     }
     trace.step(|| Step {
         title: machine::text::STEP_BOX.message(),
-        formula: "r_max = r + e + p·z_g + f + Δr".into(),
+        formula: if swing > 0.0 {
+            "r_max = r + e + p·z_g + f + Δr + r_s"
+        } else {
+            "r_max = r + e + p·z_g + f + Δr"
+        }
+        .into(),
         values: vec![
             ("r".into(), metres(farthest.x)),
             ("e".into(), metres(error)),
             ("p".into(), Quantity::number(pitch)),
             ("f".into(), metres(flex)),
             ("Δr".into(), metres(excess)),
+            ("r_s".into(), metres(swing)),
             ("r_min".into(), metres(point.low.x)),
             ("z_min".into(), metres(point.low.y)),
             ("z_max".into(), metres(point.high.y)),
@@ -131,7 +172,7 @@ pub(crate) fn read(
             source: input(),
         });
     }
-    if let (Some(cap), Some(rated)) = (cap, rated) {
+    if let (Some(cap), Some(rated)) = (counts.cap, attachment.rated_load_centre()) {
         trace.step(|| Step {
             title: machine::text::STEP_MOMENT_CAP.message(),
             formula: "C_m = C_a · c_a / c".into(),
@@ -144,7 +185,31 @@ pub(crate) fn read(
             source: Source::Mechanics,
         });
     }
-    ChartReading { point, reading, cap, excess, on_the_way: place.on_the_way }
+    let capacity = match reading {
+        Reading::Within { capacity_kg, .. } => counts.counted(chart, capacity_kg),
+        Reading::Outside => None,
+    };
+    if let (CentreRule::Row(i), Some(capacity), Reading::Within { capacity_kg, .. }) = (counts.rule, capacity, reading)
+    {
+        let row = chart.derating[i];
+        trace.step(|| Step {
+            title: machine::text::STEP_DERATING.with("centre", metres(row.load_centre.si())),
+            formula: if row.at_most.is_some() { "C_d = min(k · C, C_k)" } else { "C_d = k · C" }.into(),
+            values: [
+                ("c", Some(metres(centre))),
+                ("c_k", Some(metres(row.load_centre.si()))),
+                ("k", Some(Quantity::ratio(row.share))),
+                ("C", Some(kilograms(capacity_kg))),
+                ("C_k", row.at_most.map(|most| kilograms(most.si()))),
+            ]
+            .into_iter()
+            .filter_map(|(name, value)| Some((name.into(), value?)))
+            .collect(),
+            result: ("C_d".into(), kilograms(capacity)),
+            source: input(),
+        });
+    }
+    ChartReading { point, reading, centre: counts, capacity, on_the_way: place.on_the_way }
 }
 
 /// Everywhere the chart is read for a lift: clear above the landing, set down, and on the way.
@@ -166,15 +231,15 @@ fn worst_place(ctx: &Context<'_>, posed: &Posed, chart: &Chart) -> Option<(Place
     places(ctx, posed, attachment)?
         .into_iter()
         .map(|p| (p, read(ctx, posed, chart, attachment, p, &mut Silent)))
-        .min_by(|(_, a), (_, b)| a.capacity().unwrap_or(-1.0).total_cmp(&b.capacity().unwrap_or(-1.0)))
+        .min_by(|(_, a), (_, b)| a.capacity.unwrap_or(-1.0).total_cmp(&b.capacity.unwrap_or(-1.0)))
 }
 
 pub(crate) fn status(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Status {
-    let Some(chart) = choose(ctx) else { return Status::NoGo };
+    let Some(chart) = choose(ctx, posed.ok()) else { return Status::NoGo };
     let Ok(posed) = posed else { return Status::CannotTell };
     match worst(ctx, posed, chart) {
         None => Status::NoGo,
-        Some(r) => match r.capacity() {
+        Some(r) => match r.capacity {
             None => Status::NoGo,
             Some(capacity) => {
                 let status = within(ctx.load.mass_kg.high, capacity);
@@ -195,13 +260,7 @@ fn load_is_high(ctx: &Context<'_>, chart: &Chart) -> bool {
 
 pub(crate) fn finding(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Finding {
     let status = status(ctx, posed);
-    let Some(chart) = choose(ctx) else {
-        let support = crate::support_name(ctx.lift.support);
-        let name = ctx.attachment.map_or(ctx.lift.attachment.as_str(), |a| a.name.as_str());
-        return Finding::new("chart", status, text::CHART_NONE.with("attachment", name).with("support", support))
-            .remedy(text::DO_OTHER_MACHINE)
-            .source(Source::second_hand("29 CFR 1926.602(c)(1)"));
-    };
+    let Some(chart) = choose(ctx, posed.ok()) else { return no_chart(ctx, status) };
     let posed = match posed {
         Ok(posed) => posed,
         Err(not) => {
@@ -222,7 +281,13 @@ pub(crate) fn finding(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Fi
     read(ctx, posed, chart, attachment, place, &mut working);
     let at = worst.point.at;
     let mass = ctx.load.mass_kg.high;
-    let (Some(capacity), Reading::Within { zone, .. }) = (worst.capacity(), worst.reading) else {
+    if worst.centre.rule == CentreRule::BeyondTable {
+        let last = chart.derating.last().map_or(chart.load_centre.si(), |row| row.load_centre.si());
+        let centre = ctx.load.centre_ahead.high;
+        let message = text::CHART_BEYOND_TABLE.with("centre", metres(centre)).with("last", metres(last));
+        return Finding::new("chart", status, message).remedy(text::DO_CENTRE_NEARER).source(input).working(working);
+    }
+    let (Some(capacity), Reading::Within { zone, .. }) = (worst.capacity, worst.reading) else {
         let id = if worst.on_the_way { text::CHART_OUTSIDE_ON_THE_WAY } else { text::CHART_OUTSIDE };
         let message = id.with("reach", metres(at.x)).with("height", metres(at.y));
         return Finding::new("chart", status, message)
@@ -238,11 +303,20 @@ pub(crate) fn finding(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Fi
         source: Source::CommonPractice,
     });
     let said = |id: evidence::TextId| {
-        id.with("mass", kilograms(mass))
+        let message = id
+            .with("mass", kilograms(mass))
             .with("capacity", kilograms(capacity))
             .with("zone", &chart.zones[zone].name)
             .with("reach", metres(at.x))
-            .with("height", metres(at.y))
+            .with("height", metres(at.y));
+        // The figure named is not the one printed in the chart: say which table made it.
+        match worst.centre.rule {
+            CentreRule::Row(i) => {
+                let row = metres(chart.derating[i].load_centre.si());
+                text::CHART_DERATED.with("what", message).with("centre", row)
+            }
+            _ => message,
+        }
     };
     let finding = match status {
         Status::Go => Finding::new("chart", status, said(text::CHART_WITHIN)),
@@ -276,9 +350,26 @@ fn nearer(ctx: &Context<'_>) -> Option<evidence::Message> {
     remedies::nearer(ctx).map(|d| text::DO_NEARER.with("distance", metres(d)))
 }
 
+/// No chart for the combination, or only for other tyres.
+fn no_chart(ctx: &Context<'_>, status: Status) -> Finding {
+    let name = ctx.attachment.map_or(ctx.lift.attachment.as_str(), |a| a.name.as_str());
+    let fits = |c: &&Chart| c.attachment == ctx.lift.attachment && c.support == ctx.lift.support;
+    let finding = if let Some(other) = ctx.machine.charts.iter().find(fits) {
+        let tyres = other.tyres.as_deref().unwrap_or_default();
+        let message = text::CHART_OTHER_TYRES.with("attachment", name).with("tyres", tyres);
+        Finding::new("chart", status, message).remedy(text::DO_CHART_FOR_TYRES)
+    } else {
+        let support = crate::support_name(ctx.lift.support);
+        let message = text::CHART_NONE.with("attachment", name).with("support", support);
+        Finding::new("chart", status, message).remedy(text::DO_OTHER_MACHINE)
+    };
+    finding.source(Source::second_hand("29 CFR 1926.602(c)(1)"))
+}
+
 fn out_of_reach(ctx: &Context<'_>, posed: &Posed, chart: &Chart) -> Finding {
-    let at = posed.target.x - chart.datum_x(ctx.machine) + chart.measured_ahead();
-    let message = text::CHART_OUT_OF_REACH.with("reach", metres(at)).with("height", metres(posed.target.z));
+    let target = DVec2::new(posed.target.x, posed.target.z);
+    let at = ctx.attachment.map_or(target, |a| chart.point_of(ctx.machine, a, target));
+    let message = text::CHART_OUT_OF_REACH.with("reach", metres(at.x)).with("height", metres(at.y));
     let finding = Finding::new("chart", Status::NoGo, message);
     finding.remedy(nearer(ctx).unwrap_or_else(|| text::DO_OTHER_MACHINE.message()))
 }

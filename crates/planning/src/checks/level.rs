@@ -5,7 +5,7 @@ use crate::context::Context;
 use crate::posed::{NotPosed, Posed};
 use crate::text;
 use evidence::{Finding, Ranged, Source, Status, TextId};
-use machine::LevelTolerance;
+use machine::{LevelTolerance, OutOfLevel};
 use quantity::Si;
 
 /// Numbers of the level check.
@@ -23,15 +23,16 @@ fn worst(slope: Ranged) -> f64 {
     libm::atan(slope.low.abs().max(slope.high.abs()))
 }
 
+/// How far out of level the machine stands at worst.
+pub(crate) fn out_of_level(posed: &Posed) -> OutOfLevel {
+    OutOfLevel { sideways: worst(posed.footing.across), fore_aft: worst(posed.footing.along) }
+}
+
 /// `None` where there is no chart, so no tolerance.
 pub(crate) fn level(ctx: &Context<'_>, posed: &Posed) -> Option<Level> {
-    let chart = super::chart::choose(ctx)?;
-    Some(Level {
-        roll: worst(posed.footing.across),
-        pitch: worst(posed.footing.along),
-        twist: posed.footing.twist,
-        tolerance: chart.level,
-    })
+    let chart = super::chart::choose(ctx, Some(posed))?;
+    let stands = out_of_level(posed);
+    Some(Level { roll: stands.sideways, pitch: stands.fore_aft, twist: posed.footing.twist, tolerance: chart.level })
 }
 
 impl Level {

@@ -169,15 +169,15 @@ fn boom_radius(ctx: &Context<'_>) -> f64 {
     let tool = ctx.attachment.map_or(DVec2::ZERO, Attachment::tool_point);
     let most = |r: evidence::Ranged| r.low.abs().max(r.high.abs());
     // Beyond the tool point: the load in any turn about its hook, or ahead of and above the forks.
-    let beyond = match &load.hanging {
-        Some(h) => {
-            let across =
-                libm::hypot(load.depth / 2.0 + most(load.centre_ahead), load.width / 2.0 + most(load.centre_left));
-            libm::hypot(across, h.drop + load.height)
-        }
-        None => DVec3::new(load.depth.max(BLADE), load.width.max(BLADE), load.height.max(BLADE)).length(),
+    let beyond = if let Some(h) = &load.hanging {
+        let across = libm::hypot(load.depth / 2.0 + most(load.centre_ahead), load.width / 2.0 + most(load.centre_left));
+        libm::hypot(across, h.drop + load.height)
+    } else {
+        let (long, wide) = ctx.attachment.map_or((0.0, 0.0), Attachment::footprint);
+        DVec3::new(load.depth.max(BLADE).max(long), load.width.max(BLADE).max(wide), load.height.max(BLADE)).length()
     };
-    libm::hypot(b.head_along + b.extension_max.si(), b.head_below) + tool.length() + beyond + b.flex + b.depth
+    let shift = ctx.lift.side_shift.abs();
+    libm::hypot(b.head_along + b.extension_max.si(), b.head_below) + tool.length() + beyond + b.flex + b.depth + shift
 }
 
 /// No blade, backrest or carriage is larger than this, m; longer loads count by their own size.

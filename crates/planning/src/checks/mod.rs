@@ -3,13 +3,19 @@
 
 pub(crate) mod approach;
 pub(crate) mod attachment;
+pub(crate) mod blades;
 pub(crate) mod chart;
 pub(crate) mod forks;
+pub(crate) mod gates;
 pub(crate) mod ground;
+pub(crate) mod identity;
 pub(crate) mod landing;
 pub(crate) mod level;
 pub(crate) mod line;
 pub(crate) mod load;
+pub(crate) mod load_advice;
+pub(crate) mod load_shape;
+pub(crate) mod lock;
 pub(crate) mod machine_fit;
 pub(crate) mod matters;
 pub(crate) mod parts;
@@ -17,6 +23,7 @@ pub(crate) mod rigging;
 pub(crate) mod slewing;
 pub(crate) mod statics;
 pub(crate) mod stops;
+pub(crate) mod tool;
 pub(crate) mod wind;
 
 use evidence::Status;

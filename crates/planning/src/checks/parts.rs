@@ -22,9 +22,9 @@ pub(crate) fn standing(ctx: &Context<'_>) -> [Solid; 2] {
 }
 
 /// Height of a load backrest or carriage above the forks, m (48 in; common practice).
-const BACKREST: f64 = 1.22;
+pub(crate) const BACKREST: f64 = 1.22;
 /// Half the width of a carriage at least, m (common practice).
-const CARRIAGE_HALF: f64 = 0.65;
+pub(crate) const CARRIAGE_HALF: f64 = 0.65;
 
 /// Parts that move with the boom: boom, head, carriage, load with blades.
 pub(crate) fn moving(ctx: &Context<'_>, posed: &Posed, tool: DVec3, boom: BoomPosition) -> [Solid; 4] {
@@ -44,20 +44,22 @@ pub(crate) fn moving(ctx: &Context<'_>, posed: &Posed, tool: DVec3, boom: BoomPo
     ]
 }
 
-/// Carriage and backrest at the fork face, or the jib from head to hook.
+/// Carriage and backrest at the fork face, wherever the side shift is, or the jib from head to hook.
 fn carriage_solid(ctx: &Context<'_>, tool: DVec3, head: DVec3, boom: BoomPosition, radius: f64) -> Solid {
     match ctx.attachment.map(|a| &a.kind) {
-        Some(AttachmentKind::Forks(f)) => {
+        Some(AttachmentKind::Jib(_)) | None => Solid::Capsule(Capsule { axis: Segment { a: head, b: tool }, radius }),
+        Some(_) => {
             let carriage = Posed::carriage(tool, boom);
             let back = (carriage.inverse() * head).x.min(-0.1);
-            let half = DVec3::new(-back / 2.0, CARRIAGE_HALF.max(f.spread / 2.0 + 0.1), f64::midpoint(BACKREST, 0.1));
-            let centre = DVec3::new(back / 2.0, 0.0, (BACKREST - 0.1) / 2.0);
+            let half_width = CARRIAGE_HALF.max(ctx.attachment.map_or(0.0, |a| a.footprint().1) / 2.0);
+            let shift = ctx.lift.side_shift;
+            let half = DVec3::new(-back / 2.0, half_width + shift.abs() / 2.0, f64::midpoint(BACKREST, 0.1));
+            let centre = DVec3::new(back / 2.0, shift / 2.0, (BACKREST - 0.1) / 2.0);
             Solid::Box(OrientedBox {
                 outer_from_box: Pose { rotation: carriage.rotation, translation: carriage * centre },
                 half,
             })
         }
-        Some(AttachmentKind::Jib(_)) | None => Solid::Capsule(Capsule { axis: Segment { a: head, b: tool }, radius }),
     }
 }
 
@@ -68,17 +70,17 @@ fn load_solid(ctx: &Context<'_>, posed: &Posed, tool: DVec3, boom: BoomPosition)
         // turn about its hook, wherever its centre of gravity is.
         let down = posed.footing.site_from_machine.inverse().turn(DVec3::NEG_Z);
         let most = |r: evidence::Ranged| r.low.abs().max(r.high.abs());
-        let radius = libm::hypot(load.depth / 2.0 + most(load.centre_ahead), load.width / 2.0 + most(load.centre_left));
+        let radius = libm::hypot(load.depth / 2.0 + most(load.centre_ahead), load.width / 2.0 + most(load.centre_left))
+            + ctx.lift.side_shift.abs();
         let bottom = tool + down * (h.drop + load.height);
         return Solid::Capsule(Capsule { axis: Segment { a: tool, b: bottom }, radius });
     }
     let carriage = Posed::carriage(tool, boom);
-    let (blades, spread) = match ctx.attachment.map(|a| &a.kind) {
-        Some(AttachmentKind::Forks(f)) => (f.blades.iter().map(|b| b.length.value).fold(0.0, f64::max), f.spread + 0.2),
-        _ => (0.0, 0.0),
-    };
-    let size = DVec3::new(load.depth.max(blades), load.width.max(spread), load.height + 0.1);
-    let centre = DVec3::new(size.x / 2.0, 0.0, size.z / 2.0 - 0.1);
+    let (blades, spread) = ctx.attachment.map_or((0.0, 0.0), machine::Attachment::footprint);
+    // A side shift may be in or out: the solid holds both.
+    let shift = ctx.lift.side_shift;
+    let size = DVec3::new(load.depth.max(blades), load.width.max(spread) + shift.abs(), load.height + 0.1);
+    let centre = DVec3::new(size.x / 2.0, shift / 2.0, size.z / 2.0 - 0.1);
     Solid::Box(OrientedBox {
         outer_from_box: Pose { rotation: carriage.rotation, translation: carriage * centre },
         half: size / 2.0,

@@ -62,11 +62,29 @@ fn required(ctx: &Context<'_>, over: TipsOver) -> f64 {
     if slope > 0.0 { libm::atan(slope) } else { core::f64::consts::FRAC_PI_2 }
 }
 
+/// How far a hung load that swings pulls its weight out on the ground, m: it pulls at the hook along the
+/// sling, whose line meets the ground so far beside the hook (quasi-static; mechanics).
+fn swung(ctx: &Context<'_>, tool: DVec3) -> f64 {
+    if ctx.load.hanging.is_some() { ctx.load.swing_slope() * tool.z.max(0.0) } else { 0.0 }
+}
+
+/// How far the load's weight may lie to the left of the boom's plane, m, lowest and highest: its own
+/// centre, with the side shift in or out; for a hung load the shift and what swinging pulls it out.
+fn aside(ctx: &Context<'_>, tool: DVec3) -> [f64; 2] {
+    let shift = ctx.lift.side_shift;
+    let own = ctx.load.centre_left;
+    if ctx.load.hanging.is_some() {
+        let swung = swung(ctx, tool);
+        return [shift.min(0.0) - swung, shift.max(0.0) + swung];
+    }
+    [own.low + shift.min(0.0), own.high + shift.max(0.0)]
+}
+
 /// Place of the load's weight for a tool point: offsets along the forks, left and up; a hung load
 /// acts at its hook.
 fn load_at(ctx: &Context<'_>, tool: DVec3, boom: BoomPosition, ahead: f64, left: f64) -> DVec3 {
     if ctx.load.hanging.is_some() {
-        return tool + DVec3::X * ahead;
+        return tool + DVec3::X * ahead + DVec3::Y * left;
     }
     let carriage = Posed::carriage(tool, boom);
     carriage * DVec3::new(ahead, left, ctx.load.centre_up.high)
@@ -130,7 +148,7 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
     let mut search = Search::new(ctx, lines, gust);
     let mut wind_moment = 0.0_f64;
     for Tried { boom, ahead, loaded } in tried(ctx, posed, attachment)? {
-        let bare = Masses::of(ctx.machine, attachment, boom);
+        let centred = Masses::of(ctx.machine, attachment, boom);
         let tool = tool_point(ctx, attachment, boom);
         let (with_load, without) = (wind(ctx, gust, boom, true), wind(ctx, gust, boom, false));
         wind_moment = wind_moment.max(with_load.moment.z);
@@ -140,22 +158,27 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
             let (wind, overturning) = if loaded { (with_load, about_loaded) } else { (without, about_bare) };
             Corner { loading: Loading { masses, gravity, wind }, boom, loaded, overturning }
         };
-        // The load is also taken away: set down, boom still up.
-        for gravity in attitudes {
-            search.take(corner(bare, gravity, false));
-        }
-        if !loaded {
-            continue;
-        }
-        for left in [load.centre_left.low, load.centre_left.high] {
-            let at = load_at(ctx, tool, boom, ahead, left);
-            let heaviest = LoadOnBoom { mass: load.mass_kg.high, at };
-            let lightest = LoadOnBoom { mass: load.mass_kg.low, at };
+        // Not stated how much of the attachment a side shift takes along: nothing, and all of it.
+        for bare in shifted(centred, attachment, ctx.lift.side_shift) {
+            // The load is also taken away: set down, boom still up.
             for gravity in attitudes {
-                search.take(corner(bare.with(heaviest), gravity, true));
-                search.take(corner(bare.with(lightest), gravity, true));
-                // The factor goes with one over the mass: the heaviest is the worst.
-                search.factor(corner(bare, gravity, true), heaviest);
+                search.take(corner(bare, gravity, false));
+            }
+            if !loaded {
+                continue;
+            }
+            let swung = swung(ctx, tool);
+            let ends: &[f64] = if swung > 0.0 { &[-1.0, 1.0] } else { &[0.0] };
+            for (left, end) in aside(ctx, tool).into_iter().flat_map(|left| ends.iter().map(move |end| (left, end))) {
+                let at = load_at(ctx, tool, boom, ahead + end * swung, left);
+                let heaviest = LoadOnBoom { mass: load.mass_kg.high, at };
+                let lightest = LoadOnBoom { mass: load.mass_kg.low, at };
+                for gravity in attitudes {
+                    search.take(corner(bare.with(heaviest), gravity, true));
+                    search.take(corner(bare.with(lightest), gravity, true));
+                    // The factor goes with one over the mass: the heaviest is the worst.
+                    search.factor(corner(bare, gravity, true), heaviest);
+                }
             }
         }
     }
@@ -166,6 +189,13 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
         *force += wind_moment * share;
     }
     Some(found)
+}
+
+/// The machine with the attachment where it is, and shifted sideways where a shift is stated.
+fn shifted(bare: Masses, attachment: &Attachment, shift: f64) -> impl Iterator<Item = Masses> {
+    let mut moved = bare;
+    moved.sprung_moment.y += attachment.mass.si() * shift;
+    core::iter::once(bare).chain((shift != 0.0).then_some(moved))
 }
 
 fn wind(ctx: &Context<'_>, gust: Option<f64>, boom: BoomPosition, with_load: bool) -> WindLoad {

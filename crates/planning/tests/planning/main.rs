@@ -9,10 +9,15 @@
     reason = "tests"
 )]
 
+mod attachments;
+mod charts;
 mod corners;
+mod identity;
 mod lines;
+mod loads;
 mod machine_charts;
 mod never_pass;
 mod real_ground;
 mod slewing;
+mod stops;
 mod workspace;

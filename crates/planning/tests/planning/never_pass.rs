@@ -4,7 +4,7 @@
 use crate::workspace;
 use evidence::{Status, Verdict};
 use machine::{LockSeen, Reading};
-use planning::{Job, Matter, check_lift, plan};
+use planning::{CabSeen, Job, Kept, Matter, StopKind, check_lift, plan};
 use std::collections::BTreeMap;
 
 pub(crate) fn demo() -> Job {
@@ -27,15 +27,28 @@ fn clean() -> Job {
 
 type Spoil = (&'static str, fn(&mut Job));
 
-const SPOILS: [Spoil; 36] = [
+const SPOILS: [Spoil; 43] = [
     ("not inspected", |j| j.machines[0].inspected_by = None),
     ("tagged out", |j| j.machines[0].tagged_out = Some("hose".into())),
-    ("people raised", |j| j.lifts[0].raises_people = true),
-    ("load shared", |j| j.lifts[0].shared_load = true),
-    ("dragging", |j| j.lifts[0].drags = true),
-    ("driving with the boom up", |j| j.lifts[0].drives_boom_up = true),
-    ("steadied by hand", |j| j.lifts[0].hand_steadied = true),
-    ("seat left", |j| j.lifts[0].leaves_seat = true),
+    ("people raised", |j| j.lifts[0].stops = vec![StopKind::RaisesPeople]),
+    ("work in a thunderstorm", |j| j.lifts[0].stops = vec![StopKind::Thunderstorm]),
+    ("nobody says whose machine it is", |j| j.machines[0].kept = None),
+    ("a rented machine that nobody has read", |j| {
+        j.machines[0].kept = Some(Kept::Rented);
+        j.machines[0].seen = None;
+    }),
+    ("a rented machine without examination", |j| {
+        j.machines[0].kept = Some(Kept::Rented);
+        j.machines[0].examined = None;
+    }),
+    ("another serial number", |j| seen(j).serial = Some("INVENTED-0015".into())),
+    ("no chart in the cab", |j| seen(j).chart_in_cab = Some(false)),
+    ("belt, frame or door faulty", |j| j.machines[0].cab = CabSeen::Faulty),
+    ("blade not stamped", |j| forks(j).blades[0].capacity = None),
+    ("blade cracked", |j| forks(j).blades[0].crack = Some(true)),
+    ("blades not checked for years", |j| forks(j).checked = Some("2025-01-01".into())),
+    ("sleeves that nobody declared", |j| j.lifts[0].extensions = Some(true)),
+    ("shifted sideways without a side shift", |j| j.lifts[0].side_shift = 0.05),
     ("load not sound", |j| j.loads[0].condition_seen = Some(false)),
     ("attachment unknown", |j| j.lifts[0].attachment = "grab".into()),
     ("lock open", |j| j.machines[0].attachment_lock[0].1 = LockSeen::Open),
@@ -99,11 +112,15 @@ const SPOILS: [Spoil; 36] = [
     ("mass not a number", |j| j.loads[0].mass_kg = evidence::Ranged::exact(f64::NAN)),
 ];
 
-fn forks(job: &mut Job) -> &mut machine::Forks {
+pub(crate) fn forks(job: &mut Job) -> &mut machine::Forks {
     match &mut job.machines[0].machine.attachments[0].kind {
         machine::AttachmentKind::Forks(f) => f,
-        machine::AttachmentKind::Jib(_) => panic!("forks come first"),
+        _ => panic!("forks come first"),
     }
+}
+
+fn seen(job: &mut Job) -> &mut planning::Seen {
+    job.machines[0].seen.as_mut().unwrap()
 }
 
 fn without(job: &mut Job, matter: Matter) {

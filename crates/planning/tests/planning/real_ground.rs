@@ -46,11 +46,15 @@ id = "H7"
 file = "machines/demo-7.toml"
 inspected_by = "test"
 locks = { forks = "locked" }
+cab = "sound"
+kept = "own"
 [[machine]]
 id = "H14"
 file = "machines/demo-14.toml"
 inspected_by = "test"
 locks = { forks = "locked", jib = "locked" }
+cab = "sound"
+kept = "own"
 [[load]]
 id = "bricks"
 name = "Bricks"

@@ -39,6 +39,7 @@ pub fn plan() -> Plan {
             text::CAUTION_NEVER.into(),
             text::CAUTION_TRIAL.into(),
         ],
+        ends_when: vec![text::ENDS_RAIN.into()],
         emergency: vec![text::EMERGENCY_TIP.into(), text::EMERGENCY_LINE.into()],
     }
 }

@@ -15,12 +15,17 @@ fn axle(x: f64) -> Axle {
 
 pub(crate) fn r1() -> Machine {
     let blade = Blade {
-        capacity: kilograms(2000.0),
+        capacity: Some(kilograms(2000.0)),
         load_centre: metres(0.61),
         length: metres(1.2),
         thickness_new: None,
         thickness_now: None,
         modified: Some(false),
+        angle: None,
+        bent: None,
+        crack: None,
+        lock: None,
+        proof_load: None,
     };
     let forks = Attachment {
         id: "forks".into(),
@@ -30,10 +35,15 @@ pub(crate) fn r1() -> Machine {
             blades: [blade.clone(), blade],
             spread: 0.8,
             rated_load_centre: metres(0.61),
+            carriage: None,
+            extensions: None,
+            tip_difference: None,
+            checked: None,
         }),
         mass: kilograms(380.0),
         centre: DVec2::new(0.25, -0.30),
         capacity: kilograms(4000.0),
+        coupling: None,
     };
     let section = |mass, centre_along, share| Section { mass: kilograms(mass), centre_along, share };
     Machine {
@@ -41,6 +51,10 @@ pub(crate) fn r1() -> Machine {
         name: "R1".into(),
         invented: true,
         serial: None,
+        tyres: None,
+        counterweight: None,
+        options: None,
+        chart_number: None,
         greatest_capacity: kilograms(4000.0),
         bodies: vec![
             body(BodyKind::Frame, 8200.0, [-1.9, 0.0, 1.0]),

@@ -36,11 +36,7 @@ fn val_forklift_wheel_forces_and_tipping_load() {
 /// 1,400 N at x 3.0 m, y 2.5 m. Signed masses stand for the loads.
 #[test]
 fn val_combined_centre_of_four_loads() {
-    let part = |mass: f64, x: f64, y: f64| LoadPart {
-        name: String::new(),
-        mass: quantity::kilograms(mass),
-        centre: DVec3::new(x, y, 0.0),
-    };
+    let part = |mass: f64, x: f64, y: f64| LoadPart::point(quantity::kilograms(mass), DVec3::new(x, y, 0.0));
     let (mass, centre) =
         Load::combine(&[part(600.0, 8.0, 0.0), part(-100.0, 6.0, 5.0), part(400.0, 0.0, 10.0), part(500.0, 0.0, 0.0)]);
     assert!((mass - 1400.0).abs() < 1e-9);
@@ -51,11 +47,7 @@ fn val_combined_centre_of_four_loads() {
 /// W17, McLean, Engineering Mechanics, Problem 10.16, p. 166: three volumes, centroid (75.9, 28.0) mm.
 #[test]
 fn val_composite_centroid() {
-    let part = |mass: f64, x: f64, y: f64| LoadPart {
-        name: String::new(),
-        mass: quantity::kilograms(mass),
-        centre: DVec3::new(x, y, 0.0),
-    };
+    let part = |mass: f64, x: f64, y: f64| LoadPart::point(quantity::kilograms(mass), DVec3::new(x, y, 0.0));
     let (_, c) = Load::combine(&[part(1728.0, 60.0, 30.0), part(432.0, 140.0, 20.0), part(7.54, 60.0, 30.0)]);
     assert!((c.x - 75.9).abs() < 0.05 && (c.y - 28.0).abs() < 0.05, "{c}");
 }

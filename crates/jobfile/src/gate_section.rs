@@ -1,0 +1,54 @@
+//! `[[gate]]`, and which of them a lift passes with its load.
+
+use crate::ids::Ids;
+use crate::job_file::all;
+use crate::node::Value;
+use crate::quantity_value::Bound::{UpTo, ZeroTo};
+use crate::schema_notes::Kind;
+use crate::table::Reader;
+use crate::text;
+use quantity::Dimension as D;
+use site::Gate;
+
+/// Nothing wider or higher is a gate, m.
+const WIDEST: f64 = 100.0;
+
+pub(crate) fn gates(root: &Reader<'_>, ids: &mut Ids) -> Option<Vec<Gate>> {
+    all(root.tables("gate").iter().map(|t| gate(t, ids)).collect())
+}
+
+fn gate(t: &Reader<'_>, ids: &mut Ids) -> Option<Gate> {
+    let id = ids.add(t);
+    let name = t.text("name", "name = \"North gate\"");
+    let width = t.si("width", D::Length, UpTo(WIDEST));
+    // No height is no statement: what is open above is said to be.
+    t.expects("height", || Kind::Words(vec![String::from("open")]));
+    let height = t.required("height", "height = \"4.20 m\" or height = \"open\"").and_then(|node| match &node.value {
+        Value::Text(word) if word.trim() == "open" => Some(None),
+        _ => t.as_fact(node, "height", D::Length, UpTo(WIDEST)).map(|fact| Some(fact.si)),
+    });
+    let clearance = t.decision_or_none("clearance", D::Length, ZeroTo(WIDEST));
+    let above = t.decision_or_none("clearance_above", D::Length, ZeroTo(WIDEST));
+    t.done();
+    Some(Gate {
+        id: id?,
+        name: name?,
+        width: width?,
+        height: height?,
+        clearance: clearance.unwrap_or(site::USUAL_CLEARANCE),
+        clearance_above: above.unwrap_or(site::USUAL_CLEARANCE_ABOVE),
+    })
+}
+
+/// `gates = ["north"]` of a lift: indexes of the gates it passes loaded. Outer `None`: a fault; inner:
+/// not stated.
+#[expect(clippy::option_option, reason = "a fault and a key left out are two things")]
+pub(crate) fn passed(t: &Reader<'_>, gates: &Ids) -> Option<Option<Vec<usize>>> {
+    let Some(node) = t.optional("gates") else { return Some(None) };
+    let items = t.as_list(node, "gates")?;
+    let found = items.iter().map(|item| {
+        let id = t.as_text(item, "gates")?;
+        gates.find(t, item, "gates", id, text::KIND_GATE)
+    });
+    all(found.collect()).map(Some)
+}

@@ -1,0 +1,192 @@
+//! Masses of a load's parts: stated, by material or density and size, or by pieces.
+
+use crate::limits::MASS;
+use crate::load_mass::{shares, usual_uncertainty};
+use crate::nearest::nearest;
+use crate::quantity_value::Bound::{UpTo, Within};
+use crate::schema_notes::Kind;
+use crate::table::Reader;
+use crate::text;
+use evidence::{Certainty, Ranged, Reading};
+use machine::{ByVolume, DAMP_SHARE, Form, Material, PartMass, material, materials};
+use quantity::Dimension as D;
+
+/// A mass of several equal things, with how it came about.
+pub(crate) struct PartRead {
+    pub(crate) mass_kg: Ranged,
+    pub(crate) how: PartMass,
+    pub(crate) certainty: Certainty,
+}
+
+/// Greatest density that is read, kg/m³.
+const DENSITY: f64 = 25_000.0;
+
+/// Water in a part by the word for its state: share added at most (common practice).
+const STATES: [(&str, f64); 3] = [("dry", 0.0), ("damp", 0.10), ("soaked", 0.30)];
+
+/// Keys of which a part has exactly one.
+const WAYS: [&str; 4] = ["mass", "density", "material", "piece"];
+
+/// The mass of `count` equal things of `volume` m³ each (`None`: size not stated, or with a fault).
+pub(crate) fn part_mass(
+    t: &Reader<'_>,
+    stated: Option<(f64, f64)>,
+    volume: Option<f64>,
+    count: f64,
+) -> Option<PartRead> {
+    let given: Vec<&str> = WAYS.into_iter().filter(|key| t.has(key)).collect();
+    // Asked for in every case, so that a misplaced one is not called unknown.
+    for key in ["packing", "moisture", "state", "pieces"] {
+        t.has(key);
+    }
+    match given[..] {
+        [] => {
+            t.fault("mass", text::ONE_OF.with("first", "mass").with("second", "material"), None);
+            None
+        }
+        ["mass"] => {
+            let mass = t.fact("mass", D::Mass, UpTo(MASS))?;
+            unused(t, "mass", &["packing", "moisture", "state", "pieces"]);
+            let (below, above) = shares(t, "mass", stated, mass.certainty)?;
+            Some(PartRead {
+                mass_kg: Ranged::shares(mass.si * count, below, above),
+                how: PartMass::Stated,
+                certainty: mass.certainty,
+            })
+        }
+        ["piece"] => {
+            let each = t.fact("piece", D::Mass, UpTo(MASS));
+            let pieces = t.count("pieces", "pieces = 40", 1);
+            unused(t, "piece", &["packing", "moisture", "state"]);
+            let (each, pieces) = (each?, pieces? as f64);
+            let (below, above) = shares(t, "piece", stated, each.certainty)?;
+            Some(PartRead {
+                mass_kg: Ranged::shares(each.si * pieces * count, below, above),
+                how: PartMass::Pieces { count: pieces * count, each_kg: each.si },
+                certainty: each.certainty,
+            })
+        }
+        ["density"] => {
+            let density = t.fact("density", D::Density, UpTo(DENSITY));
+            unused(t, "density", &["pieces"]);
+            let packing = packing(t, None);
+            let moisture = moisture(t, None);
+            let density = density?;
+            let (below, above) = shares(t, "density", stated, density.certainty)?;
+            let source = evidence::Source::Input {
+                place: format!("{} {}", t.document().file(), t.path_of("density")),
+                certainty: density.certainty,
+            };
+            let (packing, moisture, volume) = (packing?, moisture?, volume?);
+            let box_of = ByVolume { volume, density: Ranged::exact(density.si), packing, moisture, count, source };
+            Some(PartRead::by_volume(box_of, (below, above), density.certainty))
+        }
+        // Exactly one, and none of those above.
+        [_] => {
+            let material = named(t);
+            unused(t, "material", &["pieces"]);
+            let packing = packing(t, material);
+            let moisture = moisture(t, material);
+            let material = material?;
+            // The row's range is of the material; sizes and gaps come on top of it.
+            let usual = usual_uncertainty(Certainty::BuiltUp).unwrap_or_default();
+            let (packing, moisture, volume, source) = (packing?, moisture?, volume?, material.source());
+            let box_of = ByVolume { volume, density: material.density(), packing, moisture, count, source };
+            Some(PartRead::by_volume(box_of, stated.unwrap_or((usual, usual)), certainty_of(material)))
+        }
+        [first, second, ..] => {
+            t.fault(second, text::EITHER_OR.with("first", first).with("second", second), None);
+            None
+        }
+    }
+}
+
+/// A density from memory is no better than an estimate.
+pub(crate) fn certainty_of(material: &Material) -> Certainty {
+    if material.reading == Reading::FromMemory { Certainty::Estimated } else { Certainty::BuiltUp }
+}
+
+impl PartRead {
+    fn by_volume(box_of: ByVolume, (below, above): (f64, f64), certainty: Certainty) -> Self {
+        Self { mass_kg: box_of.mass_kg(below, above), how: PartMass::Volume(box_of), certainty }
+    }
+}
+
+/// The material under `material`, by its id; on the input list with its range and list.
+pub(crate) fn named(t: &Reader<'_>) -> Option<&'static Material> {
+    let node = t.required("material", "material = \"dense-aggregate-concrete-block\"")?;
+    t.expects("material", || Kind::Words(materials().iter().map(|m| m.id.to_owned()).collect()));
+    let id = t.as_text(node, "material")?;
+    let Some(found) = material(id) else {
+        let hint = match nearest(id, materials().iter().map(|m| m.id)) {
+            Some(near) => text::HINT_NEAREST.with("nearest", near),
+            None => text::HINT_MATERIALS.message(),
+        };
+        t.fault_at(node, "material", text::UNKNOWN_MATERIAL.with("material", id), Some(hint));
+        return None;
+    };
+    let citation = match found.source() {
+        evidence::Source::Published { citation, .. } => citation,
+        _ => std::borrow::Cow::Borrowed(""),
+    };
+    let value = format!("{id}: {}–{} kg/m³ ({citation})", found.low, found.high);
+    t.document().record_as(t.label_of("material"), &t.path_of("material"), node.span, value, certainty_of(found));
+    Some(found)
+}
+
+/// Share of the box that is material. Packs of bars and pipes must state it; what is pressed together
+/// must state how many times.
+fn packing(t: &Reader<'_>, material: Option<&Material>) -> Option<f64> {
+    let form = material.map(|m| m.form);
+    let bound = if form == Some(Form::Compressed) { Within(1.0, 20.0) } else { Within(0.01, 1.0) };
+    if t.has("packing") {
+        return t.si("packing", D::Ratio, bound);
+    }
+    let note = material.filter(|m| matches!(m.form, Form::Solid | Form::Compressed)).and_then(Material::note);
+    match (note, material) {
+        (Some(note), Some(material)) => {
+            let message = text::NO_PACKING.with("material", material.name);
+            t.fault("material", message, Some(note.message()));
+            None
+        }
+        _ => Some(1.0),
+    }
+}
+
+/// Share by which water may make it heavier, at most: as stated, by its state, or what such blocks
+/// come with.
+fn moisture(t: &Reader<'_>, material: Option<&Material>) -> Option<f64> {
+    match (t.has("moisture"), t.has("state")) {
+        (true, true) => {
+            t.fault("state", text::EITHER_OR.with("first", "moisture").with("second", "state"), None);
+            None
+        }
+        (true, false) => t.si("moisture", D::Ratio, Within(0.0, 2.0)),
+        (false, true) => t.optional("state").and_then(|node| t.as_choice(node, "state", &STATES)),
+        (false, false) => match material.filter(|m| m.form == Form::Damp) {
+            None => Some(0.0),
+            Some(material) => {
+                let share = quantity::Quantity::ratio(DAMP_SHARE);
+                let message = text::MOISTURE_ASSUMED.with("material", material.name).with("share", share);
+                t.warning("material", message, None);
+                let path = t.path_of("moisture");
+                let value = format!("{} %", DAMP_SHARE * 100.0);
+                t.document().record_as(t.label_of("moisture"), &path, t.span(), value, Certainty::Estimated);
+                Some(DAMP_SHARE)
+            }
+        },
+    }
+}
+
+/// Keys that say nothing beside `way` are slips.
+fn unused(t: &Reader<'_>, way: &str, keys: &[&'static str]) {
+    for key in keys.iter().filter(|key| t.has(key)) {
+        t.fault(key, text::EITHER_OR.with("first", way).with("second", *key), None);
+    }
+}
+
+/// Whether any part makes the whole an estimate.
+pub(crate) fn of_all(certainties: impl IntoIterator<Item = Certainty>) -> Certainty {
+    let estimated = certainties.into_iter().any(|c| c == Certainty::Estimated);
+    if estimated { Certainty::Estimated } else { Certainty::BuiltUp }
+}

@@ -1,0 +1,171 @@
+//! Built-up loads: pallets against an independent computation, ranges, turning, slings.
+#![allow(clippy::disallowed_methods, reason = "tests")]
+
+use evidence::{Ranged, Silent};
+use geometry::DVec3;
+use machine::load_part::{centre_range, combine};
+use machine::{ByVolume, Edges, Fitting, Hanging, Hitch, Layer, LoadPart, Pallet, PartMass, Stack, Swing, USUAL_SWING};
+use proptest::prelude::*;
+use quantity::{degrees, kilograms, radians};
+
+/// Sums of a few dozen products of doubles, against results stored with nine digits.
+const ROUND_OFF: f64 = 2e-9;
+
+/// 300 random packs, stacked box by box with trimesh (validation/loads/packs.py).
+#[test]
+fn val_three_hundred_packs_against_trimesh() {
+    let table = include_str!("../../../../validation/loads/packs.csv");
+    let rows: Vec<(&str, Vec<f64>)> = table
+        .lines()
+        .skip(2)
+        .map(|line| {
+            let mut fields = line.split(',').skip(1);
+            (fields.next().unwrap(), fields.map(|f| f.parse().unwrap()).collect())
+        })
+        .collect();
+    let mut packs = 0;
+    let mut pallet: Option<Pallet> = None;
+    for (kind, v) in rows {
+        let size = DVec3::new(v[2], v[3], v[4]);
+        match (kind, &mut pallet) {
+            ("base", p) => {
+                let base = LoadPart::unplaced("base", Ranged::exact(v[0]));
+                *p = Some(Pallet { base, base_size: size, layers: Vec::new(), wrap: None, overhang: 0.0 });
+            }
+            ("layer", Some(p)) => {
+                let part = LoadPart::unplaced("layer", Ranged::exact(v[0] * v[1]));
+                p.layers.push(Layer { part, size, count: v[1] as u32, ahead: v[5], left: v[6] });
+            }
+            ("wrap", Some(p)) => p.wrap = Some(LoadPart::unplaced("wrap", Ranged::exact(v[0]))),
+            ("pack", Some(p)) => {
+                let Stack { parts, size: stacked, .. } = p.stack();
+                let (mass, centre) = combine(&parts);
+                let wanted = DVec3::new(v[5], v[6], v[7]);
+                assert!((mass - v[0]).abs() <= ROUND_OFF * mass, "mass {mass}, {}", v[0]);
+                assert!((centre - wanted).length() <= ROUND_OFF, "centre {centre}, {wanted}");
+                assert!((stacked - size).length() <= ROUND_OFF, "size {stacked}, {size}");
+                packs += 1;
+            }
+            _ => panic!("{kind}"),
+        }
+    }
+    assert_eq!(packs, 300, "a reference case went missing");
+}
+
+#[test]
+fn overhang_is_told_beyond_the_stated_share_and_where_nothing_bears_it() {
+    let pallet = |depth: f64, ahead: f64, overhang: f64| Pallet {
+        base: LoadPart::unplaced("base", Ranged::exact(25.0)),
+        base_size: DVec3::new(1.2, 1.0, 0.15),
+        layers: vec![Layer {
+            part: LoadPart::unplaced("boards", Ranged::exact(100.0)),
+            size: DVec3::new(depth, 1.0, 0.1),
+            count: 2,
+            ahead,
+            left: 0.0,
+        }],
+        wrap: None,
+        overhang,
+    };
+    assert!(pallet(1.2, 0.0, 0.0).stack().overhangs.is_empty());
+    let over = pallet(1.3, 0.0, 0.0).stack().overhangs;
+    assert!((over[0].by - 0.05).abs() < 1e-12 && !over[0].unsupported, "{over:?}");
+    assert!(pallet(1.3, 0.0, 0.05).stack().overhangs.is_empty(), "within 6 cm");
+    assert_eq!(pallet(1.3, 0.02, 0.05).stack().overhangs.len(), 1);
+    assert!(pallet(0.2, 0.61, 0.25).stack().overhangs[0].unsupported, "its middle is beyond the base");
+}
+
+/// Published sling angle factors: 1.000, 1.155, 1.414, 2.000 at 0, 30, 45, 60° from the vertical; by
+/// statics two legs carry W/2 upward each.
+#[test]
+fn val_sling_angle_factors() {
+    const TABLE_DIGIT: f64 = 0.0005;
+    for (angle, factor) in [(0.0, 1.0), (30.0, 1.155), (45.0, 1.414), (60.0, 2.0)] {
+        let got = hanging(2, angle, Some(Hitch::Vertical)).leg_mass_kg(1000.0, &mut Silent) / 500.0;
+        assert!((got - factor).abs() <= TABLE_DIGIT, "{angle}°: {got}");
+    }
+}
+
+fn hanging(legs: u32, angle: f64, hitch: Option<Hitch>) -> Hanging {
+    Hanging {
+        rigging: kilograms(10.0),
+        drop: 2.0,
+        legs,
+        leg_angle: degrees(angle),
+        leg_limit: kilograms(1000.0),
+        hitch,
+        edges: Some(Edges::Smooth),
+        tag_lines: 1,
+        fittings: vec![Fitting { name: "shackle".into(), limit: kilograms(900.0), whole: false }],
+        swing: Swing::Angle(radians(USUAL_SWING)),
+    }
+}
+
+#[test]
+fn of_many_slings_two_carry_a_basket_has_two_legs_and_a_choker_takes_less() {
+    let leg = |legs, hitch| hanging(legs, 0.0, hitch).leg_mass_kg(1000.0, &mut Silent);
+    assert_eq!([1, 2, 3, 4].map(|n| leg(n, Some(Hitch::Vertical))), [1000.0, 500.0, 500.0, 500.0]);
+    assert_eq!(leg(1, Some(Hitch::Basket)), 500.0);
+    let limit = |hitch| hanging(2, 0.0, hitch).hitched_limit_kg(&mut Silent);
+    assert_eq!([Some(Hitch::Vertical), Some(Hitch::Choker), None].map(limit), [1000.0, 800.0, 800.0]);
+}
+
+#[test]
+fn swing_is_length_times_sine() {
+    let reach = hanging(2, 0.0, None).swing_reach(2.0, &mut Silent);
+    assert!((reach - 2.0 * 3.0_f64.to_radians().sin()).abs() < 1e-12);
+    let stated = Hanging { swing: Swing::Reach(0.4), ..hanging(2, 0.0, None) };
+    assert_eq!(stated.swing_reach(2.0, &mut Silent), 0.4);
+}
+
+#[test]
+fn water_widens_a_mass_upward_only() {
+    let volume = |moisture: f64| ByVolume {
+        volume: 0.5,
+        density: Ranged { low: 450.0, nominal: 600.0, high: 750.0 },
+        packing: 0.9,
+        moisture,
+        count: 2.0,
+        source: evidence::Source::Mechanics,
+    };
+    let (dry, wet) = (volume(0.0).mass_kg(0.1, 0.1), volume(0.3).mass_kg(0.1, 0.1));
+    assert_eq!((dry.low, dry.nominal), (wet.low, wet.nominal));
+    assert!((dry.nominal - 540.0).abs() < 1e-9 && (dry.high - 742.5).abs() < 1e-9, "{dry:?}");
+    assert!((wet.high - dry.high * 1.3).abs() < 1e-9);
+}
+
+fn part(low: f64, high: f64, at: [f64; 3]) -> LoadPart {
+    let mass_kg = Ranged { low, nominal: f64::midpoint(low, high), high };
+    LoadPart {
+        name: String::new(),
+        mass: kilograms(mass_kg.nominal),
+        mass_kg,
+        centre: DVec3::from_array(at),
+        how: PartMass::Stated,
+    }
+}
+
+proptest! {
+    /// Every combination of lowest and highest masses lies in the range, and its ends are met by one.
+    #[test]
+    fn the_range_of_the_centre_is_that_of_all_corners(
+        parts in prop::collection::vec((1.0..100.0, 0.0..50.0, -2.0..2.0_f64, -1.0..1.0_f64, 0.0..3.0_f64), 1..7)
+    ) {
+        let parts: Vec<LoadPart> = parts.into_iter().map(|(m, r, x, y, z)| part(m, m + r, [x, y, z])).collect();
+        let range = centre_range(&parts);
+        let corners: Vec<DVec3> = (0_u32..1 << parts.len())
+            .map(|bits| {
+                let at = |i: usize| if bits >> i & 1 == 1 { parts[i].mass_kg.high } else { parts[i].mass_kg.low };
+                let corner: Vec<LoadPart> =
+                    (0..parts.len()).map(|i| LoadPart::point(kilograms(at(i)), parts[i].centre)).collect();
+                combine(&corner).1
+            })
+            .collect();
+        for axis in 0..3 {
+            let low = corners.iter().map(|c| c[axis]).fold(f64::INFINITY, f64::min);
+            let high = corners.iter().map(|c| c[axis]).fold(f64::NEG_INFINITY, f64::max);
+            prop_assert!((range[axis].low - low).abs() < 1e-9, "{range:?} {low}");
+            prop_assert!((range[axis].high - high).abs() < 1e-9, "{range:?} {high}");
+        }
+    }
+}
