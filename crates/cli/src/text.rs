@@ -71,6 +71,10 @@ evidence::messages! {
     BOOM_RANGE = "cli-boom-range" [what, value, low, high];
     /// Stabilizers asked for, machine has none.
     NO_SUCH_SUPPORT = "cli-no-such-support" [support];
+    /// Levelled, on a machine that cannot.
+    NO_LEVELLING = "cli-no-levelling" [];
+    /// Levelled by more than the machine can.
+    LEVELLED_OVER = "cli-levelled-over" [range];
     /// Chart calculation: capacity and the zone that governs.
     CHART_CAPACITY = "cli-chart-capacity" [capacity, zone];
     /// Chart calculation: nothing shown there.

@@ -81,12 +81,13 @@ pub struct MachineReview {
 }
 
 /// Optional keys that are no lack: they say something by being there.
-const NO_LACK: [&str; 17] = [
+const NO_LACK: [&str; 18] = [
     "source",
     "format",
     "invented",
     "stabilizers",
     "outriggers",
+    "levelling",
     "slew",
     "chart[].unit",
     "chart[].not_permitted",

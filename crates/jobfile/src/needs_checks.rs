@@ -18,7 +18,7 @@ pub const MACHINE_CHECKS: [&str; 13] = [
 ];
 
 /// Keys by the start of their path, longest first where two fit; what is not listed counts for `machine`.
-const RESTS: [(&str, &[&str]); 59] = [
+const RESTS: [(&str, &[&str]); 60] = [
     ("basket", &["attachment"]),
     ("bucket[].heel", &["attachment", "chart", "load-factor", "tilt", "line"]),
     ("bucket", &["attachment", "load-factor", "tilt"]),
@@ -74,6 +74,7 @@ const RESTS: [(&str, &[&str]); 59] = [
     ("rear_axle.tyre.pressure", &["ground"]),
     ("rear_axle.tyre", &["line"]),
     ("rear_axle", &["level", "load-factor", "tilt", "ground"]),
+    ("levelling", &["load-factor", "tilt"]),
     ("slew", &["load-factor", "tilt"]),
     ("stabilizers.pad_area", &["ground"]),
     ("stabilizers", &["level", "load-factor", "tilt", "ground"]),

@@ -125,6 +125,14 @@ evidence::messages! {
     FIELD_OUTRIGGERS_REAR = "field-outriggers-rear" [];
     /// Spread: middle to middle of the rear pads.
     FIELD_OUTRIGGERS_REAR_SPREAD = "field-outriggers-rear-spread" [];
+    /// Frame levelling.
+    FIELD_LEVELLING = "field-levelling" [];
+    /// Pin about which the frame is levelled.
+    FIELD_LEVELLING_PIN = "field-levelling-pin" [];
+    /// How far the frame can be levelled.
+    FIELD_LEVELLING_RANGE = "field-levelling-range" [];
+    /// Error of the level indicator.
+    FIELD_LEVELLING_ERROR = "field-levelling-error" [];
     /// Upper part that turns with the boom.
     FIELD_SLEW = "field-slew" [];
     /// Axis it turns about, ahead of the front axle.

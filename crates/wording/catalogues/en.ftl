@@ -1833,3 +1833,11 @@ jobfile-hint-rises = Compare with the chart. If it is so there, say rises = "who
 # Outline
 jobfile-narrower-than-tyres = the overall width is { $width }, and over the tyres it is { $tyres }
 jobfile-hint-over-tyres = Track is measured from the middle of one tyre to the middle of the other, the overall width over everything.
+
+# Frame levelling
+field-levelling = Frame levelling: the frame rolls on the front axle
+field-levelling-pin = Height of the pin about which the frame is levelled
+field-levelling-range = How far the frame can be levelled to either side
+field-levelling-error = How far the level indicator in the cab may be off
+cli-no-levelling = the machine has no frame levelling
+cli-levelled-over = the frame can be levelled by { $range } at most

@@ -1881,3 +1881,11 @@ jobfile-hint-rises = Compare con la tabla. Si en ella es así, dígalo con rises
 # Outline
 jobfile-narrower-than-tyres = el ancho total es { $width }, y por fuera de los neumáticos son { $tyres }
 jobfile-hint-over-tyres = La vía se mide de centro a centro de los neumáticos; el ancho total, por fuera de todo.
+
+# Frame levelling
+field-levelling = Nivelación del bastidor: gira sobre el eje delantero
+field-levelling-pin = Altura del bulón sobre el que se nivela el bastidor
+field-levelling-range = Cuánto se puede nivelar el bastidor a cada lado
+field-levelling-error = Cuánto puede errar el indicador de nivel de la cabina
+cli-no-levelling = la máquina no tiene nivelación del bastidor
+cli-levelled-over = el bastidor se puede nivelar { $range } como máximo

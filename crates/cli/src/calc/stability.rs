@@ -10,7 +10,9 @@ use jobfile::Bound;
 use machine::{AttachmentKind, BoomPosition, Machine, SupportState, kinematics};
 use quantity::{Dimension, Quantity, Si};
 use serde::{Deserialize, Serialize};
-use stability::{LoadOnBoom, Masses, RearAxleState, Support, TipsOver, level_tipping_load, onset, tipping_lines};
+use stability::{
+    LoadOnBoom, Masses, RearAxleState, Stance, Support, TipsOver, level_tipping_load, onset, tipping_lines,
+};
 
 pub(crate) const EXAMPLE: &str = r#"# Tipping of a machine in one boom position, on rigid contacts.
 machine = "validation/machines/r1.toml"   # relative to this file
@@ -24,6 +26,8 @@ load_up = "0.50 m"           # centre above the forks; 0 for a hook
 support = "tyres"            # "stabilizers" or "outriggers"
 rear_axle = "locked"         # or "free": may oscillate. Unknown counts as free
 descent = "0°"               # steepest descent: 0 downhill ahead, 90 downhill to the left
+# levelled_on = "8°"         # frame made upright on ground that falls so far to the left; the tilt
+#                              then counts from there, levelling as it was
 "#;
 
 /// Answer of the calculation. SI; angles in degrees, as their names say.
@@ -56,6 +60,7 @@ pub(crate) fn run(input: &Input, said: Said) -> Run {
     let state = root.choice("support", &SupportState::WORDS);
     let rear = root.choice("rear_axle", &REAR);
     let descent = root.decision("descent", Dimension::Angle, Bound::Any);
+    let levelled = root.decision_or_none("levelled_on", Dimension::Angle, Bound::Any);
     root.done();
     if let Some(failure) = input.faults(said) {
         return Err(failure);
@@ -70,6 +75,7 @@ pub(crate) fn run(input: &Input, said: Said) -> Run {
     };
     let machine = input.machine(&file, said)?;
     in_range(&root, &machine, angle, extension, state);
+    can_level(&root, &machine, levelled);
     let Some(found) = machine.attachment(&attachment) else {
         let known: Vec<_> = machine.attachments.iter().map(|a| a.id.as_str()).collect();
         root.fault(
@@ -87,8 +93,9 @@ pub(crate) fn run(input: &Input, said: Said) -> Run {
     let hook = matches!(found.kind, AttachmentKind::Jib(_));
     // A hung load acts at its hook, wherever its centre is below.
     let offset = |left: f64| if hook { DVec3::new(0.0, left, 0.0) } else { DVec3::new(ahead, left, up) };
-    let lines = tipping_lines(&machine, Support { state, rear });
-    let bare = Masses::of(&machine, found, boom);
+    let stance = Stance::levelled(Support { state, rear }, levelled.unwrap_or(0.0));
+    let lines = tipping_lines(&machine, stance);
+    let bare = Masses::standing(&machine, found, boom, stance);
     let tipping = level_tipping_load(&bare, &lines[0], tool + offset(0.0));
     let onset = onset(&bare.with(LoadOnBoom { mass, at: tool + offset(left) }), &lines, descent);
     let result = StabilityResult {
@@ -108,6 +115,18 @@ pub(crate) fn run(input: &Input, said: Said) -> Run {
 
 fn failure(input: &Input, said: Said) -> Failure {
     input.faults(said).unwrap_or_else(|| Failure::new(input.document.faults(), said))
+}
+
+/// Levelling needs a machine that can, on its tyres, and so far.
+fn can_level(root: &jobfile::Reader<'_>, machine: &Machine, levelled: Option<f64>) {
+    match (levelled, machine.levelling) {
+        (None, _) => {}
+        (Some(_), None) => root.fault("levelled_on", text::NO_LEVELLING, None),
+        (Some(by), Some(l)) if by.abs() > l.range.si() + 1e-9 => {
+            root.fault("levelled_on", text::LEVELLED_OVER.with("range", l.range), None);
+        }
+        _ => {}
+    }
 }
 
 fn in_range(root: &jobfile::Reader<'_>, machine: &Machine, angle: f64, extension: f64, state: SupportState) {

@@ -42,6 +42,42 @@ fn val_r1_table_through_the_program() {
     assert_eq!(rows, 16, "a reference case went missing");
 }
 
+/// The levelled table through the program: `../shared/reference-machine/levelled.csv` beside the project;
+/// left out without it, unless CI is set.
+#[test]
+fn val_r1_levelled_table_through_the_program() {
+    let Ok(table) = std::fs::read_to_string(root().join("../shared/reference-machine/levelled.csv")) else {
+        assert!(std::env::var_os("CI").is_none(), "reference data missing");
+        eprintln!("left out: needs the reference data folder beside the project");
+        return;
+    };
+    let mut rows = 0;
+    for line in table.lines().skip(1) {
+        let c: Vec<&str> = line.split(',').map(str::trim).collect();
+        let input = format!(
+            "machine = \"validation/machines/r1.toml\"\nattachment = \"forks\"\nboom_angle = \"{}°\"\nextension = \"{} m\"\n\
+             load = \"{} kg\"\nload_left = \"{} m\"\nload_ahead = \"0.61 m\"\nload_up = \"0.50 m\"\nsupport = \"tyres\"\n\
+             rear_axle = \"{}\"\ndescent = \"90°\"\nlevelled_on = \"{}°\"\n",
+            c[1], c[2], c[3], c[4], c[6], c[5]
+        );
+        let said = run_in(&root(), &["calc", "stability", "--format", "json"], Some(&input));
+        assert_eq!(said.code, 0, "case {}: {}", c[0], said.err);
+        let json: serde_json::Value = serde_json::from_str(&said.out).unwrap();
+        let (tilt, want) = (json["tilt_at_onset_deg"].as_f64().unwrap(), c[7].parse::<f64>().unwrap());
+        assert!((tilt - want).abs() < 0.01, "case {}: {tilt}, table {want}", c[0]);
+        assert_eq!(json["tips_over"], c[8], "case {}", c[0]);
+        rows += 1;
+    }
+    assert_eq!(rows, 5, "a reference case went missing");
+    let said = run_in(
+        &root(),
+        &["calc", "stability"],
+        Some(&run(&["calc", "stability", "--example"]).out.replace("# levelled_on = \"8°\"", "levelled_on = \"14°\"")),
+    );
+    assert_eq!(said.code, 1);
+    assert!(said.err.contains("12.0°"), "names the machine's own range: {}", said.err);
+}
+
 #[test]
 fn json_in_gives_the_same_as_toml_in() {
     let toml = run(&["calc", "stability", "--example"]).out;
