@@ -326,4 +326,14 @@ evidence::messages! {
     CHART_RISES_HEIGHT = "jobfile-chart-rises-height" [zone, capacity, other, less, reach, height];
     /// Hint: compare with the chart; if it is right, say so with `rises = "who confirmed it, against what"`.
     HINT_RISES = "jobfile-hint-rises" [];
+
+    // Charts that forbid, and charts that contradict each other.
+    /// An outline declared not permitted has no area or crosses itself.
+    CHART_BAD_AREA = "jobfile-chart-bad-area" [];
+    /// Zone `zone` of the chart for rougher ground has `capacity`; that for more level ground has `less` at (`reach`, `height`).
+    CHART_LEVEL_MORE = "jobfile-chart-level-more" [zone, capacity, less, reach, height];
+    /// Zone `zone` of the chart for rougher ground has `capacity`; that for more level ground shows nothing at (`reach`, `height`).
+    CHART_LEVEL_NOWHERE = "jobfile-chart-level-nowhere" [zone, capacity, reach, height];
+    /// Hint: a machine carries no more out of level; compare tolerances, capacities, outlines.
+    HINT_LEVEL_MORE = "jobfile-hint-level-more" [];
 }

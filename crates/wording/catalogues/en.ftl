@@ -1829,3 +1829,11 @@ jobfile-chart-perhaps-kilograms = zone { $zone } does not go with its neighbours
 jobfile-chart-rises-reach = the capacity rises with reach: zone { $zone } with { $capacity } lies behind { $other } with { $less }, from reach { $reach } at height { $height }
 jobfile-chart-rises-height = the capacity rises with height: zone { $zone } with { $capacity } lies above { $other } with { $less }, at reach { $reach } from height { $height }
 jobfile-hint-rises = Compare with the chart. If it is so there, say rises = "who confirmed it, against what".
+
+## Charts that forbid or contradict each other, and the quick look
+jobfile-chart-bad-area = an outline that is declared not permitted has no area, or crosses itself
+jobfile-chart-level-more = of two charts that differ only in how far out of level they hold, the one for rougher ground allows more: { $capacity } in zone { $zone }, where the one for more level ground allows { $less }, around reach { $reach } and height { $height }
+jobfile-chart-level-nowhere = of two charts that differ only in how far out of level they hold, the one for rougher ground allows more: { $capacity } in zone { $zone }, where the one for more level ground shows nothing, around reach { $reach } and height { $height }
+jobfile-hint-level-more = A machine carries no more out of level than on level ground. Compare tolerances, capacities and outlines with both charts; draw a border that both share with the same corners.
+cli-no-people = this is a basket, cage or platform for people: no lift with it is planned here, and no chart is read for it
+cli-hint-no-people = Raising people needs a machine approved for it, its maker's manual and a competent person.

@@ -1838,3 +1838,11 @@ jobfile-chart-perhaps-kilograms = la zona { $zone } no concuerda con sus vecinas
 jobfile-chart-rises-reach = la capacidad sube con el alcance: la zona { $zone } con { $capacity } queda detrás de { $other } con { $less }, desde alcance { $reach } a la altura { $height }
 jobfile-chart-rises-height = la capacidad sube con la altura: la zona { $zone } con { $capacity } queda encima de { $other } con { $less }, con alcance { $reach } desde la altura { $height }
 jobfile-hint-rises = Compare con la tabla. Si en ella es así, dígalo con rises = "quién lo confirmó y con qué".
+
+## Diagramas que prohíben o se contradicen, y la consulta rápida
+jobfile-chart-bad-area = un contorno declarado como no permitido no tiene área o se cruza a sí mismo
+jobfile-chart-level-more = de dos tablas que solo se distinguen por el desnivel que admiten, la de más desnivel permite más: { $capacity } en la zona { $zone }, donde la de menos desnivel permite { $less }, cerca de alcance { $reach } y altura { $height }
+jobfile-chart-level-nowhere = de dos tablas que solo se distinguen por el desnivel que admiten, la de más desnivel permite más: { $capacity } en la zona { $zone }, donde la de menos desnivel no muestra nada, cerca de alcance { $reach } y altura { $height }
+jobfile-hint-level-more = Una máquina desnivelada no carga más que nivelada. Compare desniveles, capacidades y contornos con ambas tablas; dibuje con los mismos vértices el borde que comparten.
+cli-no-people = esto es una cesta, jaula o plataforma para personas: aquí no se planifica ningún izado con ella ni se lee tabla alguna para ella
+cli-hint-no-people = Elevar personas exige una máquina homologada para ello, el manual de su fabricante y una persona competente.
