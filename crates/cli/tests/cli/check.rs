@@ -121,5 +121,5 @@ fn a_turning_upper_part_is_named_and_a_platform_for_people_refused() {
     std::fs::write(&file, text + basket).unwrap();
     let people = ask(file.to_str().unwrap(), "basket", "tyres");
     assert_eq!(people.code, 1, "{}{}", people.out, people.err);
-    assert!(people.err.contains("platform for people") && !people.out.contains("INSIDE"), "{}", people.err);
+    assert!(people.err.contains("cli::people") && !people.out.contains("INSIDE"), "{}", people.err);
 }
