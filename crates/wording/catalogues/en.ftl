@@ -1837,3 +1837,6 @@ jobfile-chart-level-nowhere = of two charts that differ only in how far out of l
 jobfile-hint-level-more = A machine carries no more out of level than on level ground. Compare tolerances, capacities and outlines with both charts; draw a border that both share with the same corners.
 cli-no-people = this is a basket, cage or platform for people: no lift with it is planned here, and no chart is read for it
 cli-hint-no-people = Raising people needs a machine approved for it, its maker's manual and a competent person.
+# Outline
+jobfile-narrower-than-tyres = the overall width is { $width }, and over the tyres it is { $tyres }
+jobfile-hint-over-tyres = Track is measured from the middle of one tyre to the middle of the other, the overall width over everything.
