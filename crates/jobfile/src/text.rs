@@ -326,4 +326,8 @@ evidence::messages! {
     CHART_RISES_HEIGHT = "jobfile-chart-rises-height" [zone, capacity, other, less, reach, height];
     /// Hint: compare with the chart; if it is right, say so with `rises = "who confirmed it, against what"`.
     HINT_RISES = "jobfile-hint-rises" [];
+
+    // Values below the usual ones.
+    /// Less than the usual, and nobody answers for it.
+    BELOW_USUAL = "jobfile-below-usual" [key, usual];
 }
