@@ -2,6 +2,7 @@
 
 use crate::node::Value;
 use crate::quantity_value::Bound;
+use crate::schema_notes::Kind;
 use crate::table::Reader;
 use crate::text;
 use quantity::{Dimension, Quantity};
@@ -33,6 +34,7 @@ pub(crate) fn below_usual(t: &Reader<'_>, key: &str, stated: f64, usual: f64, di
 /// `value` and `by`.
 pub(crate) fn choice(t: &Reader<'_>, key: &str, dimension: Dimension, bound: Bound) -> Option<(f64, bool)> {
     let node = t.optional(key)?;
+    t.expects(key, || Kind::Quantity { dimension, bound });
     if let Value::Table(_) = node.value {
         let inline = t.as_table(node, key)?;
         let answered = answered(&inline);

@@ -9,6 +9,7 @@ use crate::load_section::size;
 use crate::pallet_section::{PalletRead, pallet};
 use crate::quantity_value::Bound::{UpTo, Within, ZeroTo};
 use crate::quantity_value::Fact;
+use crate::schema_notes::Kind;
 use crate::table::Reader;
 use crate::text;
 use evidence::{Certainty, Ranged};
@@ -103,6 +104,7 @@ fn uncertainty(t: &Reader<'_>) -> Option<Stated> {
     let node = t.optional("uncertainty")?;
     let share = Within(0.0, 1.0);
     let usual = Cell::new(0.0);
+    t.expects("uncertainty", || Kind::Quantity { dimension: D::Ratio, bound: share });
     if let crate::Value::Table(_) = node.value {
         let u = t.as_table(node, "uncertainty")?;
         let answered = answered(&u);

@@ -72,7 +72,11 @@ fn a_hung_load_counts_as_far_out_as_it_swings() {
     let distance = |angle: f64| {
         let mut job = demo();
         job.lifts = vec![job.lifts.remove(5)];
-        shift_line(&mut job, 19.0);
+        // Beyond the landing, at the height at which the load is set down.
+        shift_line(&mut job, 36.0);
+        for span in &mut job.lines[0].spans {
+            (span.from.z, span.to.z) = (103.6, 103.6);
+        }
         let load = &mut job.loads[job.lifts[0].load];
         load.hanging.as_mut().unwrap().swing = machine::Swing::Angle(quantity::radians(angle.to_radians()));
         let below = load.swing_below();
