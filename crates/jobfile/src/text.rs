@@ -192,6 +192,10 @@ evidence::messages! {
     BLADE_GREW = "jobfile-blade-grew" [now, new];
     /// A chart for a hook cannot have this datum, or one for forks that: `datum` is the word in the file.
     DATUM_MISMATCH = "jobfile-datum-mismatch" [datum, attachment];
+    /// The overall width is less than that over the tyres.
+    NARROWER_THAN_TYRES = "jobfile-narrower-than-tyres" [width, tyres];
+    /// Measure the width over the tyres; track is middle to middle.
+    HINT_OVER_TYRES = "jobfile-hint-over-tyres" [];
     /// A body of the upper part, and no upper part that turns.
     UPPER_WITHOUT_SLEW = "jobfile-upper-without-slew" [];
     /// A chart for a support state that the machine does not have.

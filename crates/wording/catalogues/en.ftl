@@ -1848,3 +1848,6 @@ jobfile-below-usual = { $key } is less than the usual { $usual }, and nobody ans
 field-answered-value = The value, where somebody answers for it
 field-answered-by = Name and function of who answers for less than the usual
 field-rigging-picks = Distance of the two lifting points along the load
+# Outline
+jobfile-narrower-than-tyres = the overall width is { $width }, and over the tyres it is { $tyres }
+jobfile-hint-over-tyres = Track is measured from the middle of one tyre to the middle of the other, the overall width over everything.
