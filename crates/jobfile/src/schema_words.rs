@@ -773,4 +773,12 @@ evidence::messages! {
     WHERE_GAUGE_TAPE = "where-gauge-tape" [];
     /// In the papers of its last check.
     WHERE_PAPERS = "where-papers" [];
+
+    // Loads: what somebody answers for, lifting points.
+    /// The value, where it is written as a table.
+    FIELD_ANSWERED_VALUE = "field-answered-value" [];
+    /// Who answers for a value below the usual one.
+    FIELD_ANSWERED_BY = "field-answered-by" [];
+    /// Distance of the two lifting points along the load.
+    FIELD_RIGGING_PICKS = "field-rigging-picks" [];
 }

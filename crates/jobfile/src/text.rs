@@ -340,4 +340,7 @@ evidence::messages! {
     CHART_LEVEL_NOWHERE = "jobfile-chart-level-nowhere" [zone, capacity, reach, height];
     /// Hint: a machine carries no more out of level; compare tolerances, capacities, outlines.
     HINT_LEVEL_MORE = "jobfile-hint-level-more" [];
+    // Values below the usual ones.
+    /// Less than the usual, and nobody answers for it.
+    BELOW_USUAL = "jobfile-below-usual" [key, usual];
 }

@@ -2,9 +2,9 @@
 
 use crate::defects::Defect;
 use crate::liquid::Liquid;
-use crate::load_part::{self, LoadPart};
+use crate::load_part::{self, LoadPart, Water};
 use crate::pallet::Overhang;
-use crate::rigging::Hanging;
+use crate::rigging::{Hanging, Lever};
 use evidence::{Certainty, Ranged, Trace};
 
 /// One load as lifted.
@@ -120,6 +120,27 @@ impl Load {
     /// loads on forks.
     pub fn swing(&self, trace: &mut impl Trace) -> f64 {
         self.hanging.as_ref().map_or(0.0, |h| h.swing_reach(h.drop + self.height - self.centre_up.low, trace))
+    }
+
+    /// How far the underside of a hung load swings out and up from where it hangs plumb, m: the swing
+    /// of its centre goes on to there, and no farther than straight above the hook. Zero for loads on
+    /// forks.
+    pub fn swing_below(&self) -> f64 {
+        let Some(h) = &self.hanging else { return 0.0 };
+        let down = h.drop + self.height;
+        let out = down * self.swing_slope();
+        if out < 2.0 * down { out } else { 2.0 * down }
+    }
+
+    /// How the weight of a hung load falls to its slings.
+    pub fn lever(&self, hanging: &Hanging) -> Lever {
+        hanging.lever((self.depth, self.width), self.centre_ahead, self.centre_left)
+    }
+
+    /// True if water that is in the load is in its mass: weighed with it, or stated of every part.
+    pub fn water_counted(&self) -> bool {
+        self.certainty == Certainty::Weighed
+            || (!self.parts.is_empty() && self.parts.iter().all(|p| p.water != Water::NotStated))
     }
 
     /// The working of mass and centre, where it was built up.

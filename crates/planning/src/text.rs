@@ -830,6 +830,32 @@ evidence::messages! {
     DATUM_TO_HOOK = "datum-to-hook" [];
     /// Datum: to the pin at the boom's head.
     DATUM_TO_HEAD_PIN = "datum-to-head-pin" [];
+
+    // Loads that lie, hang and run as they do.
+    /// A layer reaches over the layer below by more than it may.
+    LOAD_LAYER_OVER_LAYER = "load-layer-over-layer" [layer, below, distance, allowed];
+    /// The middle of a layer is not over the layer below.
+    LOAD_LAYER_NOT_ON_LAYER = "load-layer-not-on-layer" [layer, below, distance, allowed];
+    /// The load is wet, and its mass is that of dry parts or papers.
+    DEFECT_WET_NOT_COUNTED = "defect-wet-not-counted" [];
+    /// Do: weigh it as it is, or state the water of every part.
+    DO_WEIGH_WET = "do-weigh-wet" [];
+    /// The stand tilts a tank farther than its liquid was reckoned with.
+    LOAD_TILTS = "load-tilts" [stands, tilt];
+    /// Do: state a greater tilt, or level the stand.
+    DO_STATE_TILT = "do-state-tilt" [tilt];
+    /// The centre lies beyond the lifting points: the load tips over.
+    RIGGING_TIPS = "rigging-tips" [off, half];
+    /// By the leg angle the centre is not between the lifting points.
+    RIGGING_PICKS_UNKNOWN = "rigging-picks-unknown" [off, half];
+    /// Do: hook over the centre.
+    DO_HOOK_OVER_CENTRE = "do-hook-over-centre" [];
+    /// Do: measure and state the lifting points.
+    DO_STATE_PICKS = "do-state-picks" [];
+    /// Choked slings: the factor holds from this angle of the choke.
+    RIGGING_CHOKED = "rigging-choked" [angle, factor];
+    /// Do: look at choke angle and tag.
+    DO_CHECK_CHOKE = "do-check-choke" [];
 }
 
 /// What ends a plan, in the order in which it is listed.

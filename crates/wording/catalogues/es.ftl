@@ -1628,6 +1628,9 @@ jobfile-examined-order = la inspección siguiente a la del { $date } no puede to
 ## Cargas, materiales, eslingado, portones
 
 check-gate = Portones
+load-layer-overhangs = { $layer } sobresale { $distance } del palet; se admiten { $allowed }.
+load-layer-unsupported = El centro de { $layer } no está sobre el palet: sobresale { $distance }, y se admiten { $allowed }.
+do-restack = Apile de nuevo para que cada capa quede sobre el palet y sobre la capa de debajo.
 load-layer-overhangs = { $layer } sobresale { $distance } del palet; se admite { $allowed }.
 load-layer-unsupported = El centro de { $layer } no está sobre el palet: sobresale { $distance }, y se admite { $allowed }.
 do-restack = Apile de nuevo para que todas las capas queden sobre el palet.
@@ -1679,6 +1682,8 @@ do-state-hitch = Indique si las eslingas van en vertical, ahorcadas o en cesta.
 rigging-edges-bare = Las eslingas apoyan en cantos vivos sin proteger, que las cortan bajo carga.
 rigging-edges-not-stated = Nadie ha indicado sobre qué apoyan las eslingas.
 do-protect-edges = Ponga cantoneras entre las eslingas y todo canto, e indíquelo.
+rigging-few-tag-lines = Una carga de { $length } de largo pide { $needed } cuerdas guía, una en cada extremo; indicadas: { $there }.
+rigging-swings = Al oscilar, el centro de la carga llega { $distance } más lejos que a plomo bajo el gancho; la tabla de cargas, el vuelco y la distancia a las líneas cuentan con ello.
 rigging-few-tag-lines = Una carga de { $length } de largo necesita { $needed } cuerdas guía, una en cada extremo; indicadas: { $there }.
 rigging-swings = Al oscilar, el centro de la carga llega { $distance } más lejos que a plomo bajo el gancho; la tabla de cargas y el vuelco cuentan con ello.
 do-keep-plumb = Mueva la pluma despacio, mantenga el gancho a plomo sobre la carga, y pare mientras oscile.
@@ -1885,6 +1890,24 @@ jobfile-chart-level-nowhere = de dos tablas que solo se distinguen por el desniv
 jobfile-hint-level-more = Una máquina desnivelada no carga más que nivelada. Compare desniveles, capacidades y contornos con ambas tablas; dibuje con los mismos vértices el borde que comparten.
 cli-no-people = esto es una cesta, jaula o plataforma para personas: aquí no se planifica ningún izado con ella ni se lee tabla alguna para ella
 cli-hint-no-people = Elevar personas exige una máquina homologada para ello, el manual de su fabricante y una persona competente.
+## Cargas apiladas, colgadas y líquidas tal como están; valores de los que alguien responde
+load-layer-over-layer = { $layer } sobresale { $distance } de { $below }, que está debajo; se admiten { $allowed }.
+load-layer-not-on-layer = El centro de { $layer } no está sobre { $below }, que está debajo: sobresale { $distance }, y se admiten { $allowed }.
+defect-wet-not-counted = La carga está empapada, y su peso es el de piezas secas o el de los papeles: no se sabe cuánto pesa el agua.
+do-weigh-wet = Pésela tal como está, o indique la humedad de cada pieza.
+load-tilts = El terreno inclina el depósito hasta { $stands }; su líquido se calculó solo con { $tilt }.
+do-state-tilt = Indique para el líquido una inclinación de al menos { $tilt }, o nivele el emplazamiento.
+rigging-tips = El centro de la carga puede estar a { $off } del medio, y los puntos de enganche a { $half }: la carga vuelca en sus eslingas.
+rigging-picks-unknown = El centro de la carga puede estar a { $off } del medio; según la altura y el ángulo de los ramales los puntos de enganche están a { $half }, y nadie los ha indicado.
+do-hook-over-centre = Enganche sobre el centro de la carga, o use puntos de enganche que lo tengan entre ellos.
+do-state-picks = Mida la distancia entre los puntos de enganche a lo largo de la carga e indíquela.
+rigging-choked = Las eslingas van en lazo; { $factor } de su límite vale solo si el ángulo del lazo es de al menos { $angle }.
+do-check-choke = Compruebe el ángulo del lazo; por debajo de ese ángulo, y siempre que la etiqueta de la eslinga indique menos, rige el límite de la etiqueta.
+working-lever = Parte del peso en la eslinga más cercana
+jobfile-below-usual = { $key } es menos que lo habitual, { $usual }, y nadie responde de ello
+field-answered-value = El valor, cuando alguien responde de él
+field-answered-by = Nombre y función de quien responde de menos que lo habitual
+field-rigging-picks = Distancia entre los dos puntos de enganche a lo largo de la carga
 # Outline
 jobfile-narrower-than-tyres = el ancho total es { $width }, y por fuera de los neumáticos son { $tyres }
 jobfile-hint-over-tyres = La vía se mide de centro a centro de los neumáticos; el ancho total, por fuera de todo.

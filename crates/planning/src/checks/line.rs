@@ -171,7 +171,7 @@ fn boom_radius(ctx: &Context<'_>) -> f64 {
     // Beyond the tool point: the load in any turn about its hook, or ahead of and above the forks.
     let beyond = if let Some(h) = &load.hanging {
         let across = libm::hypot(load.depth / 2.0 + most(load.centre_ahead), load.width / 2.0 + most(load.centre_left));
-        libm::hypot(across, h.drop + load.height)
+        libm::hypot(across, h.drop + load.height) + load.swing_below()
     } else {
         let (long, wide) = ctx.attachment.map_or((0.0, 0.0), Attachment::footprint);
         DVec3::new(load.depth.max(BLADE).max(long), load.width.max(BLADE).max(wide), load.height.max(BLADE)).length()
