@@ -194,6 +194,10 @@ evidence::messages! {
     DATUM_MISMATCH = "jobfile-datum-mismatch" [datum, attachment];
     /// The overall width is less than that over the tyres.
     NARROWER_THAN_TYRES = "jobfile-narrower-than-tyres" [width, tyres];
+    /// The machine's foremost point lies behind the front of its front tyres.
+    SHORTER_THAN_TYRES = "jobfile-shorter-than-tyres" [front, tyres];
+    /// Radius is half the diameter; the front is that of everything but the attachment.
+    HINT_RADIUS = "jobfile-hint-radius" [];
     /// Measure the width over the tyres; track is middle to middle.
     HINT_OVER_TYRES = "jobfile-hint-over-tyres" [];
     /// A body of the upper part, and no upper part that turns.

@@ -38,7 +38,7 @@ impl Chart {
     /// names no tyres is for all.
     fn same_but_level(&self, other: &Self) -> bool {
         let tyres = match (&self.tyres, &other.tyres) {
-            (Some(a), Some(b)) => a == b,
+            (Some(a), Some(b)) => crate::same_mark(a, b),
             _ => true,
         };
         let centre = (self.load_centre.si() - other.load_centre.si()).abs() <= SAME;
@@ -71,7 +71,11 @@ impl Machine {
     /// True if the chart is for the tyres that the machine stands on: it names none, or the set that
     /// the machine's file describes.
     pub fn tyres_fit(&self, chart: &Chart) -> bool {
-        chart.tyres.is_none() || chart.tyres == self.tyres
+        match (&chart.tyres, &self.tyres) {
+            (None, _) => true,
+            (Some(chart), Some(fitted)) => crate::same_mark(chart, fitted),
+            (Some(_), None) => false,
+        }
     }
 
     /// Every chart for a load whose centre lies `centre` m ahead of the fork face: of several rated

@@ -1822,7 +1822,7 @@ jobfile-derating-rises = the row for a load centre of { $centre } gives more tha
 jobfile-chart-other-tyres = this chart is for the tyres { $tyres }; the file describes { $fitted }. The chart is kept and never used
 jobfile-chart-tyres-unsaid = this chart is for the tyres { $tyres }, and the file does not say which the machine stands on. The chart is kept and never used
 jobfile-chart-tips = zone { $zone } says { $capacity }; by the masses and centres in this file { $tipping } tips the machine at reach { $reach } and height { $height }
-jobfile-hint-tips-pounds = The same figure in pounds would not tip it. Look whether the chart is in lb.
+jobfile-hint-tips-pounds = The same figure in pounds would not tip it. Look whether the chart is in lb, and whether a mass of the machine is missing or too small in this file.
 jobfile-hint-tips = Compare the capacity, the outline and the datum with the chart, and the machine's masses and centres with its plate.
 jobfile-chart-perhaps-pounds = zone { $zone } does not go with its neighbours: read as { $capacity }; the same figure in pounds would be { $other }, and would go with them
 jobfile-chart-perhaps-kilograms = zone { $zone } does not go with its neighbours: read as { $capacity }; the same figure in kilograms would be { $other }, and would go with them
@@ -1858,3 +1858,6 @@ field-rigging-picks = Distance of the two lifting points along the load
 # Outline
 jobfile-narrower-than-tyres = the overall width is { $width }, and over the tyres it is { $tyres }
 jobfile-hint-over-tyres = Track is measured from the middle of one tyre to the middle of the other, the overall width over everything.
+
+jobfile-shorter-than-tyres = the front of the machine is { $front } ahead of the front axle, and its front tyres reach { $tyres }
+jobfile-hint-radius = Is the tyre’s diameter typed as its radius? The front is that of frame and wheels, without attachment.

@@ -1875,7 +1875,7 @@ jobfile-derating-rises = la fila para un centro de carga de { $centre } da más 
 jobfile-chart-other-tyres = esta tabla es para los neumáticos { $tyres }; el archivo describe { $fitted }. La tabla se conserva y no se usa nunca
 jobfile-chart-tyres-unsaid = esta tabla es para los neumáticos { $tyres }, y el archivo no dice cuáles lleva la máquina. La tabla se conserva y no se usa nunca
 jobfile-chart-tips = la zona { $zone } dice { $capacity }; con las masas y centros de este archivo, { $tipping } vuelcan la máquina con alcance { $reach } y altura { $height }
-jobfile-hint-tips-pounds = La misma cifra en libras no la volcaría. Mire si la tabla está en lb.
+jobfile-hint-tips-pounds = La misma cifra en libras no la volcaría. Mire si la tabla está en lb, y si en este archivo falta alguna masa de la máquina o es demasiado pequeña.
 jobfile-hint-tips = Compare la capacidad, el contorno y la referencia con la tabla, y las masas y centros de la máquina con su placa.
 jobfile-chart-perhaps-pounds = la zona { $zone } no concuerda con sus vecinas: leída como { $capacity }; la misma cifra en libras sería { $other }, y concordaría
 jobfile-chart-perhaps-kilograms = la zona { $zone } no concuerda con sus vecinas: leída como { $capacity }; la misma cifra en kilogramos sería { $other }, y concordaría
@@ -1911,3 +1911,6 @@ field-rigging-picks = Distancia entre los dos puntos de enganche a lo largo de l
 # Outline
 jobfile-narrower-than-tyres = el ancho total es { $width }, y por fuera de los neumáticos son { $tyres }
 jobfile-hint-over-tyres = La vía se mide de centro a centro de los neumáticos; el ancho total, por fuera de todo.
+
+jobfile-shorter-than-tyres = el frente de la máquina está a { $front } por delante del eje delantero, y sus neumáticos delanteros llegan a { $tyres }
+jobfile-hint-radius = ¿Se escribió el diámetro del neumático como radio? El frente es el de bastidor y ruedas, sin accesorio.

@@ -57,7 +57,9 @@ fn print_group(group: &Group, w: Wording) {
         let short = !entry.is_empty() && count <= SHORT;
         if short {
             let first = at == 0 || !same_list(&group.values[at - 1].key, entry);
-            print_short(values, &fullest(&group.values, entry), usual, first, w);
+            // The columns are said once, before the first entry.
+            let columns = if first { fullest(&group.values, entry) } else { Vec::new() };
+            print_short(values, &columns, usual, first, w);
         } else {
             print_long(values, entry, usual, w);
         }
