@@ -64,7 +64,7 @@ fn load(t: &Reader<'_>, ids: &mut Ids) -> Option<Load> {
         }
         (None, stacked) => stacked?,
     };
-    let MassRead { mut mass_kg, certainty, centre, parts, source, overhangs, liquid, .. } = mass;
+    let MassRead { mut mass_kg, certainty, centre, parts, source, base_width, overhangs, liquid, .. } = mass;
     if let Some(h) = &hanging {
         let rigging = quantity::Si::si(&h.rigging);
         mass_kg = mass_kg + Ranged::exact(rigging);
@@ -84,6 +84,7 @@ fn load(t: &Reader<'_>, ids: &mut Ids) -> Option<Load> {
         depth: size.x,
         width: size.y,
         height: size.z,
+        base_width,
         parts,
         source,
         hanging,
