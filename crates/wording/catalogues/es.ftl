@@ -1840,10 +1840,10 @@ jobfile-chart-rises-height = la capacidad sube con la altura: la zona { $zone } 
 jobfile-hint-rises = Compare con la tabla. Si en ella es así, dígalo con rises = "quién lo confirmó y con qué".
 
 # Lo que descansa en las horquillas, lo que lleva una cuchara, cuándo cuenta un registro
-sleeves-off = Las horquillas del archivo de la máquina y su diagrama son con alargaderas, y esta maniobra se hace sin ellas.
+sleeves-off = Las horquillas del archivo de la máquina y su diagrama son con alargaderas, y este izado se hace sin ellas.
 sleeves-not-stated = El archivo de la máquina declara alargaderas en estas horquillas, y nadie ha indicado si están puestas.
 do-entry-without-sleeves = Dé a las horquillas una entrada propia sin alargaderas, con sus masas y su diagrama, o ponga las alargaderas.
-do-state-sleeves = Mire si las alargaderas están puestas e indíquelo en la maniobra.
+do-state-sleeves = Mire si las alargaderas están puestas e indíquelo en el izado.
 forks-load-narrow = Lo que descansa en las horquillas tiene { $width } de ancho; para alcanzar las dos debe tener { $needed }, contando horquillas de 10 cm.
 do-narrower-forks = Acerque las horquillas, o ponga la carga en un palet que alcance las dos.
 working-over-both = Ancho sobre las dos horquillas
@@ -1858,9 +1858,9 @@ bulk-mass-short = { $bulk } de material suelto pesan hasta { $mass }; la carga s
 do-bulk-mass = Declare al menos { $mass } para la carga, o cargue menos.
 working-bulk-mass = Masa del material suelto
 other-asks = Aquí no se sabe cómo sujeta la carga { $attachment }, cuándo se inspeccionó ni qué límites propios tiene.
-do-other-manual = Siga el manual de este implemento, y haga que una persona competente lo mire y responda de cómo sujeta la carga.
-gate-tool-unknown = { $gate }: no se indicó el ancho del implemento; sin él hacen falta { $needed } y hay { $width }.
-do-state-tool-width = Mida el ancho del implemento y anótelo en el archivo de la máquina.
+do-other-manual = Siga el manual de este accesorio, y haga que una persona competente lo mire y responda de cómo sujeta la carga.
+gate-tool-unknown = { $gate }: no se indicó el ancho del accesorio; sin él hacen falta { $needed } y hay { $width }.
+do-state-tool-width = Mida el ancho del accesorio y anótelo en el archivo de la máquina.
 forks-closed = La horquilla de { $side } forma { $angle } con su parte vertical. Por debajo de { $limit } se retira de servicio.
 forks-shank-bent = La parte vertical de la horquilla de { $side } se desvía de la recta un { $bent } de su longitud. A partir del 0,5 % se retira de servicio.
 forks-wear-unknown = No se sabe si las horquillas están sanas: sin medir o sin mirar: { $looks }.
@@ -1868,9 +1868,9 @@ look-shank = rectitud de la parte vertical
 identity-seen-long-ago = La máquina se leyó el { $seen }, más de 7 días antes del trabajo del { $date }.
 identity-seen-ahead = Se dice que la máquina se leyó el { $seen }, después del trabajo del { $date }.
 without-crack = Sin mirar si hay grietas: no se puede decir
-without-width = Sin él no se puede decir si pasa un portón, y las líneas se guardan como de un implemento de 3 m
+without-width = Sin él no se puede decir si pasa un portón, y las líneas se guardan como de un accesorio de 3 m
 field-blade-shank-bent = Cuánto se aparta de la recta la parte vertical
 field-blade-shank-length = Longitud medida de la parte vertical
-field-tool-width = Ancho del propio implemento, con los brazos abiertos
+field-tool-width = Ancho del propio accesorio, con los brazos abiertos
 field-lift-bulk-density = Densidad del material suelto, tan húmedo como venga
 field-lift-bulk-material = Material suelto de la cuchara, por su id

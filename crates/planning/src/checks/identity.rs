@@ -28,10 +28,9 @@ impl Point {
     fn status(&self, ctx: &Context<'_>) -> Status {
         match self {
             Self::Differs { .. } | Self::NotInCab(_) | Self::Overdue(_) | Self::SeenAhead(_) => Status::NoGo,
-            Self::Unexamined => Status::CannotTell,
             // The history of our own machine is known: to be looked at. Nobody knows another's.
             Self::Open(_) | Self::SeenLongAgo(_) if ctx.unit.kept == Some(Kept::Own) => Status::Condition,
-            Self::Open(_) | Self::SeenLongAgo(_) => Status::CannotTell,
+            Self::Open(_) | Self::SeenLongAgo(_) | Self::Unexamined => Status::CannotTell,
         }
     }
 
