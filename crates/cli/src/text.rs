@@ -77,4 +77,10 @@ evidence::messages! {
     CHART_OUTSIDE_HERE = "cli-chart-outside" [reach, height];
     /// Chart calculation: load against capacity: share left.
     CHART_RESERVE = "cli-chart-reserve" [mass, share];
+
+    // The quick look and people.
+    /// The attachment is a platform for people: no look-up.
+    NO_PEOPLE = "cli-no-people" [];
+    /// Hint: who may plan that.
+    HINT_NO_PEOPLE = "cli-hint-no-people" [];
 }

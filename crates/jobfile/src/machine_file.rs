@@ -130,6 +130,7 @@ fn machine(root: &Reader<'_>) -> Option<Machine> {
         wind_areas: wind_areas??,
     };
     let stands = standing(root, &machine);
+    width(root, &machine);
     if charts.is_empty() {
         root.warning("chart", text::NO_CHARTS.with("machine", &machine.id), None);
     }
@@ -336,6 +337,16 @@ fn wind_areas(t: &Reader<'_>) -> Option<WindAreas> {
     let frame_height = t.si("height", D::Length, UpTo(10.0));
     t.done();
     Some(WindAreas { frame_side: frame_side?, frame_front: frame_front?, frame_height: frame_height? })
+}
+
+/// No machine is narrower than its tyres.
+fn width(root: &Reader<'_>, machine: &Machine) {
+    let over = |axle: &Axle| 2.0 * axle.half_track + quantity::Si::si(&axle.tyre.width);
+    let (width, tyres) = (2.0 * machine.outline.half_width, over(&machine.front).max(over(&machine.rear.axle)));
+    if width < tyres - 0.005 {
+        let message = text::NARROWER_THAN_TYRES.with("width", metres(width)).with("tyres", metres(tyres));
+        root.fault("outline", message, Some(text::HINT_OVER_TYRES.message()));
+    }
 }
 
 /// A machine that would tip standing empty, boom down, is described wrongly: false, and said.

@@ -110,7 +110,7 @@ pub type Shapes = BTreeMap<String, TableShape>;
 /// A value that was read.
 #[derive(Debug, Clone, PartialEq)]
 pub enum SeenValue {
-    /// Words of the user's own.
+    /// Words of the user's own; several of a list with commas between, none of an empty list.
     Text(String),
     /// A word of the file format.
     Word(String),
@@ -179,6 +179,16 @@ impl Notes {
     }
 
     pub(crate) fn seen(&mut self, path: String, value: SeenValue, certainty: Option<Certainty>) {
+        let (around, key) = path.rsplit_once('.').unwrap_or(("", &path));
+        let list =
+            self.shapes.get(&pattern(around)).and_then(|t| t.key(key)).is_some_and(|k| k.kinds.contains(&Kind::List));
+        let value = match (value, self.seen.iter().find(|s| s.path == path).map(|s| &s.value)) {
+            // The texts of a list stand under one key.
+            (SeenValue::Text(text), Some(SeenValue::Text(before))) if list && !before.is_empty() => {
+                SeenValue::Text(format!("{before}, {text}"))
+            }
+            (value, _) => value,
+        };
         let seen = Seen { path, value, certainty };
         match self.seen.iter_mut().find(|s| s.path == seen.path) {
             Some(earlier) => *earlier = seen,

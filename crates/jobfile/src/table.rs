@@ -225,7 +225,11 @@ impl<'d> Reader<'d> {
     /// The entries of a list.
     pub fn as_list(&self, node: &'d Node, key: &str) -> Option<&'d [Node]> {
         self.expects(key, || Kind::List);
-        self.entries(node, key)
+        let items = self.entries(node, key)?;
+        if items.is_empty() {
+            self.found(key, || SeenValue::Text(String::new()), self.source());
+        }
+        Some(items)
     }
 
     /// The entries of a list whose kind is noted elsewhere.

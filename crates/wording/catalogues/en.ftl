@@ -1865,3 +1865,13 @@ field-blade-shank-length = Length of the shank that was measured
 field-tool-width = Width of the tool itself, arms open
 field-lift-bulk-density = Density of the loose material, as wet as it comes
 field-lift-bulk-material = Loose material in the bucket, by its id
+## Charts that forbid or contradict each other, and the quick look
+jobfile-chart-bad-area = an outline that is declared not permitted has no area, or crosses itself
+jobfile-chart-level-more = of two charts that differ only in how far out of level they hold, the one for rougher ground allows more: { $capacity } in zone { $zone }, where the one for more level ground allows { $less }, around reach { $reach } and height { $height }
+jobfile-chart-level-nowhere = of two charts that differ only in how far out of level they hold, the one for rougher ground allows more: { $capacity } in zone { $zone }, where the one for more level ground shows nothing, around reach { $reach } and height { $height }
+jobfile-hint-level-more = A machine carries no more out of level than on level ground. Compare tolerances, capacities and outlines with both charts; draw a border that both share with the same corners.
+cli-no-people = this is a basket, cage or platform for people: no lift with it is planned here, and no chart is read for it
+cli-hint-no-people = Raising people needs a machine approved for it, its maker's manual and a competent person.
+# Outline
+jobfile-narrower-than-tyres = the overall width is { $width }, and over the tyres it is { $tyres }
+jobfile-hint-over-tyres = Track is measured from the middle of one tyre to the middle of the other, the overall width over everything.

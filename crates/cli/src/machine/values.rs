@@ -9,6 +9,7 @@ use wording::{Wording, ui};
 /// A value in the reader's words and units.
 pub(super) fn say(seen: &Seen, w: Wording) -> String {
     match &seen.value {
+        SeenValue::Text(text) if text.is_empty() => w.text(ui::NONE),
         SeenValue::Text(text) => text.clone(),
         SeenValue::Word(written) => {
             word(&pattern(&seen.path), written).map_or_else(|| written.clone(), |id| w.text(id))

@@ -35,6 +35,7 @@ fn explain_says_what_the_file_says_and_what_follows() {
     for words in [
         "Heron 14",
         "counterweight, on the frame: 1,600 kg; −3.38 m, 0.00 m, 0.98 m",
+        "What is fitted besides and changes mass or charts: none",
         "Wheelbase: middle of front axle to middle of rear axle: 3.00 m",
         "What locks the rear axle against oscillation: nothing locks it",
         "from the front face of the front tyres to the load centre",
