@@ -28,6 +28,8 @@ pub(crate) struct MassRead {
     pub(crate) source: LoadSource,
     /// Size of a pallet as stacked, m.
     pub(crate) stacked: Option<DVec3>,
+    /// Width of a pallet's base, m.
+    pub(crate) base_width: Option<f64>,
     pub(crate) overhangs: Vec<Overhang>,
     pub(crate) liquid: Option<Liquid>,
 }
@@ -181,6 +183,7 @@ fn from_mass(
         parts: Vec::new(),
         source,
         stacked: None,
+        base_width: None,
         overhangs: Vec::new(),
         liquid,
     })
@@ -205,7 +208,7 @@ fn from_parts(t: &Reader<'_>, stated: Option<&Stated>) -> Option<MassRead> {
     }
     let (mut parts, mut certainties): (Vec<_>, Vec<_>) =
         parts.into_iter().collect::<Option<Vec<_>>>()?.into_iter().unzip();
-    let (mut stacked, mut overhangs) = (None, Vec::new());
+    let (mut stacked, mut base_width, mut overhangs) = (None, None, Vec::new());
     if let Some(read) = pallet {
         let PalletRead { mut stack, certainties: of_pallet } = read?;
         certainties.extend(of_pallet);
@@ -217,6 +220,7 @@ fn from_parts(t: &Reader<'_>, stated: Option<&Stated>) -> Option<MassRead> {
         }
         parts.append(&mut stack.parts);
         stacked = Some(stack.size);
+        base_width = Some(stack.base_width);
         overhangs = stack.overhangs;
     }
     let liquid = liquid.ok()?.map(|read| {
@@ -244,6 +248,7 @@ fn from_parts(t: &Reader<'_>, stated: Option<&Stated>) -> Option<MassRead> {
         parts,
         source: LoadSource::Parts,
         stacked,
+        base_width,
         overhangs,
         liquid,
     })

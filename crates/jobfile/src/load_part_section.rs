@@ -3,6 +3,7 @@
 use crate::limits::MASS;
 use crate::load_mass::{Stated, shares};
 use crate::nearest::nearest;
+use crate::node::Node;
 use crate::quantity_value::Bound::{UpTo, Within};
 use crate::schema_notes::Kind;
 use crate::table::Reader;
@@ -20,7 +21,7 @@ pub(crate) struct PartRead {
 }
 
 /// Greatest density that is read, kg/m³.
-const DENSITY: f64 = 25_000.0;
+pub(crate) const DENSITY: f64 = 25_000.0;
 
 /// Water in a part by the word for its state: share added at most (common practice). In insulation it
 /// is a share of the volume, and soaked is full of water (ours; the safe side).
@@ -143,14 +144,19 @@ impl PartRead {
 /// The material under `material`, by its id; on the input list with its range and list.
 pub(crate) fn named(t: &Reader<'_>) -> Option<&'static Material> {
     let node = t.required("material", "material = \"dense-aggregate-concrete-block\"")?;
-    t.expects("material", || Kind::Words(materials().iter().map(|m| m.id.to_owned()).collect()));
-    let id = t.as_text(node, "material")?;
+    by_id(t, node, "material")
+}
+
+/// The material whose id stands at `key`.
+pub(crate) fn by_id(t: &Reader<'_>, node: &Node, key: &str) -> Option<&'static Material> {
+    t.expects(key, || Kind::Words(materials().iter().map(|m| m.id.to_owned()).collect()));
+    let id = t.as_text(node, key)?;
     let Some(found) = material(id) else {
         let hint = match nearest(id, materials().iter().map(|m| m.id)) {
             Some(near) => text::HINT_NEAREST.with("nearest", near),
             None => text::HINT_MATERIALS.message(),
         };
-        t.fault_at(node, "material", text::UNKNOWN_MATERIAL.with("material", id), Some(hint));
+        t.fault_at(node, key, text::UNKNOWN_MATERIAL.with("material", id), Some(hint));
         return None;
     };
     let citation = match found.source() {
@@ -158,7 +164,7 @@ pub(crate) fn named(t: &Reader<'_>) -> Option<&'static Material> {
         _ => std::borrow::Cow::Borrowed(""),
     };
     let value = format!("{id}: {}–{} kg/m³ ({citation})", found.low, found.high);
-    t.document().record_as(t.label_of("material"), &t.path_of("material"), node.span, value, certainty_of(found));
+    t.document().record_as(t.label_of(key), &t.path_of(key), node.span, value, certainty_of(found));
     Some(found)
 }
 

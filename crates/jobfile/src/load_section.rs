@@ -64,7 +64,7 @@ fn load(t: &Reader<'_>, ids: &mut Ids) -> Option<Load> {
         }
         (None, stacked) => stacked?,
     };
-    let MassRead { mut mass_kg, certainty, centre, parts, source, overhangs, liquid, .. } = mass;
+    let MassRead { mut mass_kg, certainty, centre, parts, source, base_width, overhangs, liquid, .. } = mass;
     if let Some(h) = &hanging {
         mass_kg = mass_kg + h.hanging.rigging_kg;
     }
@@ -86,6 +86,7 @@ fn load(t: &Reader<'_>, ids: &mut Ids) -> Option<Load> {
         depth: size.x,
         width: size.y,
         height: size.z,
+        base_width,
         parts,
         source,
         hanging: hanging.map(|read| read.hanging),

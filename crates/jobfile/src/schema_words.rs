@@ -27,8 +27,22 @@ evidence::messages! {
     WITHOUT_SERIAL = "without-serial" [];
     /// Without it the wind check is a condition.
     WITHOUT_WIND = "without-wind" [];
-    /// Without it the wear of the blade is not known: a condition.
+    /// Without it the wear of the blade is not known: cannot tell.
     WITHOUT_WEAR = "without-wear" [];
+    /// Not looked at for cracks: cannot tell.
+    WITHOUT_CRACK = "without-crack" [];
+    /// Without it a gate cannot be told.
+    WITHOUT_WIDTH = "without-width" [];
+    /// How far the shank is off straight.
+    FIELD_BLADE_SHANK_BENT = "field-blade-shank-bent" [];
+    /// Length of the shank.
+    FIELD_BLADE_SHANK_LENGTH = "field-blade-shank-length" [];
+    /// Width of the tool itself.
+    FIELD_TOOL_WIDTH = "field-tool-width" [];
+    /// Density of loose material.
+    FIELD_LIFT_BULK_DENSITY = "field-lift-bulk-density" [];
+    /// Loose material by its id.
+    FIELD_LIFT_BULK_MATERIAL = "field-lift-bulk-material" [];
     /// Without it nobody has looked at the blade: a condition.
     WITHOUT_MODIFIED = "without-modified" [];
     /// Without it a tall load cannot be compared with the test load.

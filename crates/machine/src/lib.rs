@@ -64,7 +64,7 @@ pub use description::{
     Axle, Body, BodyKind, CarryPosition, Limits, Lock, Machine, Outline, Outriggers, RearAxle, Slew, Stabilizers,
     SupportState, Tyre, WindAreas, WindLimit, WindMeasure,
 };
-pub use fork_pair::{Blade, Carriage, Extensions, Forks, USUAL_COVER};
+pub use fork_pair::{BLADE_BREADTH, Blade, Carriage, Extensions, Forks, Shank, USUAL_COVER};
 pub use identity::{same_mark, same_marks};
 pub use liquid::Liquid;
 pub use load::{Face, Load, LoadSource, Turned};
@@ -72,4 +72,4 @@ pub use load_part::{ByVolume, LoadPart, PartMass, Water};
 pub use materials::{DAMP_SHARE, Form, Material, Origin, material, materials};
 pub use pallet::{FLUSH, Layer, Overhang, Pallet, Stack};
 pub use rigging::{CHOKE_ANGLE, CHOKER, Edges, Fitting, Hanging, Hitch, Lever, Swing, USUAL_SWING};
-pub use tools::{Bucket, Clamp, HOLD_RESERVE, Hold, Jib, OtherTool, Platform};
+pub use tools::{Bucket, Clamp, HOLD_RESERVE, Hold, Jib, OtherTool, Platform, UNSTATED_WIDTH};

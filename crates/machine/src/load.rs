@@ -34,6 +34,8 @@ pub struct Load {
     pub width: f64,
     /// Height, m.
     pub height: f64,
+    /// Width of the pallet's base, where it was built on one: that stands on the forks, m.
+    pub base_width: Option<f64>,
     /// Parts it was built from; empty for a ticket.
     pub parts: Vec<LoadPart>,
     /// How it came by its mass.

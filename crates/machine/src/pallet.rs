@@ -63,6 +63,8 @@ pub struct Stack {
     pub parts: Vec<LoadPart>,
     /// Depth, width, height of the whole, m. The width is twice the farther side from the middle.
     pub size: DVec3,
+    /// Width of the base: what stands on the forks, m.
+    pub base_width: f64,
     /// Layers that reach over the base, or over the layer below, by more than they may.
     pub overhangs: Vec<Overhang>,
 }
@@ -104,7 +106,7 @@ impl Pallet {
             placed.push((wrap.clone(), middle));
         }
         let parts = placed.into_iter().map(|(part, at)| LoadPart { centre: at - DVec3::X * rear, ..part }).collect();
-        Stack { parts, size: DVec3::new(front - rear, 2.0 * side, top), overhangs }
+        Stack { parts, size: DVec3::new(front - rear, 2.0 * side, top), base_width: base.y, overhangs }
     }
 
     /// What of a layer reaches over what is under it by more than it may.

@@ -15,6 +15,7 @@ fn forks() -> Attachment {
         modified: None,
         angle: None,
         bent: None,
+        shank: None,
         crack: None,
         lock: None,
         proof_load: None,

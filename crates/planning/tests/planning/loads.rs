@@ -210,6 +210,36 @@ fn gates_are_passed_only_where_machine_and_load_fit_and_somebody_says_which() {
     assert_eq!(said(&with(Some(vec![0]), gate(2.5, None), 1.0), "gate-narrow"), Some(Status::NoGo));
     assert_eq!(said(&with(Some(vec![0]), gate(4.0, Some(2.0)), 1.0), "gate-low"), Some(Status::NoGo));
     assert_eq!(said(&with(Some(vec![0]), gate(4.0, Some(6.0)), 1.0), "gate-high-enough"), Some(Status::Go));
+    let tool = |width: Option<f64>, gate_width: f64| {
+        after(BLOCKS, "gate", |j| {
+            j.gates = vec![gate(gate_width, None)];
+            j.lifts[BLOCKS].gates = Some(vec![0]);
+            let attachment = &mut j.machines[0].machine.attachments[0];
+            let heel = attachment.tool_point();
+            attachment.kind = machine::AttachmentKind::Other(machine::OtherTool {
+                heel,
+                rated_load_centre: quantity::metres(0.61),
+                width,
+            });
+        })
+    };
+    assert_eq!(said(&tool(Some(2.0), 4.0), "gate-wide-enough"), Some(Status::Go));
+    assert_eq!(said(&tool(Some(3.6), 4.0), "gate-narrow"), Some(Status::NoGo), "the tool is the widest");
+    assert_eq!(said(&tool(None, 4.0), "gate-tool-unknown"), Some(Status::CannotTell));
+    assert_eq!(said(&tool(None, 2.5), "gate-narrow"), Some(Status::NoGo), "whatever the tool");
+    let bucket = after(BLOCKS, "gate", |j| {
+        j.gates = vec![gate(4.0, None)];
+        j.lifts[BLOCKS].gates = Some(vec![0]);
+        let attachment = &mut j.machines[0].machine.attachments[0];
+        let heel = attachment.tool_point();
+        attachment.kind = machine::AttachmentKind::Bucket(machine::Bucket {
+            heel,
+            volume: 1.0,
+            edge: 3.5,
+            rated_load_centre: quantity::metres(0.61),
+        });
+    });
+    assert_eq!(said(&bucket, "gate-narrow"), Some(Status::NoGo), "its edge is wider than load and machine");
     let hung = after(BEAM, "gate", |j| {
         j.gates = vec![gate(9.0, Some(6.0))];
         j.lifts[BEAM].gates = Some(vec![0]);
