@@ -10,7 +10,7 @@ use crate::limits::{SITE, STAND_TO_LANDING};
 use crate::load_part_section::{DENSITY, by_id};
 use crate::node::{Node, Value};
 use crate::quantity_value::Bound::{UpTo, Within, ZeroTo};
-use crate::table::Reader;
+use crate::table::{Faulty, Reader};
 use crate::{placeholder, text};
 use evidence::Source;
 use machine::{DAMP_SHARE, Form};
@@ -42,25 +42,26 @@ const STOPS: [(&str, StopKind); 10] = [
 ];
 
 /// What loose material weighs: `bulk_material`, or `bulk_density`; neither: not stated.
-fn bulk_density(t: &Reader<'_>) -> Option<Option<BulkDensity>> {
+fn bulk_density(t: &Reader<'_>) -> Result<Option<BulkDensity>, Faulty> {
     let stated = t.optional("bulk_density").map(|node| t.as_fact(node, "bulk_density", D::Density, UpTo(DENSITY)));
     let material = t.optional("bulk_material").map(|node| by_id(t, node, "bulk_material"));
     match (stated, material) {
         (Some(_), Some(_)) => {
             let message = text::EITHER_OR.with("first", "bulk_material").with("second", "bulk_density");
             t.fault("bulk_density", message, None);
-            None
+            Err(Faulty)
         }
         (Some(stated), None) => {
             let place = format!("{} bulk_density", t.label_of("bulk_density"));
-            stated.map(|f| Some(BulkDensity { high: f.si, source: Source::Input { place, certainty: f.certainty } }))
+            let source = |certainty| Source::Input { place, certainty };
+            stated.map(|f| Some(BulkDensity { high: f.si, source: source(f.certainty) })).ok_or(Faulty)
         }
-        (None, Some(material)) => material.map(|m| {
+        (None, Some(material)) => material.ok_or(Faulty).map(|m| {
             // Some come damp, whatever the list says of them dry.
             let damp = if m.form == Form::Damp { 1.0 + DAMP_SHARE } else { 1.0 };
             Some(BulkDensity { high: m.high * damp, source: m.source() })
         }),
-        (None, None) => Some(None),
+        (None, None) => Ok(None),
     }
 }
 
@@ -127,7 +128,7 @@ fn lift(t: &Reader<'_>, known: &Known<'_>, ids: &mut Ids) -> Option<Lift> {
         side_shift: side_shift.unwrap_or(0.0),
         extensions,
         bulk_volume,
-        bulk_density: bulk_density?,
+        bulk_density: bulk_density.ok()?,
         gates: gates?,
         acceptances: acceptances?,
     })

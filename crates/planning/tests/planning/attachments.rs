@@ -209,7 +209,7 @@ fn what_a_bucket_weighs_and_what_was_written_stand_in_the_finding() {
     job.lifts[0].bulk_volume = Some(1.0);
     job.lifts[0].bulk_density = Some(BulkDensity { high: 2000.0, source: Source::CommonPractice });
     let all = findings(&job, &job.lifts[0], "attachment");
-    let f = all.iter().find(|f| f.message.id.to_string() == "bulk-mass-short").unwrap();
+    let f = all.iter().find(|f| f.message.id == "bulk-mass-short").unwrap();
     assert_eq!((f.status, f.demand.unwrap().si), (Status::NoGo, 2000.0));
     assert!((f.limit.unwrap().si - job.loads[0].mass_kg.high).abs() < 1e-9);
     assert!(f.working.is_some() && !f.remedies.is_empty());
