@@ -1628,9 +1628,9 @@ jobfile-examined-order = la inspección siguiente a la del { $date } no puede to
 ## Cargas, materiales, eslingado, portones
 
 check-gate = Portones
-load-layer-overhangs = { $layer } sobresale { $distance } del palet; se admiten { $allowed }.
-load-layer-unsupported = El centro de { $layer } no está sobre el palet: sobresale { $distance }, y se admiten { $allowed }.
 do-restack = Apile de nuevo para que cada capa quede sobre el palet y sobre la capa de debajo.
+load-layer-overhangs = { $layer } sobresale { $distance } del palet; se admite { $allowed }.
+load-layer-unsupported = El centro de { $layer } no está sobre el palet: sobresale { $distance }, y se admite { $allowed }.
 defect-broken-pallet = El palet está roto: las horquillas pueden atravesarlo.
 defect-loose-bands = Los flejes están flojos, cortados o faltan: las capas pueden correrse.
 defect-torn-wrap = La envoltura está rota: lo que sujetaba puede caer.
@@ -1679,8 +1679,8 @@ do-state-hitch = Indique si las eslingas van en vertical, ahorcadas o en cesta.
 rigging-edges-bare = Las eslingas apoyan en cantos vivos sin proteger, que las cortan bajo carga.
 rigging-edges-not-stated = Nadie ha indicado sobre qué apoyan las eslingas.
 do-protect-edges = Ponga cantoneras entre las eslingas y todo canto, e indíquelo.
-rigging-few-tag-lines = Una carga de { $length } de largo pide { $needed } cuerdas guía, una en cada extremo; indicadas: { $there }.
 rigging-swings = Al oscilar, el centro de la carga llega { $distance } más lejos que a plomo bajo el gancho; la tabla de cargas, el vuelco y la distancia a las líneas cuentan con ello.
+rigging-few-tag-lines = Una carga de { $length } de largo necesita { $needed } cuerdas guía, una en cada extremo; indicadas: { $there }.
 do-keep-plumb = Mueva la pluma despacio, mantenga el gancho a plomo sobre la carga, y pare mientras oscile.
 gate-not-stated = La obra tiene portones, y nadie ha indicado cuáles pasa esta carga.
 do-state-gates = Indique los portones que pasa la carga, o una lista vacía si no pasa ninguno.
@@ -1921,8 +1921,8 @@ jobfile-hint-level-more = Una máquina desnivelada no carga más que nivelada. C
 cli-no-people = esto es una cesta, jaula o plataforma para personas: aquí no se planifica ningún izado con ella ni se lee tabla alguna para ella
 cli-hint-no-people = Elevar personas exige una máquina homologada para ello, el manual de su fabricante y una persona competente.
 ## Cargas apiladas, colgadas y líquidas tal como están; valores de los que alguien responde
-load-layer-over-layer = { $layer } sobresale { $distance } de { $below }, que está debajo; se admiten { $allowed }.
-load-layer-not-on-layer = El centro de { $layer } no está sobre { $below }, que está debajo: sobresale { $distance }, y se admiten { $allowed }.
+load-layer-over-layer = { $layer } sobresale { $distance } de { $below }, que está debajo; se admite { $allowed }.
+load-layer-not-on-layer = El centro de { $layer } no está sobre { $below }, que está debajo: sobresale { $distance }, y se admite { $allowed }.
 defect-wet-not-counted = La carga está empapada, y su peso es el de piezas secas o el de los papeles: no se sabe cuánto pesa el agua.
 do-weigh-wet = Pésela tal como está, o indique la humedad de cada pieza.
 load-tilts = El terreno inclina el depósito hasta { $stands }; su líquido se calculó solo con { $tilt }.
