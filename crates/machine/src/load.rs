@@ -109,6 +109,13 @@ impl Load {
         .map(|(face, centre_ahead, size)| Turned { face, centre_ahead, nearer: now - centre_ahead, size })
     }
 
+    /// Radius of the circle that holds a hung load in any turn about its hook, its centre wherever it may
+    /// be, m. Swing not counted.
+    pub fn turning_radius(&self) -> f64 {
+        let most = |r: Ranged| r.low.abs().max(r.high.abs());
+        libm::hypot(self.depth / 2.0 + most(self.centre_ahead), self.width / 2.0 + most(self.centre_left))
+    }
+
     /// Slope of the sling of a swinging load, run over fall: what pulls at the hook sideways as a share
     /// of the weight. Zero for a load that does not hang.
     pub fn swing_slope(&self) -> f64 {

@@ -144,9 +144,9 @@ evidence::messages! {
     SIDE_REAR = "side-rear" [];
 
     /// Slings carry the load.
-    RIGGING_WITHIN = "rigging-within" [force, limit];
+    RIGGING_WITHIN = "rigging-within" [force, limit, angle, flat];
     /// Slings overloaded.
-    RIGGING_OVERLOADED = "rigging-overloaded" [force, limit];
+    RIGGING_OVERLOADED = "rigging-overloaded" [force, limit, angle, flat];
     /// No rigging stated for a hung load.
     RIGGING_NONE = "rigging-none" [];
     /// Sling legs more than 60° from the vertical.

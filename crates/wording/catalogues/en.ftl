@@ -454,8 +454,8 @@ side-rear = rear
 
 ## Slings and hook
 
-rigging-within = The worst sling leg takes { $force }; it may take { $limit }.
-rigging-overloaded = The worst sling leg would take { $force }, more than it may: { $limit }.
+rigging-within = The worst sling leg takes { $force }, leaning { $angle } from the vertical ({ $flat } from the horizontal); it may take { $limit }.
+rigging-overloaded = The worst sling leg would take { $force }, leaning { $angle } from the vertical ({ $flat } from the horizontal), more than it may: { $limit }.
 rigging-angle = Sling legs lean { $angle } from the vertical; at most { $limit } is allowed.
 rigging-none = The load hangs, and nobody has stated its slings.
 rigging-no-tag-lines = No tag lines are planned for the hung load.

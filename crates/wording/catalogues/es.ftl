@@ -493,8 +493,8 @@ side-rear = atrás
 
 ## Eslingas y gancho
 
-rigging-within = El ramal de eslinga más cargado recibe { $force }; puede recibir { $limit }.
-rigging-overloaded = El ramal de eslinga más cargado recibiría { $force }, más de lo que puede: { $limit }.
+rigging-within = El ramal de eslinga más cargado recibe { $force }, inclinado { $angle } de la vertical ({ $flat } de la horizontal); puede recibir { $limit }.
+rigging-overloaded = El ramal de eslinga más cargado recibiría { $force }, inclinado { $angle } de la vertical ({ $flat } de la horizontal), más de lo que puede: { $limit }.
 rigging-angle = Los ramales de la eslinga forman { $angle } con la vertical; se admite { $limit } como máximo.
 rigging-none = La carga va suspendida y nadie ha indicado sus eslingas.
 rigging-no-tag-lines = No hay cuerdas guía previstas para la carga suspendida.

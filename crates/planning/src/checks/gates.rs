@@ -40,11 +40,15 @@ fn passages<'a>(ctx: &Context<'a>) -> Result<Vec<Passage<'a>>, ()> {
     passed.iter().map(passage).collect()
 }
 
-/// Machine, load or attachment, whichever is wider; a hung load may turn, m.
+/// Machine, load or attachment, whichever is wider, both shifted aside as the lift says; a hung load
+/// turns and swings, m.
 fn width(ctx: &Context<'_>) -> f64 {
-    let load = if ctx.hung() { libm::hypot(ctx.load.width, ctx.load.depth) } else { ctx.load.width };
+    let load = ctx.load;
+    let load = if ctx.hung() { 2.0 * (load.turning_radius() + load.swing_below()) } else { load.width };
     let tool = ctx.attachment.and_then(machine::Attachment::width).unwrap_or(0.0);
-    load.max(tool).max(2.0 * ctx.machine.outline.half_width).max(2.0 * CARRIAGE_HALF)
+    (load.max(tool) + 2.0 * ctx.lift.side_shift.abs())
+        .max(2.0 * ctx.machine.outline.half_width)
+        .max(2.0 * CARRIAGE_HALF)
 }
 
 /// Highest of cab, boom, carriage and load in the maker's carry position on level ground, m. A hung

@@ -80,7 +80,7 @@ fn swings(ctx: &Context<'_>, length: f64) -> Option<Shape> {
     let boom = BoomPosition { angle: carry.angle.si(), extension: 0.0, fork_tilt: 0.0 };
     let tool = kinematics::tool_point(&ctx.machine.boom, ctx.attachment?, boom);
     let (radius, width) = if ctx.load.hanging.is_some() {
-        (tool.x.abs() + libm::hypot(ctx.load.width, ctx.load.depth) / 2.0, length)
+        (tool.x.abs() + ctx.load.turning_radius() + ctx.load.swing_below(), length)
     } else {
         (libm::hypot(tool.x + ctx.load.depth, ctx.load.width / 2.0), ctx.load.width)
     };

@@ -102,7 +102,14 @@ impl Aspect<'_> {
                 hanging.leg_mass_kg(load.mass_kg.high, &load.lever(hanging), &mut working);
                 hanging.hitched_limit_kg(&mut working);
                 let id = if status == Status::Go { text::RIGGING_WITHIN } else { text::RIGGING_OVERLOADED };
-                let f = new(id.with("force", kilograms(*mass)).with("limit", kilograms(*limit)))
+                // Both ways of saying it: riggers and tables differ in which they mean.
+                let lean = hanging.leg_angle.si();
+                let message = id
+                    .with("force", kilograms(*mass))
+                    .with("limit", kilograms(*limit))
+                    .with("angle", angle(lean))
+                    .with("flat", angle(core::f64::consts::FRAC_PI_2 - lean));
+                let f = new(message)
                     .measured(kilograms(*mass), kilograms(*limit), reserve(*mass, *limit))
                     .source(Source::Mechanics)
                     .working(working);
