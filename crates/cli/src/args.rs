@@ -131,6 +131,7 @@ pub(crate) struct PlanArgs {
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
 pub(crate) enum SupportArg {
+    #[value(alias = "tires")]
     Tyres,
     Stabilizers,
     Outriggers,

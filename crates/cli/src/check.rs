@@ -22,7 +22,7 @@ pub(crate) fn run(args: &CheckArgs) -> Run {
         return Err(Failure::new(faults, said));
     }
     let support = support(args.support);
-    let forks = machine.attachment(&args.attachment).is_some_and(|a| !a.hangs());
+    let forks = machine.attachment(&args.attachment).is_some_and(|a| a.rated_load_centre().is_some());
     if forks && given.is_none() {
         let hint = Some(text::HINT_LOAD_CENTRE.message());
         return Err(Failure::one(said, "cli::no-load-centre", "", text::NO_LOAD_CENTRE.message(), hint));
@@ -50,7 +50,7 @@ pub(crate) fn run(args: &CheckArgs) -> Run {
     if said.json() {
         terminal::print_json(&answer);
     } else {
-        print(&answer, mass, height, said);
+        print(&answer, &machine, mass, height, said);
     }
     Ok(if answer.inside { Outcome::Done } else { Outcome::Outside })
 }
@@ -113,13 +113,14 @@ fn no_answer(why: NoAnswer, args: &CheckArgs, machine: &Machine) -> Failure {
             let message = text::NO_ATTACHMENT.with("attachment", &args.attachment).with("known", known.join(", "));
             ("cli::no-attachment", message, None)
         }
+        NoAnswer::People => ("cli::people", text::NO_PEOPLE.message(), Some(text::HINT_NO_PEOPLE.message())),
         NoAnswer::Chart => ("cli::no-chart", text::NO_CHART.with("attachment", &args.attachment), None),
         NoAnswer::Point => ("cli::wrong-point", text::WRONG_POINT.message(), Some(text::HINT_WRONG_POINT.message())),
     };
     Failure::one(args.said, code, &file, message, hint)
 }
 
-fn print(answer: &DistanceAnswer, mass: f64, height: f64, said: Said) {
+fn print(answer: &DistanceAnswer, machine: &Machine, mass: f64, height: f64, said: Said) {
     let w = said.wording();
     let length = |si: f64| Quantity::new(si, Dimension::Length);
     let kg = |si: f64| Quantity::new(si, Dimension::Mass);
@@ -148,7 +149,7 @@ fn print(answer: &DistanceAnswer, mass: f64, height: f64, said: Said) {
         say(&text::CHECK_EXCESS.with("excess", length(answer.excess_m)));
     }
     terminal::line(&w.text(text::CHECK_NOT_MADE));
-    let names: Vec<_> = planning::checks_not_in_the_chart().iter().map(|id| w.text(*id)).collect();
+    let names: Vec<_> = planning::checks_not_in_the_chart(machine).iter().map(|id| w.text(*id)).collect();
     terminal::paragraph(&names.join(" · "), "  ", "  ");
     terminal::paragraph(&w.text(text::CHECK_NOT_GO), "", "");
 }

@@ -71,6 +71,14 @@ evidence::messages! {
     BOOM_RANGE = "cli-boom-range" [what, value, low, high];
     /// Stabilizers asked for, machine has none.
     NO_SUCH_SUPPORT = "cli-no-such-support" [support];
+    /// One stiffness without the other.
+    BOTH_STIFFNESSES = "cli-both-stiffnesses" [other];
+    /// Tilt at the onset on contacts that give, in the worst direction.
+    STABILITY_ON_SPRINGS = "cli-stability-on-springs" [tilt];
+    /// Forces on contacts that give, standing level.
+    STABILITY_FORCES = "cli-stability-forces" [forces];
+    /// On contacts that give it does not stand level, or nothing can be told.
+    STABILITY_NOT_ON_SPRINGS = "cli-stability-not-on-springs" [];
     /// Levelled, on a machine that cannot.
     NO_LEVELLING = "cli-no-levelling" [];
     /// Levelled by more than the machine can.
@@ -81,4 +89,10 @@ evidence::messages! {
     CHART_OUTSIDE_HERE = "cli-chart-outside" [reach, height];
     /// Chart calculation: load against capacity: share left.
     CHART_RESERVE = "cli-chart-reserve" [mass, share];
+
+    // The quick look and people.
+    /// The attachment is a platform for people: no look-up.
+    NO_PEOPLE = "cli-no-people" [];
+    /// Hint: who may plan that.
+    HINT_NO_PEOPLE = "cli-hint-no-people" [];
 }

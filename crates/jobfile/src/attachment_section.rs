@@ -81,6 +81,7 @@ fn clamp(t: &Reader<'_>) -> Option<Clamp> {
     let heel = ahead_and_up(t, "heel");
     let grip = range(t, "grip", "grip = [\"0.30 m\", \"1.20 m\"]");
     let rated = t.si("load_centre", D::Length, UpTo(10.0));
+    let width = t.si_or_none("width", D::Length, UpTo(10.0));
     let force = t.si_or_none("grip_force", D::Force, UpTo(1e6));
     let friction = t.si_or_none("grip_friction", D::Ratio, Within(0.01, 1.5));
     for (here, key) in [("grip_force", "grip_friction"), ("grip_friction", "grip_force")] {
@@ -89,13 +90,14 @@ fn clamp(t: &Reader<'_>) -> Option<Clamp> {
         }
     }
     let hold = force.zip(friction).map(|(force, friction)| Hold { force, friction });
-    Some(Clamp { heel: heel?, grip: grip?, rated_load_centre: metres(rated?), hold })
+    Some(Clamp { heel: heel?, grip: grip?, rated_load_centre: metres(rated?), width, hold })
 }
 
 fn other(t: &Reader<'_>) -> Option<OtherTool> {
     let heel = ahead_and_up(t, "heel");
     let rated = t.si("load_centre", D::Length, UpTo(10.0));
-    Some(OtherTool { heel: heel?, rated_load_centre: metres(rated?) })
+    let width = t.si_or_none("width", D::Length, UpTo(10.0));
+    Some(OtherTool { heel: heel?, rated_load_centre: metres(rated?), width })
 }
 
 fn platform(t: &Reader<'_>) -> Option<AttachmentKind> {

@@ -9,7 +9,10 @@ use crate::schema_notes::Kind;
 use crate::table::Reader;
 use crate::text;
 use evidence::Certainty;
-use machine::{Attachment, ChartTable, Datum, Machine, Sector, TableAxes, TableLine, table_zones};
+use geometry::DVec2;
+use machine::{
+    Attachment, ChartTable, DRAWING, Datum, Machine, Sector, TableAxes, TableLine, table_areas, table_zones,
+};
 use quantity::{Dimension as D, metres};
 
 /// Rows or columns at most.
@@ -174,7 +177,7 @@ fn matrix(t: &Reader<'_>, node: &Node, shape: Option<(usize, usize)>, unit: Opti
 }
 
 impl Grid {
-    /// Its zones in the chart's (reach, height).
+    /// Its zones in the chart's (reach, height), and the outlines of what it leaves empty.
     pub(crate) fn zones(
         self,
         t: &Reader<'_>,
@@ -183,7 +186,7 @@ impl Grid {
         datum: &Datum,
         load_centre: f64,
         load_centre_height: Option<f64>,
-    ) -> Option<Vec<ZoneRead>> {
+    ) -> Option<(Vec<ZoneRead>, Vec<Vec<DVec2>>)> {
         let axes = if self.by_angle {
             self.within_boom(t, machine);
             let sector = Sector::new(machine, attachment, datum, load_centre, load_centre_height);
@@ -205,12 +208,11 @@ impl Grid {
             let span = self.entries[row][column].span;
             Places { outline: span, capacity: span }
         };
-        Some(zones.into_iter().map(|z| (z.zone, place(z.entry))).collect())
+        Some((zones.into_iter().map(|z| (z.zone, place(z.entry))).collect(), table_areas(&table)))
     }
 
     /// Extensions that the boom does not have are a slip of the unit, or another machine's chart.
     fn within_boom(&self, t: &Reader<'_>, machine: &Machine) {
-        const DRAWING: f64 = 0.25;
         let most = machine.boom.extension_max.value;
         if let Some(last) = self.columns.last().filter(|c| c.at > most + DRAWING) {
             let message = text::TABLE_BEYOND_BOOM.with("extension", metres(last.at)).with("most", metres(most));

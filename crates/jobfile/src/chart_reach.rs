@@ -1,10 +1,7 @@
 //! Whether the boom gets to a zone of a chart at all.
 
 use geometry::DVec2;
-use machine::{Attachment, Chart, Machine, kinematics};
-
-/// Zones drawn by hand may lie this far beyond the boom's own reach, m.
-const DRAWING: f64 = 0.25;
+use machine::{Attachment, Chart, DRAWING, Machine, kinematics};
 
 /// True if some point of the zone (its corners, the points between and the middle) lies within
 /// reach, or nearer to it than a drawing error.

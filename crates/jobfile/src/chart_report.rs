@@ -4,7 +4,7 @@ use crate::chart_reach;
 use crate::table::Reader;
 use crate::text;
 use evidence::{Message, Severity};
-use machine::{Attachment, Chart, ChartProblem, Machine, Rise, RisesWith, chart_problems, rises};
+use machine::{Attachment, Chart, ChartProblem, Machine, Rise, RisesWith, chart_problems, more_out_of_level, rises};
 use planning::{ChartDoubt, chart_doubts};
 use quantity::{Dimension as D, Quantity, Si, kilograms, metres};
 
@@ -79,6 +79,32 @@ pub(crate) fn against_machine(t: &Reader<'_>, machine: &Machine, known: &Attachm
             let message = text::CHART_OUT_OF_REACH.with("zone", &zone.name);
             t.document().error(place.outline, Some(&t.path_of("zone")), message, None);
         }
+    }
+}
+
+/// Refuses two charts that differ by level condition alone, and of which that for rougher ground allows
+/// more somewhere.
+pub(crate) fn against_level(t: &Reader<'_>, machine: &Machine, one: &Chart, other: &Chart) {
+    let (strict, rough) = if one.is_stricter_than(other) {
+        (one, other)
+    } else if other.is_stricter_than(one) {
+        (other, one)
+    } else {
+        return;
+    };
+    let Some(attachment) = machine.attachment(&strict.attachment) else { return };
+    let start = |chart: &Chart| chart.point_of(machine, attachment, geometry::DVec2::ZERO);
+    for more in more_out_of_level(strict, rough, start(strict) - start(rough)) {
+        let zone = &rough.zones[more.zone];
+        let less = more.less.map(|i| strict.zones[i].capacity);
+        let id = if less.is_some() { text::CHART_LEVEL_MORE } else { text::CHART_LEVEL_NOWHERE };
+        let message = id
+            .with("zone", &zone.name)
+            .with("capacity", zone.capacity)
+            .with("reach", metres(more.at.x))
+            .with("height", metres(more.at.y));
+        let message = less.map_or(message.clone(), |less| message.with("less", less));
+        t.fault("level_sideways", message, Some(text::HINT_LEVEL_MORE.message()));
     }
 }
 

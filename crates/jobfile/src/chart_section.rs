@@ -38,6 +38,9 @@ pub(crate) fn charts(tables: &[Reader<'_>], machine: &Machine, stands: bool) -> 
                 id.with("attachment", &chart.attachment).with("support", planning::support_name(chart.support));
             t.fault("attachment", message, Some(text::HINT_TELL_APART.message()));
         }
+        for other in &out {
+            chart_report::against_level(t, machine, other, &chart);
+        }
         out.push(chart);
     }
     out
@@ -88,9 +91,14 @@ fn chart(t: &Reader<'_>, machine: &Machine, stands: bool) -> Option<Chart> {
     };
     let (datum, load_centre) = (datum?, load_centre?);
     let table = matches!(printed, Some(Printed::Table(_)));
+    let mut not_permitted = not_permitted;
     let read = match printed? {
         Printed::Zones(zones) => zones,
-        Printed::Table(grid) => grid.zones(t, machine, known?, &datum, load_centre, load_centre_height)?,
+        Printed::Table(grid) => {
+            let (zones, empty) = grid.zones(t, machine, known?, &datum, load_centre, load_centre_height)?;
+            not_permitted = not_permitted.map(|declared| declared.into_iter().chain(empty).collect());
+            zones
+        }
     };
     let (zones, places): (Vec<_>, Vec<Places>) = read.into_iter().unzip();
     let chart = Chart::new(ChartParts {

@@ -75,7 +75,14 @@ pub(crate) fn areas(t: &Reader<'_>, unit: Option<&str>) -> Option<Vec<Vec<DVec2>
     let read: Vec<Option<Vec<DVec2>>> = t
         .as_list(node, "not_permitted")?
         .iter()
-        .map(|item| t.as_points(item, "not_permitted", unit, 3, CHART))
+        .map(|item| {
+            let outline = t.as_points(item, "not_permitted", unit, 3, CHART)?;
+            if outline_is_bad(&outline) {
+                t.fault_at(item, "not_permitted", text::CHART_BAD_AREA.message(), None);
+                return None;
+            }
+            Some(outline)
+        })
         .collect();
     read.into_iter().collect()
 }

@@ -9,7 +9,7 @@ use crate::quantity_value::Bound::{UpTo, Within, ZeroTo};
 use crate::schema_notes::{Kind, SeenValue};
 use crate::table::{Faulty, Reader};
 use crate::text;
-use machine::{Blade, Carriage, Extensions, Forks, USUAL_COVER};
+use machine::{Blade, Carriage, Extensions, Forks, Shank, USUAL_COVER};
 use quantity::{Dimension as D, Mass, kilograms, metres, radians};
 
 /// The words for a carriage.
@@ -129,6 +129,13 @@ fn blade(t: &Reader<'_>, side: &str) -> Option<Blade> {
     let modified = b.yes_no("modified");
     let angle = b.si_or_none("angle", D::Angle, Within(45_f64.to_radians(), 135_f64.to_radians()));
     let bent = b.si_or_none("bent", D::Length, ZeroTo(0.5));
+    let shank_bent = b.si_or_none("shank_bent", D::Length, ZeroTo(0.5));
+    let shank_length = b.si_or_none("shank_length", D::Length, UpTo(3.0));
+    for (here, key) in [("shank_bent", "shank_length"), ("shank_length", "shank_bent")] {
+        if b.has(here) && !b.has(key) {
+            b.missing(key, if key == "shank_bent" { "shank_bent = \"1 mm\"" } else { "shank_length = \"0.50 m\"" });
+        }
+    }
     let crack = b.yes_no("crack");
     let lock = b.yes_no("lock");
     let proof_load = b.si_or_none("proof_load", D::Mass, UpTo(MASS));
@@ -147,6 +154,7 @@ fn blade(t: &Reader<'_>, side: &str) -> Option<Blade> {
         modified,
         angle: angle.map(radians),
         bent: bent.map(metres),
+        shank: shank_bent.zip(shank_length).map(|(b, l)| Shank { bent: metres(b), length: metres(l) }),
         crack,
         lock,
         proof_load: proof_load.map(kilograms),

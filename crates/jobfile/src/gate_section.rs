@@ -1,5 +1,6 @@
 //! `[[gate]]`, and which of them a lift passes with its load.
 
+use crate::answered::choice_or_usual;
 use crate::ids::Ids;
 use crate::job_file::all;
 use crate::node::Value;
@@ -27,17 +28,11 @@ fn gate(t: &Reader<'_>, ids: &mut Ids) -> Option<Gate> {
         Value::Text(word) if word.trim() == "open" => Some(None),
         _ => t.as_fact(node, "height", D::Length, UpTo(WIDEST)).map(|fact| Some(fact.si)),
     });
-    let clearance = t.decision_or_none("clearance", D::Length, ZeroTo(WIDEST));
-    let above = t.decision_or_none("clearance_above", D::Length, ZeroTo(WIDEST));
+    let room = |key, usual| choice_or_usual(t, key, D::Length, ZeroTo(WIDEST), usual);
+    let clearance = room("clearance", site::USUAL_CLEARANCE);
+    let above = room("clearance_above", site::USUAL_CLEARANCE_ABOVE);
     t.done();
-    Some(Gate {
-        id: id?,
-        name: name?,
-        width: width?,
-        height: height?,
-        clearance: clearance.unwrap_or(site::USUAL_CLEARANCE),
-        clearance_above: above.unwrap_or(site::USUAL_CLEARANCE_ABOVE),
-    })
+    Some(Gate { id: id?, name: name?, width: width?, height: height?, clearance: clearance?, clearance_above: above? })
 }
 
 /// `gates = ["north"]` of a lift: indexes of the gates it passes loaded. Outer `None`: a fault; inner:

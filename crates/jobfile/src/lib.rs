@@ -10,6 +10,7 @@
 //! Places count lines, columns and list entries from 1. `docs/job-files.md` has every key.
 
 mod accept_section;
+mod answered;
 mod attachment_section;
 mod boom_section;
 mod certainty;

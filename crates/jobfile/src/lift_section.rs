@@ -7,11 +7,14 @@ use crate::ids::Ids;
 use crate::job_file::{all, at_least_one};
 use crate::landing_section::heading;
 use crate::limits::{SITE, STAND_TO_LANDING};
+use crate::load_part_section::{DENSITY, by_id};
 use crate::node::{Node, Value};
 use crate::quantity_value::Bound::{UpTo, Within, ZeroTo};
-use crate::table::Reader;
+use crate::table::{Faulty, Reader};
 use crate::{placeholder, text};
-use planning::{Lift, Stand, StopKind, Task, WindInput};
+use evidence::Source;
+use machine::{DAMP_SHARE, Form};
+use planning::{BulkDensity, Lift, Stand, StopKind, Task, WindInput};
 use quantity::{Dimension as D, metres, metres_per_second};
 use site::Landing;
 
@@ -37,6 +40,30 @@ const STOPS: [(&str, StopKind); 10] = [
     ("no-belt", StopKind::NoBelt),
     ("thunderstorm", StopKind::Thunderstorm),
 ];
+
+/// What loose material weighs: `bulk_material`, or `bulk_density`; neither: not stated.
+fn bulk_density(t: &Reader<'_>) -> Result<Option<BulkDensity>, Faulty> {
+    let stated = t.optional("bulk_density").map(|node| t.as_fact(node, "bulk_density", D::Density, UpTo(DENSITY)));
+    let material = t.optional("bulk_material").map(|node| by_id(t, node, "bulk_material"));
+    match (stated, material) {
+        (Some(_), Some(_)) => {
+            let message = text::EITHER_OR.with("first", "bulk_material").with("second", "bulk_density");
+            t.fault("bulk_density", message, None);
+            Err(Faulty)
+        }
+        (Some(stated), None) => {
+            let place = format!("{} bulk_density", t.label_of("bulk_density"));
+            let source = |certainty| Source::Input { place, certainty };
+            stated.map(|f| Some(BulkDensity { high: f.si, source: source(f.certainty) })).ok_or(Faulty)
+        }
+        (None, Some(material)) => material.ok_or(Faulty).map(|m| {
+            // Some come damp, whatever the list says of them dry.
+            let damp = if m.form == Form::Damp { 1.0 + DAMP_SHARE } else { 1.0 };
+            Some(BulkDensity { high: m.high * damp, source: m.source() })
+        }),
+        (None, None) => Ok(None),
+    }
+}
 
 const TASKS: [(&str, Task); 2] = [("set-down", Task::SetDown), ("pick-up", Task::PickUp)];
 
@@ -77,6 +104,7 @@ fn lift(t: &Reader<'_>, known: &Known<'_>, ids: &mut Ids) -> Option<Lift> {
     let side_shift = t.decision_or_none("side_shift", D::Length, Within(-2.0, 2.0));
     let extensions = t.yes_no("extensions");
     let bulk_volume = t.decision_or_none("bulk_volume", D::Volume, UpTo(50.0));
+    let bulk_density = bulk_density(t);
     let gates = gate_section::passed(t, known.gates);
     let acceptances = accept_section::acceptances(t);
     t.done();
@@ -100,6 +128,7 @@ fn lift(t: &Reader<'_>, known: &Known<'_>, ids: &mut Ids) -> Option<Lift> {
         side_shift: side_shift.unwrap_or(0.0),
         extensions,
         bulk_volume,
+        bulk_density: bulk_density.ok()?,
         gates: gates?,
         acceptances: acceptances?,
     })

@@ -1,15 +1,16 @@
 //! `[load.liquid]`: what runs when its tank tilts.
 
+use crate::answered::choice_or_usual;
 use crate::certainty::beside_the_mass;
 use crate::limits::LOAD;
-use crate::load_mass::{shares, usual_uncertainty};
+use crate::load_mass::{Stated, shares};
 use crate::load_part_section::{certainty_of, named};
 use crate::quantity_value::Bound::{UpTo, Within};
 use crate::table::Reader;
 use crate::text;
 use evidence::{Certainty, Ranged};
 use geometry::DVec3;
-use machine::{ByVolume, Liquid, LoadPart, PartMass, liquid};
+use machine::{ByVolume, Liquid, LoadPart, PartMass, Water, liquid};
 use quantity::{Dimension as D, kilograms, metres};
 
 /// A liquid with its part of the load.
@@ -20,7 +21,7 @@ pub(crate) struct LiquidRead {
 }
 
 /// `stated`: shares by which masses may be off, where the load states them.
-pub(crate) fn liquid(t: &Reader<'_>, stated: Option<(f64, f64)>) -> Option<LiquidRead> {
+pub(crate) fn liquid(t: &Reader<'_>, stated: Option<&Stated>) -> Option<LiquidRead> {
     let name = t.text("name", "name = \"diesel\"");
     let density = density(t, stated);
     let inside = ["depth", "width", "height"].map(|key| t.aside(beside_the_mass, |t| t.si(key, D::Length, UpTo(LOAD))));
@@ -28,7 +29,7 @@ pub(crate) fn liquid(t: &Reader<'_>, stated: Option<(f64, f64)>) -> Option<Liqui
     let at = t.aside(beside_the_mass, |t| t.fact_point_3("at", "at = [\"0.60 m\", \"0 m\", \"0.15 m\"]", LOAD));
     let baffled = t.required("baffled", "baffled = false").and_then(|_| t.yes_no("baffled"));
     let closed = t.required("closed", "closed = true").and_then(|_| t.yes_no("closed"));
-    let tilt = t.decision_or_none("tilt", D::Angle, Within(0.0, 45_f64.to_radians()));
+    let tilt = choice_or_usual(t, "tilt", D::Angle, Within(0.0, 45_f64.to_radians()), liquid::USUAL_TILT);
     t.done();
     let [depth, width, height] = inside;
     let tank = DVec3::new(depth?, width?, height?);
@@ -39,7 +40,7 @@ pub(crate) fn liquid(t: &Reader<'_>, stated: Option<(f64, f64)>) -> Option<Liqui
     }
     let (density, (below, above), source, certainty) = density?;
     let volume = tank.x * tank.y * fill;
-    let by = ByVolume { volume, density, packing: 1.0, moisture: 0.0, count: 1.0, source };
+    let by = ByVolume { volume, density, packing: 1.0, moisture: 0.0, soaked: 0.0, count: 1.0, source };
     let mass_kg = by.mass_kg(below, above);
     let at = at?;
     let part = LoadPart {
@@ -48,16 +49,16 @@ pub(crate) fn liquid(t: &Reader<'_>, stated: Option<(f64, f64)>) -> Option<Liqui
         mass_kg,
         centre: at + DVec3::Z * (fill / 2.0),
         how: PartMass::Volume(by),
+        water: Water::NoMatter,
     };
-    let tilt = tilt.unwrap_or(liquid::USUAL_TILT);
-    let liquid = Liquid { mass_kg, tank, at, fill, baffled: baffled?, closed: closed?, tilt };
+    let liquid = Liquid { mass_kg, tank, at, fill, baffled: baffled?, closed: closed?, tilt: tilt? };
     Some(LiquidRead { liquid, part, certainty })
 }
 
 type Density = (Ranged, (f64, f64), evidence::Source, Certainty);
 
 /// By `material` or by `density`.
-fn density(t: &Reader<'_>, stated: Option<(f64, f64)>) -> Option<Density> {
+fn density(t: &Reader<'_>, stated: Option<&Stated>) -> Option<Density> {
     match (t.has("material"), t.has("density")) {
         (true, true) => {
             t.fault("density", text::EITHER_OR.with("first", "material").with("second", "density"), None);
@@ -69,8 +70,7 @@ fn density(t: &Reader<'_>, stated: Option<(f64, f64)>) -> Option<Density> {
         }
         (true, false) => {
             let material = named(t)?;
-            let usual = usual_uncertainty(Certainty::BuiltUp).unwrap_or_default();
-            let shares = stated.unwrap_or((usual, usual));
+            let shares = shares(t, "material", stated, Certainty::BuiltUp)?;
             Some((material.density(), shares, material.source(), certainty_of(material)))
         }
         (false, true) => {

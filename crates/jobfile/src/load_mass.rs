@@ -1,5 +1,6 @@
 //! The mass of a load with its range, and its centre: from parts, a ticket, a scale or a guess.
 
+use crate::answered::{answered, below_usual};
 use crate::certainty::{self, beside_the_mass};
 use crate::limits::{LOAD, MASS};
 use crate::liquid_section::{LiquidRead, liquid};
@@ -8,12 +9,14 @@ use crate::load_section::size;
 use crate::pallet_section::{PalletRead, pallet};
 use crate::quantity_value::Bound::{UpTo, Within, ZeroTo};
 use crate::quantity_value::Fact;
+use crate::schema_notes::Kind;
 use crate::table::Reader;
 use crate::text;
 use evidence::{Certainty, Ranged};
 use geometry::DVec3;
 use machine::{Liquid, LoadPart, LoadSource, Overhang, load_part};
 use quantity::{Dimension as D, kilograms};
+use std::cell::Cell;
 
 /// A mass as read.
 pub(crate) struct MassRead {
@@ -25,6 +28,8 @@ pub(crate) struct MassRead {
     pub(crate) source: LoadSource,
     /// Size of a pallet as stacked, m.
     pub(crate) stacked: Option<DVec3>,
+    /// Width of a pallet's base, m.
+    pub(crate) base_width: Option<f64>,
     pub(crate) overhangs: Vec<Overhang>,
     pub(crate) liquid: Option<Liquid>,
 }
@@ -50,6 +55,15 @@ pub fn usual_uncertainty(certainty: Certainty) -> Option<f64> {
 /// `[load.liquid]` in any mixture. A liquid beside `mass` is part of it.
 pub(crate) fn read(t: &Reader<'_>) -> Option<MassRead> {
     let stated = uncertainty(t);
+    let read = read_with(t, stated.as_ref());
+    if let Some(s) = &stated {
+        let usual = s.usual.get();
+        below_usual(t, "uncertainty", s.below.min(s.above), usual, D::Ratio, s.answered);
+    }
+    read
+}
+
+fn read_with(t: &Reader<'_>, stated: Option<&Stated>) -> Option<MassRead> {
     let whole = t.has("mass");
     let built = ["part", "pallet", "liquid"].into_iter().find(|key| t.has(key) && !(whole && *key == "liquid"));
     // Asked for in both cases, so that a misplaced one is not called unknown.
@@ -76,28 +90,49 @@ pub(crate) fn read(t: &Reader<'_>) -> Option<MassRead> {
     }
 }
 
-/// `uncertainty = "5 %"`, or `{ below = "2 %", above = "8 %" }`.
-fn uncertainty(t: &Reader<'_>) -> Option<(f64, f64)> {
+/// The `uncertainty` of a load.
+pub(crate) struct Stated {
+    below: f64,
+    above: f64,
+    /// Somebody answers for less than the usual.
+    answered: bool,
+    /// The greatest usual share of the masses that it was taken for.
+    usual: Cell<f64>,
+}
+
+/// `uncertainty = "5 %"`, or `{ value = "1 %", by = "…" }`, or `{ below = "2 %", above = "8 %" }`, with
+/// `by` where less than usual.
+fn uncertainty(t: &Reader<'_>) -> Option<Stated> {
     let node = t.optional("uncertainty")?;
     let share = Within(0.0, 1.0);
+    let usual = Cell::new(0.0);
+    t.expects("uncertainty", || Kind::Quantity { dimension: D::Ratio, bound: share });
     if let crate::Value::Table(_) = node.value {
         let u = t.as_table(node, "uncertainty")?;
-        let below = u.decision("below", D::Ratio, share);
-        let above = u.decision("above", D::Ratio, share);
+        let answered = answered(&u);
+        let (below, above) = if u.has("value") {
+            let both = u.decision("value", D::Ratio, share);
+            for key in ["below", "above"].into_iter().filter(|key| u.has(key)) {
+                u.fault(key, text::EITHER_OR.with("first", "value").with("second", key), None);
+            }
+            (both, both)
+        } else {
+            (u.decision("below", D::Ratio, share), u.decision("above", D::Ratio, share))
+        };
         u.done();
-        return Some((below?, above?));
+        return Some(Stated { below: below?, above: above?, answered, usual });
     }
-    t.as_quantity(node, "uncertainty", D::Ratio, share, None).map(|both| (both, both))
+    let both = t.as_quantity(node, "uncertainty", D::Ratio, share, None)?;
+    Some(Stated { below: both, above: both, answered: false, usual })
 }
 
 /// The shares for a value at `key`: those stated, else the usual ones of its source; else a fault.
-pub(crate) fn shares(
-    t: &Reader<'_>,
-    key: &str,
-    stated: Option<(f64, f64)>,
-    certainty: Certainty,
-) -> Option<(f64, f64)> {
-    let found = stated.or_else(|| usual_uncertainty(certainty).map(|s| (s, s)));
+pub(crate) fn shares(t: &Reader<'_>, key: &str, stated: Option<&Stated>, certainty: Certainty) -> Option<(f64, f64)> {
+    let usual = usual_uncertainty(certainty);
+    if let (Some(stated), Some(usual)) = (stated, usual) {
+        stated.usual.set(stated.usual.get().max(usual));
+    }
+    let found = stated.map(|s| (s.below, s.above)).or_else(|| usual.map(|s| (s, s)));
     if found.is_none() {
         let message = text::NO_UNCERTAINTY.with("certainty", certainty::word(certainty));
         t.fault(key, message, Some(text::HINT_EXAMPLE.with("example", "uncertainty = \"5 %\"")));
@@ -107,7 +142,7 @@ pub(crate) fn shares(
 
 fn from_mass(
     t: &Reader<'_>,
-    stated: Option<(f64, f64)>,
+    stated: Option<&Stated>,
     ticket: Option<String>,
     left_out: Option<Fact>,
 ) -> Option<MassRead> {
@@ -138,7 +173,9 @@ fn from_mass(
         return None;
     }
     let mut centre = centre?.to_array().map(Ranged::exact);
-    widen(&mut centre, liquid.as_ref(), mass_kg);
+    // Of a mass stated as a whole the rest is least where the whole weighs least and the liquid most.
+    let rest = liquid.as_ref().map_or(0.0, |l| (mass_kg.low - l.mass_kg.high).max(0.0));
+    widen(&mut centre, liquid.as_ref(), rest);
     Some(MassRead {
         mass_kg,
         certainty: mass.certainty,
@@ -146,20 +183,21 @@ fn from_mass(
         parts: Vec::new(),
         source,
         stacked: None,
+        base_width: None,
         overhangs: Vec::new(),
         liquid,
     })
 }
 
 /// `Err` where it is there and has a fault.
-fn read_liquid(t: &Reader<'_>, stated: Option<(f64, f64)>) -> Result<Option<LiquidRead>, crate::table::Faulty> {
+fn read_liquid(t: &Reader<'_>, stated: Option<&Stated>) -> Result<Option<LiquidRead>, crate::table::Faulty> {
     if !t.has("liquid") {
         return Ok(None);
     }
     t.table_or_none("liquid").and_then(|l| liquid(&l, stated)).map(Some).ok_or(crate::table::Faulty)
 }
 
-fn from_parts(t: &Reader<'_>, stated: Option<(f64, f64)>) -> Option<MassRead> {
+fn from_parts(t: &Reader<'_>, stated: Option<&Stated>) -> Option<MassRead> {
     let parts: Vec<Option<(LoadPart, Certainty)>> = t.tables("part").iter().map(|p| part(p, stated)).collect();
     let pallet: Option<Option<PalletRead>> =
         t.has("pallet").then(|| t.table_or_none("pallet").and_then(|p| pallet(&p, stated)));
@@ -170,7 +208,7 @@ fn from_parts(t: &Reader<'_>, stated: Option<(f64, f64)>) -> Option<MassRead> {
     }
     let (mut parts, mut certainties): (Vec<_>, Vec<_>) =
         parts.into_iter().collect::<Option<Vec<_>>>()?.into_iter().unzip();
-    let (mut stacked, mut overhangs) = (None, Vec::new());
+    let (mut stacked, mut base_width, mut overhangs) = (None, None, Vec::new());
     if let Some(read) = pallet {
         let PalletRead { mut stack, certainties: of_pallet } = read?;
         certainties.extend(of_pallet);
@@ -182,6 +220,7 @@ fn from_parts(t: &Reader<'_>, stated: Option<(f64, f64)>) -> Option<MassRead> {
         }
         parts.append(&mut stack.parts);
         stacked = Some(stack.size);
+        base_width = Some(stack.base_width);
         overhangs = stack.overhangs;
     }
     let liquid = liquid.ok()?.map(|read| {
@@ -200,7 +239,8 @@ fn from_parts(t: &Reader<'_>, stated: Option<(f64, f64)>) -> Option<MassRead> {
         return None;
     }
     let mut centre = load_part::centre_range(&parts);
-    widen(&mut centre, liquid.as_ref(), mass_kg);
+    let rest = liquid.as_ref().map_or(0.0, |l| (mass_kg.low - l.mass_kg.low).max(0.0));
+    widen(&mut centre, liquid.as_ref(), rest);
     Some(MassRead {
         mass_kg,
         certainty: of_all(certainties),
@@ -208,15 +248,16 @@ fn from_parts(t: &Reader<'_>, stated: Option<(f64, f64)>) -> Option<MassRead> {
         parts,
         source: LoadSource::Parts,
         stacked,
+        base_width,
         overhangs,
         liquid,
     })
 }
 
-/// What a running liquid adds to where the centre may lie: its shift times its greatest share of the mass.
-fn widen(centre: &mut [Ranged; 3], liquid: Option<&Liquid>, mass_kg: Ranged) {
+/// What a running liquid adds to where the centre may lie: its shift times its greatest share of the
+/// mass, beside the least that everything else may weigh, kg.
+fn widen(centre: &mut [Ranged; 3], liquid: Option<&Liquid>, rest: f64) {
     let Some(liquid) = liquid else { return };
-    let rest = (mass_kg.low - liquid.mass_kg.low).max(0.0);
     let share = liquid.mass_kg.high / (liquid.mass_kg.high + rest);
     let [ahead, left] = liquid.shifts();
     for (range, shift) in centre.iter_mut().zip([ahead.along, left.along]) {
@@ -227,7 +268,7 @@ fn widen(centre: &mut [Ranged; 3], liquid: Option<&Liquid>, mass_kg: Ranged) {
 }
 
 /// A part: `mass`, or `material` or `density` with `size`; `count` of them on one place.
-fn part(t: &Reader<'_>, stated: Option<(f64, f64)>) -> Option<(LoadPart, Certainty)> {
+fn part(t: &Reader<'_>, stated: Option<&Stated>) -> Option<(LoadPart, Certainty)> {
     let name = t.text("name", "name = \"blocks, layer 1\"");
     let centre = t.fact_point_3("centre", "centre = [\"0.60 m\", \"0 m\", \"0.30 m\"]", LOAD);
     let count = if t.has("count") { t.count("count", "count = 1", 1) } else { Some(1) };
@@ -244,6 +285,7 @@ fn part(t: &Reader<'_>, stated: Option<(f64, f64)>) -> Option<(LoadPart, Certain
         mass_kg: mass.mass_kg,
         centre: centre?,
         how: mass.how,
+        water: mass.water,
     };
     Some((part, mass.certainty))
 }

@@ -1,14 +1,15 @@
 //! Masses of a load's parts: stated, by material or density and size, or by pieces.
 
 use crate::limits::MASS;
-use crate::load_mass::{shares, usual_uncertainty};
+use crate::load_mass::{Stated, shares};
 use crate::nearest::nearest;
+use crate::node::Node;
 use crate::quantity_value::Bound::{UpTo, Within};
 use crate::schema_notes::Kind;
 use crate::table::Reader;
 use crate::text;
 use evidence::{Certainty, Ranged, Reading};
-use machine::{ByVolume, DAMP_SHARE, Form, Material, PartMass, material, materials};
+use machine::{ByVolume, DAMP_SHARE, Form, Material, PartMass, Water, material, materials};
 use quantity::Dimension as D;
 
 /// A mass of several equal things, with how it came about.
@@ -16,24 +17,47 @@ pub(crate) struct PartRead {
     pub(crate) mass_kg: Ranged,
     pub(crate) how: PartMass,
     pub(crate) certainty: Certainty,
+    pub(crate) water: Water,
 }
 
 /// Greatest density that is read, kg/m³.
-const DENSITY: f64 = 25_000.0;
+pub(crate) const DENSITY: f64 = 25_000.0;
 
-/// Water in a part by the word for its state: share added at most (common practice).
-const STATES: [(&str, f64); 3] = [("dry", 0.0), ("damp", 0.10), ("soaked", 0.30)];
+/// Water in a part by the word for its state: share added at most (common practice). In insulation it
+/// is a share of the volume, and soaked is full of water (ours; the safe side).
+const STATES: [(&str, State); 3] = [("dry", State::Dry), ("damp", State::Damp), ("soaked", State::Soaked)];
+const DAMP: f64 = 0.10;
+const SOAKED: f64 = 0.30;
+
+/// What is stated by density alone and is lighter than this is taken as insulation, kg/m³ (ours).
+const LIGHT: f64 = 300.0;
+
+#[derive(Debug, Clone, Copy)]
+enum State {
+    Dry,
+    Damp,
+    Soaked,
+}
+
+/// Water in a part: shares of its mass and of its volume at most, and whether somebody stated it.
+struct Moisture {
+    share: f64,
+    volume: f64,
+    water: Water,
+}
+
+impl Moisture {
+    fn stated(share: f64, volume: f64) -> Self {
+        let water = if share + volume > 0.0 { Water::Counted } else { Water::NotStated };
+        Self { share, volume, water }
+    }
+}
 
 /// Keys of which a part has exactly one.
 const WAYS: [&str; 4] = ["mass", "density", "material", "piece"];
 
 /// The mass of `count` equal things of `volume` m³ each (`None`: size not stated, or with a fault).
-pub(crate) fn part_mass(
-    t: &Reader<'_>,
-    stated: Option<(f64, f64)>,
-    volume: Option<f64>,
-    count: f64,
-) -> Option<PartRead> {
+pub(crate) fn part_mass(t: &Reader<'_>, stated: Option<&Stated>, volume: Option<f64>, count: f64) -> Option<PartRead> {
     let given: Vec<&str> = WAYS.into_iter().filter(|key| t.has(key)).collect();
     // Asked for in every case, so that a misplaced one is not called unknown.
     for key in ["packing", "moisture", "state", "pieces"] {
@@ -52,6 +76,7 @@ pub(crate) fn part_mass(
                 mass_kg: Ranged::shares(mass.si * count, below, above),
                 how: PartMass::Stated,
                 certainty: mass.certainty,
+                water: if mass.certainty == Certainty::Weighed { Water::Counted } else { Water::NotStated },
             })
         }
         ["piece"] => {
@@ -64,35 +89,39 @@ pub(crate) fn part_mass(
                 mass_kg: Ranged::shares(each.si * pieces * count, below, above),
                 how: PartMass::Pieces { count: pieces * count, each_kg: each.si },
                 certainty: each.certainty,
+                water: Water::NotStated,
             })
         }
         ["density"] => {
             let density = t.fact("density", D::Density, UpTo(DENSITY));
             unused(t, "density", &["pieces"]);
             let packing = packing(t, None);
-            let moisture = moisture(t, None);
             let density = density?;
+            let moisture = moisture(t, None, density.si < LIGHT);
             let (below, above) = shares(t, "density", stated, density.certainty)?;
             let source = evidence::Source::Input {
                 place: format!("{} {}", t.document().file(), t.path_of("density")),
                 certainty: density.certainty,
             };
             let (packing, moisture, volume) = (packing?, moisture?, volume?);
-            let box_of = ByVolume { volume, density: Ranged::exact(density.si), packing, moisture, count, source };
-            Some(PartRead::by_volume(box_of, (below, above), density.certainty))
+            let (density_kg, Moisture { share: moisture, volume: soaked, water }) =
+                (Ranged::exact(density.si), moisture);
+            let box_of = ByVolume { volume, density: density_kg, packing, moisture, soaked, count, source };
+            Some(PartRead::by_volume(box_of, (below, above), density.certainty, water))
         }
         // Exactly one, and none of those above.
         [_] => {
             let material = named(t);
             unused(t, "material", &["pieces"]);
             let packing = packing(t, material);
-            let moisture = moisture(t, material);
+            let moisture = moisture(t, material, material.is_some_and(Material::fills_with_water));
             let material = material?;
             // The row's range is of the material; sizes and gaps come on top of it.
-            let usual = usual_uncertainty(Certainty::BuiltUp).unwrap_or_default();
+            let (below, above) = shares(t, "material", stated, Certainty::BuiltUp)?;
             let (packing, moisture, volume, source) = (packing?, moisture?, volume?, material.source());
-            let box_of = ByVolume { volume, density: material.density(), packing, moisture, count, source };
-            Some(PartRead::by_volume(box_of, stated.unwrap_or((usual, usual)), certainty_of(material)))
+            let (density, Moisture { share: moisture, volume: soaked, water }) = (material.density(), moisture);
+            let box_of = ByVolume { volume, density, packing, moisture, soaked, count, source };
+            Some(PartRead::by_volume(box_of, (below, above), certainty_of(material), water))
         }
         [first, second, ..] => {
             t.fault(second, text::EITHER_OR.with("first", first).with("second", second), None);
@@ -107,22 +136,27 @@ pub(crate) fn certainty_of(material: &Material) -> Certainty {
 }
 
 impl PartRead {
-    fn by_volume(box_of: ByVolume, (below, above): (f64, f64), certainty: Certainty) -> Self {
-        Self { mass_kg: box_of.mass_kg(below, above), how: PartMass::Volume(box_of), certainty }
+    fn by_volume(box_of: ByVolume, (below, above): (f64, f64), certainty: Certainty, water: Water) -> Self {
+        Self { mass_kg: box_of.mass_kg(below, above), how: PartMass::Volume(box_of), certainty, water }
     }
 }
 
 /// The material under `material`, by its id; on the input list with its range and list.
 pub(crate) fn named(t: &Reader<'_>) -> Option<&'static Material> {
     let node = t.required("material", "material = \"dense-aggregate-concrete-block\"")?;
-    t.expects("material", || Kind::Words(materials().iter().map(|m| m.id.to_owned()).collect()));
-    let id = t.as_text(node, "material")?;
+    by_id(t, node, "material")
+}
+
+/// The material whose id stands at `key`.
+pub(crate) fn by_id(t: &Reader<'_>, node: &Node, key: &str) -> Option<&'static Material> {
+    t.expects(key, || Kind::Words(materials().iter().map(|m| m.id.to_owned()).collect()));
+    let id = t.as_text(node, key)?;
     let Some(found) = material(id) else {
         let hint = match nearest(id, materials().iter().map(|m| m.id)) {
             Some(near) => text::HINT_NEAREST.with("nearest", near),
             None => text::HINT_MATERIALS.message(),
         };
-        t.fault_at(node, "material", text::UNKNOWN_MATERIAL.with("material", id), Some(hint));
+        t.fault_at(node, key, text::UNKNOWN_MATERIAL.with("material", id), Some(hint));
         return None;
     };
     let citation = match found.source() {
@@ -130,7 +164,7 @@ pub(crate) fn named(t: &Reader<'_>) -> Option<&'static Material> {
         _ => std::borrow::Cow::Borrowed(""),
     };
     let value = format!("{id}: {}–{} kg/m³ ({citation})", found.low, found.high);
-    t.document().record_as(t.label_of("material"), &t.path_of("material"), node.span, value, certainty_of(found));
+    t.document().record_as(t.label_of(key), &t.path_of(key), node.span, value, certainty_of(found));
     Some(found)
 }
 
@@ -153,18 +187,27 @@ fn packing(t: &Reader<'_>, material: Option<&Material>) -> Option<f64> {
     }
 }
 
-/// Share by which water may make it heavier, at most: as stated, by its state, or what such blocks
-/// come with.
-fn moisture(t: &Reader<'_>, material: Option<&Material>) -> Option<f64> {
+/// Water in it, at most: as stated, by its state, or what such blocks and timber come with. `fills`: it
+/// takes water up by its volume.
+fn moisture(t: &Reader<'_>, material: Option<&Material>, fills: bool) -> Option<Moisture> {
     match (t.has("moisture"), t.has("state")) {
         (true, true) => {
             t.fault("state", text::EITHER_OR.with("first", "moisture").with("second", "state"), None);
             None
         }
-        (true, false) => t.si("moisture", D::Ratio, Within(0.0, 2.0)),
-        (false, true) => t.optional("state").and_then(|node| t.as_choice(node, "state", &STATES)),
-        (false, false) => match material.filter(|m| m.form == Form::Damp) {
-            None => Some(0.0),
+        (true, false) => t.si("moisture", D::Ratio, Within(0.0, 2.0)).map(|share| Moisture::stated(share, 0.0)),
+        (false, true) => {
+            let state = t.optional("state").and_then(|node| t.as_choice(node, "state", &STATES))?;
+            Some(match (state, fills) {
+                (State::Dry, _) => Moisture::stated(0.0, 0.0),
+                (State::Damp, true) => Moisture::stated(0.0, DAMP),
+                (State::Soaked, true) => Moisture::stated(0.0, 1.0),
+                (State::Damp, false) => Moisture::stated(DAMP, 0.0),
+                (State::Soaked, false) => Moisture::stated(SOAKED, 0.0),
+            })
+        }
+        (false, false) => match material.filter(|m| m.comes_damp()) {
+            None => Some(Moisture { share: 0.0, volume: 0.0, water: Water::NotStated }),
             Some(material) => {
                 let share = quantity::Quantity::ratio(DAMP_SHARE);
                 let message = text::MOISTURE_ASSUMED.with("material", material.name).with("share", share);
@@ -172,7 +215,7 @@ fn moisture(t: &Reader<'_>, material: Option<&Material>) -> Option<f64> {
                 let path = t.path_of("moisture");
                 let value = format!("{} %", DAMP_SHARE * 100.0);
                 t.document().record_as(t.label_of("moisture"), &path, t.span(), value, Certainty::Estimated);
-                Some(DAMP_SHARE)
+                Some(Moisture { share: DAMP_SHARE, volume: 0.0, water: Water::NotStated })
             }
         },
     }

@@ -46,7 +46,7 @@ fn load(t: &Reader<'_>, ids: &mut Ids) -> Option<Load> {
     let condition_seen = t.choice("condition", &CONDITIONS);
     let defects = defects(t);
     let wind_factor = t.aside(of_a_factor, |t| t.si_or_none("wind_factor", D::Number, Within(0.1, 3.0)));
-    let hanging = t.aside(beside_the_mass, |t| t.table_or_none("hanging").map(|h| hanging(&h)));
+    let hanging = t.aside(beside_the_mass, |t| t.table_or_none("hanging").map(hanging));
     t.done();
 
     let hanging = match hanging {
@@ -64,15 +64,17 @@ fn load(t: &Reader<'_>, ids: &mut Ids) -> Option<Load> {
         }
         (None, stacked) => stacked?,
     };
-    let MassRead { mut mass_kg, certainty, centre, parts, source, overhangs, liquid, .. } = mass;
+    let MassRead { mut mass_kg, certainty, centre, parts, source, base_width, overhangs, liquid, .. } = mass;
     if let Some(h) = &hanging {
-        let rigging = quantity::Si::si(&h.rigging);
-        mass_kg = mass_kg + Ranged::exact(rigging);
+        mass_kg = mass_kg + h.hanging.rigging_kg;
     }
     inside(t, DVec3::from_array(centre.map(|c| c.nominal)), size, hanging.is_some());
     let wind_factor = wind_factor.unwrap_or_else(|| assumed_wind_factor(t, &id));
     let error = centre_error?;
     let [centre_ahead, centre_left, centre_up] = centre.map(|c| c + Ranged::plus_minus(0.0, error));
+    if let Some(h) = &hanging {
+        h.check_reach(h.hanging.drop + size.z - centre_up.low);
+    }
     Some(Load {
         id,
         name: name?,
@@ -84,9 +86,10 @@ fn load(t: &Reader<'_>, ids: &mut Ids) -> Option<Load> {
         depth: size.x,
         width: size.y,
         height: size.z,
+        base_width,
         parts,
         source,
-        hanging,
+        hanging: hanging.map(|read| read.hanging),
         condition_seen: condition_seen?,
         defects: defects?,
         overhangs,

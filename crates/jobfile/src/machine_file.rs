@@ -133,7 +133,7 @@ fn machine(root: &Reader<'_>) -> Option<Machine> {
         wind_areas: wind_areas??,
     };
     let stands = standing(root, &machine);
-    width(root, &machine);
+    around_tyres(root, &machine);
     if charts.is_empty() {
         root.warning("chart", text::NO_CHARTS.with("machine", &machine.id), None);
     }
@@ -351,13 +351,19 @@ fn wind_areas(t: &Reader<'_>) -> Option<WindAreas> {
     Some(WindAreas { frame_side: frame_side?, frame_front: frame_front?, frame_height: frame_height? })
 }
 
-/// No machine is narrower than its tyres.
-fn width(root: &Reader<'_>, machine: &Machine) {
+/// No machine is narrower than its tyres, or ends behind the front of its front tyres.
+fn around_tyres(root: &Reader<'_>, machine: &Machine) {
     let over = |axle: &Axle| 2.0 * axle.half_track + quantity::Si::si(&axle.tyre.width);
     let (width, tyres) = (2.0 * machine.outline.half_width, over(&machine.front).max(over(&machine.rear.axle)));
     if width < tyres - 0.005 {
         let message = text::NARROWER_THAN_TYRES.with("width", metres(width)).with("tyres", metres(tyres));
         root.fault("outline", message, Some(text::HINT_OVER_TYRES.message()));
+    }
+    // A diameter typed as a radius moves the datum of the charts.
+    let (front, face) = (machine.outline.front, machine.front_face());
+    if front < face - 0.02 {
+        let message = text::SHORTER_THAN_TYRES.with("front", metres(front)).with("tyres", metres(face));
+        root.fault("outline", message, Some(text::HINT_RADIUS.message()));
     }
 }
 

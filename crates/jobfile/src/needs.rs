@@ -102,6 +102,9 @@ const NO_LACK: [&str; 18] = [
     "proof_load",
 ];
 
+/// Optional keys without which a check cannot tell.
+const DECISIVE: [&str; 3] = ["thickness_new", "thickness_now", "crack"];
+
 /// True for an optional key that is no lack. A table has one pair of axes, a derating row one limit or both.
 fn no_lack(key: &str) -> bool {
     NO_LACK.contains(&key) || key.starts_with("chart[].table.") || key.starts_with("chart[].derating[].")
@@ -224,6 +227,9 @@ impl Walk<'_> {
                 None if required => self.lack(&path_of, self.must, None),
                 None if ignored || key.kinds.contains(&Kind::Tables) => {}
                 None if key.key == "load_centre_height" && hangs(table) => {}
+                None if DECISIVE.contains(&key.key.as_str()) => {
+                    self.lack(&path_of, Need::ForCheck, without_it(&pattern(&path_of)));
+                }
                 None => self.lack(&path_of, Need::Useful, None),
             }
         }
@@ -309,9 +315,13 @@ fn without_it(path: &str) -> Option<TextId> {
         "serial" | "tyres" | "counterweight" | "options" | "chart_number" => words::WITHOUT_SERIAL,
         "wind" => words::WITHOUT_WIND,
         "thickness_new" | "thickness_now" => words::WITHOUT_WEAR,
+        "crack" => words::WITHOUT_CRACK,
         "modified" => words::WITHOUT_MODIFIED,
-        "angle" | "bent" | "crack" | "lock" | "tip_difference" | "checked" | "carriage" => words::WITHOUT_BLADE,
+        "angle" | "bent" | "shank_bent" | "shank_length" | "lock" | "tip_difference" | "checked" | "carriage" => {
+            words::WITHOUT_BLADE
+        }
         "grip_force" | "grip_friction" => words::WITHOUT_GRIP,
+        "width" => words::WITHOUT_WIDTH,
         "coupling" => words::WITHOUT_COUPLING,
         "load_centre_height" => words::WITHOUT_CENTRE_HEIGHT,
         _ => return None,

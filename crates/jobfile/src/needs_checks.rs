@@ -18,19 +18,21 @@ pub const MACHINE_CHECKS: [&str; 13] = [
 ];
 
 /// Keys by the start of their path, longest first where two fit; what is not listed counts for `machine`.
-const RESTS: [(&str, &[&str]); 60] = [
+const RESTS: [(&str, &[&str]); 62] = [
     ("basket", &["attachment"]),
     ("bucket[].heel", &["attachment", "chart", "load-factor", "tilt", "line"]),
     ("bucket", &["attachment", "load-factor", "tilt"]),
     ("cage", &["attachment"]),
     ("chart_number", &["identity"]),
     ("clamp[].heel", &["attachment", "chart", "load-factor", "tilt", "line"]),
+    ("clamp[].width", &["line"]),
     ("clamp", &["attachment", "load-factor", "tilt"]),
     ("counterweight", &["identity"]),
     ("forks[].coupling", &["attachment"]),
     ("id", &["machine"]),
     ("options", &["identity"]),
     ("other[].heel", &["attachment", "chart", "load-factor", "tilt", "line"]),
+    ("other[].width", &["line"]),
     ("other", &["attachment", "load-factor", "tilt"]),
     ("platform", &["attachment"]),
     ("serial", &["identity"]),

@@ -2,7 +2,7 @@
 
 use crate::certainty::beside_the_mass;
 use crate::limits::{LOAD, MASS};
-use crate::load_mass::shares;
+use crate::load_mass::{Stated, shares};
 use crate::load_part_section::part_mass;
 use crate::load_section::size;
 use crate::quantity_value::Bound::{UpTo, Within};
@@ -19,7 +19,7 @@ pub(crate) struct PalletRead {
 }
 
 /// `stated`: shares by which masses may be off, where the load states them.
-pub(crate) fn pallet(t: &Reader<'_>, stated: Option<(f64, f64)>) -> Option<PalletRead> {
+pub(crate) fn pallet(t: &Reader<'_>, stated: Option<&Stated>) -> Option<PalletRead> {
     let base = t
         .table(
             "base",
@@ -63,13 +63,13 @@ pub(crate) fn pallet(t: &Reader<'_>, stated: Option<(f64, f64)>) -> Option<Palle
 }
 
 /// A mass with its range.
-fn weight(t: &Reader<'_>, key: &str, stated: Option<(f64, f64)>) -> Option<(Ranged, Certainty)> {
+fn weight(t: &Reader<'_>, key: &str, stated: Option<&Stated>) -> Option<(Ranged, Certainty)> {
     let mass = t.fact(key, D::Mass, UpTo(MASS))?;
     let (below, above) = shares(t, key, stated, mass.certainty)?;
     Some((Ranged::shares(mass.si, below, above), mass.certainty))
 }
 
-fn layer(t: &Reader<'_>, stated: Option<(f64, f64)>) -> Option<(Layer, Certainty)> {
+fn layer(t: &Reader<'_>, stated: Option<&Stated>) -> Option<(Layer, Certainty)> {
     let name = t.text("name", "name = \"blocks\"");
     let layers = if t.has("layers") { t.count("layers", "layers = 5", 1) } else { Some(1) };
     let size = t.aside(beside_the_mass, |t| size(t, "size"));
@@ -87,7 +87,7 @@ fn layer(t: &Reader<'_>, stated: Option<(f64, f64)>) -> Option<(Layer, Certainty
         );
         return None;
     }
-    let part = LoadPart { how: mass.how, ..LoadPart::unplaced(name?, mass.mass_kg) };
+    let part = LoadPart { how: mass.how, water: mass.water, ..LoadPart::unplaced(name?, mass.mass_kg) };
     let count = u32::try_from(layers).unwrap_or(1);
     Some((Layer { part, size, count, ahead: ahead.unwrap_or(0.0), left: left.unwrap_or(0.0) }, mass.certainty))
 }

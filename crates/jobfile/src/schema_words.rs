@@ -27,8 +27,22 @@ evidence::messages! {
     WITHOUT_SERIAL = "without-serial" [];
     /// Without it the wind check is a condition.
     WITHOUT_WIND = "without-wind" [];
-    /// Without it the wear of the blade is not known: a condition.
+    /// Without it the wear of the blade is not known: cannot tell.
     WITHOUT_WEAR = "without-wear" [];
+    /// Not looked at for cracks: cannot tell.
+    WITHOUT_CRACK = "without-crack" [];
+    /// Without it a gate cannot be told.
+    WITHOUT_WIDTH = "without-width" [];
+    /// How far the shank is off straight.
+    FIELD_BLADE_SHANK_BENT = "field-blade-shank-bent" [];
+    /// Length of the shank.
+    FIELD_BLADE_SHANK_LENGTH = "field-blade-shank-length" [];
+    /// Width of the tool itself.
+    FIELD_TOOL_WIDTH = "field-tool-width" [];
+    /// Density of loose material.
+    FIELD_LIFT_BULK_DENSITY = "field-lift-bulk-density" [];
+    /// Loose material by its id.
+    FIELD_LIFT_BULK_MATERIAL = "field-lift-bulk-material" [];
     /// Without it nobody has looked at the blade: a condition.
     WITHOUT_MODIFIED = "without-modified" [];
     /// Without it a tall load cannot be compared with the test load.
@@ -781,4 +795,12 @@ evidence::messages! {
     WHERE_GAUGE_TAPE = "where-gauge-tape" [];
     /// In the papers of its last check.
     WHERE_PAPERS = "where-papers" [];
+
+    // Loads: what somebody answers for, lifting points.
+    /// The value, where it is written as a table.
+    FIELD_ANSWERED_VALUE = "field-answered-value" [];
+    /// Who answers for a value below the usual one.
+    FIELD_ANSWERED_BY = "field-answered-by" [];
+    /// Distance of the two lifting points along the load.
+    FIELD_RIGGING_PICKS = "field-rigging-picks" [];
 }

@@ -194,6 +194,10 @@ evidence::messages! {
     DATUM_MISMATCH = "jobfile-datum-mismatch" [datum, attachment];
     /// The overall width is less than that over the tyres.
     NARROWER_THAN_TYRES = "jobfile-narrower-than-tyres" [width, tyres];
+    /// The machine's foremost point lies behind the front of its front tyres.
+    SHORTER_THAN_TYRES = "jobfile-shorter-than-tyres" [front, tyres];
+    /// Radius is half the diameter; the front is that of everything but the attachment.
+    HINT_RADIUS = "jobfile-hint-radius" [];
     /// Measure the width over the tyres; track is middle to middle.
     HINT_OVER_TYRES = "jobfile-hint-over-tyres" [];
     /// A body of the upper part, and no upper part that turns.
@@ -330,4 +334,17 @@ evidence::messages! {
     CHART_RISES_HEIGHT = "jobfile-chart-rises-height" [zone, capacity, other, less, reach, height];
     /// Hint: compare with the chart; if it is right, say so with `rises = "who confirmed it, against what"`.
     HINT_RISES = "jobfile-hint-rises" [];
+
+    // Charts that forbid, and charts that contradict each other.
+    /// An outline declared not permitted has no area or crosses itself.
+    CHART_BAD_AREA = "jobfile-chart-bad-area" [];
+    /// Zone `zone` of the chart for rougher ground has `capacity`; that for more level ground has `less` at (`reach`, `height`).
+    CHART_LEVEL_MORE = "jobfile-chart-level-more" [zone, capacity, less, reach, height];
+    /// Zone `zone` of the chart for rougher ground has `capacity`; that for more level ground shows nothing at (`reach`, `height`).
+    CHART_LEVEL_NOWHERE = "jobfile-chart-level-nowhere" [zone, capacity, reach, height];
+    /// Hint: a machine carries no more out of level; compare tolerances, capacities, outlines.
+    HINT_LEVEL_MORE = "jobfile-hint-level-more" [];
+    // Values below the usual ones.
+    /// Less than the usual, and nobody answers for it.
+    BELOW_USUAL = "jobfile-below-usual" [key, usual];
 }

@@ -1,6 +1,6 @@
 //! Attachments: what is on the carriage.
 
-use crate::{Bucket, Clamp, Forks, Jib, OtherTool, Platform};
+use crate::{Bucket, Clamp, Forks, Jib, OtherTool, Platform, UNSTATED_WIDTH};
 use geometry::DVec2;
 use quantity::Mass;
 use serde::{Deserialize, Serialize};
@@ -86,15 +86,28 @@ impl Attachment {
         }
     }
     /// How far the tool itself reaches ahead of its tool point, and how wide it is there, m; (0, 0) for
-    /// a hook. A bucket, a clamp and another tool reach twice as far as their rated load centre.
+    /// a hook. A bucket, a clamp and another tool reach twice as far as their rated load centre. Where a
+    /// clamp or another tool states no width, [`UNSTATED_WIDTH`]; a clamp is as wide at least as what it
+    /// grips with an arm of 0.2 m on either side.
     pub fn footprint(&self) -> (f64, f64) {
         match &self.kind {
             AttachmentKind::Forks(f) => (f.longest(), f.spread + 0.2),
             AttachmentKind::Jib(_) => (0.0, 0.0),
             AttachmentKind::Bucket(b) => (2.0 * b.rated_load_centre.value, b.edge),
-            AttachmentKind::Clamp(c) => (2.0 * c.rated_load_centre.value, c.grip.1 + 0.4),
-            AttachmentKind::Other(o) => (2.0 * o.rated_load_centre.value, 0.0),
+            AttachmentKind::Clamp(c) => {
+                (2.0 * c.rated_load_centre.value, c.width.unwrap_or(UNSTATED_WIDTH).max(c.grip.1 + 0.4))
+            }
+            AttachmentKind::Other(o) => (2.0 * o.rated_load_centre.value, o.width.unwrap_or(UNSTATED_WIDTH)),
             AttachmentKind::Platform(_) => (2.0, 2.5),
+        }
+    }
+    /// How wide the tool itself is, m; `None`: nobody stated it. 0 for a hook.
+    pub fn width(&self) -> Option<f64> {
+        match &self.kind {
+            AttachmentKind::Clamp(Clamp { width, .. }) | AttachmentKind::Other(OtherTool { width, .. }) => {
+                width.is_some().then(|| self.footprint().1)
+            }
+            _ => Some(self.footprint().1),
         }
     }
     /// How far the carriage shifts it to either side, m; 0 for what has no side shift.

@@ -7,9 +7,12 @@ use quantity::Si;
 pub const WEAR_LIMIT: f64 = 0.10;
 /// Angle between blade and shank beyond which it goes out of service, degrees (ISO 5057).
 pub const ANGLE_LIMIT_DEG: f64 = 93.0;
+/// Angle below which it goes out of service as well, degrees: as far below the square as the other
+/// limit lies above it (ours; ISO 5057 as remembered speaks of the deviation from the original angle).
+pub const CLOSED_LIMIT_DEG: f64 = 87.0;
 /// Difference in height of the two tips, as a share of the blade's length (ISO 5057).
 pub const TIP_LIMIT: f64 = 0.03;
-/// Departure from straight, as a share of the length (ISO 5057).
+/// Departure from straight of blade or shank, as a share of its own length (ISO 5057).
 pub const BENT_LIMIT: f64 = 0.005;
 /// Longest time between two thorough checks, months (ISO 5057); more often in hard use.
 pub const INTERVAL_MONTHS: u32 = 12;
@@ -43,8 +46,10 @@ pub enum Look {
     Cracks,
     /// Angle of blade and shank.
     Angle,
-    /// Straightness of blade and shank.
+    /// Straightness of the blade.
     Straight,
+    /// Straightness of the shank.
+    Shank,
     /// Height of the two tips.
     Tips,
     /// Lock of the blade's place on the carriage.
@@ -64,8 +69,12 @@ pub enum BladeProblem {
     Worn(Side, f64),
     /// Opened: angle between blade and shank, rad.
     Opened(Side, f64),
-    /// Off straight by this share of the length.
+    /// Closed: angle between blade and shank, rad.
+    Closed(Side, f64),
+    /// Blade off straight by this share of its length.
     Bent(Side, f64),
+    /// Shank off straight by this share of its length.
+    ShankBent(Side, f64),
     /// Tips apart in height by this share of the length.
     TipsApart(f64),
     /// The lock of its place does not work.
@@ -76,7 +85,9 @@ pub enum BladeProblem {
     NoStamp(Side),
     /// The two blades carry different stamps: not a pair.
     StampsDiffer,
-    /// Not looked at or not measured, on one blade or both.
+    /// Wear or cracks, on one blade or both: without them nothing can be told of what the pair carries.
+    Unknown(Vec<Look>),
+    /// Not looked at or not measured besides, on one blade or both.
     NotLookedAt(Vec<Look>),
 }
 
@@ -102,9 +113,13 @@ pub fn blade_problems(forks: &Forks) -> Vec<BladeProblem> {
     {
         out.push(BladeProblem::StampsDiffer);
     }
-    let missing = not_looked_at(forks);
-    if !missing.is_empty() {
-        out.push(BladeProblem::NotLookedAt(missing));
+    let (decisive, besides): (Vec<Look>, Vec<Look>) =
+        not_looked_at(forks).into_iter().partition(|look| matches!(look, Look::Wear | Look::Cracks));
+    if !decisive.is_empty() {
+        out.push(BladeProblem::Unknown(decisive));
+    }
+    if !besides.is_empty() {
+        out.push(BladeProblem::NotLookedAt(besides));
     }
     out
 }
@@ -132,8 +147,15 @@ fn one_blade(side: Side, blade: &Blade, out: &mut Vec<BladeProblem>) {
     if let Some(angle) = blade.angle.map(|a| a.si()).filter(|a| beyond(a.to_degrees(), ANGLE_LIMIT_DEG)) {
         out.push(BladeProblem::Opened(side, angle));
     }
+    if let Some(angle) = blade.angle.map(|a| a.si()).filter(|a| a.to_degrees() < CLOSED_LIMIT_DEG - AT_LIMIT) {
+        out.push(BladeProblem::Closed(side, angle));
+    }
     if let Some(bent) = blade.bent.map(|b| b.si() / blade.length.si()).filter(|share| beyond(*share, BENT_LIMIT)) {
         out.push(BladeProblem::Bent(side, bent));
+    }
+    let shank = blade.shank.map(|s| s.bent.si() / s.length.si());
+    if let Some(bent) = shank.filter(|share| beyond(*share, BENT_LIMIT)) {
+        out.push(BladeProblem::ShankBent(side, bent));
     }
     if blade.lock == Some(false) {
         out.push(BladeProblem::LockFails(side));
@@ -155,6 +177,7 @@ fn not_looked_at(forks: &Forks) -> Vec<Look> {
         (Look::Cracks, any(|b| b.crack.is_none())),
         (Look::Angle, any(|b| b.angle.is_none())),
         (Look::Straight, any(|b| b.bent.is_none())),
+        (Look::Shank, any(|b| b.shank.is_none())),
         (Look::Tips, forks.tip_difference.is_none()),
         (Look::Lock, any(|b| b.lock.is_none())),
         (Look::Checked, forks.checked.is_none()),

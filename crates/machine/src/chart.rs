@@ -34,6 +34,9 @@ pub struct ChartParts {
     pub certainty: evidence::Certainty,
 }
 
+/// A chart drawn or read off by hand may be off by this much, m.
+pub const DRAWING: f64 = 0.25;
+
 /// A load chart, prepared for reading. Its parts are read through it and do not change any more.
 #[derive(Debug, Clone)]
 pub struct Chart {
@@ -149,11 +152,16 @@ impl Chart {
     }
 
     /// Lowest capacity of the zones that the box of `point` touches, where its far side lies on the
-    /// chart. For positions passed on the way with the boom retracted: how much *nearer* than the
-    /// chart's own border they lie is no question, since the boom gets no nearer; they are read at
-    /// the near border at their height.
-    pub fn read_on_the_way(&self, point: &ChartPoint) -> Reading {
-        let heights = [point.low.y, point.high.y];
+    /// chart. For positions passed on the way with the boom retracted: the boom gets no nearer, so
+    /// what lies a little short of the chart's near border is read at that border. `boom` is the
+    /// farthest reach at which the boom itself may stand, without what the load adds, m: where the
+    /// near border lies farther out than that by more than a drawing error, the chart shows nothing
+    /// for the retracted boom. Declared "not permitted" areas win over zones.
+    pub fn read_on_the_way(&self, point: &ChartPoint, boom: f64) -> Reading {
+        let heights = [point.low.y, point.at.y, point.high.y];
+        if !heights.iter().all(|y| self.near_border(*y) <= boom + DRAWING) {
+            return Reading::Outside;
+        }
         let far = heights.iter().map(|y| self.near_border(*y) + ON_EDGE).fold(point.high.x, f64::max);
         let window = Window::new(point.low, DVec2::new(far, point.high.y));
         let finite = window.low.is_finite() && window.high.is_finite();

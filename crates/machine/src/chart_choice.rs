@@ -34,15 +34,26 @@ pub enum ChartClash {
 }
 
 impl Chart {
-    /// Whether two charts of one machine can be told apart: by attachment, support state, rated load
-    /// centre, tyres, or how far out of level they hold.
-    pub fn clash(&self, other: &Self) -> Option<ChartClash> {
+    /// True if both are for the same attachment, support state, rated load centre and tyres; one that
+    /// names no tyres is for all.
+    fn same_but_level(&self, other: &Self) -> bool {
         let tyres = match (&self.tyres, &other.tyres) {
-            (Some(a), Some(b)) => a == b,
+            (Some(a), Some(b)) => crate::same_mark(a, b),
             _ => true,
         };
         let centre = (self.load_centre.si() - other.load_centre.si()).abs() <= SAME;
-        if self.attachment != other.attachment || self.support != other.support || !centre || !tyres {
+        self.attachment == other.attachment && self.support == other.support && centre && tyres
+    }
+
+    /// True if both can be told apart by level condition alone, and this one is for the more level ground.
+    pub fn is_stricter_than(&self, other: &Self) -> bool {
+        self.same_but_level(other) && self.level.within(&other.level) && !other.level.within(&self.level)
+    }
+
+    /// Whether two charts of one machine can be told apart: by attachment, support state, rated load
+    /// centre, tyres, or how far out of level they hold.
+    pub fn clash(&self, other: &Self) -> Option<ChartClash> {
+        if !self.same_but_level(other) {
             return None;
         }
         match (self.level.within(&other.level), other.level.within(&self.level)) {
@@ -60,7 +71,11 @@ impl Machine {
     /// True if the chart is for the tyres that the machine stands on: it names none, or the set that
     /// the machine's file describes.
     pub fn tyres_fit(&self, chart: &Chart) -> bool {
-        chart.tyres.is_none() || chart.tyres == self.tyres
+        match (&chart.tyres, &self.tyres) {
+            (None, _) => true,
+            (Some(chart), Some(fitted)) => crate::same_mark(chart, fitted),
+            (Some(_), None) => false,
+        }
     }
 
     /// Every chart for a load whose centre lies `centre` m ahead of the fork face: of several rated

@@ -45,7 +45,7 @@ pub enum ReachTo {
     ForkHeel,
     /// The point at the rated load centre.
     LoadCentre,
-    /// The tip of the (longer) blade.
+    /// The tip of the longest of blades and sleeves.
     ForkTip,
     /// The hook.
     Hook,
@@ -114,7 +114,7 @@ impl Datum {
         };
         let ahead = match self.reach_to {
             ReachTo::LoadCentre => load_centre,
-            ReachTo::ForkTip => blade_length(attachment),
+            ReachTo::ForkTip => tip(attachment),
             ReachTo::ForkHeel | ReachTo::Hook | ReachTo::HeadPin => 0.0,
         };
         let on_forks = |ahead: f64, up: f64| tilted(DVec2::new(ahead, up), fork_tilt);
@@ -132,10 +132,11 @@ impl Datum {
     }
 }
 
-/// Length of the longer blade, m; not a number without blades.
-fn blade_length(attachment: &Attachment) -> f64 {
+/// How far the tip of the longest of blades and sleeves lies from the heel, m; not a number without
+/// blades.
+fn tip(attachment: &Attachment) -> f64 {
     match &attachment.kind {
-        AttachmentKind::Forks(f) => f.blades.iter().map(|b| b.length.si()).fold(f64::NAN, f64::max),
+        AttachmentKind::Forks(f) => f.longest(),
         _ => f64::NAN,
     }
 }

@@ -82,7 +82,8 @@ pub fn nested_zones(lines: &[Zone]) -> Result<Vec<(usize, Zone)>, Vec<NestedFaul
         .collect();
     let mut out = Vec::new();
     for (i, rings) in rings {
-        let rings: Vec<Vec<DVec2>> = rings.iter().map(|r| corners.on_edges(r)).filter(|r| r.len() >= 3).collect();
+        let rings: Vec<Vec<DVec2>> =
+            rings.iter().map(|r| without_spikes(corners.on_edges(r))).filter(|r| r.len() >= 3).collect();
         let Some(plain) = without_holes(rings) else {
             faults.push(NestedFault::Uncut { line: i });
             continue;
@@ -90,6 +91,26 @@ pub fn nested_zones(lines: &[Zone]) -> Result<Vec<(usize, Zone)>, Vec<NestedFaul
         out.extend(plain.into_iter().map(|outline| (i, outline)));
     }
     if faults.is_empty() { Ok(named(lines, out)) } else { Err(faults) }
+}
+
+/// The ring without parts that go out and back the same way: cuts along shared edges leave such, as
+/// thin as a rounding.
+fn without_spikes(mut ring: Vec<DVec2>) -> Vec<DVec2> {
+    let turns_back = |ring: &[DVec2], i: usize| {
+        let n = ring.len();
+        let (before, at, after) = (ring[(i + n - 1) % n], ring[i], ring[(i + 1) % n]);
+        let (into, out) = (at - before, after - at);
+        into.perp_dot(out).abs() <= SAME * into.length().max(out.length()) && into.dot(out) <= 0.0
+    };
+    while ring.len() >= 3 {
+        let Some(i) = (0..ring.len()).find(|i| turns_back(&ring, *i)) else { break };
+        ring.remove(i);
+        ring.dedup();
+        while ring.len() > 1 && ring.first() == ring.last() {
+            ring.pop();
+        }
+    }
+    ring
 }
 
 /// Zones with the name of their line, numbered where a line gives several.

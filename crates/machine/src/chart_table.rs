@@ -1,8 +1,8 @@
 //! Charts printed as a table: by boom angle and extension, or by reach and height.
 //!
 //! A table gives capacities at places; between them nothing is interpolated: in a cell the lowest
-//! entry at its corners counts, a cell with a missing corner is not permitted, and outside the first
-//! and last row and column there is nothing. Neighbouring cells of one capacity are joined to
+//! entry at its corners counts, a cell with a missing corner is declared not permitted, and outside the
+//! first and last row and column there is nothing. Neighbouring cells of one capacity are joined to
 //! rectangles of the table. All zones share their corners exactly, so that no slivers lie between.
 
 use crate::Zone;
@@ -94,13 +94,23 @@ pub struct TableZone {
 
 /// The zones of a table; empty where rows or columns do not fit its entries.
 pub fn table_zones(table: &ChartTable) -> Vec<TableZone> {
+    cells(table).map_or_else(Vec::new, |cells| cells.joined().iter().filter_map(|b| cells.zone(b)).collect())
+}
+
+/// What a table leaves empty, as outlines of areas that are not permitted: the cells with a missing
+/// corner. They share their corners with the zones of [`table_zones`].
+pub fn table_areas(table: &ChartTable) -> Vec<Vec<DVec2>> {
+    let Some(cells) = cells(table) else { return Vec::new() };
+    cells.joined().iter().filter(|b| b.least.is_none()).map(|b| cells.outline(b)).collect()
+}
+
+fn cells(table: &ChartTable) -> Option<Cells<'_>> {
     let fits = table.capacity_kg.len() == table.rows.len()
         && table.capacity_kg.iter().all(|row| row.len() == table.columns.len());
     if !fits || table.rows.len() < 2 || table.columns.len() < 2 {
-        return Vec::new();
+        return None;
     }
-    let cells = Cells { table, least: least_at_corners(table) };
-    cells.joined().into_iter().map(|block| cells.zone(&block)).collect()
+    Some(Cells { table, least: least_at_corners(table) })
 }
 
 /// Lowest entry at the corners of a cell, kg, and where it stands: (row, column).
@@ -126,12 +136,17 @@ struct Cells<'t> {
     least: Vec<Vec<Least>>,
 }
 
-/// Cells of one capacity: rows and columns from (line) to (line).
+/// Cells of one capacity, or of none: rows and columns from (line) to (line).
 struct Block {
     rows: (usize, usize),
     columns: (usize, usize),
-    kg: f64,
-    entry: (usize, usize),
+    least: Least,
+}
+
+impl Block {
+    fn kg(&self) -> Option<f64> {
+        self.least.map(|(kg, _)| kg)
+    }
 }
 
 impl Cells<'_> {
@@ -146,17 +161,16 @@ impl Cells<'_> {
         for (r, row) in self.least.iter().enumerate() {
             let mut runs: Vec<Block> = Vec::new();
             for (c, cell) in row.iter().enumerate() {
-                let Some((kg, entry)) = *cell else { continue };
                 match runs.last_mut() {
-                    Some(run) if run.kg == kg && run.columns.1 == c => run.columns.1 = c + 1,
-                    _ => runs.push(Block { rows: (r, r + 1), columns: (c, c + 1), kg, entry }),
+                    Some(run) if run.kg() == cell.map(|(kg, _)| kg) => run.columns.1 = c + 1,
+                    _ => runs.push(Block { rows: (r, r + 1), columns: (c, c + 1), least: *cell }),
                 }
             }
             for run in &mut runs {
-                let same = |b: &Block| b.kg == run.kg && b.columns == run.columns && b.rows.1 == r;
+                let same = |b: &Block| b.kg() == run.kg() && b.columns == run.columns && b.rows.1 == r;
                 if let Some(at) = open.iter().position(same) {
-                    let before = open.swap_remove(at);
-                    (run.rows.0, run.entry) = (before.rows.0, before.entry);
+                    let before = open.remove(at);
+                    (run.rows.0, run.least) = (before.rows.0, before.least);
                 }
             }
             done.append(&mut open);
@@ -166,7 +180,16 @@ impl Cells<'_> {
         done
     }
 
-    fn zone(&self, block: &Block) -> TableZone {
+    /// `None` for cells without capacity.
+    fn zone(&self, block: &Block) -> Option<TableZone> {
+        let (kg, entry) = block.least?;
+        let ((r0, r1), (c0, c1)) = (block.rows, block.columns);
+        let (rows, columns) = (&self.table.rows, &self.table.columns);
+        let name = format!("{}–{} / {}–{}", rows[r0].label, rows[r1].label, columns[c0].label, columns[c1].label);
+        Some(TableZone { zone: Zone { name, capacity: kilograms(kg), outline: self.outline(block) }, entry })
+    }
+
+    fn outline(&self, block: &Block) -> Vec<DVec2> {
         let ((r0, r1), (c0, c1)) = (block.rows, block.columns);
         let mut outline = Vec::new();
         // Along the lower row outward, up the outer column, along the upper row inward, down.
@@ -180,9 +203,7 @@ impl Cells<'_> {
             outline.push(self.node(r + 1, c0));
             outline.extend(self.between(r, c0).into_iter().rev());
         }
-        let (rows, columns) = (&self.table.rows, &self.table.columns);
-        let name = format!("{}–{} / {}–{}", rows[r0].label, rows[r1].label, columns[c0].label, columns[c1].label);
-        TableZone { zone: Zone { name, capacity: kilograms(block.kg), outline }, entry: block.entry }
+        outline
     }
 
     fn node(&self, row: usize, column: usize) -> DVec2 {

@@ -42,14 +42,25 @@ pub struct Blade {
     pub modified: Option<bool>,
     /// Angle between blade and shank; `None`: not measured.
     pub angle: Option<Angle>,
-    /// How far blade or shank is off straight; `None`: not measured.
+    /// How far the blade is off straight, over its own length; `None`: not measured.
     pub bent: Option<Length>,
+    /// How far the shank is off straight, and over what length of it; `None`: not measured.
+    pub shank: Option<Shank>,
     /// True if a crack was found; `None`: nobody looked.
     pub crack: Option<bool>,
     /// True if the lock that holds the blade in its place on the carriage works; `None`: nobody tried.
     pub lock: Option<bool>,
     /// Load of a proof test on the blade's papers, where there is one.
     pub proof_load: Option<Mass>,
+}
+
+/// The upright part of a blade as measured.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Shank {
+    /// How far it is off straight.
+    pub bent: Length,
+    /// Its length.
+    pub length: Length,
 }
 
 /// Sleeves that make the blades longer, as their own plate declares them.
@@ -106,7 +117,15 @@ impl Carriage {
     }
 }
 
+/// Breadth of one blade, m: reckoned with because blades do not state theirs (common practice).
+pub const BLADE_BREADTH: f64 = 0.10;
+
 impl Forks {
+    /// From the outer edge of one blade to that of the other, m: what stands on the pair reaches at
+    /// least so far. Blades of [`BLADE_BREADTH`].
+    pub fn over_both(&self) -> f64 {
+        self.spread + BLADE_BREADTH
+    }
     /// Length that carries, m: the shorter blade, or the sleeves over them.
     pub fn length(&self) -> f64 {
         self.extensions.as_ref().map_or_else(|| self.shorter_blade(), |e| e.length.value)

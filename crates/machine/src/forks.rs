@@ -10,8 +10,8 @@ use evidence::{Source, Step, Trace};
 use quantity::{Dimension, Quantity, Si};
 
 pub use crate::blade_limits::{
-    ANGLE_LIMIT_DEG, BENT_LIMIT, BladeProblem, INTERVAL_MONTHS, Look, PROOF_EDGE_KG, Side, TIP_LIMIT, WEAR_LIMIT,
-    YIELD_FACTOR, blade_problems, check_overdue, proof_factor,
+    ANGLE_LIMIT_DEG, BENT_LIMIT, BladeProblem, CLOSED_LIMIT_DEG, INTERVAL_MONTHS, Look, PROOF_EDGE_KG, Side, TIP_LIMIT,
+    WEAR_LIMIT, YIELD_FACTOR, blade_problems, check_overdue, proof_factor,
 };
 
 /// Bending capacity that remains of a blade worn by `wear` (share of thickness): the section

@@ -7,7 +7,7 @@
 //! - [`kinematics`]: where head, forks and load are for a boom position, and back (closed form)
 //! - [`Chart`]: capacity zones in (reach, height); [`Chart::read`] takes the lowest in a box
 //! - [`table_zones`], [`nested_zones`]: charts printed as a table, or as load lines, as zones
-//! - [`chart_problems`], [`rises`]: what is wrong with a chart, and what is to be confirmed
+//! - [`chart_problems`], [`more_out_of_level`], [`rises`]: what is wrong with a chart, and what is to be confirmed
 //! - [`Attachment`], [`Forks`] and other tools; [`forks`]: blade and load-centre limits
 //! - [`same_mark`]: whether a serial number on the plate is the one of the file
 //! - [`Load`]: mass and centre from parts or a ticket, with what is not sure
@@ -26,6 +26,7 @@ mod chart_datum;
 mod chart_derating;
 mod chart_faults;
 mod chart_index;
+mod chart_levels;
 mod chart_nested;
 mod chart_polygon;
 mod chart_rises;
@@ -49,25 +50,26 @@ mod tools;
 
 pub use attachment::{Attachment, AttachmentKind, Coupling, LatchSeen, LockSeen};
 pub use boom::{Boom, BoomPosition, Section};
-pub use chart::{Chart, ChartParts, ChartPoint, LevelTolerance, Reading, Zone};
+pub use chart::{Chart, ChartParts, ChartPoint, DRAWING, LevelTolerance, Reading, Zone};
 pub use chart_choice::{ChartClash, OutOfLevel};
 pub use chart_datum::{Datum, HeightTo, Measured, ReachFrom, ReachTo};
 pub use chart_derating::{CentreRule, DeratingFault, DeratingRow, derating_fault};
 pub use chart_faults::{ChartProblem, chart_problems, outline_is_bad};
+pub use chart_levels::{MoreOutOfLevel, more_out_of_level};
 pub use chart_nested::{NestedFault, nested_zones};
 pub use chart_rises::{Rise, RisesWith, rises};
-pub use chart_table::{ChartTable, Sector, TableAxes, TableLine, TableZone, table_zones};
+pub use chart_table::{ChartTable, Sector, TableAxes, TableLine, TableZone, table_areas, table_zones};
 pub use defects::Defect;
 pub use description::{
     Axle, Body, BodyKind, CarryPosition, Levelling, Limits, Lock, Machine, Outline, Outriggers, RearAxle, Slew,
     Stabilizers, SupportState, Tyre, WindAreas, WindLimit, WindMeasure,
 };
-pub use fork_pair::{Blade, Carriage, Extensions, Forks, USUAL_COVER};
+pub use fork_pair::{BLADE_BREADTH, Blade, Carriage, Extensions, Forks, Shank, USUAL_COVER};
 pub use identity::{same_mark, same_marks};
 pub use liquid::Liquid;
 pub use load::{Face, Load, LoadSource, Turned};
-pub use load_part::{ByVolume, LoadPart, PartMass};
+pub use load_part::{ByVolume, LoadPart, PartMass, Water};
 pub use materials::{DAMP_SHARE, Form, Material, Origin, material, materials};
 pub use pallet::{FLUSH, Layer, Overhang, Pallet, Stack};
-pub use rigging::{CHOKER, Edges, Fitting, Hanging, Hitch, Swing, USUAL_SWING};
-pub use tools::{Bucket, Clamp, HOLD_RESERVE, Hold, Jib, OtherTool, Platform};
+pub use rigging::{CHOKE_ANGLE, CHOKER, Edges, Fitting, Hanging, Hitch, Lever, Swing, USUAL_SWING};
+pub use tools::{Bucket, Clamp, HOLD_RESERVE, Hold, Jib, OtherTool, Platform, UNSTATED_WIDTH};

@@ -2,9 +2,9 @@
 
 use crate::defects::Defect;
 use crate::liquid::Liquid;
-use crate::load_part::{self, LoadPart};
+use crate::load_part::{self, LoadPart, Water};
 use crate::pallet::Overhang;
-use crate::rigging::Hanging;
+use crate::rigging::{Hanging, Lever};
 use evidence::{Certainty, Ranged, Trace};
 
 /// One load as lifted.
@@ -34,6 +34,8 @@ pub struct Load {
     pub width: f64,
     /// Height, m.
     pub height: f64,
+    /// Width of the pallet's base, where it was built on one: that stands on the forks, m.
+    pub base_width: Option<f64>,
     /// Parts it was built from; empty for a ticket.
     pub parts: Vec<LoadPart>,
     /// How it came by its mass.
@@ -107,6 +109,13 @@ impl Load {
         .map(|(face, centre_ahead, size)| Turned { face, centre_ahead, nearer: now - centre_ahead, size })
     }
 
+    /// Radius of the circle that holds a hung load in any turn about its hook, its centre wherever it may
+    /// be, m. Swing not counted.
+    pub fn turning_radius(&self) -> f64 {
+        let most = |r: Ranged| r.low.abs().max(r.high.abs());
+        libm::hypot(self.depth / 2.0 + most(self.centre_ahead), self.width / 2.0 + most(self.centre_left))
+    }
+
     /// Slope of the sling of a swinging load, run over fall: what pulls at the hook sideways as a share
     /// of the weight. Zero for a load that does not hang.
     pub fn swing_slope(&self) -> f64 {
@@ -120,6 +129,27 @@ impl Load {
     /// loads on forks.
     pub fn swing(&self, trace: &mut impl Trace) -> f64 {
         self.hanging.as_ref().map_or(0.0, |h| h.swing_reach(h.drop + self.height - self.centre_up.low, trace))
+    }
+
+    /// How far the underside of a hung load swings out and up from where it hangs plumb, m: the swing
+    /// of its centre goes on to there, and no farther than straight above the hook. Zero for loads on
+    /// forks.
+    pub fn swing_below(&self) -> f64 {
+        let Some(h) = &self.hanging else { return 0.0 };
+        let down = h.drop + self.height;
+        let out = down * self.swing_slope();
+        if out < 2.0 * down { out } else { 2.0 * down }
+    }
+
+    /// How the weight of a hung load falls to its slings.
+    pub fn lever(&self, hanging: &Hanging) -> Lever {
+        hanging.lever((self.depth, self.width), self.centre_ahead, self.centre_left)
+    }
+
+    /// True if water that is in the load is in its mass: weighed with it, or stated of every part.
+    pub fn water_counted(&self) -> bool {
+        self.certainty == Certainty::Weighed
+            || (!self.parts.is_empty() && self.parts.iter().all(|p| p.water != Water::NotStated))
     }
 
     /// The working of mass and centre, where it was built up.

@@ -19,6 +19,19 @@ pub struct LoadPart {
     pub centre: DVec3,
     /// How the mass came about.
     pub how: PartMass,
+    /// Whether water in it is in the mass.
+    pub water: Water,
+}
+
+/// Whether water in a part is in its mass.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Water {
+    /// Nobody stated any, and the part may take it up: the mass is that of a dry part.
+    NotStated,
+    /// Stated and counted, or weighed with the part.
+    Counted,
+    /// The part is a liquid, or too small a thing to matter: base, bands, film.
+    NoMatter,
 }
 
 /// How the mass of a part came about.
@@ -48,21 +61,27 @@ pub struct ByVolume {
     pub packing: f64,
     /// Share by which water may make it heavier, at most.
     pub moisture: f64,
+    /// Share of the box's own volume that water may fill besides, at most.
+    pub soaked: f64,
     /// How many such boxes.
     pub count: f64,
     /// Where the density comes from.
     pub source: Source,
 }
 
+/// Density of water, kg/m³.
+pub const WATER: f64 = 1000.0;
+
 impl ByVolume {
     /// Mass, kg: `m = ρ · V · p · n`, with shares `below` and `above` by which it may be off besides.
-    /// Water widens it upward only.
+    /// Water widens it upward only: by a share of the mass, or by [`WATER`] in a share of the volume.
     pub fn mass_kg(&self, below: f64, above: f64) -> Ranged {
         let amount = self.volume * self.packing * self.count;
         Ranged {
             low: self.density.low * amount * (1.0 - below),
             nominal: self.density.nominal * amount,
-            high: self.density.high * amount * (1.0 + above) * (1.0 + self.moisture),
+            high: self.density.high * amount * (1.0 + above) * (1.0 + self.moisture)
+                + WATER * self.soaked * self.volume * self.count,
         }
     }
 }
@@ -70,7 +89,14 @@ impl ByVolume {
 impl LoadPart {
     /// A mass at a point, known exactly.
     pub fn point(mass: Mass, centre: DVec3) -> Self {
-        Self { name: String::new(), mass, mass_kg: Ranged::exact(mass.si()), centre, how: PartMass::Stated }
+        Self {
+            name: String::new(),
+            mass,
+            mass_kg: Ranged::exact(mass.si()),
+            centre,
+            how: PartMass::Stated,
+            water: Water::NotStated,
+        }
     }
 }
 
@@ -118,7 +144,7 @@ pub fn trace(parts: &[LoadPart], trace: &mut impl Trace) {
             PartMass::Stated => {}
             PartMass::Volume(v) => trace.step(|| Step {
                 title: text::STEP_PART_VOLUME.with("part", &part.name),
-                formula: "m = ρ · V · p · n,  up to ρ_m and (1 + w)".into(),
+                formula: "m = ρ · V · p · n,  up to ρ_m and (1 + w), and 1000 kg/m³ · V · n · v".into(),
                 values: vec![
                     ("ρ".into(), Quantity::new(v.density.nominal, D::Density)),
                     ("ρ_m".into(), Quantity::new(v.density.high, D::Density)),
@@ -126,6 +152,7 @@ pub fn trace(parts: &[LoadPart], trace: &mut impl Trace) {
                     ("p".into(), Quantity::ratio(v.packing)),
                     ("n".into(), Quantity::number(v.count)),
                     ("w".into(), Quantity::ratio(v.moisture)),
+                    ("v".into(), Quantity::ratio(v.soaked)),
                 ],
                 result: ("m".into(), Quantity::from(part.mass)),
                 source: v.source.clone(),

@@ -5,7 +5,7 @@
 //! from memory stands in every row, and is shown wherever a row is used.
 
 use crate::material_names as name;
-use Form::{Bulk, Compressed, Damp, Solid, Unit};
+use Form::{Bulk, Compressed, Damp, Insulation, Solid, Timber, Unit};
 use Origin::{En1991, General, UsList};
 use Reading::{FromMemory, SecondHand};
 use evidence::{Ranged, Reading, Source, TextId};
@@ -53,9 +53,13 @@ pub enum Form {
     Compressed,
     /// Comes damp: then heavier by up to [`DAMP_SHARE`].
     Damp,
+    /// Timber and boards of it: moist as delivered, heavier by up to [`DAMP_SHARE`].
+    Timber,
+    /// Insulation in boards: soaked, its volume fills with water.
+    Insulation,
 }
 
-/// Share by which aerated blocks and the like are heavier as delivered, at most (from memory).
+/// Share by which aerated blocks, timber and the like are heavier as delivered, at most (from memory).
 pub const DAMP_SHARE: f64 = 0.30;
 
 impl Material {
@@ -78,10 +82,20 @@ impl Material {
         }
     }
 
+    /// True for what comes with water in it where nobody states any.
+    pub fn comes_damp(&self) -> bool {
+        matches!(self.form, Form::Damp | Form::Timber)
+    }
+
+    /// True for insulation: soaked, it holds water up to its whole volume (ours; the safe side).
+    pub fn fills_with_water(&self) -> bool {
+        matches!(self.form, Form::Compressed | Form::Insulation)
+    }
+
     /// What to know before using the density for a pack.
     pub fn note(&self) -> Option<TextId> {
         match self.form {
-            Form::Bulk => None,
+            Form::Bulk | Form::Timber | Form::Insulation => None,
             Form::Unit => Some(name::NOTE_UNIT),
             Form::Solid => Some(name::NOTE_SOLID),
             Form::Compressed => Some(name::NOTE_COMPRESSED),
@@ -127,24 +141,24 @@ static MATERIALS: [Material; 111] = [
     row("limestone-dense", name::MATERIAL_LIMESTONE_DENSE, 2039.0, 2957.0, En1991, SecondHand, Bulk),
     row("limestone-other", name::MATERIAL_LIMESTONE_OTHER, 2039.0, 2039.0, En1991, SecondHand, Bulk),
     row("volcanic-tuff", name::MATERIAL_VOLCANIC_TUFF, 2039.0, 2039.0, En1991, SecondHand, Bulk),
-    row("timber-c14", name::MATERIAL_TIMBER_C14, 357.0, 357.0, En1991, SecondHand, Bulk),
-    row("timber-c22", name::MATERIAL_TIMBER_C22, 418.0, 418.0, En1991, SecondHand, Bulk),
-    row("timber-c30", name::MATERIAL_TIMBER_C30, 469.0, 469.0, En1991, SecondHand, Bulk),
-    row("timber-d30", name::MATERIAL_TIMBER_D30, 653.0, 653.0, En1991, SecondHand, Bulk),
-    row("timber-d50", name::MATERIAL_TIMBER_D50, 795.0, 795.0, En1991, SecondHand, Bulk),
+    row("timber-c14", name::MATERIAL_TIMBER_C14, 357.0, 357.0, En1991, SecondHand, Timber),
+    row("timber-c22", name::MATERIAL_TIMBER_C22, 418.0, 418.0, En1991, SecondHand, Timber),
+    row("timber-c30", name::MATERIAL_TIMBER_C30, 469.0, 469.0, En1991, SecondHand, Timber),
+    row("timber-d30", name::MATERIAL_TIMBER_D30, 653.0, 653.0, En1991, SecondHand, Timber),
+    row("timber-d50", name::MATERIAL_TIMBER_D50, 795.0, 795.0, En1991, SecondHand, Timber),
     row("concrete-reinforced-fresh-wet", name::MATERIAL_CONCRETE_REINFORCED_FRESH_WET, 2651.0, 2651.0, En1991, FromMemory, Bulk),
-    row("timber-c16", name::MATERIAL_TIMBER_C16, 377.0, 377.0, En1991, FromMemory, Bulk),
-    row("timber-c24", name::MATERIAL_TIMBER_C24, 428.0, 428.0, En1991, FromMemory, Bulk),
-    row("glued-laminated-timber-gl24h", name::MATERIAL_GLUED_LAMINATED_TIMBER_GL24H, 377.0, 377.0, En1991, FromMemory, Bulk),
-    row("glued-laminated-timber-gl28h", name::MATERIAL_GLUED_LAMINATED_TIMBER_GL28H, 408.0, 408.0, En1991, FromMemory, Bulk),
-    row("plywood-softwood", name::MATERIAL_PLYWOOD_SOFTWOOD, 510.0, 510.0, En1991, FromMemory, Bulk),
-    row("plywood-birch", name::MATERIAL_PLYWOOD_BIRCH, 612.0, 612.0, En1991, FromMemory, Bulk),
-    row("chipboard", name::MATERIAL_CHIPBOARD, 714.0, 816.0, En1991, FromMemory, Bulk),
-    row("cement-bonded-particle-board", name::MATERIAL_CEMENT_BONDED_PARTICLE_BOARD, 1224.0, 1224.0, En1991, FromMemory, Bulk),
-    row("osb", name::MATERIAL_OSB, 714.0, 714.0, En1991, FromMemory, Bulk),
-    row("hardboard", name::MATERIAL_HARDBOARD, 1020.0, 1020.0, En1991, FromMemory, Bulk),
-    row("mdf", name::MATERIAL_MDF, 816.0, 816.0, En1991, FromMemory, Bulk),
-    row("softboard-fibreboard", name::MATERIAL_SOFTBOARD_FIBREBOARD, 408.0, 408.0, En1991, FromMemory, Bulk),
+    row("timber-c16", name::MATERIAL_TIMBER_C16, 377.0, 377.0, En1991, FromMemory, Timber),
+    row("timber-c24", name::MATERIAL_TIMBER_C24, 428.0, 428.0, En1991, FromMemory, Timber),
+    row("glued-laminated-timber-gl24h", name::MATERIAL_GLUED_LAMINATED_TIMBER_GL24H, 377.0, 377.0, En1991, FromMemory, Timber),
+    row("glued-laminated-timber-gl28h", name::MATERIAL_GLUED_LAMINATED_TIMBER_GL28H, 408.0, 408.0, En1991, FromMemory, Timber),
+    row("plywood-softwood", name::MATERIAL_PLYWOOD_SOFTWOOD, 510.0, 510.0, En1991, FromMemory, Timber),
+    row("plywood-birch", name::MATERIAL_PLYWOOD_BIRCH, 612.0, 612.0, En1991, FromMemory, Timber),
+    row("chipboard", name::MATERIAL_CHIPBOARD, 714.0, 816.0, En1991, FromMemory, Timber),
+    row("cement-bonded-particle-board", name::MATERIAL_CEMENT_BONDED_PARTICLE_BOARD, 1224.0, 1224.0, En1991, FromMemory, Timber),
+    row("osb", name::MATERIAL_OSB, 714.0, 714.0, En1991, FromMemory, Timber),
+    row("hardboard", name::MATERIAL_HARDBOARD, 1020.0, 1020.0, En1991, FromMemory, Timber),
+    row("mdf", name::MATERIAL_MDF, 816.0, 816.0, En1991, FromMemory, Timber),
+    row("softboard-fibreboard", name::MATERIAL_SOFTBOARD_FIBREBOARD, 408.0, 408.0, En1991, FromMemory, Insulation),
     row("aluminium", name::MATERIAL_ALUMINIUM, 2753.0, 2753.0, En1991, FromMemory, Solid),
     row("steel", name::MATERIAL_STEEL, 7852.0, 8005.0, En1991, FromMemory, Solid),
     row("cast-iron", name::MATERIAL_CAST_IRON, 7240.0, 7393.0, En1991, FromMemory, Solid),
@@ -154,7 +168,7 @@ static MATERIALS: [Material; 111] = [
     row("glass-sheet", name::MATERIAL_GLASS_SHEET, 2549.0, 2549.0, En1991, FromMemory, Bulk),
     row("glass-broken", name::MATERIAL_GLASS_BROKEN, 2243.0, 2243.0, En1991, FromMemory, Bulk),
     row("acrylic-sheet", name::MATERIAL_ACRYLIC_SHEET, 1224.0, 1224.0, En1991, FromMemory, Bulk),
-    row("foamed-glass", name::MATERIAL_FOAMED_GLASS, 143.0, 143.0, En1991, FromMemory, Bulk),
+    row("foamed-glass", name::MATERIAL_FOAMED_GLASS, 143.0, 143.0, En1991, FromMemory, Insulation),
     row("slate", name::MATERIAL_SLATE, 2855.0, 2855.0, En1991, FromMemory, Bulk),
     row("gravel", name::MATERIAL_GRAVEL, 1530.0, 2039.0, En1991, FromMemory, Bulk),
     row("sand", name::MATERIAL_SAND, 1428.0, 1937.0, En1991, FromMemory, Bulk),
@@ -175,14 +189,14 @@ static MATERIALS: [Material; 111] = [
     row("brick-masonry", name::MATERIAL_BRICK_MASONRY, 1602.0, 2082.0, UsList, SecondHand, Bulk),
     row("concrete-masonry", name::MATERIAL_CONCRETE_MASONRY, 1362.0, 2162.0, UsList, SecondHand, Bulk),
     row("glass-us-list", name::MATERIAL_GLASS_US_LIST, 2563.0, 2563.0, UsList, SecondHand, Bulk),
-    row("spruce-pine-fir-lumber", name::MATERIAL_SPRUCE_PINE_FIR_LUMBER, 465.0, 465.0, UsList, SecondHand, Bulk),
-    row("southern-yellow-pine-lumber", name::MATERIAL_SOUTHERN_YELLOW_PINE_LUMBER, 609.0, 609.0, UsList, SecondHand, Bulk),
-    row("douglas-fir-larch-lumber", name::MATERIAL_DOUGLAS_FIR_LARCH_LUMBER, 545.0, 545.0, UsList, SecondHand, Bulk),
-    row("hem-fir-lumber", name::MATERIAL_HEM_FIR_LUMBER, 481.0, 481.0, UsList, SecondHand, Bulk),
-    row("mixed-oak", name::MATERIAL_MIXED_OAK, 753.0, 753.0, UsList, SecondHand, Bulk),
+    row("spruce-pine-fir-lumber", name::MATERIAL_SPRUCE_PINE_FIR_LUMBER, 465.0, 465.0, UsList, SecondHand, Timber),
+    row("southern-yellow-pine-lumber", name::MATERIAL_SOUTHERN_YELLOW_PINE_LUMBER, 609.0, 609.0, UsList, SecondHand, Timber),
+    row("douglas-fir-larch-lumber", name::MATERIAL_DOUGLAS_FIR_LARCH_LUMBER, 545.0, 545.0, UsList, SecondHand, Timber),
+    row("hem-fir-lumber", name::MATERIAL_HEM_FIR_LUMBER, 481.0, 481.0, UsList, SecondHand, Timber),
+    row("mixed-oak", name::MATERIAL_MIXED_OAK, 753.0, 753.0, UsList, SecondHand, Timber),
     row("water-us-list", name::MATERIAL_WATER_US_LIST, 1000.0, 1000.0, UsList, SecondHand, Bulk),
-    row("plywood-us-list", name::MATERIAL_PLYWOOD_US_LIST, 577.0, 577.0, UsList, SecondHand, Bulk),
-    row("osb-us-list", name::MATERIAL_OSB_US_LIST, 577.0, 577.0, UsList, SecondHand, Bulk),
+    row("plywood-us-list", name::MATERIAL_PLYWOOD_US_LIST, 577.0, 577.0, UsList, SecondHand, Timber),
+    row("osb-us-list", name::MATERIAL_OSB_US_LIST, 577.0, 577.0, UsList, SecondHand, Timber),
     row("gypsum-board", name::MATERIAL_GYPSUM_BOARD, 769.0, 769.0, UsList, SecondHand, Bulk),
     row("sand-dry", name::MATERIAL_SAND_DRY, 1442.0, 1442.0, UsList, SecondHand, Bulk),
     row("gravel-dry", name::MATERIAL_GRAVEL_DRY, 1682.0, 1682.0, UsList, SecondHand, Bulk),
@@ -207,9 +221,9 @@ static MATERIALS: [Material; 111] = [
     row("roof-tile-clay", name::MATERIAL_ROOF_TILE_CLAY, 1800.0, 2000.0, General, FromMemory, Unit),
     row("mineral-wool-roll", name::MATERIAL_MINERAL_WOOL_ROLL, 10.0, 25.0, General, FromMemory, Compressed),
     row("mineral-wool-slab", name::MATERIAL_MINERAL_WOOL_SLAB, 30.0, 200.0, General, FromMemory, Compressed),
-    row("eps-board", name::MATERIAL_EPS_BOARD, 15.0, 30.0, General, FromMemory, Bulk),
-    row("xps-board", name::MATERIAL_XPS_BOARD, 28.0, 45.0, General, FromMemory, Bulk),
-    row("pir-or-pur-board", name::MATERIAL_PIR_OR_PUR_BOARD, 30.0, 35.0, General, FromMemory, Bulk),
+    row("eps-board", name::MATERIAL_EPS_BOARD, 15.0, 30.0, General, FromMemory, Insulation),
+    row("xps-board", name::MATERIAL_XPS_BOARD, 28.0, 45.0, General, FromMemory, Insulation),
+    row("pir-or-pur-board", name::MATERIAL_PIR_OR_PUR_BOARD, 30.0, 35.0, General, FromMemory, Insulation),
     row("pvc-u-pipe-material", name::MATERIAL_PVC_U_PIPE_MATERIAL, 1380.0, 1420.0, General, FromMemory, Solid),
     row("hdpe-pipe-material", name::MATERIAL_HDPE_PIPE_MATERIAL, 940.0, 960.0, General, FromMemory, Solid),
     row("ductile-iron-pipe-material", name::MATERIAL_DUCTILE_IRON_PIPE_MATERIAL, 7050.0, 7100.0, General, FromMemory, Solid),

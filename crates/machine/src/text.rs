@@ -52,4 +52,8 @@ evidence::messages! {
     STEP_SWING = "working-swing" [];
     /// Working: row of the maker's derating table for the load centre `centre`.
     STEP_DERATING = "working-derating" [centre];
+
+    // Loads that lie as they lie.
+    /// Working: share q of the weight that the nearer sling takes: centre x from the middle, lifting points s apart.
+    STEP_LEVER = "working-lever" [];
 }

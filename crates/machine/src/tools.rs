@@ -32,6 +32,8 @@ pub struct Clamp {
     pub grip: (f64, f64),
     /// Load centre from the heel that its plate is rated at.
     pub rated_load_centre: Length,
+    /// Its own width, arms open, m; `None`: not stated.
+    pub width: Option<f64>,
     /// Force of one arm and friction between pad and load, where both are known.
     pub hold: Option<Hold>,
 }
@@ -62,7 +64,12 @@ pub struct OtherTool {
     pub heel: DVec2,
     /// Load centre from the heel that its plate is rated at.
     pub rated_load_centre: Length,
+    /// Its own width, m; `None`: not stated.
+    pub width: Option<f64>,
 }
+
+/// Width that a tool is taken to have beside lines and obstacles where nobody stated one, m (ours).
+pub const UNSTATED_WIDTH: f64 = 3.0;
 
 /// A basket, cage or platform for people. Files may list it; no lift is ever planned with it.
 #[derive(Debug, Clone)]

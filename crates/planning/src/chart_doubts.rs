@@ -81,17 +81,22 @@ pub fn chart_doubts(machine: &Machine, attachment: &Attachment, chart: &Chart, r
     out
 }
 
-/// Least load at a corner of the zone that tips the level machine, kg, and the corner; `None` where
-/// the boom gets to no corner or no load tips it.
+/// Steps from a corner to the middle of its zone.
+const STEPS: u32 = 50;
+/// Points along a side.
+const SIDE: u32 = 16;
+
+/// Least load that tips the level machine in a zone, kg, and where: at its corners, or where the boom
+/// ends on the way from a corner to the zone's middle, and to the middle of each side where it gets
+/// to none of those; `None` where the boom gets nowhere in it or no load tips it.
 fn tipping_load(machine: &Machine, attachment: &Attachment, chart: &Chart, outline: &[DVec2]) -> Option<(f64, DVec2)> {
     let lines = tipping_lines(machine, Support { state: chart.support, rear: RearAxleState::Free });
     let middle = outline.iter().copied().sum::<DVec2>() / outline.len().max(1) as f64;
     let centre = chart.load_centre.si();
     let up = chart.load_centre_height.map_or(centre, |h| h.si());
     let at_corner = |corner: &DVec2| {
-        // A corner drawn a little beyond reach is taken a little inside.
-        let reached = [0.0, 0.02, 0.1].into_iter().find_map(|inward| {
-            let at = corner.lerp(middle, inward);
+        let reached = (0..=STEPS).find_map(|step| {
+            let at = corner.lerp(middle, f64::from(step) / f64::from(STEPS));
             let tool = chart.tool_at(machine, attachment, at);
             kinematics::position_for(&machine.boom, attachment, tool, 0.0).ok().map(|boom| (at, tool, boom))
         });
@@ -101,5 +106,12 @@ fn tipping_load(machine: &Machine, attachment: &Attachment, chart: &Chart, outli
         let loading = Loading { masses, gravity: LEVEL, wind: WindLoad::NONE };
         load_factor(&loading, load, &lines, &mut evidence::Silent).map(|(kg, _)| (kg, at))
     };
-    outline.iter().filter_map(at_corner).min_by(|a, b| a.0.total_cmp(&b.0))
+    let least = |points: &[DVec2]| points.iter().filter_map(at_corner).min_by(|a, b| a.0.total_cmp(&b.0));
+    least(outline).or_else(|| {
+        let sides = (0..outline.len()).flat_map(|i| {
+            let (a, b) = (outline[i], outline[(i + 1) % outline.len()]);
+            (1..SIDE).map(move |k| a.lerp(b, f64::from(k) / f64::from(SIDE)))
+        });
+        least(&sides.collect::<Vec<_>>())
+    })
 }

@@ -3,8 +3,8 @@
 use crate::checks::line::LineOutcome;
 use crate::checks::statics::Statics;
 use crate::checks::{
-    approach, attachment, chart, forks, gates, ground, identity, landing, level, line, load, machine_fit, matters,
-    rigging, slewing, statics, stops, tool, wind,
+    approach, attachment, chart, forks, gates, ground, identity, landing, level, line, load, load_shape, machine_fit,
+    matters, rigging, slewing, statics, stops, tool, wind,
 };
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed, pose};
@@ -41,12 +41,13 @@ pub fn check_lift<'a>(job: &'a Job, lift: &'a Lift) -> Option<LiftCheck<'a>> {
         statics.as_ref().map_or(Status::CannotTell, |s| s.factor_status(&ctx)),
         statics.as_ref().map_or(Status::CannotTell, Statics::tilt_status),
         posed.as_ref().map_or(Status::CannotTell, |p| approach::approach(&ctx, p).status()),
+        load_shape::tilted(&ctx, posed.as_ref().ok()).map_or(Status::Go, |s| s.status()),
     ];
     let mut statuses = vec![
         machine_fit::status(&ctx),
         identity::status(&ctx),
         stops::status(&ctx),
-        load::status(&ctx),
+        load::status(&ctx, posed.as_ref().ok()),
         attachment::status(&ctx),
         tool::status(&ctx),
         wind::status(&ctx),
@@ -91,7 +92,7 @@ impl LiftCheck<'_> {
         out.extend(machine_fit::findings(ctx));
         out.extend(identity::findings(ctx));
         out.extend(slewing::finding(ctx));
-        out.extend(load::findings(ctx));
+        out.extend(load::findings(ctx, posed.ok()));
         out.push(attachment::finding(ctx));
         out.extend(tool::findings(ctx));
         out.extend(forks::findings(ctx));

@@ -5,7 +5,7 @@
 
 use crate::checks::chart::Centre;
 use geometry::DVec2;
-use machine::{Attachment, Chart, ChartPoint, Machine, Reading, SupportState};
+use machine::{Attachment, AttachmentKind, Chart, ChartPoint, Machine, Reading, SupportState};
 use quantity::Si;
 use serde::{Deserialize, Serialize};
 
@@ -84,6 +84,8 @@ pub struct DistanceAnswer {
 pub enum NoAnswer {
     /// The attachment is unknown to the machine.
     Attachment,
+    /// The attachment is a platform for people: every lift with it is an absolute stop.
+    People,
     /// No chart for this attachment and support state.
     Chart,
     /// The chart measures to another kind of point than the one given (hook against forks).
@@ -93,6 +95,9 @@ pub enum NoAnswer {
 /// Reads the charts for a distance. Boom flex counts outward; position is taken as measured.
 pub fn distance_check(q: &DistanceQuestion<'_>) -> Result<DistanceAnswer, NoAnswer> {
     let attachment = q.machine.attachment(q.attachment).ok_or(NoAnswer::Attachment)?;
+    if matches!(attachment.kind, AttachmentKind::Platform(_)) {
+        return Err(NoAnswer::People);
+    }
     let charts = q.machine.charts_for(q.attachment, q.support, q.load_centre);
     let last = *charts.last().ok_or(NoAnswer::Chart)?;
     let tool = tool_point(q, attachment).ok_or(NoAnswer::Point)?;
@@ -135,7 +140,7 @@ pub fn distance_check(q: &DistanceQuestion<'_>) -> Result<DistanceAnswer, NoAnsw
         higher_m: further(&|d| fits(tool + DVec2::new(0.0, d))),
         heavier_kg: here.map_or(0.0, |(c, ..)| (c - q.mass).max(0.0)),
         excess_m: counts(governs).excess(),
-        not_checked: crate::checks_not_in_the_chart().iter().map(|t| t.id.to_owned()).collect(),
+        not_checked: crate::checks_not_in_the_chart(q.machine).iter().map(|t| t.id.to_owned()).collect(),
     })
 }
 

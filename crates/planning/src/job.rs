@@ -197,10 +197,21 @@ pub struct Lift {
     pub extensions: Option<bool>,
     /// Volume of loose material in the bucket, m³; `None`: not stated.
     pub bulk_volume: Option<f64>,
+    /// What that material weighs at most; `None`: not stated.
+    pub bulk_density: Option<BulkDensity>,
     /// Indexes of the gates it passes with the load; `None`: nobody stated it.
     pub gates: Option<Vec<usize>>,
     /// What named persons accepted for this lift.
     pub acceptances: Vec<Acceptance>,
+}
+
+/// Density of loose material, the highest to reckon with.
+#[derive(Debug, Clone, PartialEq)]
+pub struct BulkDensity {
+    /// kg/m³.
+    pub high: f64,
+    /// Where it comes from.
+    pub source: evidence::Source,
 }
 
 /// What is forbidden in every lift: no number can mend it.

@@ -27,8 +27,8 @@ pub use chart_doubts::{ChartDoubt, chart_doubts};
 pub use check::{LiftCheck, check_lift};
 pub use distance_check::{DistanceAnswer, DistanceQuestion, MeasuredFrom, MeasuredTo, NoAnswer, distance_check};
 pub use job::{
-    Acceptance, CabSeen, Examination, Job, JobMachine, Kept, Lift, Matter, Policy, Seen, Stand, StopKind, Task,
-    WindInput,
+    Acceptance, BulkDensity, CabSeen, Examination, Job, JobMachine, Kept, Lift, Matter, Policy, Seen, Stand, StopKind,
+    Task, WindInput,
 };
 pub use plan::{
     ChartScene, ChartZoneScene, ElevationScene, InputLine, LiftPlan, LineScene, LoadSummary, PLAN_SCHEMA, Plan,
@@ -46,9 +46,10 @@ pub fn support_name(support: machine::SupportState) -> evidence::TextId {
     }
 }
 
-/// Names of the checks that a look into the chart alone does not make.
-pub fn checks_not_in_the_chart() -> [evidence::TextId; 21] {
-    [
+/// Names of the checks that a look into the chart alone does not make. How a machine stands while its
+/// upper part turns is among them where it turns.
+pub fn checks_not_in_the_chart(machine: &machine::Machine) -> Vec<evidence::TextId> {
+    let mut checks = vec![
         text::CHECK_MACHINE,
         text::CHECK_IDENTITY,
         text::CHECK_STOPS,
@@ -70,7 +71,9 @@ pub fn checks_not_in_the_chart() -> [evidence::TextId; 21] {
         text::CHECK_OBSTACLES,
         text::CHECK_PEOPLE,
         text::CHECK_ROUTE,
-    ]
+    ];
+    checks.extend(machine.slew.map(|_| text::CHECK_SLEWING));
+    checks
 }
 
 /// Name of a check by the id that findings carry.
@@ -98,6 +101,7 @@ pub fn check_name(check: &str) -> Option<evidence::TextId> {
         "obstacles" => text::CHECK_OBSTACLES,
         "people" => text::CHECK_PEOPLE,
         "route" => text::CHECK_ROUTE,
+        "slewing" => text::CHECK_SLEWING,
         _ => return None,
     })
 }

@@ -144,9 +144,9 @@ evidence::messages! {
     SIDE_REAR = "side-rear" [];
 
     /// Slings carry the load.
-    RIGGING_WITHIN = "rigging-within" [force, limit];
+    RIGGING_WITHIN = "rigging-within" [force, limit, angle, flat];
     /// Slings overloaded.
-    RIGGING_OVERLOADED = "rigging-overloaded" [force, limit];
+    RIGGING_OVERLOADED = "rigging-overloaded" [force, limit, angle, flat];
     /// No rigging stated for a hung load.
     RIGGING_NONE = "rigging-none" [];
     /// Sling legs more than 60° from the vertical.
@@ -830,6 +830,87 @@ evidence::messages! {
     DATUM_TO_HOOK = "datum-to-hook" [];
     /// Datum: to the pin at the boom's head.
     DATUM_TO_HEAD_PIN = "datum-to-head-pin" [];
+
+    // Loads that lie, hang and run as they do.
+    /// A layer reaches over the layer below by more than it may.
+    LOAD_LAYER_OVER_LAYER = "load-layer-over-layer" [layer, below, distance, allowed];
+    /// The middle of a layer is not over the layer below.
+    LOAD_LAYER_NOT_ON_LAYER = "load-layer-not-on-layer" [layer, below, distance, allowed];
+    /// The load is wet, and its mass is that of dry parts or papers.
+    DEFECT_WET_NOT_COUNTED = "defect-wet-not-counted" [];
+    /// Do: weigh it as it is, or state the water of every part.
+    DO_WEIGH_WET = "do-weigh-wet" [];
+    /// The stand tilts a tank farther than its liquid was reckoned with.
+    LOAD_TILTS = "load-tilts" [stands, tilt];
+    /// Do: state a greater tilt, or level the stand.
+    DO_STATE_TILT = "do-state-tilt" [tilt];
+    /// The centre lies beyond the lifting points: the load tips over.
+    RIGGING_TIPS = "rigging-tips" [off, half];
+    /// By the leg angle the centre is not between the lifting points.
+    RIGGING_PICKS_UNKNOWN = "rigging-picks-unknown" [off, half];
+    /// Do: hook over the centre.
+    DO_HOOK_OVER_CENTRE = "do-hook-over-centre" [];
+    /// Do: measure and state the lifting points.
+    DO_STATE_PICKS = "do-state-picks" [];
+    /// Choked slings: the factor holds from this angle of the choke.
+    RIGGING_CHOKED = "rigging-choked" [angle, factor];
+    /// Do: look at choke angle and tag.
+    DO_CHECK_CHOKE = "do-check-choke" [];
+    // What stands on the blades, what a bucket holds, when a record counts.
+    /// The machine file's forks are with sleeves, and the lift is made without.
+    SLEEVES_OFF = "sleeves-off" [];
+    /// Nobody stated whether the declared sleeves are on.
+    SLEEVES_NOT_STATED = "sleeves-not-stated" [];
+    /// Do: an entry of the forks without sleeves, with its own chart; or put them on.
+    DO_ENTRY_WITHOUT_SLEEVES = "do-entry-without-sleeves" [];
+    /// Do: look whether the sleeves are on, and state it.
+    DO_STATE_SLEEVES = "do-state-sleeves" [];
+    /// What stands on the blades is `width` wide and does not reach over both: `needed`.
+    FORKS_LOAD_NARROW = "forks-load-narrow" [width, needed];
+    /// Do: bring the blades together, or put it on a wider pallet.
+    DO_NARROWER_FORKS = "do-narrower-forks" [];
+    /// Working: width b over both blades: spread s, breadth t of a blade.
+    WORKING_OVER_BOTH = "working-over-both" [];
+    /// The load's centre lies far out on the blades.
+    FORKS_CENTRE_FAR = "forks-centre-far" [centre, length, limit];
+    /// The load's centre lies at the tips of the blades.
+    FORKS_CENTRE_AT_TIPS = "forks-centre-at-tips" [centre, length, limit];
+    /// Do: see that the load stands against the fork face and is held from tipping off.
+    DO_CHECK_SEATED = "do-check-seated" [];
+    /// Working: farthest centre c on a length l, share k.
+    WORKING_CENTRE_LIMIT = "working-centre-limit" [];
+    /// What the loose material weighs is not stated.
+    BULK_UNWEIGHED = "bulk-unweighed" [bulk];
+    /// Do: state the material or its density, wet as it comes.
+    DO_STATE_BULK_DENSITY = "do-state-bulk-density" [];
+    /// The load's mass covers what its volume weighs.
+    BULK_MASS_COVERS = "bulk-mass-covers" [bulk, mass, stated];
+    /// The load's mass is less than what its volume weighs.
+    BULK_MASS_SHORT = "bulk-mass-short" [bulk, mass, stated];
+    /// Do: state at least `mass` for the load, or load less.
+    DO_BULK_MASS = "do-bulk-mass" [mass];
+    /// Working: mass m of a volume V of density ρ.
+    WORKING_BULK_MASS = "working-bulk-mass" [];
+    /// How the tool holds the load, its inspection and its own limits are not known here.
+    OTHER_ASKS = "other-asks" [attachment];
+    /// Do: the tool's manual and a competent person.
+    DO_OTHER_MANUAL = "do-other-manual" [];
+    /// How wide the attachment is was not stated; everything else needs `needed`.
+    GATE_TOOL_UNKNOWN = "gate-tool-unknown" [gate, needed, width];
+    /// Do: measure the attachment's width and put it into the machine file.
+    DO_STATE_TOOL_WIDTH = "do-state-tool-width" [];
+    /// A blade is closed beyond the limit.
+    FORKS_CLOSED = "forks-closed" [side, angle, limit];
+    /// A shank is off straight.
+    FORKS_SHANK_BENT = "forks-shank-bent" [side, bent];
+    /// Wear or cracks are not known: `looks` (a list of LOOK_… texts).
+    FORKS_WEAR_UNKNOWN = "forks-wear-unknown" [looks];
+    /// Straightness of the shank.
+    LOOK_SHANK = "look-shank" [];
+    /// Read on the day `seen`, too long before the work on `date`.
+    IDENTITY_SEEN_LONG_AGO = "identity-seen-long-ago" [seen, date];
+    /// Read on the day `seen`, after the work on `date`.
+    IDENTITY_SEEN_AHEAD = "identity-seen-ahead" [seen, date];
 }
 
 /// What ends a plan, in the order in which it is listed.

@@ -13,7 +13,7 @@ pub struct Wording {
 }
 
 /// Messages within messages deeper than this are no texts of ours.
-const DEEPEST: usize = 8;
+const DEEPEST: usize = 40;
 
 impl Wording {
     /// Words for a reader of `language` who thinks in `units`.

@@ -54,6 +54,11 @@ pub(crate) fn run(input: &Input, said: Said) -> Run {
         return Err(Failure::new(input.document.faults(), said));
     };
     let machine = input.machine(&file, said)?;
+    let people = |a: &machine::Attachment| matches!(a.kind, machine::AttachmentKind::Platform(_));
+    if machine.attachment(&attachment).is_some_and(people) {
+        root.fault("attachment", text::NO_PEOPLE.message(), Some(text::HINT_NO_PEOPLE.message()));
+        return Err(input.faults(said).unwrap_or_else(|| Failure::new(input.document.faults(), said)));
+    }
     let Some(chart) = machine.chart_for(&attachment, support, centre) else {
         root.fault("attachment", text::NO_CHART.with("attachment", &attachment), None);
         return Err(input.faults(said).unwrap_or_else(|| Failure::new(input.document.faults(), said)));

@@ -10,8 +10,10 @@ use jobfile::Bound;
 use machine::{AttachmentKind, BoomPosition, Machine, SupportState, kinematics};
 use quantity::{Dimension, Quantity, Si};
 use serde::{Deserialize, Serialize};
+use stability::wind::WindLoad;
 use stability::{
-    LoadOnBoom, Masses, RearAxleState, Stance, Support, TipsOver, level_tipping_load, onset, tipping_lines,
+    LEVEL, LoadOnBoom, Loading, Masses, OnSprings, RearAxleState, Springs, Stance, Support, TipsOver,
+    level_tipping_load, on_springs, onset, tilt_reserve_on_springs, tipping_lines,
 };
 
 pub(crate) const EXAMPLE: &str = r#"# Tipping of a machine in one boom position, on rigid contacts.
@@ -28,6 +30,8 @@ rear_axle = "locked"         # or "free": may oscillate. Unknown counts as free
 descent = "0°"               # steepest descent: 0 downhill ahead, 90 downhill to the left
 # levelled_on = "8°"         # frame made upright on ground that falls so far to the left; the tilt
 #                              then counts from there, levelling as it was
+# front_stiffness = "900 kN/m"  # of one tyre or pad, and rear_stiffness: how contacts that give tip sooner
+# rear_stiffness = "900 kN/m"
 "#;
 
 /// Answer of the calculation. SI; angles in degrees, as their names say.
@@ -43,6 +47,12 @@ pub(crate) struct StabilityResult {
     pub(crate) tilt_at_onset_deg: Option<f64>,
     /// Which way it goes over.
     pub(crate) tips_over: Option<TipsOver>,
+    /// With stiffnesses: tilt in the worst direction at which it starts to tip on contacts that give,
+    /// degrees; below zero: it tips as it stands.
+    pub(crate) least_tilt_on_springs_deg: Option<f64>,
+    /// With stiffnesses: force on each contact as it stands level, N: front left, front right, rear
+    /// left, rear right; `null`: it does not stand, or the search did not end.
+    pub(crate) forces_on_springs_n: Option<[f64; 4]>,
 }
 
 const REAR: [(&str, RearAxleState); 2] = [("free", RearAxleState::Free), ("locked", RearAxleState::Locked)];
@@ -61,6 +71,7 @@ pub(crate) fn run(input: &Input, said: Said) -> Run {
     let rear = root.choice("rear_axle", &REAR);
     let descent = root.decision("descent", Dimension::Angle, Bound::Any);
     let levelled = root.decision_or_none("levelled_on", Dimension::Angle, Bound::Any);
+    let springs = springs(&root);
     root.done();
     if let Some(failure) = input.faults(said) {
         return Err(failure);
@@ -97,13 +108,17 @@ pub(crate) fn run(input: &Input, said: Said) -> Run {
     let lines = tipping_lines(&machine, stance);
     let bare = Masses::standing(&machine, found, boom, stance);
     let tipping = level_tipping_load(&bare, &lines[0], tool + offset(0.0));
-    let onset = onset(&bare.with(LoadOnBoom { mass, at: tool + offset(left) }), &lines, descent);
+    let loaded = bare.with(LoadOnBoom { mass, at: tool + offset(left) });
+    let onset = onset(&loaded, &lines, descent);
+    let soft = springs.map(|s| soft(&machine, stance, loaded, s));
     let result = StabilityResult {
         reach_m: tool.x + if hook { 0.0 } else { ahead } - machine.front_face(),
         lift_height_m: tool.z,
         level_tipping_load_kg: tipping,
         tilt_at_onset_deg: onset.map(|o| o.tilt.to_degrees()),
         tips_over: onset.map(|o| o.over),
+        least_tilt_on_springs_deg: soft.map(|(tilt, _)| tilt.to_degrees()),
+        forces_on_springs_n: soft.and_then(|(_, force)| force),
     };
     if said.json() {
         terminal::print_json(&result);
@@ -115,6 +130,31 @@ pub(crate) fn run(input: &Input, said: Said) -> Run {
 
 fn failure(input: &Input, said: Said) -> Failure {
     input.faults(said).unwrap_or_else(|| Failure::new(input.document.faults(), said))
+}
+
+/// Both stiffnesses or none.
+fn springs(root: &jobfile::Reader<'_>) -> Option<Springs> {
+    let [front, rear] = ["front_stiffness", "rear_stiffness"]
+        .map(|key| root.decision_or_none(key, Dimension::Stiffness, Bound::Positive));
+    for (key, here, other, there) in
+        [("front_stiffness", front, "rear_stiffness", rear), ("rear_stiffness", rear, "front_stiffness", front)]
+    {
+        if here.is_some() && there.is_none() && !root.has(other) {
+            root.fault(key, text::BOTH_STIFFNESSES.with("other", other), None);
+        }
+    }
+    front.zip(rear).map(|(front, rear)| Springs { front, rear })
+}
+
+/// Least tilt (rad) over all lines until it tips on contacts that give, and their forces standing level.
+fn soft(machine: &Machine, stance: Stance, masses: Masses, springs: Springs) -> (f64, Option<[f64; 4]>) {
+    let loading = Loading { masses, gravity: LEVEL, wind: WindLoad::NONE };
+    let tilt = tipping_lines(machine, stance).map(|l| tilt_reserve_on_springs(machine, stance, &loading, &l, springs));
+    let force = match on_springs(machine, stance, &masses, LEVEL, springs, [0.0; 4]) {
+        OnSprings::Stands { force, .. } => Some(force),
+        OnSprings::Tips | OnSprings::CannotTell => None,
+    };
+    (tilt.into_iter().fold(f64::INFINITY, f64::min), force)
 }
 
 /// Levelling needs a machine that can, on its tyres, and so far.
@@ -172,6 +212,16 @@ fn print(r: &StabilityResult, said: Said) {
         }
         (Some(_), Some(over)) => say(&text::STABILITY_TIPPED.with("side", side(over))),
         _ => say(&text::STABILITY_NO_ONSET.message()),
+    }
+    if let Some(tilt) = r.least_tilt_on_springs_deg {
+        say(&text::STABILITY_ON_SPRINGS.with("tilt", figure(tilt.to_radians(), Dimension::Angle)));
+        match r.forces_on_springs_n {
+            Some(force) => {
+                let force = force.map(|f| figure(f, Dimension::Force));
+                say(&text::STABILITY_FORCES.with("forces", force.join(", ")));
+            }
+            None => say(&text::STABILITY_NOT_ON_SPRINGS.message()),
+        }
     }
 }
 

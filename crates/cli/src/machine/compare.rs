@@ -9,7 +9,7 @@ use crate::failure::Failure;
 use crate::{Outcome, Run, terminal};
 use evidence::{Fault, Faults, Message, Place, Severity, TextId};
 use jobfile::schema_words as field;
-use machine::{Chart, Machine, SupportState};
+use machine::{AttachmentKind, Chart, Machine, SupportState};
 use planning::{DistanceQuestion, MeasuredFrom, MeasuredTo, distance_check};
 use quantity::{Dimension, Quantity, Si, UnitSystem};
 use serde::{Deserialize, Serialize};
@@ -130,11 +130,15 @@ impl Comparison {
         }
         if let [Some(forks_a), Some(forks_b)] = forks {
             for (_, state) in SupportState::WORDS {
-                let found = [(a, forks_a), (b, forks_b)].map(|(m, f)| m.chart_for(f, state, centre.unwrap_or(0.0)));
+                let at = |centre: f64| [(a, forks_a), (b, forks_b)].map(|(m, f)| m.chart_for(f, state, centre));
+                // Not asked for one centre: both at the larger of the two rated ones.
+                let rated = at(0.0).into_iter().flatten().map(|c| c.load_centre.si()).fold(0.0, f64::max);
+                let centre = centre.unwrap_or(rated);
+                let found = at(centre);
                 match found {
                     [Some(chart_a), Some(chart_b)] => {
                         let one = Compared { a: (a, forks_a, chart_a), b: (b, forks_b, chart_b), state };
-                        charts.push(one.compare(places, centre, w));
+                        charts.push(one.compare(places, Some(centre), w));
                     }
                     [None, None] => {}
                     [found_a, _] => {
@@ -158,7 +162,7 @@ impl Comparison {
 
 /// The first attachment that carries its load on forks.
 fn forks(machine: &Machine) -> Option<&str> {
-    machine.attachments.iter().find(|a| !a.hangs()).map(|a| a.id.as_str())
+    machine.attachments.iter().find(|a| matches!(a.kind, AttachmentKind::Forks(_))).map(|a| a.id.as_str())
 }
 
 fn dimensions(a: &Machine, b: &Machine, w: Wording) -> Vec<Pair> {
@@ -272,7 +276,8 @@ impl Compared<'_> {
 
     fn differences(&self, centre: f64, w: Wording) -> Vec<String> {
         let (a, b) = (self.a.2, self.b.2);
-        let differ = |a: f64, b: f64| (a - b).abs() > 1e-6;
+        // Half a centimetre, or half a hundredth of a radian, is no difference: 24 in is 0.61 m.
+        let differ = |a: f64, b: f64| (a - b).abs() > 0.005;
         let mut out: Vec<Message> = Vec::new();
         if differ(a.load_centre.si(), b.load_centre.si()) {
             let centre = Quantity::new(centre, Dimension::Length);

@@ -49,6 +49,7 @@ fn print_group(group: &Group, w: Wording) {
     terminal::line("");
     terminal::paragraph(&if sources.is_empty() { title } else { format!("{title} ({sources})") }, "", "");
     let mut at = 0;
+    let mut columns: Vec<&ValueSaid> = Vec::new();
     while let Some(value) = group.values.get(at) {
         let entry = entry(&value.key);
         let rest = &group.values[at..];
@@ -57,7 +58,11 @@ fn print_group(group: &Group, w: Wording) {
         let short = !entry.is_empty() && count <= SHORT;
         if short {
             let first = at == 0 || !same_list(&group.values[at - 1].key, entry);
-            print_short(values, &fullest(&group.values, entry), usual, first, w);
+            // The columns are found once a list, at its first entry.
+            if first {
+                columns = fullest(&group.values, entry);
+            }
+            print_short(values, &columns, usual, first, w);
         } else {
             print_long(values, entry, usual, w);
         }

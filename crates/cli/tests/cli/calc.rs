@@ -78,6 +78,29 @@ fn val_r1_levelled_table_through_the_program() {
     assert!(said.err.contains("12.0°"), "names the machine's own range: {}", said.err);
 }
 
+/// Contacts that give tip sooner, hard ones as rigid ones, and one stiffness alone is a fault.
+#[test]
+fn stiffnesses_say_how_much_sooner_it_tips() {
+    let example = run(&["calc", "stability", "--example"]).out;
+    let ask = |front: &str| {
+        let input = example
+            .replace("# front_stiffness = \"900 kN/m\"", &format!("front_stiffness = \"{front} kN/m\""))
+            .replace("# rear_stiffness = \"900 kN/m\"", &format!("rear_stiffness = \"{front} kN/m\""));
+        let said = run_in(&root(), &["calc", "stability", "--format", "json"], Some(&input));
+        assert_eq!(said.code, 0, "{}", said.err);
+        serde_json::from_str::<serde_json::Value>(&said.out).unwrap()
+    };
+    let tilt = |json: &serde_json::Value| json["least_tilt_on_springs_deg"].as_f64().unwrap();
+    let (soft, harder, hard) = (ask("700"), ask("1400"), ask("9000000"));
+    assert!(tilt(&soft) + 0.5 < tilt(&harder) && tilt(&harder) < tilt(&hard));
+    let force: Vec<f64> = hard["forces_on_springs_n"].as_array().unwrap().iter().map(|f| f.as_f64().unwrap()).collect();
+    // R1 with 3,000 kg: its own 12,600 kg and the load.
+    assert!((force.iter().sum::<f64>() - 15_600.0 * 9.806_65).abs() < 1.0, "{force:?}");
+    let alone = example.replace("# front_stiffness", "front_stiffness");
+    let said = run_in(&root(), &["calc", "stability"], Some(&alone));
+    assert!(said.code == 1 && said.err.contains("rear_stiffness"), "{}", said.err);
+}
+
 #[test]
 fn json_in_gives_the_same_as_toml_in() {
     let toml = run(&["calc", "stability", "--example"]).out;

@@ -99,3 +99,27 @@ fn all_wrong_arguments_at_once() {
     assert_eq!(wrong.code, 1);
     assert!(wrong.err.contains("forks"), "names what there is: {}", wrong.err);
 }
+
+#[test]
+fn a_turning_upper_part_is_named_and_a_platform_for_people_refused() {
+    let named = |said: &crate::support::Said| said.out.contains("Turning upper part");
+    assert!(!named(&look("900 kg", "2.2 m", "3.0 m", &[])));
+    let ask = |file: &str, attachment: &str, support: &str| {
+        let mut args = DEMO.to_vec();
+        (args[1], args[3], args[5]) = (file, attachment, support);
+        args.extend(["--load", "900 kg", "--distance", "5 m", "--height", "3.0 m"]);
+        run(&args)
+    };
+    let turning = ask("examples/machines/ibis-21r.toml", "forks", "outriggers");
+    assert!(named(&turning), "{}{}", turning.out, turning.err);
+    let scratch = crate::support::Scratch::new("people");
+    let file = scratch.0.join("m.toml");
+    let demo = crate::support::root().join("examples/demo-job/machines/demo-7.toml");
+    let text = std::fs::read_to_string(demo).unwrap();
+    let basket = "\n[[platform]]\nid = \"basket\"\nname = \"Basket\"\nmass = \"220 kg\"\ncentre = [\"0.58 m\", \"-0.58 m\"]\n\
+                  capacity = \"1000 kg\"\nfloor = [\"0.32 m\", \"-0.62 m\"]\n";
+    std::fs::write(&file, text + basket).unwrap();
+    let people = ask(file.to_str().unwrap(), "basket", "tyres");
+    assert_eq!(people.code, 1, "{}{}", people.out, people.err);
+    assert!(people.err.contains("cli::people") && !people.out.contains("INSIDE"), "{}", people.err);
+}

@@ -101,7 +101,7 @@ fn tool(machine: &Machine, attachment: &machine::Attachment, at: BoomPosition) -
     let point = flat(kinematics::tool_point(b, attachment, at));
     match &attachment.kind {
         AttachmentKind::Forks(forks) => {
-            let blade = forks.blades.iter().map(|b| b.length.si()).fold(0.0, f64::max);
+            let blade = forks.longest();
             let level = (head.1 - point.1).clamp(0.0, FACE);
             vec![end, head, (point.0, point.1 + level), (point.0, point.1 + FACE), point, (point.0 + blade, point.1)]
         }

@@ -85,6 +85,7 @@ fn a_table_by_angle_and_extension_lies_where_the_boom_goes() {
     assert_eq!(at(10.0, 3.0), Some(2000.0));
     assert_eq!(at(30.0, 1.0), Some(3000.0));
     assert_eq!(at(30.0, 3.0), None, "one of the four is not permitted");
+    assert_eq!(chart.not_permitted.len(), 1, "and declared so");
     assert_eq!(at(61.0, 1.0), None, "beyond the last row");
     assert_eq!(at(-1.0, 1.0), None);
     assert_eq!(at(10.0, 4.1), None);

@@ -147,6 +147,57 @@ fn a_running_liquid_widens_the_centre_and_nothing_else() {
     assert!(load.centre_ahead.high > 0.6 + 0.7 * run && load.centre_ahead.high <= 0.6 + run, "{:?}", load.centre_ahead);
 }
 
+/// A block with something said of it.
+fn block(material: &str, more: &str) -> String {
+    format!(
+        "size = {{ depth = \"1 m\", width = \"1 m\", height = \"1 m\" }}\n[[load.part]]\nname = \"one\"\n\
+         {material}\n{more}\nsize = {{ depth = \"1 m\", width = \"1 m\", height = \"1 m\" }}\n\
+         centre = [\"0.5 m\", \"0 m\", \"0.5 m\"]\n"
+    )
+}
+
+#[test]
+fn soaked_insulation_is_full_of_water_and_timber_comes_moist() {
+    let high = |material: &str, more: &str| last(&with(&block(material, more))).mass_kg.high;
+    let (eps, wool) = ("material = \"eps-board\"", "material = \"mineral-wool-slab\"\npacking = \"100 %\"");
+    near(high(eps, "state = \"soaked\""), 30.0 * 1.1 + 1000.0);
+    near(high(wool, "state = \"soaked\""), 200.0 * 1.1 + 1000.0);
+    near(high(wool, "state = \"damp\""), 200.0 * 1.1 + 100.0);
+    near(high(eps, ""), 30.0 * 1.1);
+    near(high("density = \"40 kg/m³\"", "state = \"soaked\""), 40.0 * 1.1 + 1000.0);
+    near(high("density = \"1800 kg/m³\"", "state = \"soaked\""), 1800.0 * 1.1 * 1.3);
+    near(high("material = \"timber-c24\"", ""), 428.0 * 1.1 * 1.3);
+    near(high("material = \"timber-c24\"", "state = \"dry\""), 428.0 * 1.1);
+    near(high("material = \"osb\"", ""), 714.0 * 1.1 * 1.3);
+    let water = |more: &str| last(&with(&block("material = \"timber-c24\"", more))).water_counted();
+    assert!(!water("") && !water("state = \"dry\"") && water("moisture = \"20 %\""));
+}
+
+#[test]
+fn less_than_usual_is_read_where_somebody_answers() {
+    let name = "by = \"A. Planner, lift supervisor\"";
+    let shell = "mass = { value = \"900 kg\", source = \"weighed\" }\ncentre = [\"0.60 m\", \"0 m\", \"0.45 m\"]\nsize = { depth = \"1.20 m\", width = \"1.00 m\", height = \"1.20 m\" }\n";
+    let job = with(&format!(
+        "uncertainty = {{ value = \"1 %\", {name} }}\n{shell}{TANK}tilt = {{ value = \"2°\", {name} }}\n"
+    ));
+    near(last(&job).mass_kg.high, 909.0);
+    near(last(&job).liquid.as_ref().unwrap().tilt, 2.0_f64.to_radians());
+    let job = with(&format!("uncertainty = {{ below = \"1 %\", above = \"3 %\", {name} }}\n{shell}"));
+    near(last(&job).mass_kg.low, 891.0);
+}
+
+/// The mass of the whole at its least and the liquid at its most: the rest has the least share.
+#[test]
+fn beside_a_stated_mass_the_liquid_has_its_greatest_share() {
+    let job = with(&format!(
+        "mass = {{ value = \"450 kg\", source = \"weighed\" }}\ncentre = [\"0.60 m\", \"0 m\", \"0.45 m\"]\n\
+         size = {{ depth = \"1.20 m\", width = \"1.00 m\", height = \"1.20 m\" }}\n{TANK}"
+    ));
+    let run = 5.0_f64.to_radians().tan() / (12.0 * 0.4);
+    // 360 kg of water, at most 396 of the 441 kg that it weighs at least.
+    near(last(&job).centre_ahead.high, 0.6 + run * 396.0 / 441.0);
+}
+
 #[test]
 fn rigging_is_read_as_seen() {
     let job = with(
@@ -154,11 +205,14 @@ fn rigging_is_read_as_seen() {
 mass = { value = "500 kg", source = "weighed" }
 centre = ["0 m", "0 m", "0.5 m"]
 size = { depth = "1 m", width = "1 m", height = "1 m" }
-hanging = { rigging = "10 kg", drop = "2 m", legs = 2, leg_angle = "30°", leg_limit = "1 t", hitch = "basket", tag_lines = true, swing_reach = "0.2 m", fittings = [{ name = "beam", limit = "800 kg", takes = "whole" }] }
+hanging = { rigging = "10 kg", drop = "2 m", legs = 2, leg_angle = "30°", picks = "0.80 m", leg_limit = "1 t", hitch = "basket", tag_lines = true, swing_reach = "0.2 m", fittings = [{ name = "beam", limit = "800 kg", takes = "whole" }] }
 "#,
     );
     let h = last(&job).hanging.as_ref().unwrap();
     assert_eq!((h.hitch, h.edges, h.tag_lines), (Some(Hitch::Basket), None, 1));
-    assert_eq!(h.swing, Swing::Reach(0.2));
+    assert_eq!((h.swing, h.picks), (Swing::Reach(0.2), Some(0.8)));
+    // Its mass is built up, as the rest of the load: 10 % more or less, and weighed 2 % of the load.
+    near(h.rigging_kg.high, 11.0);
+    near(last(&job).mass_kg.high, 510.0 + 11.0);
     assert!(h.fittings[0].whole && h.fittings[0].name == "beam");
 }

@@ -65,8 +65,10 @@ fn fill(folder: &Folder, keep: impl Fn(usize) -> bool) -> BTreeMap<String, Vec<u
         out.get_mut(&path).unwrap().replace_range(range, &value);
     }
     let machine = out.get_mut("machines/my-machine.toml").unwrap();
-    *machine = machine
-        .replace("thickness_new = \"40 mm\"", "thickness_new = \"40 mm\", thickness_now = \"39 mm\", modified = false");
+    *machine = machine.replace(
+        "thickness_new = \"40 mm\"",
+        "thickness_new = \"40 mm\", thickness_now = \"39 mm\", crack = false, modified = false",
+    );
     let job = out.get_mut("job.toml").unwrap();
     *job =
         job.replace("stops = [\"\"]", "stops = []").replace("\"not-seen\"                # \"sound\"", "\"sound\" # ");

@@ -1,7 +1,11 @@
 //! Derating tables, and charts that are told apart.
 
 use crate::chart_reading::{chart, square, zone};
-use machine::{CentreRule, Chart, ChartClash, DeratingFault, DeratingRow, LevelTolerance, OutOfLevel, derating_fault};
+use geometry::DVec2;
+use machine::{
+    CentreRule, Chart, ChartClash, DeratingFault, DeratingRow, LevelTolerance, OutOfLevel, derating_fault,
+    more_out_of_level,
+};
 use proptest::prelude::*;
 use quantity::{degrees, kilograms, metres};
 
@@ -85,4 +89,40 @@ fn charts_are_told_apart_by_tyres_and_level() {
         |sideways: f64, fore_aft: f64| OutOfLevel { sideways: sideways.to_radians(), fore_aft: fore_aft.to_radians() };
     assert!(level.covers(at(1.9, 0.9)) && !level.covers(at(2.1, 0.5)) && !level.covers(at(0.5, 1.1)));
     assert!(!level.covers(at(f64::NAN, 0.0)), "an unknown slope is covered by no chart");
+}
+
+#[test]
+fn a_chart_for_rougher_ground_that_allows_more_is_found() {
+    let of = |sideways: f64, zones: Vec<machine::Zone>, none: Vec<Vec<DVec2>>| {
+        let mut parts = (*chart(zones, none)).clone();
+        parts.level = LevelTolerance { sideways: degrees(sideways), fore_aft: degrees(2.0) };
+        Chart::new(parts)
+    };
+    let outline = |x0: f64, y0: f64, x1: f64, y1: f64| -> Vec<DVec2> {
+        square(x0, y0, x1, y1).iter().map(|p| DVec2::from_array(*p)).collect()
+    };
+    let usual = |kg: [f64; 2]| {
+        vec![zone("A", kg[0], &square(0.0, 0.0, 2.0, 4.0)), zone("B", kg[1], &square(2.0, 0.0, 4.0, 4.0))]
+    };
+    let strict = of(0.5, usual([3000.0, 1500.0]), vec![]);
+    let more = |rough: &Chart| more_out_of_level(&strict, rough, DVec2::ZERO);
+    let less = of(3.0, usual([2500.0, 1500.0]), vec![]);
+    assert!(strict.is_stricter_than(&less) && !less.is_stricter_than(&strict));
+    assert!(!strict.is_stricter_than(&strict), "twins");
+    assert_eq!(more(&less), []);
+    let found = more(&of(3.0, usual([3000.0, 1600.0]), vec![]));
+    assert!(matches!(found[..], [m] if m.zone == 1 && m.less == Some(1) && m.at.distance(DVec2::new(3.0, 2.0)) < 1e-9));
+    // Zones reach farther than in the stricter chart: beyond a drawing error it counts.
+    let wider = |x: f64| of(3.0, vec![zone("A", 1000.0, &square(0.0, 0.0, x, 4.0))], vec![]);
+    assert_eq!(more(&wider(4.01)), []);
+    assert!(matches!(more(&wider(4.5))[..], [m] if m.less.is_none() && m.at.x > 4.0));
+    // What the stricter one forbids, the other has to forbid.
+    let hole = vec![outline(1.0, 1.0, 2.0, 2.0)];
+    let forbids = of(0.5, usual([3000.0, 1500.0]), hole.clone());
+    assert!(matches!(more_out_of_level(&forbids, &less, DVec2::ZERO)[..], [m] if m.zone == 0 && m.less.is_none()));
+    assert_eq!(more_out_of_level(&forbids, &of(3.0, usual([2500.0, 1500.0]), hole), DVec2::ZERO), []);
+    // Another datum: the same chart, moved.
+    let moved = of(3.0, vec![zone("A", 1500.0, &square(1.0, 0.0, 5.0, 4.0))], vec![]);
+    assert!(!more(&moved).is_empty());
+    assert_eq!(more_out_of_level(&strict, &moved, DVec2::new(-1.0, 0.0)), []);
 }

@@ -2,7 +2,7 @@
 
 use crate::chart_reading::{chart, square, zone};
 use geometry::DVec2;
-use machine::{Attachment, AttachmentKind, Blade, Chart, Datum, Forks, HeightTo, ReachFrom, ReachTo};
+use machine::{Attachment, AttachmentKind, Blade, Chart, Datum, Extensions, Forks, HeightTo, ReachFrom, ReachTo};
 use quantity::{kilograms, metres};
 
 fn forks() -> Attachment {
@@ -15,6 +15,7 @@ fn forks() -> Attachment {
         modified: None,
         angle: None,
         bent: None,
+        shank: None,
         crack: None,
         lock: None,
         proof_load: None,
@@ -60,6 +61,19 @@ fn points_with_level_forks() {
     let centre = at(ReachTo::LoadCentre, HeightTo::LoadCentre, Some(0.4));
     assert!(near(centre.reach, [0.5, 0.4]) && near(centre.height, [0.5, 0.4]));
     assert!(near(at(ReachTo::ForkTip, HeightTo::ForkTop, None).reach, [1.2, 0.0]), "the longer blade");
+    for (length, tip) in [(1.9, 1.9), (1.0, 1.2)] {
+        let mut forks = forks();
+        let AttachmentKind::Forks(f) = &mut forks.kind else { panic!("forks") };
+        f.extensions = Some(Extensions {
+            length: metres(length),
+            capacity: kilograms(1000.0),
+            load_centre: metres(1.0),
+            cover: 0.6,
+            by: "plate".into(),
+        });
+        let measured = measuring(ReachTo::ForkTip, HeightTo::ForkTop, None).measured(&forks, 0.0);
+        assert!(near(measured.reach, [tip, 0.0]), "the longest of blades and sleeves of {length} m");
+    }
     let pin = at(ReachTo::HeadPin, HeightTo::HeadPin, None);
     assert!(near(pin.reach, [-0.3, 0.6]) && near(pin.height, [-0.3, 0.6]));
     assert!(at(ReachTo::ForkHeel, HeightTo::LoadCentre, None).height.y.is_nan(), "a height nobody states is none");

@@ -4,7 +4,7 @@ use crate::chart_reading::{chart, square, zone};
 use geometry::DVec2;
 use machine::{
     Chart, ChartPoint, ChartTable, NestedFault, Reading, Sector, TableAxes, TableLine, Zone, chart_problems,
-    nested_zones, table_zones,
+    nested_zones, table_areas, table_zones,
 };
 use proptest::prelude::*;
 
@@ -62,7 +62,7 @@ fn lowest_around(table: &ChartTable, row: f64, column: f64) -> Option<f64> {
 
 fn as_chart(table: &ChartTable) -> Option<Chart> {
     let zones: Vec<Zone> = table_zones(table).into_iter().map(|z| z.zone).collect();
-    (!zones.is_empty()).then(|| chart(zones, vec![]))
+    (!zones.is_empty()).then(|| chart(zones, table_areas(table)))
 }
 
 const SECTOR: Sector = Sector { centre: DVec2::new(-2.4, 1.3), along: 4.1, below: 0.32 };
@@ -236,4 +236,27 @@ fn joined_cells_keep_zones_few_and_say_their_entry() {
     let zones = table_zones(&table);
     let said: Vec<_> = zones.iter().map(|z| (z.zone.name.as_str(), z.zone.capacity.value, z.entry)).collect();
     assert_eq!(said, [("0–4 / 1–2", 2000.0, (0, 0)), ("0–4 / 2–3", 1000.0, (0, 2))]);
+}
+
+/// With the retracted boom forbidden by the table, no movement begins.
+#[test]
+fn what_a_table_leaves_empty_is_not_passed_on_the_way() {
+    let table = |first: Option<f64>| ChartTable {
+        rows: lines(&[-0.2, 0.2, 0.6, 1.0]),
+        columns: lines(&[0.0, 0.2, 2.0]),
+        capacity_kg: vec![vec![first, Some(2000.0), Some(1500.0)]; 4],
+        axes: TableAxes::AngleExtension(SECTOR),
+    };
+    let passed = |table: &ChartTable, boom: f64| {
+        let c = as_chart(table).unwrap();
+        let at = SECTOR.at(0.4, boom);
+        c.read_on_the_way(&ChartPoint { at, low: at - 0.05, high: at + 0.05 }, at.x + 0.05)
+    };
+    assert!(matches!(passed(&table(Some(2000.0)), 0.0), Reading::Within { .. }));
+    assert_eq!(table_areas(&table(Some(2000.0))), Vec::<Vec<DVec2>>::new());
+    assert_eq!(table_areas(&table(None)).len(), 1, "neighbours are joined");
+    for extension in [0.0, -0.1, 0.1] {
+        assert_eq!(passed(&table(None), extension), Reading::Outside, "{extension}");
+    }
+    assert!(matches!(passed(&table(None), 1.0), Reading::Within { .. }));
 }

@@ -106,7 +106,7 @@ fn on_the_way_only_the_far_side_counts() {
     let c = sample();
     let read = |x0: f64, x1: f64, y: f64| {
         let (low, high) = (DVec2::new(x0, y - 0.05), DVec2::new(x1, y + 0.05));
-        c.read_on_the_way(&ChartPoint { at: low, low, high })
+        c.read_on_the_way(&ChartPoint { at: low, low, high }, 0.0)
     };
     assert!(matches!(read(-0.5, 0.3, 1.0), Reading::Within { capacity_kg, .. } if capacity_kg == 4000.0));
     assert!(matches!(read(-0.9, -0.4, 1.0), Reading::Within { capacity_kg, .. } if capacity_kg == 4000.0));
@@ -114,6 +114,30 @@ fn on_the_way_only_the_far_side_counts() {
     assert_eq!(read(-0.9, -0.4, 5.0), Reading::Outside, "no zone at that height");
     assert_eq!(read(3.0, 6.5, 1.0), Reading::Outside, "beyond the chart");
     assert!(matches!(read(1.5, 2.5, 1.0), Reading::Within { capacity_kg, .. } if capacity_kg == 3000.0));
+}
+
+/// The near border counts as where the boom stands only within a drawing error.
+#[test]
+fn on_the_way_a_chart_that_begins_far_beyond_the_boom_shows_nothing() {
+    let c = sample();
+    let at = |boom: f64, reach: f64| {
+        let low = DVec2::new(reach - 0.1, 0.95);
+        c.read_on_the_way(&ChartPoint { at: low, low, high: DVec2::new(reach + 0.1, 1.05) }, boom)
+    };
+    assert!(matches!(at(-0.24, -0.34), Reading::Within { capacity_kg, .. } if capacity_kg == 4000.0));
+    assert_eq!(at(-0.26, -0.36), Reading::Outside);
+    assert_eq!(at(-0.26, 1.0), Reading::Outside, "what the load adds to the reach does not bring the boom nearer");
+    // An indentation at the upper side of the box only.
+    let notched = chart(
+        vec![zone("A", 4000.0, &square(0.0, 0.0, 4.0, 2.0)), zone("B", 2000.0, &square(1.0, 2.0, 4.0, 4.0))],
+        vec![],
+    );
+    let over = |high: f64| {
+        let low = DVec2::new(0.1, 1.5);
+        notched.read_on_the_way(&ChartPoint { at: low, low, high: DVec2::new(0.3, high) }, 0.3)
+    };
+    assert!(matches!(over(1.9), Reading::Within { .. }));
+    assert_eq!(over(2.2), Reading::Outside);
 }
 
 #[test]

@@ -3,8 +3,8 @@
 //! change is checked.
 
 use crate::fork_limits::{blade, forks};
-use machine::Forks;
 use machine::forks::{BladeProblem, YIELD_FACTOR, blade_problems, check_overdue, proof_factor, worn_capacity_share};
+use machine::{Forks, Shank};
 use quantity::{degrees, kilograms, metres};
 
 fn rows() -> Option<Vec<(String, f64)>> {
@@ -59,6 +59,8 @@ fn val_fork_inspection_limits_of_the_reference_table() {
             }
             "straightness of blade or shank" => {
                 both(&|percent| refused(|p| p.blades[1].bent = Some(metres(1.2 * percent / 100.0))));
+                let shank = |percent: f64| Shank { bent: metres(0.5 * percent / 100.0), length: metres(0.5) };
+                both(&|percent| refused(|p| p.blades[1].shank = Some(shank(percent))));
             }
             "interval" => {
                 let months = limit as u32;

@@ -3,7 +3,7 @@
 use evidence::Silent;
 use geometry::DVec2;
 use machine::forks::{BladeProblem, Look, Side, blade_problems, pair_capacity_kg, worn_capacity_share};
-use machine::{Blade, Carriage, Extensions, Forks};
+use machine::{Blade, Carriage, Extensions, Forks, Shank};
 use proptest::prelude::*;
 use quantity::{degrees, kilograms, metres};
 
@@ -17,6 +17,7 @@ pub(crate) fn blade(capacity: f64, now: f64) -> Blade {
         modified: Some(false),
         angle: Some(degrees(90.0)),
         bent: Some(metres(0.0)),
+        shank: Some(Shank { bent: metres(0.0), length: metres(0.5) }),
         crack: Some(false),
         lock: Some(true),
         proof_load: None,
@@ -82,23 +83,54 @@ fn modified_and_unmeasured_blades_are_said() {
     right.thickness_now = None;
     right.modified = None;
     let problems = blade_problems(&forks(left, right));
-    let [BladeProblem::Modified(Side::Left), BladeProblem::NotLookedAt(looks)] = &problems[..] else {
+    let [BladeProblem::Modified(Side::Left), BladeProblem::Unknown(decisive), BladeProblem::NotLookedAt(looks)] =
+        &problems[..]
+    else {
         panic!("{problems:?}")
     };
-    assert_eq!(looks[..], [Look::Wear, Look::Modified]);
+    assert_eq!((&decisive[..], &looks[..]), (&[Look::Wear][..], &[Look::Modified][..]));
 }
 
 #[test]
-fn everything_not_measured_is_one_problem_and_a_whole_pair_has_none() {
+fn what_is_not_measured_is_told_at_once_and_wear_and_cracks_apart_from_the_rest() {
     assert_eq!(blade_problems(&forks(blade(2000.0, 0.05), blade(2000.0, 0.05))), []);
     let mut bare = blade(2000.0, 0.05);
     (bare.thickness_now, bare.modified, bare.angle, bare.bent) = (None, None, None, None);
-    (bare.crack, bare.lock) = (None, None);
+    (bare.crack, bare.lock, bare.shank) = (None, None, None);
     let mut pair = forks(bare.clone(), bare);
     (pair.tip_difference, pair.checked) = (None, None);
     let problems = blade_problems(&pair);
-    assert_eq!(problems.len(), 1, "{problems:?}");
-    assert!(matches!(&problems[0], BladeProblem::NotLookedAt(looks) if looks.len() == 8));
+    assert_eq!(problems.len(), 2, "{problems:?}");
+    assert_eq!(problems[0], BladeProblem::Unknown(vec![Look::Wear, Look::Cracks]));
+    assert!(matches!(&problems[1], BladeProblem::NotLookedAt(looks) if looks.len() == 7));
+}
+
+/// A blade beaten together is as wrong as one bent open.
+#[test]
+fn a_closed_angle_is_refused_as_an_open_one_is() {
+    let at = |angle: f64| {
+        let mut left = blade(2000.0, 0.05);
+        left.angle = Some(degrees(angle));
+        blade_problems(&forks(left, blade(2000.0, 0.05)))
+    };
+    assert!(at(87.0).is_empty() && at(93.0).is_empty());
+    assert!(matches!(at(86.9)[..], [BladeProblem::Closed(Side::Left, a)] if (a.to_degrees() - 86.9).abs() < 1e-9));
+    assert!(matches!(at(60.0)[..], [BladeProblem::Closed(..)]));
+    assert!(matches!(at(93.1)[..], [BladeProblem::Opened(..)]));
+}
+
+/// 4 mm are 0.33 % of a blade of 1.2 m and 0.8 % of a shank of 0.5 m.
+#[test]
+fn a_shank_is_held_to_its_own_length() {
+    let with = |blade_bent: f64, shank_bent: f64| {
+        let mut right = blade(2000.0, 0.05);
+        right.bent = Some(metres(blade_bent));
+        right.shank = Some(Shank { bent: metres(shank_bent), length: metres(0.5) });
+        blade_problems(&forks(blade(2000.0, 0.05), right))
+    };
+    assert!(with(0.004, 0.0025).is_empty());
+    assert!(matches!(with(0.0, 0.004)[..], [BladeProblem::ShankBent(Side::Right, s)] if (s - 0.008).abs() < 1e-12));
+    assert!(matches!(with(0.0, f64::NAN)[..], [BladeProblem::ShankBent(..)]));
 }
 
 #[test]

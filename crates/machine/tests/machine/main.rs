@@ -5,6 +5,7 @@ mod chart_choice;
 mod chart_datum;
 mod chart_forms;
 mod chart_index;
+mod chart_nested_feet;
 mod chart_reading;
 mod chart_rises;
 mod fork_inspection;

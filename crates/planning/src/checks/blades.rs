@@ -7,8 +7,8 @@ use crate::text;
 use evidence::{Finding, Source, Status, Step, TextId, Trace, Working};
 use machine::Forks;
 use machine::forks::{
-    ANGLE_LIMIT_DEG, BENT_LIMIT, BladeProblem, Look, Side, TIP_LIMIT, WEAR_LIMIT, YIELD_FACTOR, blade_problems,
-    check_overdue,
+    ANGLE_LIMIT_DEG, BENT_LIMIT, BladeProblem, CLOSED_LIMIT_DEG, Look, Side, TIP_LIMIT, WEAR_LIMIT, YIELD_FACTOR,
+    blade_problems, check_overdue,
 };
 use quantity::{Quantity, Si};
 
@@ -19,14 +19,21 @@ pub(crate) enum Point {
     Overdue(String),
     /// Sleeves are on that the file does not declare.
     Undeclared,
+    /// The file declares sleeves, and the lift is made without them.
+    SleevesOff,
+    /// The file declares sleeves, and nobody stated whether they are on.
+    SleevesNotStated,
     /// Blade under the sleeve, sleeve, m, and the share that the blade must fill.
     CoverShort(f64, f64, f64),
 }
 
 pub(crate) fn points(ctx: &Context<'_>, forks: &Forks) -> Vec<Point> {
     let mut out: Vec<Point> = Vec::new();
-    if ctx.lift.extensions == Some(true) && forks.extensions.is_none() {
-        out.push(Point::Undeclared);
+    match (ctx.lift.extensions, &forks.extensions) {
+        (Some(true), None) => out.push(Point::Undeclared),
+        (Some(false), Some(_)) => out.push(Point::SleevesOff),
+        (None, Some(_)) => out.push(Point::SleevesNotStated),
+        (Some(true), Some(_)) | (Some(false) | None, None) => {}
     }
     out.extend(blade_problems(forks).into_iter().map(Point::Blade));
     if let Some(checked) = forks.checked.as_ref().filter(|day| check_overdue(day, &ctx.job.date)) {
@@ -45,9 +52,11 @@ impl Point {
     pub(crate) fn status(&self) -> Status {
         match self {
             Self::Undeclared | Self::Blade(BladeProblem::Modified(_)) => Status::Stop,
-            Self::Blade(BladeProblem::NoStamp(_)) => Status::CannotTell,
-            Self::Blade(BladeProblem::StampsDiffer | BladeProblem::NotLookedAt(_)) => Status::Condition,
-            Self::Blade(_) | Self::Overdue(_) | Self::CoverShort(..) => Status::NoGo,
+            Self::Blade(BladeProblem::NoStamp(_) | BladeProblem::Unknown(_)) => Status::CannotTell,
+            Self::Blade(BladeProblem::StampsDiffer | BladeProblem::NotLookedAt(_)) | Self::SleevesNotStated => {
+                Status::Condition
+            }
+            Self::Blade(_) | Self::SleevesOff | Self::Overdue(_) | Self::CoverShort(..) => Status::NoGo,
         }
     }
 
@@ -58,6 +67,12 @@ impl Point {
         let new = |message: evidence::Message| Finding::new("forks", status, message);
         match self {
             Self::Undeclared => new(text::SLEEVES_UNDECLARED.message()).remedy(text::DO_DECLARE_SLEEVES).source(rule()),
+            Self::SleevesOff => {
+                new(text::SLEEVES_OFF.message()).remedy(text::DO_ENTRY_WITHOUT_SLEEVES).source(Source::CommonPractice)
+            }
+            Self::SleevesNotStated => {
+                new(text::SLEEVES_NOT_STATED.message()).remedy(text::DO_STATE_SLEEVES).source(Source::CommonPractice)
+            }
             Self::Overdue(day) => new(text::FORKS_OVERDUE.with("date", day)).remedy(text::DO_CHECK_FORKS).source(iso()),
             Self::CoverShort(blade, sleeve, cover) => {
                 let message = text::SLEEVES_LONG.with("blade", metres(*blade)).with("sleeve", metres(*sleeve));
@@ -95,6 +110,17 @@ fn blade(problem: &BladeProblem, status: Status, forks: &Forks) -> Finding {
                 .remedy(text::DO_NEW_FORKS)
                 .source(iso())
         }
+        BladeProblem::Closed(s, at) => {
+            let limit = CLOSED_LIMIT_DEG.to_radians();
+            new(text::FORKS_CLOSED.with("side", side(*s)).with("angle", angle(*at)).with("limit", angle(limit)))
+                .at_least(angle(limit), angle(*at), super::spare(limit, *at))
+                .remedy(text::DO_NEW_FORKS)
+                .source(Source::CommonPractice)
+        }
+        BladeProblem::ShankBent(s, bent) => {
+            let message = text::FORKS_SHANK_BENT.with("side", side(*s)).with("bent", Quantity::ratio(*bent));
+            share(new(message), *bent, BENT_LIMIT).remedy(text::DO_NEW_FORKS).source(iso())
+        }
         BladeProblem::Bent(s, bent) => {
             let message = text::FORKS_BENT.with("side", side(*s)).with("bent", Quantity::ratio(*bent));
             share(new(message), *bent, BENT_LIMIT).remedy(text::DO_NEW_FORKS).source(iso())
@@ -129,6 +155,10 @@ fn blade(problem: &BladeProblem, status: Status, forks: &Forks) -> Finding {
                 .with("left_centre", metres(l.load_centre.si()))
                 .with("right_centre", metres(r.load_centre.si()));
             new(message).remedy(text::DO_MATCHED_FORKS).source(Source::CommonPractice)
+        }
+        BladeProblem::Unknown(looks) => {
+            let named = listed(looks.iter().map(|look| name(*look)));
+            new(text::FORKS_WEAR_UNKNOWN.with("looks", named)).remedy(text::DO_LOOK_AT_FORKS).source(iso())
         }
         BladeProblem::NotLookedAt(looks) => {
             let named = listed(looks.iter().map(|look| name(*look)));
@@ -168,6 +198,7 @@ fn name(look: Look) -> TextId {
         Look::Cracks => text::LOOK_CRACKS,
         Look::Angle => text::LOOK_ANGLE,
         Look::Straight => text::LOOK_STRAIGHT,
+        Look::Shank => text::LOOK_SHANK,
         Look::Tips => text::LOOK_TIPS,
         Look::Lock => text::LOOK_LOCK,
         Look::Checked => text::LOOK_CHECKED,

@@ -110,7 +110,7 @@ pub(crate) fn read(
         low: nearest - out,
         high: farthest + out + DVec2::new(flex + excess + swing, 0.0),
     };
-    let reading = if place.on_the_way { chart.read_on_the_way(&point) } else { chart.read(&point) };
+    let reading = if place.on_the_way { chart.read_on_the_way(&point, farthest.x + out.x) } else { chart.read(&point) };
 
     let input = || Source::Input { place: format!("{} chart", ctx.machine.id), certainty: chart.certainty };
     trace.step(|| Step {

@@ -14,6 +14,8 @@ struct Passage<'a> {
     gate: &'a Gate,
     /// Width of what passes, and with the room beside it, m.
     width: (f64, f64),
+    /// True where the attachment's own width is not stated.
+    tool_unknown: bool,
     /// Height of what passes, and with the room above it, m; `None`: not known.
     height: Option<(f64, f64)>,
 }
@@ -31,16 +33,22 @@ fn passages<'a>(ctx: &Context<'a>) -> Result<Vec<Passage<'a>>, ()> {
         Ok(Passage {
             gate,
             width: (width, width + 2.0 * gate.clearance),
+            tool_unknown: ctx.attachment.is_some_and(|a| a.width().is_none()),
             height: height.map(|h| (h, h + gate.clearance_above)),
         })
     };
     passed.iter().map(passage).collect()
 }
 
-/// Machine or load, whichever is wider; a hung load may turn, m.
+/// Machine, load or attachment, whichever is wider, both shifted aside as the lift says; a hung load
+/// turns and swings, m.
 fn width(ctx: &Context<'_>) -> f64 {
-    let load = if ctx.hung() { libm::hypot(ctx.load.width, ctx.load.depth) } else { ctx.load.width };
-    load.max(2.0 * ctx.machine.outline.half_width).max(2.0 * CARRIAGE_HALF)
+    let load = ctx.load;
+    let load = if ctx.hung() { 2.0 * (load.turning_radius() + load.swing_below()) } else { load.width };
+    let tool = ctx.attachment.and_then(machine::Attachment::width).unwrap_or(0.0);
+    (load.max(tool) + 2.0 * ctx.lift.side_shift.abs())
+        .max(2.0 * ctx.machine.outline.half_width)
+        .max(2.0 * CARRIAGE_HALF)
 }
 
 /// Highest of cab, boom, carriage and load in the maker's carry position on level ground, m. A hung
@@ -60,7 +68,8 @@ fn height(ctx: &Context<'_>) -> Option<f64> {
 
 impl Passage<'_> {
     fn narrow(&self) -> Status {
-        within(self.width.1, self.gate.width + 1e-9)
+        let known = within(self.width.1, self.gate.width + 1e-9);
+        if self.tool_unknown { known.max(Status::CannotTell) } else { known }
     }
 
     fn low(&self) -> Status {
@@ -82,14 +91,22 @@ impl Passage<'_> {
             result: ("B".into(), metres(self.width.1)),
             source: Source::CommonPractice,
         });
-        let id = if self.narrow() == Status::Go { text::GATE_WIDE_ENOUGH } else { text::GATE_NARROW };
+        let id = match self.narrow() {
+            Status::Go => text::GATE_WIDE_ENOUGH,
+            Status::CannotTell if self.tool_unknown => text::GATE_TOOL_UNKNOWN,
+            _ => text::GATE_NARROW,
+        };
         let message =
             id.with("gate", &gate.name).with("needed", metres(self.width.1)).with("width", metres(gate.width));
         let wide = Finding::new("gate", self.narrow(), message)
             .at_least(metres(self.width.1), metres(gate.width), spare(self.width.1, gate.width))
             .source(Source::CommonPractice)
             .working(working);
-        out.push(if self.narrow() == Status::Go { wide } else { wide.remedy(text::DO_OTHER_GATE) });
+        out.push(match self.narrow() {
+            Status::Go => wide,
+            Status::CannotTell if self.tool_unknown => wide.remedy(text::DO_STATE_TOOL_WIDTH),
+            _ => wide.remedy(text::DO_OTHER_GATE),
+        });
         match (gate.height, self.height) {
             (None, _) => {}
             (Some(_), None) => out.push(

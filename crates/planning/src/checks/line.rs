@@ -167,11 +167,9 @@ fn boom_radius(ctx: &Context<'_>) -> f64 {
     let b = &ctx.machine.boom;
     let load = ctx.load;
     let tool = ctx.attachment.map_or(DVec2::ZERO, Attachment::tool_point);
-    let most = |r: evidence::Ranged| r.low.abs().max(r.high.abs());
     // Beyond the tool point: the load in any turn about its hook, or ahead of and above the forks.
     let beyond = if let Some(h) = &load.hanging {
-        let across = libm::hypot(load.depth / 2.0 + most(load.centre_ahead), load.width / 2.0 + most(load.centre_left));
-        libm::hypot(across, h.drop + load.height)
+        libm::hypot(load.turning_radius(), h.drop + load.height) + load.swing_below()
     } else {
         let (long, wide) = ctx.attachment.map_or((0.0, 0.0), Attachment::footprint);
         DVec3::new(load.depth.max(BLADE).max(long), load.width.max(BLADE).max(wide), load.height.max(BLADE)).length()

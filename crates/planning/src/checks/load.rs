@@ -3,6 +3,7 @@
 use super::load_shape::{self, Shape};
 use super::{load_advice, metres, reserve};
 use crate::context::Context;
+use crate::posed::Posed;
 use crate::text;
 use evidence::{Finding, Source, Status, TextId, Working};
 use machine::{Attachment, Defect, Overhang};
@@ -14,6 +15,8 @@ enum Aspect<'a> {
     /// Whether somebody looked at it, and found it sound.
     Seen(Option<bool>),
     Defect(Defect),
+    /// Wet, and the water is not in its mass.
+    WaterNotCounted,
     Overhang(&'a Overhang),
     Shape(Shape),
 }
@@ -24,16 +27,19 @@ pub(crate) fn wrong_tool(ctx: &Context<'_>) -> bool {
 }
 
 /// What there is to say, the look at it first.
-fn aspects<'a>(ctx: &Context<'a>) -> Vec<Aspect<'a>> {
+fn aspects<'a>(ctx: &Context<'a>, posed: Option<&Posed>) -> Vec<Aspect<'a>> {
     let load = ctx.load;
     let first = match ctx.attachment.filter(|_| wrong_tool(ctx)) {
         Some(a) => Aspect::WrongTool(&a.name),
         None => Aspect::Seen(load.condition_seen),
     };
     let mut out = vec![first];
-    out.extend(load.defects.iter().map(|d| Aspect::Defect(*d)));
+    out.extend(load.defects.iter().map(|d| match d {
+        Defect::Wet if !load.water_counted() => Aspect::WaterNotCounted,
+        other => Aspect::Defect(*other),
+    }));
     out.extend(load.overhangs.iter().map(Aspect::Overhang));
-    out.extend(load_shape::shapes(ctx).into_iter().map(Aspect::Shape));
+    out.extend(load_shape::shapes(ctx, posed).into_iter().map(Aspect::Shape));
     out
 }
 
@@ -43,6 +49,7 @@ impl Aspect<'_> {
             Self::WrongTool(_) | Self::Seen(Some(false)) => Status::NoGo,
             Self::Seen(Some(true)) => Status::Go,
             Self::Defect(defect) => defect.status(),
+            Self::WaterNotCounted => Status::CannotTell,
             Self::Overhang(over) if over.unsupported => Status::NoGo,
             Self::Seen(None) | Self::Overhang(_) => Status::Condition,
             Self::Shape(shape) => shape.status(),
@@ -62,9 +69,15 @@ impl Aspect<'_> {
                 let (said, remedy) = of_defect(*defect);
                 new(said, remedy)
             }
+            Self::WaterNotCounted => new(text::DEFECT_WET_NOT_COUNTED, text::DO_WEIGH_WET),
             Self::Overhang(over) => {
-                let id = if over.unsupported { text::LOAD_LAYER_UNSUPPORTED } else { text::LOAD_LAYER_OVERHANGS };
-                let message = id
+                let message = match (&over.over, over.unsupported) {
+                    (None, true) => text::LOAD_LAYER_UNSUPPORTED.message(),
+                    (None, false) => text::LOAD_LAYER_OVERHANGS.message(),
+                    (Some(below), true) => text::LOAD_LAYER_NOT_ON_LAYER.with("below", below),
+                    (Some(below), false) => text::LOAD_LAYER_OVER_LAYER.with("below", below),
+                };
+                let message = message
                     .with("layer", &over.layer)
                     .with("distance", metres(over.by))
                     .with("allowed", metres(over.allowed));
@@ -97,14 +110,14 @@ fn of_defect(defect: Defect) -> (TextId, TextId) {
     }
 }
 
-pub(crate) fn status(ctx: &Context<'_>) -> Status {
-    aspects(ctx).iter().map(Aspect::status).max().unwrap_or(Status::CannotTell)
+pub(crate) fn status(ctx: &Context<'_>, posed: Option<&Posed>) -> Status {
+    aspects(ctx, posed).iter().map(Aspect::status).max().unwrap_or(Status::CannotTell)
 }
 
 /// Everything there is to say of the load. The first has the working of mass and centre, and how the
 /// load is best taken up.
-pub(crate) fn findings(ctx: &Context<'_>) -> Vec<Finding> {
-    let mut out: Vec<Finding> = aspects(ctx).iter().map(Aspect::finding).collect();
+pub(crate) fn findings(ctx: &Context<'_>, posed: Option<&Posed>) -> Vec<Finding> {
+    let mut out: Vec<Finding> = aspects(ctx, posed).iter().map(Aspect::finding).collect();
     if let Some(first) = out.first_mut() {
         let mut working = Working::default();
         ctx.load.trace(&mut working);

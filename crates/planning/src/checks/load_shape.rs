@@ -2,6 +2,7 @@
 
 use super::{metres, reserve, spare, within};
 use crate::context::Context;
+use crate::posed::Posed;
 use crate::text;
 use evidence::{Finding, Source, Status, Step, Trace, Working};
 use machine::{AttachmentKind, BoomPosition, kinematics};
@@ -29,9 +30,19 @@ pub(crate) enum Shape {
     Open { rise: f64, freeboard: f64, side: f64, tilt: f64 },
     /// Partly full, no baffles: it surges.
     Surges { fill: f64, height: f64 },
+    /// The stand tilts it farther than it was reckoned with.
+    Tilts { stands: f64, tilt: f64 },
 }
 
-pub(crate) fn shapes(ctx: &Context<'_>) -> Vec<Shape> {
+/// A tank at a stand that tilts it farther, roll or pitch at worst, than its liquid was reckoned with.
+pub(crate) fn tilted(ctx: &Context<'_>, posed: Option<&Posed>) -> Option<Shape> {
+    let (liquid, stand) = (ctx.load.liquid.as_ref()?, super::level::out_of_level(posed?));
+    let stands = stand.sideways.max(stand.fore_aft);
+    let within = stands <= liquid.tilt + 1e-9;
+    (!within).then_some(Shape::Tilts { stands, tilt: liquid.tilt })
+}
+
+pub(crate) fn shapes(ctx: &Context<'_>, posed: Option<&Posed>) -> Vec<Shape> {
     let load = ctx.load;
     let mut out = Vec::new();
     let length = load.width.max(load.depth);
@@ -58,6 +69,7 @@ pub(crate) fn shapes(ctx: &Context<'_>) -> Vec<Shape> {
             out.push(Shape::Surges { fill: l.fill, height: l.tank.z });
         }
     }
+    out.extend(tilted(ctx, posed));
     out
 }
 
@@ -68,7 +80,7 @@ fn swings(ctx: &Context<'_>, length: f64) -> Option<Shape> {
     let boom = BoomPosition { angle: carry.angle.si(), extension: 0.0, fork_tilt: 0.0 };
     let tool = kinematics::tool_point(&ctx.machine.boom, ctx.attachment?, boom);
     let (radius, width) = if ctx.load.hanging.is_some() {
-        (tool.x.abs() + libm::hypot(ctx.load.width, ctx.load.depth) / 2.0, length)
+        (tool.x.abs() + ctx.load.turning_radius() + ctx.load.swing_below(), length)
     } else {
         (libm::hypot(tool.x + ctx.load.depth, ctx.load.width / 2.0), ctx.load.width)
     };
@@ -80,6 +92,7 @@ impl Shape {
     pub(crate) fn status(&self) -> Status {
         match *self {
             Self::NoSag { .. } | Self::Swings { .. } | Self::Surges { .. } => Status::Condition,
+            Self::Tilts { .. } => Status::CannotTell,
             Self::Sag { needed, clear, .. } => within(needed, clear + 1e-9),
             Self::Open { rise, freeboard, .. } => within(rise, freeboard).max(Status::Condition),
         }
@@ -134,6 +147,13 @@ impl Shape {
                     .remedy(if status == Status::Condition { text::DO_KEEP_LEVEL_TANK } else { text::DO_DRAW_OFF })
                     .source(Source::Mechanics)
                     .working(working)
+            }
+            Self::Tilts { stands, tilt } => {
+                let message = text::LOAD_TILTS.with("stands", super::angle(stands)).with("tilt", super::angle(tilt));
+                Finding::new("load", status, message)
+                    .measured(super::angle(stands), super::angle(tilt), reserve(stands, tilt).max(-1.0))
+                    .remedy(text::DO_STATE_TILT.with("tilt", super::angle(stands)))
+                    .source(Source::Mechanics)
             }
             Self::Surges { fill, height } => {
                 let share = Quantity::ratio(if height > 0.0 { fill / height } else { 1.0 });

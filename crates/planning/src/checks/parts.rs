@@ -67,11 +67,9 @@ fn load_solid(ctx: &Context<'_>, posed: &Posed, tool: DVec3, boom: BoomPosition)
     let load = ctx.load;
     if let Some(h) = &load.hanging {
         // By gravity from the hook down to the load's underside; the radius holds the load in any
-        // turn about its hook, wherever its centre of gravity is.
+        // turn about its hook, wherever its centre of gravity is, and swung out to any side.
         let down = posed.footing.site_from_machine.inverse().turn(DVec3::NEG_Z);
-        let most = |r: evidence::Ranged| r.low.abs().max(r.high.abs());
-        let radius = libm::hypot(load.depth / 2.0 + most(load.centre_ahead), load.width / 2.0 + most(load.centre_left))
-            + ctx.lift.side_shift.abs();
+        let radius = load.turning_radius() + ctx.lift.side_shift.abs() + load.swing_below();
         let bottom = tool + down * (h.drop + load.height);
         return Solid::Capsule(Capsule { axis: Segment { a: tool, b: bottom }, radius });
     }

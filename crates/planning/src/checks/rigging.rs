@@ -4,7 +4,7 @@ use super::{angle, kilograms, metres, reserve, within};
 use crate::context::Context;
 use crate::text;
 use evidence::{Finding, Silent, Source, Status, Working};
-use machine::{CHOKER, Edges, Fitting, Hanging, Hitch, Load};
+use machine::{CHOKE_ANGLE, CHOKER, Edges, Fitting, Hanging, Hitch, Lever, Load};
 use quantity::{Quantity, Si};
 
 /// Sling legs lean at most this far from the vertical, rad (60°; common practice).
@@ -24,7 +24,10 @@ enum Aspect<'a> {
         fitting: &'a Fitting,
         mass: f64,
     },
+    /// The centre may not lie between the lifting points.
+    Unbalanced(Lever),
     HitchNotStated,
+    ChokeAngle,
     EdgesBare,
     EdgesNotStated,
     /// Number there are, and number there must be.
@@ -37,8 +40,12 @@ enum Aspect<'a> {
 fn aspects<'a>(ctx: &Context<'a>) -> Option<Vec<Aspect<'a>>> {
     let load = ctx.load;
     let hanging = load.hanging.as_ref()?;
-    let leg = hanging.leg_mass_kg(load.mass_kg.high, &mut Silent);
+    let lever = load.lever(hanging);
+    let leg = hanging.leg_mass_kg(load.mass_kg.high, &lever, &mut Silent);
     let mut out = vec![Aspect::Leg { mass: leg, limit: hanging.hitched_limit_kg(&mut Silent) }];
+    if lever.outside {
+        out.push(Aspect::Unbalanced(lever));
+    }
     let lean = hanging.leg_angle.si();
     if within(lean, STEEPEST + 1e-9) != Status::Go {
         out.push(Aspect::Lean(lean));
@@ -49,8 +56,10 @@ fn aspects<'a>(ctx: &Context<'a>) -> Option<Vec<Aspect<'a>>> {
             .iter()
             .map(|fitting| Aspect::Fitting { fitting, mass: if fitting.whole { load.mass_kg.high } else { leg } }),
     );
-    if hanging.hitch.is_none() {
-        out.push(Aspect::HitchNotStated);
+    match hanging.hitch {
+        None => out.push(Aspect::HitchNotStated),
+        Some(Hitch::Choker) => out.push(Aspect::ChokeAngle),
+        Some(Hitch::Vertical | Hitch::Basket) => {}
     }
     match hanging.edges {
         Some(Edges::Smooth | Edges::Protected) => {}
@@ -69,27 +78,38 @@ fn aspects<'a>(ctx: &Context<'a>) -> Option<Vec<Aspect<'a>>> {
 }
 
 impl Aspect<'_> {
-    fn status(&self) -> Status {
+    fn status(&self, hanging: &Hanging) -> Status {
         match self {
+            Self::Unbalanced(_) if hanging.picks.is_some() => Status::NoGo,
+            Self::Unbalanced(_) => Status::CannotTell,
             Self::Leg { mass, limit } => within(*mass, *limit),
             Self::Lean(lean) => within(*lean, STEEPEST + 1e-9),
             Self::Fitting { fitting, mass } => within(*mass, fitting.limit.si()),
             Self::EdgesBare => Status::NoGo,
-            Self::HitchNotStated | Self::EdgesNotStated | Self::TagLines(..) | Self::Swing(_) => Status::Condition,
+            Self::HitchNotStated | Self::ChokeAngle | Self::EdgesNotStated | Self::TagLines(..) | Self::Swing(_) => {
+                Status::Condition
+            }
         }
     }
 
     fn finding(&self, load: &Load, hanging: &Hanging) -> Finding {
-        let status = self.status();
+        let status = self.status(hanging);
         let new = |message: evidence::Message| Finding::new("rigging", status, message);
         let practice = |f: Finding| f.source(Source::CommonPractice);
         match self {
             Self::Leg { mass, limit } => {
                 let mut working = Working::default();
-                hanging.leg_mass_kg(load.mass_kg.high, &mut working);
+                hanging.leg_mass_kg(load.mass_kg.high, &load.lever(hanging), &mut working);
                 hanging.hitched_limit_kg(&mut working);
                 let id = if status == Status::Go { text::RIGGING_WITHIN } else { text::RIGGING_OVERLOADED };
-                let f = new(id.with("force", kilograms(*mass)).with("limit", kilograms(*limit)))
+                // Both ways of saying it: riggers and tables differ in which they mean.
+                let lean = hanging.leg_angle.si();
+                let message = id
+                    .with("force", kilograms(*mass))
+                    .with("limit", kilograms(*limit))
+                    .with("angle", angle(lean))
+                    .with("flat", angle(core::f64::consts::FRAC_PI_2 - lean));
+                let f = new(message)
                     .measured(kilograms(*mass), kilograms(*limit), reserve(*mass, *limit))
                     .source(Source::Mechanics)
                     .working(working);
@@ -114,6 +134,17 @@ impl Aspect<'_> {
                     .measured(kilograms(*mass), kilograms(limit), reserve(*mass, limit))
                     .source(Source::Mechanics);
                 if status == Status::Go { f } else { f.remedy(text::DO_STRONGER_SLINGS) }
+            }
+            Self::Unbalanced(lever) => {
+                let (off, half) = (metres(lever.off), metres(lever.spread / 2.0));
+                let id = if status == Status::NoGo { text::RIGGING_TIPS } else { text::RIGGING_PICKS_UNKNOWN };
+                let remedy = if status == Status::NoGo { text::DO_HOOK_OVER_CENTRE } else { text::DO_STATE_PICKS };
+                new(id.with("off", off).with("half", half)).remedy(remedy).source(Source::Mechanics)
+            }
+            Self::ChokeAngle => {
+                let message =
+                    text::RIGGING_CHOKED.with("angle", angle(CHOKE_ANGLE)).with("factor", Quantity::number(CHOKER));
+                new(message).remedy(text::DO_CHECK_CHOKE).source(Source::from_memory("ASME B30.9"))
             }
             Self::HitchNotStated => practice(
                 new(text::RIGGING_NO_HITCH.with("factor", Quantity::number(CHOKER))).remedy(text::DO_STATE_HITCH),
@@ -145,10 +176,10 @@ pub(crate) fn status(ctx: &Context<'_>) -> Option<Status> {
     if !ctx.hung() {
         return None;
     }
-    Some(
-        aspects(ctx)
-            .map_or(Status::CannotTell, |all| all.iter().map(Aspect::status).max().unwrap_or(Status::CannotTell)),
-    )
+    Some(match (aspects(ctx), &ctx.load.hanging) {
+        (Some(all), Some(hanging)) => all.iter().map(|a| a.status(hanging)).max().unwrap_or(Status::CannotTell),
+        _ => Status::CannotTell,
+    })
 }
 
 pub(crate) fn findings(ctx: &Context<'_>) -> Vec<Finding> {

@@ -2,14 +2,14 @@
 
 use super::{kilograms, metres, reserve, within};
 use crate::context::Context;
-use crate::text;
+use crate::{BulkDensity, text};
 use evidence::{Finding, Source, Status, Step, TextId, Trace, Working};
 use machine::{AttachmentKind, Carriage, Clamp, HOLD_RESERVE, Hold, LatchSeen};
 use quantity::{Dimension, Quantity};
 
 /// One thing that is not plainly in order, with its numbers.
 #[derive(Debug, Clone, Copy)]
-enum Point {
+enum Point<'a> {
     /// Side shift stated, m, and what the carriage has.
     ShiftTooFar(f64, f64),
     /// Side shift stated, m, within what the carriage has.
@@ -27,6 +27,12 @@ enum Point {
     /// Volume stated and the bucket's, m³.
     BulkWithin(f64, f64),
     BulkTooMuch(f64, f64),
+    /// What the material weighs is not stated; volume, m³.
+    BulkUnweighed(f64),
+    /// Volume, m³, and what it weighs: its mass by volume against the load's mass.
+    BulkMass(f64, &'a BulkDensity),
+    /// What another tool asks is not known here.
+    OtherAsks,
     /// Width of the load and the grip, m.
     GripMisses(f64, (f64, f64)),
     /// What friction holds.
@@ -37,7 +43,7 @@ enum Point {
     GripUnknown,
 }
 
-impl Point {
+impl Point<'_> {
     fn status(self, ctx: &Context<'_>) -> Status {
         match self {
             Self::ShiftTooFar(..)
@@ -45,20 +51,22 @@ impl Point {
             | Self::BulkNoBucket
             | Self::BulkTooMuch(..)
             | Self::GripMisses(..) => Status::NoGo,
-            Self::BulkNotStated(_) => Status::CannotTell,
+            Self::BulkNotStated(_) | Self::BulkUnweighed(_) => Status::CannotTell,
             Self::Shifted(_)
             | Self::CarriageUnknown
             | Self::LeavesLevel
             | Self::LatchNotSeen
             | Self::GripSound
-            | Self::GripUnknown => Status::Condition,
+            | Self::GripUnknown
+            | Self::OtherAsks => Status::Condition,
             Self::BulkWithin(..) => Status::Go,
+            Self::BulkMass(volume, bulk) => within(volume * bulk.high, ctx.load.mass_kg.high + 1e-9),
             Self::GripHolds(hold, _) => within(ctx.load.mass_kg.high, hold.mass_kg()),
         }
     }
 }
 
-fn points(ctx: &Context<'_>) -> Vec<Point> {
+fn points<'a>(ctx: &Context<'a>) -> Vec<Point<'a>> {
     let Some(attachment) = ctx.attachment else { return Vec::new() };
     let mut out = Vec::new();
     let shift = ctx.lift.side_shift;
@@ -73,7 +81,14 @@ fn points(ctx: &Context<'_>) -> Vec<Point> {
         (AttachmentKind::Bucket(b), Some(v)) if v <= b.volume + 1e-9 => out.push(Point::BulkWithin(v, b.volume)),
         (AttachmentKind::Bucket(b), Some(v)) => out.push(Point::BulkTooMuch(v, b.volume)),
         (_, Some(_)) => out.push(Point::BulkNoBucket),
+        (_, None) if ctx.lift.bulk_density.is_some() => out.push(Point::BulkNoBucket),
         (_, None) => {}
+    }
+    if let (AttachmentKind::Bucket(_), Some(volume)) = (&attachment.kind, ctx.lift.bulk_volume) {
+        out.push(match &ctx.lift.bulk_density {
+            None => Point::BulkUnweighed(volume),
+            Some(bulk) => Point::BulkMass(volume, bulk),
+        });
     }
     match &attachment.kind {
         AttachmentKind::Forks(f) => match f.carriage {
@@ -90,12 +105,13 @@ fn points(ctx: &Context<'_>) -> Vec<Point> {
             }
         }
         AttachmentKind::Clamp(c) => clamp(ctx, c, &mut out),
-        AttachmentKind::Bucket(_) | AttachmentKind::Other(_) | AttachmentKind::Platform(_) => {}
+        AttachmentKind::Other(_) => out.push(Point::OtherAsks),
+        AttachmentKind::Bucket(_) | AttachmentKind::Platform(_) => {}
     }
     out
 }
 
-fn clamp(ctx: &Context<'_>, clamp: &Clamp, out: &mut Vec<Point>) {
+fn clamp(ctx: &Context<'_>, clamp: &Clamp, out: &mut Vec<Point<'_>>) {
     let (low, high) = clamp.grip;
     let width = ctx.load.width;
     if !(low - 1e-9..=high + 1e-9).contains(&width) {
@@ -123,7 +139,7 @@ fn volume(si: f64) -> Quantity {
     Quantity::new(si, Dimension::Volume)
 }
 
-fn finding(ctx: &Context<'_>, point: Point) -> Finding {
+fn finding(ctx: &Context<'_>, point: Point<'_>) -> Finding {
     let status = point.status(ctx);
     let name = ctx.attachment.map_or("", |a| a.name.as_str());
     let new = |message: evidence::Message| Finding::new("attachment", status, message);
@@ -165,6 +181,11 @@ fn finding(ctx: &Context<'_>, point: Point) -> Finding {
             let f = new(message).measured(volume(bulk), volume(holds), reserve(bulk, holds)).source(practice);
             if status == Status::Go { f } else { f.remedy(text::DO_LESS_BULK) }
         }
+        Point::BulkUnweighed(bulk) => {
+            new(text::BULK_UNWEIGHED.with("bulk", volume(bulk))).remedy(text::DO_STATE_BULK_DENSITY).source(practice)
+        }
+        Point::BulkMass(bulk, density) => bulk_mass(ctx, status, bulk, density),
+        Point::OtherAsks => named(text::OTHER_ASKS).remedy(text::DO_OTHER_MANUAL).source(practice),
         Point::GripMisses(width, (low, high)) => {
             let message = text::GRIP_MISSES
                 .with("attachment", name)
@@ -177,6 +198,26 @@ fn finding(ctx: &Context<'_>, point: Point) -> Finding {
         Point::GripSound => named(text::GRIP_SOUND).remedy(text::DO_GRIP_SOUND).source(practice),
         Point::GripUnknown => named(text::GRIP_UNKNOWN).remedy(text::DO_STATE_GRIP).source(practice),
     }
+}
+
+/// The load's mass against what the volume weighs: nothing else checks a mass that is written too low.
+fn bulk_mass(ctx: &Context<'_>, status: Status, bulk: f64, density: &BulkDensity) -> Finding {
+    let (stated, by_volume) = (ctx.load.mass_kg.high, bulk * density.high);
+    let mut working = Working::default();
+    working.step(|| Step {
+        title: text::WORKING_BULK_MASS.message(),
+        formula: "m = V · ρ".into(),
+        values: vec![("V".into(), volume(bulk)), ("ρ".into(), Quantity::new(density.high, Dimension::Density))],
+        result: ("m".into(), kilograms(by_volume)),
+        source: density.source.clone(),
+    });
+    let id = if status == Status::Go { text::BULK_MASS_COVERS } else { text::BULK_MASS_SHORT };
+    let message = id.with("bulk", volume(bulk)).with("mass", kilograms(by_volume)).with("stated", kilograms(stated));
+    let f = Finding::new("attachment", status, message)
+        .measured(kilograms(by_volume), kilograms(stated), reserve(by_volume, stated))
+        .source(density.source.clone())
+        .working(working);
+    if status == Status::Go { f } else { f.remedy(text::DO_BULK_MASS.with("mass", kilograms(by_volume))) }
 }
 
 fn grip_holds(ctx: &Context<'_>, status: Status, hold: Hold, holds: bool) -> Finding {

@@ -157,3 +157,55 @@ fn the_quick_look_reads_every_level_condition() {
     });
     assert_eq!((look(&derated).inside, look(&derated).capacity_kg), (false, None));
 }
+
+/// A chart that shows nothing for the retracted boom: the lift does not begin, however good the landing.
+#[test]
+fn a_chart_that_begins_far_beyond_the_retracted_boom_is_a_no_go_on_the_way() {
+    let usual = chart_finding(&with(|_, _| {}));
+    assert_eq!(usual.status, Status::Go);
+    let all = |from: f64| {
+        chart_finding(&with(|_, parts| {
+            let outline = [[from, -1.0], [8.0, -1.0], [8.0, 9.0], [from, 9.0]];
+            let mut zone = parts.zones[0].clone();
+            zone.outline = outline.iter().map(|p| DVec2::from_array(*p)).collect();
+            parts.zones = vec![zone];
+        }))
+    };
+    let at = usual.working.as_ref().unwrap().steps.iter().find(|s| s.title.id == "working-reach").unwrap().result.1.si;
+    let near = all(0.0);
+    assert_eq!(near.status, Status::Go);
+    let far = all(at - 0.35);
+    assert_eq!(far.status, Status::NoGo, "{:?}", far.message);
+    assert!(says(&far.message, "chart-outside-on-the-way"), "{:?}", far.message);
+}
+
+fn look_at(machine: &machine::Machine, attachment: &str) -> Result<planning::DistanceAnswer, planning::NoAnswer> {
+    distance_check(&DistanceQuestion {
+        machine,
+        attachment,
+        support: machine::SupportState::Tyres,
+        mass: 100.0,
+        load_centre: 0.6,
+        distance: 2.1,
+        from: MeasuredFrom::FrontTyreFace,
+        to: MeasuredTo::LoadCentre,
+        height: 4.5,
+    })
+}
+
+#[test]
+fn the_quick_look_refuses_a_platform_for_people_and_names_the_turning_upper_part() {
+    let mut machine = demo().machines[0].machine.clone();
+    let slewing = |answer: &planning::DistanceAnswer| answer.not_checked.iter().any(|c| c == "check-slewing");
+    assert!(!slewing(&look_at(&machine, "forks").unwrap()));
+    machine.slew = Some(machine::Slew { axis: -1.0, range: degrees(180.0) });
+    assert!(slewing(&look_at(&machine, "forks").unwrap()));
+    let mut basket = machine.attachments[0].clone();
+    basket.id = "basket".into();
+    basket.kind = machine::AttachmentKind::Platform(machine::Platform { floor: DVec2::new(0.3, -0.6) });
+    machine.attachments.push(basket);
+    let mut parts = (*machine.charts[0]).clone();
+    parts.attachment = "basket".into();
+    machine.charts.push(Chart::new(parts));
+    assert_eq!(look_at(&machine, "basket"), Err(planning::NoAnswer::People));
+}

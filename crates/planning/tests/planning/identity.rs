@@ -92,10 +92,39 @@ fn examinations_end_with_their_day() {
         worst(&job)
     };
     for kept in [Kept::Own, Kept::Rented, Kept::Unknown] {
-        let open = if kept == Kept::Own { Status::Condition } else { Status::CannotTell };
+        let open = Status::CannotTell;
         assert_eq!(on(Some(("2026-11-16", "2027-04-12")), kept), Status::Go, "the last day");
         assert_eq!(on(Some(("2026-11-16", "2027-04-11")), kept), Status::NoGo, "one day over");
         assert_eq!(on(Some(("2027-04-13", "2028-04-13")), kept), open, "not made yet");
         assert_eq!(on(None, kept), open);
+    }
+}
+
+/// The work is on 12 April 2027.
+#[test]
+fn a_reading_holds_for_a_week_and_never_comes_after_the_work() {
+    let read = |date: &str, on: &str, kept| {
+        let mut job = clean();
+        job.machines[0].kept = Some(kept);
+        job.machines[0].seen.as_mut().unwrap().date = date.into();
+        on.clone_into(&mut job.date);
+        job.machines[0].examined =
+            Some(Examination { date: "1990-01-01".into(), next: "2099-01-01".into(), by: "x".into() });
+        worst(&job)
+    };
+    for kept in [Kept::Own, Kept::Rented, Kept::Unknown] {
+        let old = if kept == Kept::Own { Status::Condition } else { Status::CannotTell };
+        let day = |date| read(date, "2027-04-12", kept);
+        assert_eq!([day("2027-04-12"), day("2027-04-05")], [Status::Go; 2]);
+        assert_eq!([day("2027-04-04"), day("2026-04-12"), day("1999-01-01")], [old; 3]);
+        assert_eq!([day("2027-04-13"), day("2028-01-01")], [Status::NoGo; 2]);
+        assert_eq!([day("last week"), day("2027-13-01"), day("")], [old; 3], "no day");
+        // Over the ends of months, years and Februaries.
+        assert_eq!(read("2027-12-28", "2028-01-04", kept), Status::Go);
+        assert_eq!(read("2027-12-28", "2028-01-05", kept), old);
+        assert_eq!(read("2028-02-23", "2028-03-01", kept), Status::Go, "a leap year: 7 days");
+        assert_eq!(read("2028-02-22", "2028-03-01", kept), old);
+        assert_eq!(read("2027-02-22", "2027-03-01", kept), Status::Go);
+        assert_eq!(read("2027-02-21", "2027-03-01", kept), old);
     }
 }

@@ -66,6 +66,30 @@ fn a_hung_load_near_a_line_is_a_condition_at_least() {
     assert_eq!(seen, [true; 3], "all three are met on the way");
 }
 
+/// A load that swings comes nearer to the line by what its underside swings out.
+#[test]
+fn a_hung_load_counts_as_far_out_as_it_swings() {
+    let distance = |angle: f64| {
+        let mut job = demo();
+        job.lifts = vec![job.lifts.remove(5)];
+        // Beyond the landing, at the height at which the load is set down.
+        shift_line(&mut job, 36.0);
+        for span in &mut job.lines[0].spans {
+            (span.from.z, span.to.z) = (103.6, 103.6);
+        }
+        let load = &mut job.loads[job.lifts[0].load];
+        load.hanging.as_mut().unwrap().swing = machine::Swing::Angle(quantity::radians(angle.to_radians()));
+        let below = load.swing_below();
+        let check = check_lift(&job, &job.lifts[0]).unwrap();
+        let line = check.findings().into_iter().find(|f| f.check == "line").unwrap();
+        (line.limit.unwrap().si, below)
+    };
+    let ((still, none), (swings, out)) = (distance(0.0), distance(10.0));
+    // Hook to underside 1.9 m.
+    assert!(none == 0.0 && (out - 1.9 * 10.0_f64.to_radians().tan()).abs() < 0.01, "{out}");
+    assert!(still - swings > 0.5 * out, "{still} and {swings}");
+}
+
 fn shift_line(job: &mut Job, by: f64) {
     for span in &mut job.lines[0].spans {
         span.from.y += by;

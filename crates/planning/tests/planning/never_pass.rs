@@ -27,7 +27,7 @@ fn clean() -> Job {
 
 type Spoil = (&'static str, fn(&mut Job));
 
-const SPOILS: [Spoil; 43] = [
+const SPOILS: [Spoil; 53] = [
     ("not inspected", |j| j.machines[0].inspected_by = None),
     ("tagged out", |j| j.machines[0].tagged_out = Some("hose".into())),
     ("people raised", |j| j.lifts[0].stops = vec![StopKind::RaisesPeople]),
@@ -40,6 +40,22 @@ const SPOILS: [Spoil; 43] = [
     ("a rented machine without examination", |j| {
         j.machines[0].kept = Some(Kept::Rented);
         j.machines[0].examined = None;
+    }),
+    ("our own machine without examination", |j| j.machines[0].examined = None),
+    ("read after the work", |j| seen(j).date = "2027-04-13".into()),
+    ("read a year ago on a rented machine", |j| {
+        j.machines[0].kept = Some(Kept::Rented);
+        seen(j).date = "2026-04-12".into();
+    }),
+    ("blade not looked at for cracks", |j| forks(j).blades[1].crack = None),
+    ("blade not measured for wear", |j| forks(j).blades[0].thickness_now = None),
+    ("blade closed", |j| forks(j).blades[0].angle = Some(quantity::degrees(80.0))),
+    ("shank bent", |j| forks(j).blades[0].shank.as_mut().unwrap().bent = quantity::metres(0.01)),
+    ("load narrower than the blades stand apart", |j| j.loads[0].width = 0.4),
+    ("centre at the tips", |j| j.loads[0].centre_ahead = evidence::Ranged::exact(1.19)),
+    ("loose material on forks", |j| {
+        let source = evidence::Source::CommonPractice;
+        j.lifts[0].bulk_density = Some(planning::BulkDensity { high: 1600.0, source });
     }),
     ("another serial number", |j| seen(j).serial = Some("INVENTED-0015".into())),
     ("no chart in the cab", |j| seen(j).chart_in_cab = Some(false)),

@@ -22,6 +22,7 @@ pub(crate) fn r1() -> Machine {
         thickness_now: None,
         modified: Some(false),
         angle: None,
+        shank: None,
         bent: None,
         crack: None,
         lock: None,
