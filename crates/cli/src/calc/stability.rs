@@ -160,7 +160,6 @@ fn soft(machine: &Machine, stance: Stance, masses: Masses, springs: Springs) -> 
 /// Levelling needs a machine that can, on its tyres, and so far.
 fn can_level(root: &jobfile::Reader<'_>, machine: &Machine, levelled: Option<f64>) {
     match (levelled, machine.levelling) {
-        (None, _) => {}
         (Some(_), None) => root.fault("levelled_on", text::NO_LEVELLING, None),
         (Some(by), Some(l)) if by.abs() > l.range.si() + 1e-9 => {
             root.fault("levelled_on", text::LEVELLED_OVER.with("range", l.range), None);
