@@ -154,7 +154,8 @@ fn soft(machine: &Machine, stance: Stance, masses: Masses, springs: Springs) -> 
         OnSprings::Stands { force, .. } => Some(force),
         OnSprings::Tips | OnSprings::CannotTell => None,
     };
-    (tilt.into_iter().fold(f64::INFINITY, f64::min), force)
+    // A tilt that is not a number is not left out: then none is known.
+    (tilt.into_iter().fold(f64::INFINITY, |least, t| if least.is_nan() || least < t { least } else { t }), force)
 }
 
 /// Levelling needs a machine that can, on its tyres, and so far.
