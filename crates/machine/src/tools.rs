@@ -47,7 +47,8 @@ pub struct Hold {
     pub friction: f64,
 }
 
-/// Share of the friction of a clamp that may be used: a half (common practice, from memory).
+/// What the holding force of a clamp is divided by: half of it may be used (common practice, from
+/// memory).
 pub const HOLD_RESERVE: f64 = 2.0;
 
 impl Hold {
