@@ -7,7 +7,7 @@ use crate::schema_notes::{Kind, Notes, SeenValue};
 use crate::table::Reader;
 use crate::{attachment_section, boom_section, chart_section, format, identity_section, text};
 use evidence::Faults;
-use geometry::{DVec2, DVec3};
+use geometry::DVec2;
 use machine::{
     Axle, Body, BodyKind, CarryPosition, Levelling, Limits, Lock, Machine, Outline, Outriggers, RearAxle, Slew,
     Stabilizers, Tyre, WindAreas, WindLimit, WindMeasure,
@@ -369,8 +369,10 @@ fn around_tyres(root: &Reader<'_>, machine: &Machine) {
 
 /// A machine that would tip standing empty, boom down, is described wrongly: false, and said.
 fn standing(root: &Reader<'_>, machine: &Machine) -> bool {
-    let (mass, moment) = weight(machine);
-    let centre = moment / mass;
+    // Its first attachment on, boom at its lowest angle, retracted.
+    let Some(first) = machine.attachments.first() else { return false };
+    let lowest = machine::BoomPosition::level(quantity::Si::si(&machine.boom.angle_min), 0.0);
+    let centre = stability::Masses::of(machine, first, lowest).centre();
     let wheelbase = -machine.rear.axle.x;
     let between_axles = centre.x < 0.0 && centre.x > -wheelbase;
     if !between_axles {
@@ -385,33 +387,4 @@ fn standing(root: &Reader<'_>, machine: &Machine) -> bool {
         root.fault("body", message, Some(text::HINT_CENTRES.message()));
     }
     between_axles && between_wheels
-}
-
-/// Mass (kg) and first moment (kg·m, machine frame) of the machine with its first attachment, boom
-/// at its lowest angle, retracted.
-fn weight(machine: &Machine) -> (f64, DVec3) {
-    use quantity::Si;
-    let mut mass = 0.0;
-    let mut moment = DVec3::ZERO;
-    let mut add = |m: f64, at: DVec3| {
-        mass += m;
-        moment += at * m;
-    };
-    for body in &machine.bodies {
-        add(body.mass.si(), body.centre);
-    }
-    let boom = &machine.boom;
-    let angle = boom.angle_min.si();
-    let along = DVec2::new(libm::cos(angle), libm::sin(angle));
-    let below = DVec2::new(along.y, -along.x);
-    let in_plane = |p: DVec2| DVec3::new(p.x, 0.0, p.y);
-    for section in &boom.sections {
-        add(section.mass.si(), in_plane(boom.foot + along * section.centre_along));
-    }
-    let head = boom.foot + along * boom.head_along + below * boom.head_below;
-    add(boom.carriage_mass.si(), in_plane(head + boom.carriage_centre));
-    if let Some(first) = machine.attachments.first() {
-        add(first.mass.si(), in_plane(head + first.centre));
-    }
-    (mass, moment)
 }
