@@ -1,13 +1,14 @@
 //! Forces on wheels or pads, rigid contacts.
 //!
 //! All contact forces are taken parallel to gravity (equal use of friction at every contact).
-//! Rear axle free: the frame is a tripod on the two front supports and the pin, the pin's share
-//! goes to the rear wheels by moments about the axle: determinate. Locked: four contacts with
+//! Rear axle free: moments of the whole machine, and of the axle about its pin, which turns about the
+//! machine's length alone: determinate. Locked: four contacts with
 //! equal stiffness, contacts in tension dropped until consistent.
 
 use crate::support::points;
 use crate::{Masses, RearAxleState, Stance, Support};
 use geometry::{DVec2, DVec3};
+use glam::{DMat4, DVec4};
 use machine::Machine;
 use quantity::STANDARD_GRAVITY as G;
 
@@ -60,31 +61,29 @@ pub fn wind_on_contacts(machine: &Machine, support: Support) -> [f64; 4] {
     }
 }
 
+/// Four equations for four forces, seen along gravity: weight, moments about both axes of the ground, and
+/// the axle's moment about the line of its pin.
 fn free(p: &crate::support::Points, masses: &Masses, gravity: DVec3) -> Reactions {
-    let centre = along_gravity(masses.sprung_moment / masses.sprung, gravity);
-    let [a, b] = p.front.map(|f| along_gravity(f, gravity));
-    let c = along_gravity(p.pin, gravity);
-    let cross = |u: DVec2, v: DVec2| u.x * v.y - u.y * v.x;
-    let whole = cross(b - a, c - a);
-    let share_c = cross(b - a, centre - a) / whole;
-    let share_b = cross(centre - a, c - a) / whole;
-    let w = masses.sprung * G;
-    let (front_right, pin) = (share_b * w, share_c * w);
-    let front_left = w - front_right - pin;
-
-    // Rear axle: pin force and own weight to its two contacts, seen along gravity.
-    let axle = masses.axle * G;
-    let rear = pin + axle;
-    let pin_y = c.y;
-    let axle_y = if masses.axle > 0.0 { along_gravity(masses.axle_moment / masses.axle, gravity).y } else { 0.0 };
-    let half = p.rear[0].y;
-    let left_share = if rear.abs() > 0.0 { 0.5 + (pin * pin_y + axle * axle_y) / (2.0 * half * rear) } else { 0.5 };
-    let force = [front_left, front_right, rear * left_share, rear * (1.0 - left_share)];
+    let seen = |q: DVec3| along_gravity(q, gravity);
+    let [a, b] = p.front.map(seen);
+    let [c, d] = p.rear.map(seen);
+    let pin = seen(p.pin).y;
+    let (frame, axle) = (masses.sprung * G, masses.axle * G);
+    let frame_at = seen(masses.sprung_moment / masses.sprung);
+    let axle_at = if masses.axle > 0.0 { seen(masses.axle_moment / masses.axle) } else { seen(p.pin) };
+    let m = DMat4::from_cols(
+        DVec4::new(1.0, a.x, a.y, 0.0),
+        DVec4::new(1.0, b.x, b.y, 0.0),
+        DVec4::new(1.0, c.x, c.y, c.y - pin),
+        DVec4::new(1.0, d.x, d.y, d.y - pin),
+    );
+    let moment = frame_at * frame + axle_at * axle;
+    let force = (m.inverse() * DVec4::new(frame + axle, moment.x, moment.y, axle * (axle_at.y - pin))).to_array();
     Reactions { force, stands: force.iter().all(|f| *f >= 0.0) }
 }
 
 fn locked(p: &crate::support::Points, masses: &Masses, gravity: DVec3) -> Reactions {
-    let contacts = [p.front[0], p.front[1], p.rear[0], p.rear[1]].map(geometry::DVec3::truncate);
+    let contacts = [p.front[0], p.front[1], p.rear[0], p.rear[1]].map(|c| along_gravity(c, gravity));
     let w = masses.total() * G;
     let centre = along_gravity(masses.centre(), gravity);
     let mut active = [true; 4];

@@ -159,9 +159,14 @@ impl Body {
         let weight = (self.sprung + self.axle) * G;
         let front = -yaw / base;
         let rear = -weight * self.gravity.y - front;
-        let height = |i: usize| f64::midpoint(self.heights[i], self.heights[i + 1]);
-        add(DVec3::Y * front, DVec3::new(placed.pin.x + base, 0.0, height(0)), false);
-        add(DVec3::Y * rear, DVec3::new(placed.pin.x, 0.0, height(2)), self.free);
+        // The wheel that is pressed holds: at the ground under it.
+        let height = |i: usize| {
+            let (a, b) = (forces[i], forces[i + 1]);
+            if a + b > 0.0 { (self.heights[i] * a + self.heights[i + 1] * b) / (a + b) } else { self.heights[i] }
+        };
+        let heights = [height(0), height(2)];
+        add(DVec3::Y * front, DVec3::new(placed.pin.x + base, 0.0, heights[0]), false);
+        add(DVec3::Y * rear, DVec3::new(placed.pin.x, 0.0, heights[1]), self.free);
         (d.map(|x| x / weight), forces)
     }
 

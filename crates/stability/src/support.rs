@@ -50,6 +50,9 @@ pub struct TippingLine {
     pub along: DVec3,
     /// Whether the rear axle's weight counts.
     pub with_rear_axle: bool,
+    /// Lever about this line of what holds the machine along its length, m: 0 where the front wheels
+    /// hold it, or where it makes no difference.
+    pub held: f64,
 }
 
 /// Points that carry: front left, front right, rear left, rear right, and the rear pin, m.
@@ -74,12 +77,20 @@ pub(crate) fn points(machine: &Machine, stance: Stance) -> Points {
     Points { front, rear, pin: DVec3::new(machine.rear.axle.x, 0.0, machine.rear.pin_height) }
 }
 
-/// The four tipping lines of a support state, in the order front, rear, left, right.
+/// The tipping lines of a support state, in the order front, rear, left, right, and left and right once
+/// more for a machine that its rear wheels hold along its length.
 ///
 /// With the rear axle free the side lines run from a front support to the pin *at the pin's
 /// height*, and the rear axle's own mass does not help; locked, they run from front to rear contact,
 /// as they do from pad to pad on outriggers.
-pub fn tipping_lines(machine: &Machine, stance: impl Into<Stance>) -> [TippingLine; 4] {
+///
+/// Where the rear wheels hold, their force along the machine acts at the ground below the pin, and the
+/// pin, which turns about the machine's length alone, hands its moment to the frame. Aslant down to the
+/// rear that tips the frame sooner (moment balance). Which wheels hold is not known: a front wheel that
+/// has just come off the ground holds nothing, and through a differential neither does the other. So
+/// both are asked, and the worse counts. Front and rear lines, and all lines of a locked axle, lie on
+/// the ground where these forces act: there the last two are the third and fourth again.
+pub fn tipping_lines(machine: &Machine, stance: impl Into<Stance>) -> [TippingLine; 6] {
     let stance = stance.into();
     let support = stance.support;
     let p = points(machine, stance);
@@ -90,14 +101,21 @@ pub fn tipping_lines(machine: &Machine, stance: impl Into<Stance>) -> [TippingLi
         point: from,
         along: (to - from).normalize(),
         with_rear_axle,
+        held: 0.0,
     };
     let (rear_left, rear_right) = if free { (p.pin, p.pin) } else { (p.rear[0], p.rear[1]) };
     // Directions chosen so that weight inside the polygon gives a positive moment: the inside
     // lies to the right of the direction, seen from above.
+    let left = line(TipsOver::Left, rear_left, p.front[0], !free);
+    let right = line(TipsOver::Right, p.front[1], rear_right, !free);
+    let below = (p.rear[0] + p.rear[1]) * 0.5 - p.pin;
+    let by_the_rear = |l: TippingLine| TippingLine { held: if free { -l.along.cross(below).x } else { 0.0 }, ..l };
     [
         line(TipsOver::Front, p.front[0], p.front[1], true),
         line(TipsOver::Rear, p.rear[1], p.rear[0], true),
-        line(TipsOver::Left, rear_left, p.front[0], !free),
-        line(TipsOver::Right, p.front[1], rear_right, !free),
+        left,
+        right,
+        by_the_rear(left),
+        by_the_rear(right),
     ]
 }

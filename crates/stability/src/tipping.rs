@@ -30,10 +30,12 @@ pub struct Loading {
     pub wind: crate::wind::WindLoad,
 }
 
-/// `a = u × (G·m − P·m)`: first moment about the line, kg·m.
+/// `a = u × (G·m − P·m) + M·h·x̂`: first moment about the line, kg·m. The second part is what the rear
+/// wheels do where they hold the machine along its length (`h`, [`TippingLine::held`]): their force is
+/// `−M·g·ĝ_x`, with `M` the whole mass.
 fn arm(masses: &Masses, line: &TippingLine) -> (f64, DVec3) {
     let (m, moment) = masses.counted(line.with_rear_axle);
-    (m, line.along.cross(moment - line.point * m))
+    (m, line.along.cross(moment - line.point * m) + DVec3::X * (masses.total() * line.held))
 }
 
 /// Restoring moment about a line by weight and wind, N·m; negative: it tips.
@@ -98,7 +100,8 @@ pub fn load_factor(
 ) -> Option<(f64, TipsOver)> {
     let mut worst: Option<(f64, TippingLine, f64, f64)> = None;
     for line in lines {
-        let asked = -G * bare.gravity.dot(line.along.cross(load.at - line.point));
+        let lever = line.along.cross(load.at - line.point) + DVec3::X * line.held;
+        let asked = -G * bare.gravity.dot(lever);
         if asked > 0.0 {
             let held = restoring_moment(bare, line);
             let factor = held / (asked * load.mass);
@@ -220,9 +223,19 @@ fn line_steps(loading: &Loading, line: &TippingLine, trace: &mut impl Trace) {
             source: Source::Mechanics,
         });
     }
+    let held = line.held != 0.0;
+    if held {
+        trace.step(|| Step {
+            title: text::STEP_HELD_BY_REAR.message(),
+            formula: "h = −x̂ · (u × (R − P)),  F_R = −M · g · ĝ_x".into(),
+            values: vec![("M".into(), kg(loading.masses.total())), ("ĝ_x".into(), Quantity::number(loading.gravity.x))],
+            result: ("h".into(), Quantity::new(line.held, Dimension::Length)),
+            source: Source::Mechanics,
+        });
+    }
     trace.step(|| Step {
         title: text::STEP_ARM.message(),
-        formula: "a = u × (G − P),  d = |a|".into(),
+        formula: if held { "a = u × (G − P) + M/m · h · x̂,  d = |a|" } else { "a = u × (G − P),  d = |a|" }.into(),
         values: vec![
             ("P_x".into(), Quantity::new(line.point.x, Dimension::Length)),
             ("P_y".into(), Quantity::new(line.point.y, Dimension::Length)),

@@ -80,6 +80,7 @@ impl WindLoad {
     /// horizontal unit vectors `n` its greatest size is the horizontal part of `u × Σ F_i (r_i − P)`.
     pub fn overturning(&self, line: &TippingLine) -> f64 {
         let lever = line.along.cross(self.moment - line.point * self.force);
-        libm::hypot(lever.x, lever.y)
+        // What holds the machine along its length holds against the wind too.
+        libm::hypot(lever.x + self.force * line.held, lever.y)
     }
 }

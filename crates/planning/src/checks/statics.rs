@@ -44,7 +44,7 @@ struct Corner {
     /// Load on the boom, or taken away.
     loaded: bool,
     /// Moment of the wind about each line, N·m.
-    overturning: [f64; 4],
+    overturning: [f64; 6],
 }
 
 /// Statics credit neither lock nor levelling.
@@ -207,19 +207,19 @@ fn wind(ctx: &Context<'_>, gust: Option<f64>, boom: BoomPosition, with_load: boo
 /// Keeps the worst of all corners.
 struct Search<'c, 'a> {
     ctx: &'c Context<'a>,
-    lines: [TippingLine; 4],
+    lines: [TippingLine; 6],
     /// Required tilt for each line, rad.
-    required: [f64; 4],
+    required: [f64; 6],
     /// Sine of the tilt below which a line becomes the worst so far.
-    threshold: [f64; 4],
+    threshold: [f64; 6],
     gust: Option<f64>,
     found: Option<Statics>,
 }
 
 impl<'c, 'a> Search<'c, 'a> {
-    fn new(ctx: &'c Context<'a>, lines: [TippingLine; 4], gust: Option<f64>) -> Self {
+    fn new(ctx: &'c Context<'a>, lines: [TippingLine; 6], gust: Option<f64>) -> Self {
         let required = lines.map(|l| required(ctx, l.over));
-        Self { ctx, lines, required, threshold: [f64::INFINITY; 4], gust, found: None }
+        Self { ctx, lines, required, threshold: [f64::INFINITY; 6], gust, found: None }
     }
 
     fn found(&mut self, corner: Corner) -> &mut Statics {
@@ -239,7 +239,7 @@ impl<'c, 'a> Search<'c, 'a> {
 
     fn take(&mut self, corner: Corner) {
         let loading = &corner.loading;
-        for i in 0..4 {
+        for i in 0..6 {
             // Proven not to be worse: no arcsine needed. A comparison with NaN goes on to the full one.
             if stability::sine_of_tilt_at_least(loading, &self.lines[i], corner.overturning[i]) >= self.threshold[i] {
                 continue;
@@ -251,7 +251,7 @@ impl<'c, 'a> Search<'c, 'a> {
             if tilt.is_nan() || tilt / needed < s.tilt / s.tilt_required {
                 (s.tilt, s.tilt_required, s.over, s.tilt_corner, s.tilt_line) = (tilt, needed, line.over, corner, line);
                 let ratio = tilt / needed;
-                for k in 0..4 {
+                for k in 0..6 {
                     self.threshold[k] = libm::sin((ratio * self.required[k]).clamp(-1.5, 1.5));
                 }
             }
