@@ -44,7 +44,7 @@ pub enum TipsOver {
 pub struct TippingLine {
     /// Which way.
     pub over: TipsOver,
-    /// A point on it, m.
+    /// A point on it, m: the pin where the rear axle's weight does not count.
     pub point: DVec3,
     /// Unit vector along it, so that a restoring moment about it is positive.
     pub along: DVec3,
@@ -107,7 +107,7 @@ pub fn tipping_lines(machine: &Machine, stance: impl Into<Stance>) -> [TippingLi
     // Directions chosen so that weight inside the polygon gives a positive moment: the inside
     // lies to the right of the direction, seen from above.
     let left = line(TipsOver::Left, rear_left, p.front[0], !free);
-    let right = line(TipsOver::Right, p.front[1], rear_right, !free);
+    let right = TippingLine { point: rear_right, ..line(TipsOver::Right, p.front[1], rear_right, !free) };
     let below = (p.rear[0] + p.rear[1]) * 0.5 - p.pin;
     let by_the_rear = |l: TippingLine| TippingLine { held: if free { -l.along.cross(below).x } else { 0.0 }, ..l };
     [

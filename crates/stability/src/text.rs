@@ -15,7 +15,9 @@ evidence::messages! {
     STEP_WIND_FORCE = "working-wind-force" [part];
     /// Working: distance of the centre of gravity from the tipping line.
     STEP_ARM = "working-arm" [];
-    /// Working: lever of what holds the machine along its length, where the rear wheels hold it.
+    /// Working: what reaches the frame through the pin of a free rear axle, the front wheels holding the machine along its length.
+    STEP_THROUGH_PIN = "working-through-pin" [];
+    /// Working: the same where the rear wheels hold the machine along its length.
     STEP_HELD_BY_REAR = "working-held-by-rear" [];
     /// Working: tilt that remains until the moment about the line is zero, in the worst direction.
     STEP_TILT = "working-tilt" [];

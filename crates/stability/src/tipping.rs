@@ -30,12 +30,22 @@ pub struct Loading {
     pub wind: crate::wind::WindLoad,
 }
 
-/// `a = u × (G·m − P·m) + M·h·x̂`: first moment about the line, kg·m. The second part is what the rear
-/// wheels do where they hold the machine along its length (`h`, [`TippingLine::held`]): their force is
-/// `−M·g·ĝ_x`, with `M` the whole mass.
+/// `a = u × (G·m − P·m)`: first moment about the line, kg·m.
+///
+/// Where the rear axle hangs free on its pin `P`, two more parts come through the pin, which passes on
+/// every moment but that about the machine's length `x̂` (moment balance of the axle):
+/// - `u⊥ × (G_A − P)·m_A` of the axle's own weight, with `u⊥` the part of `u` square to `x̂`: nearly
+///   nothing where the axle's centre is near the pin
+/// - `M·h·x̂` of the rear wheels where they hold the machine along its length (`h`,
+///   [`TippingLine::held`]): their force is `−M·g·ĝ_x`, with `M` the whole mass
 fn arm(masses: &Masses, line: &TippingLine) -> (f64, DVec3) {
     let (m, moment) = masses.counted(line.with_rear_axle);
-    (m, line.along.cross(moment - line.point * m) + DVec3::X * (masses.total() * line.held))
+    let own = line.along.cross(moment - line.point * m);
+    if line.with_rear_axle {
+        return (m, own);
+    }
+    let axle = line.along.with_x(0.0).cross(masses.axle_moment - line.point * masses.axle);
+    (m, own + axle + DVec3::X * (masses.total() * line.held))
 }
 
 /// Restoring moment about a line by weight and wind, N·m; negative: it tips.
@@ -223,19 +233,13 @@ fn line_steps(loading: &Loading, line: &TippingLine, trace: &mut impl Trace) {
             source: Source::Mechanics,
         });
     }
-    let held = line.held != 0.0;
-    if held {
-        trace.step(|| Step {
-            title: text::STEP_HELD_BY_REAR.message(),
-            formula: "h = −x̂ · (u × (R − P)),  F_R = −M · g · ĝ_x".into(),
-            values: vec![("M".into(), kg(loading.masses.total())), ("ĝ_x".into(), Quantity::number(loading.gravity.x))],
-            result: ("h".into(), Quantity::new(line.held, Dimension::Length)),
-            source: Source::Mechanics,
-        });
+    let hangs = !line.with_rear_axle;
+    if hangs {
+        trace.step(|| through_the_pin(loading, line));
     }
     trace.step(|| Step {
         title: text::STEP_ARM.message(),
-        formula: if held { "a = u × (G − P) + M/m · h · x̂,  d = |a|" } else { "a = u × (G − P),  d = |a|" }.into(),
+        formula: if hangs { "a = u × (G − P) + b/m,  d = |a|" } else { "a = u × (G − P),  d = |a|" }.into(),
         values: vec![
             ("P_x".into(), Quantity::new(line.point.x, Dimension::Length)),
             ("P_y".into(), Quantity::new(line.point.y, Dimension::Length)),
@@ -259,6 +263,33 @@ fn line_steps(loading: &Loading, line: &TippingLine, trace: &mut impl Trace) {
         result: ("M_w".into(), nm(wind)),
         source: Source::Mechanics,
     });
+}
+
+/// What reaches the frame through the pin of a free rear axle: its own weight off the pin, and its
+/// wheels where they hold the machine along its length.
+fn through_the_pin(loading: &Loading, line: &TippingLine) -> Step {
+    let masses = &loading.masses;
+    let centre = if masses.axle > 0.0 { masses.axle_moment / masses.axle - line.point } else { DVec3::ZERO };
+    let square = line.along.with_x(0.0);
+    let part = square.cross(centre) * masses.axle + DVec3::X * (masses.total() * line.held);
+    let length = |v: f64| Quantity::new(v, Dimension::Length);
+    let mut values = vec![
+        ("m_A".into(), kg(masses.axle)),
+        ("x_A".into(), length(centre.x)),
+        ("y_A".into(), length(centre.y)),
+        ("z_A".into(), length(centre.z)),
+    ];
+    if line.held != 0.0 {
+        values.extend([("M".into(), kg(masses.total())), ("h".into(), length(line.held))]);
+    }
+    Step {
+        title: if line.held == 0.0 { text::STEP_THROUGH_PIN } else { text::STEP_HELD_BY_REAR }.message(),
+        formula: "b = m_A · u⊥ × (x_A, y_A, z_A) + M · h · x̂,  h = −x̂ · (u × (R − P))".into(),
+        values,
+        // Its pull over the weight of the part that counts.
+        result: ("ĝ·b/m".into(), length(loading.gravity.dot(part) / masses.sprung)),
+        source: Source::Mechanics,
+    }
 }
 
 fn kg(value: f64) -> Quantity {

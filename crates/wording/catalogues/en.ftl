@@ -652,7 +652,8 @@ working-sling = Load on one sling leg
 
 working-centre-of-gravity = Centre of gravity, { $axis }
 working-counted-mass = Mass that counts for this tipping line
-working-held-by-rear = Lever of the hold along the machine where the rear wheels alone hold it: it acts at the ground, and the pin hands its moment to the frame
+working-through-pin = What the rear axle passes to the frame through its pin
+working-held-by-rear = What the rear axle passes to the frame through its pin, where the rear wheels alone hold the machine along its length
 working-restoring = Moment that holds it, about the tipping line
 working-wind-moment = Moment of the wind about the tipping line
 working-wind-pressure = Wind pressure

@@ -691,7 +691,8 @@ working-sling = Carga en un ramal de eslinga
 
 working-centre-of-gravity = Centro de gravedad, { $axis }
 working-counted-mass = Masa que cuenta para esta línea de vuelco
-working-held-by-rear = Brazo de la sujeción a lo largo de la máquina cuando solo la sujetan las ruedas traseras: actúa en el suelo y el eje de oscilación pasa su momento al bastidor
+working-through-pin = Lo que el eje trasero transmite al bastidor por su bulón
+working-held-by-rear = Lo que el eje trasero transmite al bastidor por su bulón, cuando solo las ruedas traseras sujetan la máquina a lo largo
 working-restoring = Momento que la sujeta, respecto a la línea de vuelco
 working-wind-moment = Momento del viento respecto a la línea de vuelco
 working-wind-pressure = Presión del viento

@@ -3,9 +3,7 @@
 use crate::{Bodies, Lump};
 use geometry::DVec3;
 use rapier3d_f64::math::{Matrix, Vector};
-use rapier3d_f64::prelude::{
-    MassProperties, PhysicsWorld, RevoluteJointBuilder, RigidBodyBuilder, RigidBodyHandle,
-};
+use rapier3d_f64::prelude::{MassProperties, PhysicsWorld, RevoluteJointBuilder, RigidBodyBuilder, RigidBodyHandle};
 
 /// A vector for the engine, which brings its own version of the same library.
 pub(crate) fn to_engine(v: DVec3) -> Vector {
@@ -38,8 +36,8 @@ pub(crate) fn insert_machine(world: &mut PhysicsWorld, bodies: &Bodies) -> (Rigi
     (frame, axle)
 }
 
-/// How far a body is turned from where it began, rad.
-pub(crate) fn turned(world: &PhysicsWorld, body: RigidBodyHandle) -> f64 {
-    let rotation = world.bodies[body].rotation();
-    2.0 * rotation.xyz().length().min(1.0).asin()
+/// How far a body leans from where it began, rad; turning on the spot is no leaning.
+pub(crate) fn leans(world: &PhysicsWorld, body: RigidBodyHandle) -> f64 {
+    let up = *world.bodies[body].rotation() * Vector::Z;
+    up.x.hypot(up.y).min(1.0).asin()
 }

@@ -15,12 +15,12 @@
 //! Machine frame, SI.
 
 mod bodies;
+pub mod draw;
 mod engine;
 
 pub mod rigid;
-pub mod soft;
 mod search;
-
+pub mod soft;
 
 pub use bodies::{Bodies, Lump, Question};
 pub use search::gravity;
@@ -28,10 +28,10 @@ pub use search::gravity;
 /// Which wheels hold the machine along its length. Sideways every wheel holds.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum HeldBy {
-    /// The front wheels are braked, the rear ones roll.
+    /// The front wheels, each by its share of their weight; the rear ones roll.
     Front,
-    /// The rear wheels are held together through their differential, the front ones roll.
-    RearDifferential,
+    /// The rear wheels, both alike as through their differential; the front ones roll.
+    Rear,
     /// Every wheel is braked by itself: turning on the spot scrubs.
     EveryWheel,
 }

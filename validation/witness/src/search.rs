@@ -9,9 +9,9 @@ pub fn gravity(tilt: f64, azimuth: f64) -> DVec3 {
 }
 
 /// Largest tilt asked for, rad.
-const MOST: f64 = 1.0;
-/// Halvings: the tilt is known to 1 rad / 2¹² = 0.014°.
-const HALVINGS: usize = 12;
+const MOST: f64 = 0.8;
+/// Halvings: the tilt is known to ± 0.8 rad / 2¹² = 0.011°.
+const HALVINGS: usize = 11;
 
 /// Middle of the last interval; `None` where it stands at the largest tilt.
 pub(crate) fn onset(stands: impl Fn(f64) -> bool) -> Option<f64> {

@@ -2,7 +2,7 @@
 //! put on its body at the ground. Square to the ground it pushes and never pulls, with a damper that
 //! stops the motion and leaves rest as it is. In the ground stiff holds keep each axle where it is.
 
-use crate::engine::{from_engine, insert_machine, to_engine, turned};
+use crate::engine::{from_engine, insert_machine, leans, to_engine};
 use crate::{Bodies, Question, gravity, search};
 use geometry::{DMat3, DVec3};
 use quantity::STANDARD_GRAVITY as G;
@@ -35,8 +35,8 @@ pub struct Give {
 pub struct Rest {
     /// Forces square to the ground, N.
     pub force: [f64; 4],
-    /// Turn of the frame from where it began, rad.
-    pub turned: f64,
+    /// Lean of the frame or the axle from where it began, rad.
+    pub leans: f64,
 }
 
 /// Time of a step, s.
@@ -50,12 +50,16 @@ const DAMPED: f64 = 0.7;
 const NEARS: f64 = 0.8;
 /// Time for that, s: to 0.03 % of the tilt.
 const TILTS: f64 = 5.0;
-/// Time allowed to come to rest after that, s.
-const ALLOWED: f64 = 8.0;
+/// Time allowed to come to rest or to go over after that, s.
+const ALLOWED: f64 = 60.0;
+/// It goes over if it is faster from one look to the next, three times running; looks are so many steps
+/// apart.
+const LOOKS: u32 = 700;
+const FASTER: u32 = 3;
 /// Damping of the frame's turning about the ground, 1/s: without it a lean swings long. At rest it is
 /// nothing.
 const CALM: f64 = 4.0;
-/// A turn from which no machine comes back, rad.
+/// A lean from which no machine comes back, rad.
 const FALLEN: f64 = 0.3;
 /// Slower than this for [`STILL`] steps it is at rest: m/s, rad/s.
 const REST: f64 = 2e-5;
@@ -117,7 +121,9 @@ impl<'a> Rig<'a> {
         };
         let mut hold = [DVec3::ZERO; 4];
         for pair in [[0, 1], [2, 3]] {
-            let moved = (at[pair[0]].y + at[pair[1]].y - self.bodies.contacts[pair[0]].y - self.bodies.contacts[pair[1]].y) / 2.0;
+            let moved =
+                (at[pair[0]].y + at[pair[1]].y - self.bodies.contacts[pair[0]].y - self.bodies.contacts[pair[1]].y)
+                    / 2.0;
             let fast = f64::midpoint(speed[pair[0]].y, speed[pair[1]].y);
             for (i, s) in pair.into_iter().zip(share(pair)) {
                 hold[i].y = -(HOLD * moved + damp * fast) * s;
@@ -154,8 +160,8 @@ impl<'a> Rig<'a> {
         self.world.step();
     }
 
-    fn turned(&self) -> f64 {
-        turned(&self.world, self.frame).max(turned(&self.world, self.axle))
+    fn leans(&self) -> f64 {
+        leans(&self.world, self.frame).max(leans(&self.world, self.axle))
     }
 
     fn rests(&self) -> bool {
@@ -166,27 +172,37 @@ impl<'a> Rig<'a> {
     }
 }
 
-/// Tilts to `tilt` and waits; `None` if it does not come to rest.
+/// Tilts to `tilt` and waits; `None` if it goes over.
 fn settle(bodies: &Bodies, give: Give, hold: Hold, tilt: f64, azimuth: f64) -> Option<Rest> {
     let mut rig = Rig::new(bodies, give, hold);
-    let (mut time, mut still) = (0.0, 0);
-    while time < TILTS + ALLOWED {
-        let part = tilt * (1.0 - (-time / NEARS).exp());
+    let (mut still, mut faster, mut speed) = (0, 0, f64::INFINITY);
+    for step in 0..((TILTS + ALLOWED) / STEP) as u32 {
+        let time = f64::from(step) * STEP;
+        let part = if time < TILTS { tilt * (1.0 - (-time / NEARS).exp()) } else { tilt };
         rig.step(gravity(part, azimuth));
-        time += STEP;
-        if rig.turned() > FALLEN {
+        if rig.leans() > FALLEN {
             return None;
         }
-        still = if time > TILTS && rig.rests() { still + 1 } else { 0 };
+        if time < TILTS {
+            continue;
+        }
+        still = if rig.rests() { still + 1 } else { 0 };
         if still > STILL {
-            return Some(Rest { force: rig.force, turned: rig.turned() });
+            break;
+        }
+        if step % LOOKS == 0 {
+            let now = rig.world.bodies[rig.frame].angvel().length();
+            faster = if now > speed { faster + 1 } else { 0 };
+            speed = now;
+            if faster >= FASTER {
+                return None;
+            }
         }
     }
-    // Still moving: it has lost its hold and goes over slowly.
-    None
+    Some(Rest { force: rig.force, leans: rig.leans() })
 }
 
-/// Tilt (rad) at which the machine goes over; `None` if it stands at 1 rad.
+/// Tilt (rad) at which the machine goes over; `None` if it stands at 0.8 rad (46°).
 pub fn onset(question: &Question, give: Give, hold: Hold, azimuth: f64) -> Option<f64> {
     let bodies = Bodies::of(question);
     search::onset(|tilt| settle(&bodies, give, hold, tilt, azimuth).is_some())

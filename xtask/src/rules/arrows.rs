@@ -1,7 +1,7 @@
 //! Arrows between rooms run upward in the list only.
 
 use super::Breach;
-use super::rooms::place;
+use super::rooms::{outside, place};
 use crate::workspace::Package;
 
 /// Dependencies of tests are exempt: a test may look down on what it prepares for.
@@ -13,6 +13,9 @@ pub(super) fn breaches(packages: &[Package]) -> Vec<Breach> {
                 let what = format!("depends on {}; xtask uses the standard library alone", dependency.name);
                 out.push(Breach::at("xtask", None, what));
             }
+            continue;
+        }
+        if outside(&package.room).is_some() {
             continue;
         }
         let Some(here) = place(&package.room) else {
@@ -52,6 +55,9 @@ mod tests {
     fn upward_and_foreign_and_test_arrows_pass() {
         let all = [package("planning", &[("machine", false), ("serde", false), ("jobfile", true)])];
         assert_eq!(breaches(&all), []);
+        // The witness looks at the rooms, and none of them at it.
+        assert_eq!(breaches(&[package("witness", &[("stability", false), ("jobfile", true)])]), []);
+        assert_eq!(breaches(&[package("planning", &[("witness", false)])]).len(), 1);
     }
 
     #[test]

@@ -5,7 +5,7 @@
 //! room is strict from its first line, and a shell must say that it is not.
 
 use super::Breach;
-use super::rooms::is_pure;
+use super::rooms::{is_pure, outside};
 use crate::programs::Project;
 use crate::workspace::Package;
 
@@ -18,7 +18,8 @@ pub(super) fn check(project: &Project, packages: &[Package]) -> Result<Vec<Breac
         out.push(Breach::at(STRICT, None, "is not there; it keeps the clock and sines out of the pure rooms"));
     }
     for package in packages {
-        let folder = if package.room == "xtask" { "xtask".to_owned() } else { format!("crates/{}", package.room) };
+        let beside = outside(&package.room);
+        let folder = beside.map_or_else(|| format!("crates/{}", package.room), str::to_owned);
         let manifest = format!("{folder}/Cargo.toml");
         let text = std::fs::read_to_string(project.path(&manifest)).map_err(|e| format!("{manifest}: {e}"))?;
         if !takes_workspace_lints(&text) {
@@ -29,7 +30,7 @@ pub(super) fn check(project: &Project, packages: &[Package]) -> Result<Vec<Breac
         if is_pure(&package.room) && has_own {
             out.push(Breach::at(&own, None, format!("replaces {STRICT} in a pure room; remove it")));
         }
-        if !is_pure(&package.room) && package.room != "xtask" && !has_own {
+        if !is_pure(&package.room) && beside.is_none() && !has_own {
             out.push(Breach::at(
                 &own,
                 None,

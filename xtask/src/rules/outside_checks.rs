@@ -8,7 +8,8 @@ pub(super) const PAGE: &str = "docs/engineering.md";
 
 /// `files`: path and text of every file of the repository.
 pub(super) fn breaches(files: &[(String, String)]) -> Vec<Breach> {
-    let rust = files.iter().filter(|(path, _)| path.starts_with("crates/") && is_rust(path));
+    let tested = |path: &str| ["crates/", "validation/"].iter().any(|folder| path.starts_with(folder));
+    let rust = files.iter().filter(|(path, _)| tested(path) && is_rust(path));
     let tests: BTreeSet<&str> = rust.flat_map(|(_, text)| tests_in(text)).collect();
     let page = files.iter().find(|(path, _)| path == PAGE).map_or("", |(_, text)| text.as_str());
     let told: BTreeSet<&str> = page.lines().filter_map(row).collect();

@@ -23,6 +23,14 @@ pub(crate) const ROOMS: [(&str, bool); 18] = [
     ("cli", false),
 ];
 
+/// Packages outside the rooms: no room may depend on them. With the folder each lies in.
+pub(crate) const OUTSIDE: [(&str, &str); 2] = [("xtask", "xtask"), ("witness", "validation/witness")];
+
+/// Folder of a package that is outside the rooms.
+pub(crate) fn outside(room: &str) -> Option<&'static str> {
+    OUTSIDE.iter().find(|(name, _)| *name == room).map(|(_, folder)| *folder)
+}
+
 /// Place of a room in the list.
 pub(crate) fn place(room: &str) -> Option<usize> {
     ROOMS.iter().position(|(name, _)| *name == room)
