@@ -4,7 +4,10 @@
 //! free about its pin or fixed at its angle. Sought are heave, roll, pitch and axle roll at which force
 //! along the ground's normal and moments about axes in the ground balance, with full rotations, so that
 //! the weight moves as the body leans (mechanics). Friction acts in the ground and holds every
-//! contact; the tyres' sideways give and sliding are not in it. It stands if the balance is stable: the
+//! contact, along the machine by its share of the weight; the tyres' sideways give and sliding are not in
+//! it. Held by its rear wheels alone a machine with a free axle goes over sooner, aslant down to the rear
+//! by up to 1° or so (own comparison, `validation/witness`); [`crate::tilt_reserve_on_springs`] counts
+//! that. It stands if the balance is stable: the
 //! symmetric part of its derivative is positive definite.
 
 use crate::support::points;

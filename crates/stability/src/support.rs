@@ -44,12 +44,14 @@ pub enum TipsOver {
 pub struct TippingLine {
     /// Which way.
     pub over: TipsOver,
-    /// A point on it, m: the pin where the rear axle's weight does not count.
+    /// A point on it, m.
     pub point: DVec3,
     /// Unit vector along it, so that a restoring moment about it is positive.
     pub along: DVec3,
     /// Whether the rear axle's weight counts.
     pub with_rear_axle: bool,
+    /// The rear axle's pin, m.
+    pub pin: DVec3,
     /// Lever about this line of what holds the machine along its length, m: 0 where the front wheels
     /// hold it, or where it makes no difference.
     pub held: f64,
@@ -101,13 +103,14 @@ pub fn tipping_lines(machine: &Machine, stance: impl Into<Stance>) -> [TippingLi
         point: from,
         along: (to - from).normalize(),
         with_rear_axle,
+        pin: p.pin,
         held: 0.0,
     };
     let (rear_left, rear_right) = if free { (p.pin, p.pin) } else { (p.rear[0], p.rear[1]) };
     // Directions chosen so that weight inside the polygon gives a positive moment: the inside
     // lies to the right of the direction, seen from above.
     let left = line(TipsOver::Left, rear_left, p.front[0], !free);
-    let right = TippingLine { point: rear_right, ..line(TipsOver::Right, p.front[1], rear_right, !free) };
+    let right = line(TipsOver::Right, p.front[1], rear_right, !free);
     let below = (p.rear[0] + p.rear[1]) * 0.5 - p.pin;
     let by_the_rear = |l: TippingLine| TippingLine { held: if free { -l.along.cross(below).x } else { 0.0 }, ..l };
     [

@@ -90,7 +90,7 @@ fn varied(machine: &Machine, dice: &mut Dice) -> Machine {
     let mut m = machine.clone();
     m.rear.axle.x *= dice.between(0.95, 1.1);
     for body in &mut m.bodies {
-        body.mass = body.mass * dice.between(0.85, 1.15);
+        body.mass *= dice.between(0.85, 1.15);
         let mut by = DVec3::new(dice.between(-0.1, 0.1), dice.between(-0.05, 0.05), dice.between(-0.1, 0.1));
         if body.kind == BodyKind::RearAxle {
             // An axle is as heavy to the left as to the right, and stays where it is.
@@ -99,7 +99,7 @@ fn varied(machine: &Machine, dice: &mut Dice) -> Machine {
         body.centre += by;
     }
     for section in &mut m.boom.sections {
-        section.mass = section.mass * dice.between(0.9, 1.1);
+        section.mass *= dice.between(0.9, 1.1);
     }
     m.front.half_track *= dice.between(0.9, 1.1);
     m.rear.axle.half_track *= dice.between(0.9, 1.1);

@@ -8,8 +8,8 @@ use geometry::{DMat3, DVec3};
 use quantity::STANDARD_GRAVITY as G;
 use rapier3d_f64::math::{Pose, Rotation, Vector};
 use rapier3d_f64::prelude::{
-    CoefficientCombineRule, ColliderBuilder, ColliderHandle, PhysicsWorld, RevoluteJointBuilder, RigidBodyBuilder,
-    RigidBodyHandle, SpringCoefficients,
+    CoefficientCombineRule, ColliderBuilder, ColliderHandle, ContactPair, PhysicsWorld, RevoluteJointBuilder,
+    RigidBodyBuilder, RigidBodyHandle, SpringCoefficients,
 };
 
 /// Radius of the ball at a contact, m: what a lean of 1° moves its contact by is 0.3 mm.
@@ -141,7 +141,7 @@ impl Rig {
     /// Force of the ground on contact `i`, square to it, N.
     fn force(&self, i: usize) -> f64 {
         let pair = self.world.narrow_phase.contact_pair(self.plates[i], self.balls[i]);
-        let points = pair.into_iter().flat_map(|p| p.manifolds()).flat_map(|m| &m.points);
+        let points = pair.into_iter().flat_map(ContactPair::manifolds).flat_map(|m| &m.points);
         points.map(|p| p.data.impulse).sum::<f64>() / STEP
     }
 }

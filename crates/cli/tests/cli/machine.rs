@@ -41,7 +41,7 @@ fn explain_says_what_the_file_says_and_what_follows() {
         "from the front face of the front tyres to the load centre",
         "from the\n      ground to the hook",
         "Zones: 12. Greatest capacity 4,000 kg: zone A",
-        "Least capacity 500 kg: zone K",
+        "Least capacity 500 kg: zone J",
         "The maker’s manual and the chart in the cab govern",
     ] {
         assert!(said.out.contains(words), "{words}:\n{}", said.out);

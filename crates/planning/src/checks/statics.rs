@@ -145,7 +145,7 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
         gravity_for_slopes(along.high, across.high),
     ];
     let gust = ctx.lift.wind.map(|w| w.gust.si());
-    let mut search = Search::new(ctx, lines, gust);
+    let mut search = Search::new(ctx, &lines, gust);
     let mut wind_moment = 0.0_f64;
     for Tried { boom, ahead, loaded } in tried(ctx, posed, attachment)? {
         let centred = Masses::of(ctx.machine, attachment, boom);
@@ -217,9 +217,9 @@ struct Search<'c, 'a> {
 }
 
 impl<'c, 'a> Search<'c, 'a> {
-    fn new(ctx: &'c Context<'a>, lines: [TippingLine; 6], gust: Option<f64>) -> Self {
+    fn new(ctx: &'c Context<'a>, lines: &[TippingLine; 6], gust: Option<f64>) -> Self {
         let required = lines.map(|l| required(ctx, l.over));
-        Self { ctx, lines, required, threshold: [f64::INFINITY; 6], gust, found: None }
+        Self { ctx, lines: *lines, required, threshold: [f64::INFINITY; 6], gust, found: None }
     }
 
     fn found(&mut self, corner: Corner) -> &mut Statics {

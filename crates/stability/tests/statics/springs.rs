@@ -88,7 +88,8 @@ proptest! {
         let stance = Stance::from(Support { state: STATES[k].0, rear: STATES[k].1 });
         let masses = masses(&machine, angle, ext, mass, left, stance);
         let springs = Springs { front, rear };
-        for line in tipping_lines(&machine, stance) {
+        // Straight to a side nothing holds along the machine: the first four lines.
+        for line in tipping_lines(&machine, stance).into_iter().take(4) {
             let loading = Loading { masses, gravity: LEVEL, wind: WindLoad::NONE };
             let rigid = tilt_reserve(&loading, &line, &mut Silent);
             if rigid <= 0.06 {
