@@ -12,7 +12,7 @@ use witness::{HeldBy, gravity, rigid};
 const ONSET: f64 = 0.15;
 /// Share of the weight on the rear wheels at which a free rear axle may leave the ground first, with the
 /// machine going over its front wheels.
-const LAST_REAR_WHEEL: f64 = 0.015;
+const LAST_REAR_WHEEL: f64 = 0.005;
 
 /// Which wheels hold it so that it tips soonest: those of the lower axle; for the front and rear lines,
 /// which no friction on the ground changes, all of them.
