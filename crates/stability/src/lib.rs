@@ -6,11 +6,14 @@
 //! - [`onset`]: tilt of the ground at which it starts to tip, for one direction of descent
 //! - [`level_tipping_load`], [`load_factor`], [`tilt_reserve`]: how much is left
 //! - [`reactions`]: force on each wheel or pad
-//! - [`wind`]: force of a gust on load, boom and frame
+//! - [`wind`]: force of a gust on load, boom and frame, for every direction; [`wind_parts`] what it sees
+//!   of a machine, [`gust_at_limit`] the gust that a required tilt allows
+//! - [`exposure`]: from forecast mean to gust at a height, by terrain
 //!
 //! Limits: rigid contacts, no tyre deflection, no dynamics. The onset of tipping is the limit;
 //! what may catch the machine at the axle's stop is never credited.
 
+pub mod exposure;
 mod lean;
 mod masses;
 mod reactions;
@@ -20,6 +23,9 @@ mod support;
 pub mod text;
 mod tipping;
 pub mod wind;
+mod wind_direction;
+mod wind_limit;
+mod wind_parts;
 
 pub use lean::tilt_reserve_on_springs;
 pub use masses::{LoadOnBoom, Masses};
@@ -28,6 +34,9 @@ pub use springs::{OnSprings, Springs, on_springs};
 pub use stance::Stance;
 pub use support::{RearAxleState, Support, TippingLine, TipsOver, tipping_lines};
 pub use tipping::{
-    LEVEL, Loading, Onset, gravity_for_slopes, level_tipping_load, load_factor, onset, restoring_moment,
-    sine_of_tilt_at_least, tilt_reserve,
+    LEVEL, Loading, Onset, gravity_for_slopes, level_tipping_load, load_factor, load_factor_with, onset,
+    restoring_moment, sine_of_tilt_at_least, tilt_reserve,
 };
+pub use wind_direction::WorstWind;
+pub use wind_limit::gust_at_limit;
+pub use wind_parts::{LoadFaces, wind_parts};

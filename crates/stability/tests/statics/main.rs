@@ -11,6 +11,8 @@
 mod properties;
 mod r1;
 mod springs;
+mod val_exposure;
 mod val_levelled;
 mod val_textbook;
 mod val_tipping;
+mod wind;
