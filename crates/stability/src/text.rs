@@ -11,8 +11,8 @@ evidence::messages! {
     STEP_WIND_MOMENT = "working-wind-moment" [];
     /// Working: wind pressure q = ½ρv².
     STEP_WIND_PRESSURE = "working-wind-pressure" [];
-    /// Working: wind force on one part, named by `part`, seen from the side named by `face`.
-    STEP_WIND_FORCE = "working-wind-force" [part, face];
+    /// Working: wind force on one part, named by `part`, of wind along and across the machine.
+    STEP_WIND_FORCE = "working-wind-force" [part];
     /// Working: distance of the centre of gravity from the tipping line.
     STEP_ARM = "working-arm" [];
     /// Working: tilt that remains until the moment about the line is zero, in the worst direction.
@@ -31,10 +31,6 @@ evidence::messages! {
     PART_CAB = "part-cab" [];
     /// Name of a part: carriage with attachment.
     PART_CARRIAGE = "part-carriage" [];
-    /// Seen along the machine, from ahead or behind.
-    FACE_FRONT = "face-front" [];
-    /// Seen across the machine, from left or right.
-    FACE_SIDE = "face-side" [];
     /// Name of a coordinate: x, forward of the front axle.
     AXIS_X = "axis-x" [];
     /// Name of a coordinate: y, left of the middle.

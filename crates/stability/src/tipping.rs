@@ -262,23 +262,16 @@ fn line_steps(loading: &Loading, line: &TippingLine, trace: &mut impl Trace) {
         source: Source::Mechanics,
     });
     trace.step(|| {
-        let w = &loading.wind;
-        let worst = w.worst_direction(line);
+        let worst = loading.wind.worst_direction(line);
+        let [front, side] = loading.wind.levers(line);
         Step {
             title: text::STEP_WIND_MOMENT.message(),
-            formula:
-                "M_w = max_φ −(u × (S − P · F)) · n,  n = (cos φ, sin φ, 0),  F = F_f · |cos φ| + F_s · |sin φ|,  \
-                      S = S_f · |cos φ| + S_s · |sin φ|,  S_i = Σ F_i r_i"
-                    .into(),
+            formula: "M_w = max −(|cos φ| · L_f + |sin φ| · L_s) · (cos φ, sin φ),  L = u × Σ F_i (r_i − P)".into(),
             values: vec![
-                ("F_f".into(), Quantity::new(w.front, Dimension::Force)),
-                ("S_fx".into(), nm(w.front_moment.x)),
-                ("S_fy".into(), nm(w.front_moment.y)),
-                ("S_fz".into(), nm(w.front_moment.z)),
-                ("F_s".into(), Quantity::new(w.side, Dimension::Force)),
-                ("S_sx".into(), nm(w.side_moment.x)),
-                ("S_sy".into(), nm(w.side_moment.y)),
-                ("S_sz".into(), nm(w.side_moment.z)),
+                ("L_f,x".into(), nm(front.x)),
+                ("L_f,y".into(), nm(front.y)),
+                ("L_s,x".into(), nm(side.x)),
+                ("L_s,y".into(), nm(side.y)),
                 ("φ".into(), Quantity::new(worst.towards, Dimension::Angle)),
             ],
             result: ("M_w".into(), nm(wind)),

@@ -9,7 +9,7 @@
 //! (never credited).
 
 use crate::text;
-use evidence::{Message, Source, Step, TextId, Trace};
+use evidence::{Message, Source, Step, Trace};
 use geometry::DVec3;
 use quantity::{Dimension, Quantity};
 
@@ -86,12 +86,13 @@ impl WindLoad {
         });
         let mut sum = Self::NONE;
         for part in parts {
-            let force = face_force(pressure, &part.front, &part.name, text::FACE_FRONT, trace);
-            sum.front += force;
-            sum.front_moment += part.front.at * force;
-            let force = face_force(pressure, &part.side, &part.name, text::FACE_SIDE, trace);
-            sum.side += force;
-            sum.side_moment += part.side.at * force;
+            let front = pressure * part.front.factor * part.front.area;
+            let side = pressure * part.side.factor * part.side.area;
+            sum.front += front;
+            sum.front_moment += part.front.at * front;
+            sum.side += side;
+            sum.side_moment += part.side.at * side;
+            trace.step(|| part_step(part, front, side));
         }
         sum
     }
@@ -119,21 +120,31 @@ impl WindLoad {
     }
 }
 
-fn face_force(pressure: f64, face: &Face, name: &Message, from: TextId, trace: &mut impl Trace) -> f64 {
-    let force = pressure * face.factor * face.area;
-    trace.step(|| Step {
-        title: text::STEP_WIND_FORCE.with("part", name.clone()).with("face", from),
-        formula: "F = q · C · A".into(),
-        values: vec![
-            ("q".into(), Quantity::new(pressure, Dimension::Pressure)),
-            ("C".into(), Quantity::number(face.factor)),
-            ("A".into(), Quantity::new(face.area, Dimension::Area)),
-            ("x".into(), Quantity::new(face.at.x, Dimension::Length)),
-            ("y".into(), Quantity::new(face.at.y, Dimension::Length)),
-            ("z".into(), Quantity::new(face.at.z, Dimension::Length)),
-        ],
-        result: ("F".into(), Quantity::new(force, Dimension::Force)),
+fn part_step(part: &Part, front: f64, side: f64) -> Step {
+    let length = |v: f64| Quantity::new(v, Dimension::Length);
+    let mut values = vec![
+        ("C_f".into(), Quantity::number(part.front.factor)),
+        ("A_f".into(), Quantity::new(part.front.area, Dimension::Area)),
+        ("x".into(), length(part.front.at.x)),
+        ("z".into(), length(part.front.at.z)),
+        ("F_f".into(), Quantity::new(front, Dimension::Force)),
+        ("C_s".into(), Quantity::number(part.side.factor)),
+        ("A_s".into(), Quantity::new(part.side.area, Dimension::Area)),
+    ];
+    if part.side.at != part.front.at {
+        values.extend([("x_s".into(), length(part.side.at.x)), ("z_s".into(), length(part.side.at.z))]);
+    }
+    // Nearly always in the middle.
+    for (symbol, y) in [("y", part.front.at.y), ("y_s", part.side.at.y)] {
+        if y != 0.0 {
+            values.push((symbol.into(), length(y)));
+        }
+    }
+    Step {
+        title: text::STEP_WIND_FORCE.with("part", part.name.clone()),
+        formula: "F_f = q · C_f · A_f,  F_s = q · C_s · A_s".into(),
+        values,
+        result: ("F_s".into(), Quantity::new(side, Dimension::Force)),
         source: Source::from_memory("EN 1991-1-4:2005, 5.3"),
-    });
-    force
+    }
 }

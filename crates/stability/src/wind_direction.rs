@@ -13,7 +13,7 @@
 
 use crate::TippingLine;
 use crate::wind::WindLoad;
-use geometry::DVec2;
+use geometry::{DVec2, DVec3};
 
 /// A direction of wind and what it does.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -60,10 +60,15 @@ impl Form {
 }
 
 impl WindLoad {
+    /// `L_f` and `L_s` of a line, N·m.
+    pub(crate) fn levers(&self, line: &TippingLine) -> [DVec3; 2] {
+        [(self.front_moment, self.front), (self.side_moment, self.side)]
+            .map(|(moment, force)| line.along.cross(moment - line.point * force))
+    }
+
     /// The forms for wind that pushes ahead and left, and ahead and right; overturning is positive.
     fn forms(&self, line: &TippingLine) -> [Form; 2] {
-        let f = line.along.cross(self.front_moment - line.point * self.front);
-        let s = line.along.cross(self.side_moment - line.point * self.side);
+        let [f, s] = self.levers(line);
         [Form { a: -f.x, b: -f.y - s.x, c: -s.y }, Form { a: -f.x, b: f.y - s.x, c: s.y }]
     }
 
