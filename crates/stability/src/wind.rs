@@ -108,6 +108,23 @@ impl WindLoad {
         }
     }
 
+    /// So many times as much.
+    #[must_use]
+    pub fn scaled(self, times: f64) -> Self {
+        Self {
+            front: self.front * times,
+            front_moment: self.front_moment * times,
+            side: self.side * times,
+            side_moment: self.side_moment * times,
+        }
+    }
+
+    /// Force (N) and `Σ F_i r_i` (N·m) of wind that pushes along (`cos`, `sin`).
+    pub(crate) fn in_direction(&self, cos: f64, sin: f64) -> (f64, DVec3) {
+        let (c, s) = (cos.abs(), sin.abs());
+        (self.front * c + self.side * s, self.front_moment * c + self.side_moment * s)
+    }
+
     /// Greatest force of all directions, N: `√(F_f² + F_s²)`, the most of `F_f cos φ + F_s sin φ`.
     pub fn greatest_force(&self) -> f64 {
         libm::hypot(self.front, self.side)

@@ -8,9 +8,11 @@
     reason = "tests"
 )]
 
+mod dynamics;
 mod properties;
 mod r1;
 mod springs;
+mod val_dynamics;
 mod val_exposure;
 mod val_levelled;
 mod val_textbook;
