@@ -111,12 +111,10 @@ fn print(r: &TravelResult, asked: &Asked, said: Said) {
         let with = |id: TextId| {
             id.with("case", name(least.case)).with("side", side(least.over)).with("share", ratio(least.reserve))
         };
-        match least.tilt_deg.filter(|_| least.criterion != Some(Criterion::Energy)) {
-            Some(tilt) => {
-                say(&with(text::TRAVEL_LINE).with("tilt", Quantity::new(tilt.to_radians(), Dimension::Angle)))
-            }
-            None => say(&with(text::TRAVEL_ENERGY)),
-        }
+        say(&match least.tilt_deg.filter(|_| least.criterion != Some(Criterion::Energy)) {
+            Some(tilt) => with(text::TRAVEL_LINE).with("tilt", Quantity::new(tilt.to_radians(), Dimension::Angle)),
+            None => with(text::TRAVEL_ENERGY),
+        });
     }
     if let Some(g) = r.governs {
         let id = if g.reserve > 0.0 { text::TRAVEL_GOVERNS } else { text::TRAVEL_TIPS };
