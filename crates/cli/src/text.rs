@@ -146,7 +146,7 @@ evidence::messages! {
     /// Share on the steering rear axle at rest and least.
     TRAVEL_REAR = "cli-travel-rear" [rest, least];
     /// The same where the rear axle lifts: nothing steers.
-    TRAVEL_REAR_LIFTS = "cli-travel-rear-lifts" [rest, least];
+    TRAVEL_REAR_LIFTS = "cli-travel-rear-lifts" [rest];
     /// Stopping distance.
     TRAVEL_STOPS = "cli-travel-stops" [distance];
     /// It does not stop on that grade.

@@ -1912,7 +1912,7 @@ cli-stability-forces = Standing level the contacts carry, front left, front righ
 cli-stability-not-on-springs = On contacts that give so much it does not stand level, or nothing can be told.
 
 # Wind and driving, alone
-cli-wind-named = { $name }
+cli-wind-named = stated part: { $name }
 cli-wind-force = A gust of { $gust } presses with { $pressure }: { $force } at most, whichever way it blows.
 cli-wind-line = Over the { $side }: { $moment } from wind that pushes { $towards } away from straight ahead, left counted positive. Tilt that remains { $tilt }, asked for { $required }.
 cli-wind-limit = There it is just enough at gusts of { $gust } at a height of { $height }, which is a forecast mean of { $mean } (10 minutes, 10 m up, open country; clause not checked).

@@ -1960,7 +1960,7 @@ cli-stability-forces = Nivelada, los apoyos reciben, delantero izquierdo, delant
 cli-stability-not-on-springs = Sobre apoyos que ceden tanto no se sostiene nivelada, o no se puede decir.
 
 # Viento y marcha, solos
-cli-wind-named = { $name }
+cli-wind-named = parte indicada: { $name }
 cli-wind-force = Una ráfaga de { $gust } presiona con { $pressure }: { $force } como máximo, sople de donde sople.
 cli-wind-line = Hacia { $side }: { $moment } con viento que empuja { $towards } respecto a la marcha adelante, positivo a la izquierda. Inclinación que queda { $tilt }, se pide { $required }.
 cli-wind-limit = Ahí alcanza justo con ráfagas de { $gust } a una altura de { $height }, que es una media de pronóstico de { $mean } (10 minutos, a 10 m, campo abierto; apartado no comprobado).
@@ -1992,6 +1992,6 @@ cli-travel-slides-first = Los neumáticos agarran: necesitan un rozamiento de { 
 cli-travel-tips-first = Los neumáticos agarran: necesitan un rozamiento de { $needed } y se indica { $friction }. Volcaría antes de patinar.
 cli-travel-load-slides = La carga resbala sobre las horquillas: necesita un rozamiento de { $needed } y se indica { $friction }. Inclínela hacia atrás, átela o vaya más despacio.
 cli-travel-load-stays = La carga no resbala sobre las horquillas: necesita un rozamiento de { $needed } y se indica { $friction }.
-cli-travel-load-off = Nada aprieta la carga contra las horquillas: se cae.
+cli-travel-load-off = La carga no se apoya en las horquillas: se cae.
 cli-travel-cannot-tell = las masas o los lugares de la máquina no dan ningún número: no se puede decir nada
 cli-travel-carry = Calculado sobre apoyos rígidos; con neumáticos blandos vuelca antes. Primero valen la posición de transporte, las velocidades y las pendientes del fabricante.

@@ -121,8 +121,12 @@ fn print(r: &TravelResult, asked: &Asked, said: Said) {
         say(&id.with("case", name(g.case)).with("side", side(g.over)));
     }
     say(&text::TRAVEL_KERB_SPEED.with("speed", Quantity::new(r.kerb_trip_speed_m_s, Dimension::Speed)));
-    let rear = if r.rear_share_least > 0.0 { text::TRAVEL_REAR } else { text::TRAVEL_REAR_LIFTS };
-    say(&rear.with("rest", ratio(r.rear_share_at_rest)).with("least", ratio(r.rear_share_least)));
+    let rest = ratio(r.rear_share_at_rest);
+    say(&if r.rear_share_least > 0.0 {
+        text::TRAVEL_REAR.with("rest", rest).with("least", ratio(r.rear_share_least))
+    } else {
+        text::TRAVEL_REAR_LIFTS.with("rest", rest)
+    });
     match r.stopping_distance_m {
         Some(d) => say(&text::TRAVEL_STOPS.with("distance", Quantity::new(d, Dimension::Length))),
         None => say(&text::TRAVEL_NEVER_STOPS.message()),
