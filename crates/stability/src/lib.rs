@@ -12,6 +12,7 @@
 //! what may catch the machine at the axle's stop is never credited.
 
 mod lean;
+mod linear;
 mod masses;
 mod reactions;
 mod springs;
