@@ -6,11 +6,13 @@
 //! - [`onset`]: tilt of the ground at which it starts to tip, for one direction of descent
 //! - [`level_tipping_load`], [`load_factor`], [`tilt_reserve`]: how much is left
 //! - [`reactions`]: force on each wheel or pad
+//! - [`fit`]: bounds for a machine of which only part is known
 //! - [`wind`]: force of a gust on load, boom and frame
 //!
 //! Limits: rigid contacts, no tyre deflection, no dynamics. The onset of tipping is the limit;
 //! what may catch the machine at the axle's stop is never credited.
 
+pub mod fit;
 mod lean;
 mod linear;
 mod masses;

@@ -8,6 +8,7 @@
     reason = "tests"
 )]
 
+mod fit;
 mod properties;
 mod r1;
 mod springs;
