@@ -7,6 +7,8 @@
 //! - [`level_tipping_load`], [`load_factor`], [`tilt_reserve`]: how much is left
 //! - [`reactions`]: force on each wheel or pad
 //! - [`fit`]: bounds for a machine of which only part is known
+//! - [`reserve_map`]: a chart against the machine's own statics, cell by cell
+//! - [`on_platform`]: the slope at which it tips on a tilting platform
 //! - [`wind`]: force of a gust on load, boom and frame
 //!
 //! Limits: rigid contacts, no tyre deflection, no dynamics. The onset of tipping is the limit;
@@ -17,19 +19,25 @@ mod lean;
 mod linear;
 mod masses;
 mod reactions;
+mod reserve_map;
 mod springs;
 mod stance;
 mod support;
 pub mod text;
+mod tilting_platform;
 mod tipping;
 pub mod wind;
 
 pub use lean::tilt_reserve_on_springs;
 pub use masses::{LoadOnBoom, Masses};
 pub use reactions::{Reactions, reactions, wind_on_contacts};
+pub use reserve_map::{CellFlag, MOST_CELLS, MapAsk, ReserveCell, ReserveMap, reserve_map};
 pub use springs::{OnSprings, Springs, on_springs};
 pub use stance::Stance;
 pub use support::{RearAxleState, Support, TippingLine, TipsOver, tipping_lines};
+pub use tilting_platform::{
+    OnPlatform, PLATFORM_STANDARD, PLATFORM_TESTS, PlatformTest, Turned, descent, on_platform, worst_orientation,
+};
 pub use tipping::{
     LEVEL, Loading, Onset, gravity_for_slopes, level_tipping_load, load_factor, onset, restoring_moment,
     sine_of_tilt_at_least, tilt_reserve,

@@ -41,7 +41,7 @@ const FILES: [&str; 7] = [
     "examples/demo-job/machines/demo-14.toml",
 ];
 
-fn machines() -> Vec<(String, Machine)> {
+pub(crate) fn machines() -> Vec<(String, Machine)> {
     let root = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
     let read = |file: &&str| {
         let bytes = std::fs::read(root.join(file)).unwrap();

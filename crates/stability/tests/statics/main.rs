@@ -11,7 +11,9 @@
 mod fit;
 mod properties;
 mod r1;
+mod reserve_map;
 mod springs;
+mod tilting_platform;
 mod val_levelled;
 mod val_textbook;
 mod val_tipping;
