@@ -9,10 +9,13 @@ fn published_schemas_are_fresh() {
         "check",
         "calc-chart",
         "calc-stability",
+        "calc-fit",
+        "calc-platform",
         "faults",
         "machine-explain",
         "machine-compare",
         "machine-missing",
+        "machine-reserve",
         "machine-file",
         "job-file",
     ] {
