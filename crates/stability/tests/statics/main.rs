@@ -9,9 +9,12 @@
 )]
 
 mod dynamics;
+mod fit;
 mod properties;
 mod r1;
+mod reserve_map;
 mod springs;
+mod tilting_platform;
 mod val_dynamics;
 mod val_exposure;
 mod val_levelled;
