@@ -5,6 +5,7 @@
 //!   under the frame, and the lines it tips over
 //! - [`onset`]: tilt of the ground at which it starts to tip, for one direction of descent
 //! - [`level_tipping_load`], [`load_factor`], [`tilt_reserve`]: how much is left
+//! - [`tilt_reserve_on_springs`], [`load_factor_on_springs`]: the same on tyres that give
 //! - [`reactions`]: force on each wheel or pad
 //! - [`wind`]: force of a gust on load, boom and frame, for every direction; [`wind_parts`] what it sees
 //!   of a machine, [`gust_at_limit`] the gust that a required tilt allows
@@ -25,6 +26,7 @@ pub mod exposure;
 pub mod fit;
 mod force_angle;
 mod lean;
+mod lean_bound;
 mod linear;
 mod masses;
 mod motion;
@@ -47,6 +49,7 @@ mod wind_parts;
 
 pub use force_angle::{ForceAngle, force_angle};
 pub use lean::tilt_reserve_on_springs;
+pub use lean_bound::{LeanBound, OnLines, load_factor_on_springs};
 pub use masses::{LoadOnBoom, Masses};
 pub use motion::{Acceleration, FULL_BRAKING, Moving, Travel, Turn, moving, rear_share};
 pub use reactions::{Reactions, reactions, wind_on_contacts};

@@ -609,7 +609,7 @@ caution-manual = The maker's manual and the chart in the cab govern. A result of
 caution-competent = Local law, the site's competent person and licensed engineers decide.
 caution-inputs = Results rest on the inputs. Look at which of them were assumed.
 caution-never = Never people on forks. Never a lift that the chart does not show. Never drive or level the frame with the boom up.
-caution-not-computed = Not computed here: soft or flat tyres, braking, swinging and sudden stops, settling ground. The required reserves are there for them; use them up for nothing else.
+caution-not-computed = Not computed here: flat tyres or too little air in them, braking, swinging and sudden stops, settling ground. The required reserves are there for them; use them up for nothing else.
 caution-trial = Test every load first: raise it { $system ->
     [us] 4 to 8 in
    *[other] 0.1 to 0.2 m
@@ -2020,3 +2020,7 @@ cli-reserve-not-judged = No margin was stated: the numbers are shown, not judged
 cli-reserve-ahead-only = The machine turns its upper part; this is for the boom straight ahead only.
 cli-reserve-note = Level machine, rigid contacts, no wind, forks level. The maker’s manual and the chart in the cab govern; this is no go for any lift.
 cli-reserve-bad-margin = a margin is a number from 1 to 10
+
+working-stiffness = Stiffness of one tyre or pad
+working-tilt-on-tyres = Tilt that remains on tyres that give
+working-factor-on-tyres = Load factor on tyres that give: the load that uses up the tilt

@@ -648,7 +648,7 @@ caution-manual = Mandan el manual del fabricante y la tabla de cargas de la cabi
 caution-competent = Deciden la ley local, la persona competente de la obra y los ingenieros habilitados.
 caution-inputs = Los resultados dependen de los datos de entrada. Mire cuáles de ellos se han supuesto.
 caution-never = Nunca personas sobre las horquillas. Nunca un izado que la tabla no muestre. Nunca circule ni nivele el bastidor con la pluma levantada.
-caution-not-computed = Aquí no se calculan: neumáticos blandos o desinflados, frenado, oscilación y paradas bruscas, asientos del terreno. Las reservas exigidas están para eso; no las gaste en otra cosa.
+caution-not-computed = Aquí no se calculan: neumáticos desinflados o con poca presión, frenado, oscilación y paradas bruscas, asientos del terreno. Las reservas exigidas están para eso; no las gaste en otra cosa.
 caution-trial = Pruebe antes cada carga: levántela { $system ->
     [us] de 4 a 8 in
    *[other] de 0,1 a 0,2 m
@@ -2068,3 +2068,7 @@ cli-reserve-not-judged = No se declaró ningún margen: los números se muestran
 cli-reserve-ahead-only = La máquina gira su parte superior; esto vale solo con la pluma recta hacia delante.
 cli-reserve-note = Máquina nivelada, apoyos rígidos, sin viento, horquillas niveladas. Rigen el manual del fabricante y la tabla de la cabina; esto no autoriza ninguna elevación.
 cli-reserve-bad-margin = un margen es un número de 1 a 10
+
+working-stiffness = Rigidez de un neumático o placa
+working-tilt-on-tyres = Inclinación restante con neumáticos que ceden
+working-factor-on-tyres = Factor de carga con neumáticos que ceden: la carga que agota la inclinación
