@@ -2021,6 +2021,5 @@ cli-reserve-ahead-only = The machine turns its upper part; this is for the boom 
 cli-reserve-note = Level machine, rigid contacts, no wind, forks level. The maker’s manual and the chart in the cab govern; this is no go for any lift.
 cli-reserve-bad-margin = a margin is a number from 1 to 10
 
-working-stiffness = Stiffness of one tyre or pad
 working-tilt-on-tyres = Tilt that remains on tyres that give
 working-factor-on-tyres = Load factor on tyres that give: the load that uses up the tilt

@@ -2069,6 +2069,5 @@ cli-reserve-ahead-only = La máquina gira su parte superior; esto vale solo con 
 cli-reserve-note = Máquina nivelada, apoyos rígidos, sin viento, horquillas niveladas. Rigen el manual del fabricante y la tabla de la cabina; esto no autoriza ninguna elevación.
 cli-reserve-bad-margin = un margen es un número de 1 a 10
 
-working-stiffness = Rigidez de un neumático o placa
 working-tilt-on-tyres = Inclinación restante con neumáticos que ceden
 working-factor-on-tyres = Factor de carga con neumáticos que ceden: la carga que agota la inclinación

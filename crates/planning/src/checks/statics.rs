@@ -377,13 +377,15 @@ pub(crate) fn factor_finding(ctx: &Context<'_>, s: &Statics) -> Finding {
     let mut working = Working::default();
     corner_steps(ctx, s.gust, &at_rest, &mut working);
     let rigid = load_factor(&at_rest.loading, load, &tipping_lines(ctx.machine, support(ctx)), &mut working);
-    stiffness_steps(ctx, &mut working);
-    working.step(|| Step {
-        title: text::WORKING_FACTOR_ON_TYRES.message(),
-        formula: "δ_s(k_s · W) = 0".into(),
-        values: vec![("k".into(), Quantity::number(rigid.map_or(f64::NAN, |(k, _)| k)))],
-        result: ("k_s".into(), Quantity::number(factor)),
-        source: Source::Mechanics,
+    working.step(|| {
+        let rigid = Quantity::number(rigid.map_or(f64::NAN, |(k, _)| k));
+        on_tyres(
+            ctx,
+            text::WORKING_FACTOR_ON_TYRES,
+            "δ_s(k_s · W) = 0",
+            ("k", rigid),
+            ("k_s", Quantity::number(factor)),
+        )
     });
     let id = if factor < required { text::LOAD_FACTOR_SHORT } else { text::LOAD_FACTOR_ENOUGH };
     let message = id
@@ -405,13 +407,9 @@ pub(crate) fn tilt_finding(ctx: &Context<'_>, s: &Statics) -> Finding {
     let mut working = Working::default();
     corner_steps(ctx, s.gust, &s.tilt_corner, &mut working);
     let rigid = tilt_reserve(&s.tilt_corner.loading, &s.tilt_line, &mut working);
-    stiffness_steps(ctx, &mut working);
-    working.step(|| Step {
-        title: text::WORKING_TILT_ON_TYRES.message(),
-        formula: "δ_s = δ(line sunk in) − 1.15 · Δφ".into(),
-        values: vec![("δ".into(), angle(rigid)), ("δ − δ_s".into(), angle(rigid - s.tilt))],
-        result: ("δ_s".into(), angle(s.tilt)),
-        source: Source::Mechanics,
+    working.step(|| {
+        let formula = "δ_s = δ(line sunk in) − 1.15 · lean";
+        on_tyres(ctx, text::WORKING_TILT_ON_TYRES, formula, ("δ", angle(rigid)), ("δ_s", angle(s.tilt)))
     });
     let said = |id: evidence::TextId| {
         id.with("tilt", angle(s.tilt)).with("required", angle(s.tilt_required)).with("side", side(s.over))
@@ -433,16 +431,27 @@ pub(crate) fn tilt_finding(ctx: &Context<'_>, s: &Statics) -> Finding {
     finding
 }
 
-/// What a front and a rear contact give.
-fn stiffness_steps(ctx: &Context<'_>, trace: &mut impl Trace) {
-    let k = springs(ctx);
-    trace.step(|| Step {
-        title: text::WORKING_STIFFNESS.message(),
-        formula: "0.8 · min(Rhyne, Lines–Murphy); 5 MN/m".into(),
-        values: vec![("k_front".into(), Quantity::new(k.front, Dimension::Stiffness))],
-        result: ("k_rear".into(), Quantity::new(k.rear, Dimension::Stiffness)),
+/// What stood on rigid contacts, and what is left on contacts that give.
+fn on_tyres(
+    ctx: &Context<'_>,
+    title: evidence::TextId,
+    formula: &'static str,
+    rigid: (&'static str, Quantity),
+    soft: (&'static str, Quantity),
+) -> Step {
+    let springs = springs(ctx);
+    let stiffness = |si| Quantity::new(si, Dimension::Stiffness);
+    Step {
+        title: title.message(),
+        formula: formula.into(),
+        values: vec![
+            (rigid.0.into(), rigid.1),
+            ("c_front".into(), stiffness(springs.front)),
+            ("c_rear".into(), stiffness(springs.rear)),
+        ],
+        result: (soft.0.into(), soft.1),
         source: Source::from_memory("Rhyne 2005, Tire Science and Technology 33(3); Lines and Murphy 1991"),
-    });
+    }
 }
 
 /// Which corner it is, and the wind on it part by part.
