@@ -145,7 +145,7 @@ class Run:
         xml = f"""<mujoco>
           <option timestep="{m.step}" integrator="implicitfast" cone="elliptic" impratio="20"
             gravity="{gravity[0]} {gravity[1]} {gravity[2]}" iterations="100" tolerance="1e-12"/>
-          <default><geom solref="{solref[0]} {solref[1]}" solimp="0.99 0.9999 0.0001"/></default>
+          <default><geom solref="{solref[0]} {solref[1]}" solimp="0.9 0.95 0.001"/></default>
           <worldbody>{ground}{m.world}
             <body name="machine"><freejoint name="free"/>
               <inertial pos="{centre[0]} {centre[1]} {centre[2]}" mass="{mass}" fullinertia="{full}"/>
