@@ -196,6 +196,10 @@ pub(crate) enum Calculation {
     Chart,
     /// Tipping load and tilt at onset for a boom position
     Stability,
+    /// What braking, turning, a kerb or a rut leave when driving, and whether it slides
+    TravelStability,
+    /// Force of a gust from its worst direction, and the gust at which it is too much
+    Wind,
 }
 
 #[derive(Debug, Args)]
@@ -329,6 +333,10 @@ pub(crate) enum Form {
     CalcChart,
     /// The answer that `calc stability --format json` prints
     CalcStability,
+    /// The answer that `calc travel-stability --format json` prints
+    CalcTravelStability,
+    /// The answer that `calc wind --format json` prints
+    CalcWind,
     /// Faults of an input, as printed with `--format json`
     Faults,
     /// The answer that `machine explain --format json` prints

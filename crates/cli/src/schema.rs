@@ -1,7 +1,7 @@
 //! `counterpoise schema`.
 
 use crate::args::{Form, SchemaArgs};
-use crate::calc::{ChartResult, StabilityResult};
+use crate::calc::{ChartResult, StabilityResult, TravelResult, WindResult};
 use crate::machine::{Comparison, Explained, Missing};
 use crate::{Outcome, Run, terminal};
 use jobfile::FileKind;
@@ -22,6 +22,8 @@ pub(crate) fn schema(form: Form) -> Schema {
         Form::Check => schema_for!(planning::DistanceAnswer),
         Form::CalcChart => schema_for!(ChartResult),
         Form::CalcStability => schema_for!(StabilityResult),
+        Form::CalcTravelStability => schema_for!(TravelResult),
+        Form::CalcWind => schema_for!(WindResult),
         Form::Faults => schema_for!(evidence::Faults),
         Form::MachineExplain => schema_for!(Explained),
         Form::MachineCompare => schema_for!(Comparison),

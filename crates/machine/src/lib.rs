@@ -48,7 +48,7 @@ mod rigging;
 pub mod text;
 mod tools;
 
-pub use attachment::{Attachment, AttachmentKind, Coupling, LatchSeen, LockSeen};
+pub use attachment::{Attachment, AttachmentKind, BACKREST, CARRIAGE_HALF, Coupling, LatchSeen, LockSeen};
 pub use boom::{Boom, BoomPosition, Section};
 pub use chart::{Chart, ChartParts, ChartPoint, DRAWING, LevelTolerance, Reading, Zone};
 pub use chart_choice::{ChartClash, OutOfLevel};

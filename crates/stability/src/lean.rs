@@ -74,7 +74,7 @@ pub fn tilt_reserve_on_springs(
 }
 
 /// Rotation vector (rad, small) of a plane whose three points move up by `rise`.
-fn turn(at: [DVec3; 3], rise: [f64; 3]) -> DVec3 {
+pub(crate) fn turn(at: [DVec3; 3], rise: [f64; 3]) -> DVec3 {
     let (u, v) = (at[1] - at[0], at[2] - at[0]);
     let (du, dv) = (rise[1] - rise[0], rise[2] - rise[0]);
     let whole = u.x * v.y - u.y * v.x;

@@ -3,9 +3,15 @@
 mod chart;
 mod input;
 mod stability;
+mod standing;
+mod travel;
+mod travel_cases;
+mod wind;
 
 pub(crate) use chart::ChartResult;
 pub(crate) use stability::StabilityResult;
+pub(crate) use travel_cases::TravelResult;
+pub(crate) use wind::WindResult;
 
 use crate::args::{CalcArgs, Calculation};
 use crate::{Outcome, Run, terminal};
@@ -15,6 +21,8 @@ pub(crate) fn run(args: &CalcArgs) -> Run {
     let example = match args.name {
         Calculation::Chart => chart::EXAMPLE,
         Calculation::Stability => stability::EXAMPLE,
+        Calculation::TravelStability => travel::EXAMPLE,
+        Calculation::Wind => wind::EXAMPLE,
     };
     // Nothing to read: teach instead of waiting for somebody to type a file.
     if args.example || (args.file.is_none() && std::io::stdin().is_terminal()) {
@@ -25,5 +33,7 @@ pub(crate) fn run(args: &CalcArgs) -> Run {
     match args.name {
         Calculation::Chart => chart::run(&input, args.said),
         Calculation::Stability => stability::run(&input, args.said),
+        Calculation::TravelStability => travel::run(&input, args.said),
+        Calculation::Wind => wind::run(&input, args.said),
     }
 }

@@ -9,6 +9,8 @@ fn published_schemas_are_fresh() {
         "check",
         "calc-chart",
         "calc-stability",
+        "calc-travel-stability",
+        "calc-wind",
         "faults",
         "machine-explain",
         "machine-compare",

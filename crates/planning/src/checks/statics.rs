@@ -15,7 +15,7 @@ use quantity::{Quantity, Si};
 use stability::wind::WindLoad;
 use stability::{
     LoadOnBoom, Loading, Masses, RearAxleState, Support, TippingLine, TipsOver, gravity_for_slopes, load_factor,
-    reactions, tilt_reserve, tipping_lines,
+    load_factor_with, reactions, tilt_reserve, tipping_lines,
 };
 
 /// Worst of everything.
@@ -150,8 +150,8 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
     for Tried { boom, ahead, loaded } in tried(ctx, posed, attachment)? {
         let centred = Masses::of(ctx.machine, attachment, boom);
         let tool = tool_point(ctx, attachment, boom);
-        let (with_load, without) = (wind(ctx, gust, boom, true), wind(ctx, gust, boom, false));
-        wind_moment = wind_moment.max(with_load.moment.z);
+        let (with_load, without) = wind(ctx, gust, boom);
+        wind_moment = wind_moment.max(with_load.about_ground());
         let about = |wind: WindLoad| lines.map(|line| wind.overturning(&line));
         let (about_loaded, about_bare) = (about(with_load), about(without));
         let corner = |masses, gravity, loaded| {
@@ -198,10 +198,14 @@ fn shifted(bare: Masses, attachment: &Attachment, shift: f64) -> impl Iterator<I
     core::iter::once(bare).chain((shift != 0.0).then_some(moved))
 }
 
-fn wind(ctx: &Context<'_>, gust: Option<f64>, boom: BoomPosition, with_load: bool) -> WindLoad {
-    let (Some(gust), Some(attachment)) = (gust, ctx.attachment) else { return WindLoad::NONE };
-    let tool = tool_point(ctx, attachment, boom);
-    WindLoad::of(gust, &wind_parts(ctx, tool, boom, with_load), &mut Silent)
+/// The gust on everything, and on everything but the load.
+fn wind(ctx: &Context<'_>, gust: Option<f64>, boom: BoomPosition) -> (WindLoad, WindLoad) {
+    let (Some(gust), Some(attachment)) = (gust, ctx.attachment) else { return (WindLoad::NONE, WindLoad::NONE) };
+    let parts = wind_parts(ctx, attachment, boom, true);
+    let (load, rest) =
+        parts.split_last().map_or((&parts[..], &parts[..]), |(l, rest)| (core::slice::from_ref(l), rest));
+    let without = WindLoad::of(gust, rest, &mut Silent);
+    (without.and(WindLoad::of(gust, load, &mut Silent)), without)
 }
 
 /// Keeps the worst of all corners.
@@ -268,7 +272,7 @@ impl<'c, 'a> Search<'c, 'a> {
 
     fn factor(&mut self, at_rest: Corner, load: LoadOnBoom) {
         let lines = self.lines;
-        let Some(f) = load_factor(&at_rest.loading, load, &lines, &mut Silent) else { return };
+        let Some(f) = load_factor_with(&at_rest.loading, load, &lines, &at_rest.overturning) else { return };
         let s = self.found(at_rest);
         if f.0.is_nan() || s.factor.is_none_or(|(worst, _)| f.0 < worst) {
             s.factor = Some(f);
@@ -385,6 +389,5 @@ fn corner_steps(ctx: &Context<'_>, gust: Option<f64>, corner: &Corner, trace: &m
         source: Source::Mechanics,
     });
     let (Some(gust), Some(attachment)) = (gust, ctx.attachment) else { return };
-    let tool = tool_point(ctx, attachment, corner.boom);
-    WindLoad::of(gust, &wind_parts(ctx, tool, corner.boom, corner.loaded), trace);
+    WindLoad::of(gust, &wind_parts(ctx, attachment, corner.boom, corner.loaded), trace);
 }

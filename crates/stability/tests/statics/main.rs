@@ -8,9 +8,13 @@
     reason = "tests"
 )]
 
+mod dynamics;
 mod properties;
 mod r1;
 mod springs;
+mod val_dynamics;
+mod val_exposure;
 mod val_levelled;
 mod val_textbook;
 mod val_tipping;
+mod wind;

@@ -150,9 +150,7 @@ proptest! {
         let machine = r1();
         let lines = tipping_lines(&machine, Support { state: STATES[k].0, rear: STATES[k].1 });
         let (bare, load) = loaded(&machine, angle, ext, mass, 0.2);
-        let part = stability::wind::Part {
-            name: stability::text::PART_LOAD.message(), area: 3.0, factor: 1.8, at: load.at,
-        };
+        let part = stability::wind::Part::new(stability::text::PART_LOAD.message(), 3.0, 2.0, 1.8, load.at);
         let wind = WindLoad::of(gust, &[part], &mut Silent);
         let loading = Loading { masses: bare.with(load), gravity: gravity_for_slopes(0.03, -0.06), wind };
         for line in &lines {
@@ -166,9 +164,8 @@ proptest! {
         let machine = r1();
         let (bare, load) = loaded(&machine, angle, ext, 800.0, 0.0);
         let lines = tipping_lines(&machine, Support { state: SupportState::Tyres, rear: RearAxleState::Free });
-        let part = stability::wind::Part {
-            name: stability::text::PART_LOAD.message(), area: 2.0, factor: 1.8, at: DVec3::new(x, 0.0, z),
-        };
+        let at = DVec3::new(x, 0.0, z);
+        let part = stability::wind::Part::new(stability::text::PART_LOAD.message(), 2.0, 1.0, 1.8, at);
         let with = Loading { masses: bare.with(load), gravity: LEVEL, wind: WindLoad::of(gust, &[part], &mut Silent) };
         let without = Loading { wind: WindLoad::NONE, ..with };
         for line in &lines {
