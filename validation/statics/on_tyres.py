@@ -96,6 +96,7 @@ class Run:
     def __init__(self, m: Machine, gravity=(0.0, 0.0, -G), solref=(0.004, 1.0)):
         self.m = m
         forces = static_forces(m, gravity)
+        self.preload = forces
         springs = forces - FOOT * G
         self.damping = []
         feet = [m.contacts[i] for i in range(4 if m.axle == 0.0 else 2)]

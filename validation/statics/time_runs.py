@@ -1,8 +1,7 @@
 """Time runs of a machine on tyres: what sudden events do to it. See README.md for what the columns hold.
 
 Independent of the project: MuJoCo integrates a rigid body on four spring-damper tyres (on_tyres.py).
-Writes time_wheel_drop.csv, time_stop_of_lowering.csv, time_braking.csv, time_kerb.csv and
-time_cornering.csv beside this file.
+Writes the files time_*.csv beside this file.
 
     pip install mujoco==4.0.0 numpy==2.4.6
     python time_runs.py
@@ -12,6 +11,7 @@ import math
 import pathlib
 import random
 
+import mujoco
 import numpy as np
 
 from on_tyres import G, RADIUS, Machine, Run
@@ -40,8 +40,9 @@ def machine(r, low=0.9, high=1.8, axle=False, **more):
     return m
 
 
-def described(m):
+def described(m, gravity=(0.0, 0.0, -G)):
     """The columns that every file begins with."""
+    preload = Run(m, gravity).preload
     return {
         "body_mass_kg": m.mass, "centre_x_m": m.centre[0], "centre_y_m": m.centre[1], "centre_z_m": m.centre[2],
         "inertia_roll_kg_m2": m.inertia[0], "inertia_pitch_kg_m2": m.inertia[1], "inertia_yaw_kg_m2": m.inertia[2],
@@ -49,7 +50,7 @@ def described(m):
         "front_tyre_n_per_m": m.stiffness[0], "rear_tyre_n_per_m": m.stiffness[2],
         "damping_ratio": m.damping_ratio,
         "free_axle_mass_kg": m.axle, "pin_height_m": m.pin, "axle_centre_z_m": m.axle_centre[2],
-    }
+    } | {f"before_{w}_n": float(f) for w, f in zip(("front_left", "front_right", "rear_left", "rear_right"), preload)}
 
 
 def write(name, rows):
@@ -72,139 +73,169 @@ def slope(left):
 
 # A wheel loses height.
 
+def dropped(m, g, wheels, drop, sudden):
+    """Runs a drop; slow: over 4 s with heavy damping. Attitudes before, at the peak and after, forces, tipped."""
+    ratio = m.damping_ratio
+    m.damping_ratio = ratio if sudden else 0.7
+    sim = Run(m, g)
+    m.damping_ratio = ratio
+    for _ in range(1000):
+        sim.step()
+    before = sim.attitude()
+    peak = list(before)
+    least = sim.forces()
+    most = least.copy()
+    for k in range(12000 if sudden else 16000):
+        share = 1.0 if sudden else min(1.0, k / 8000)
+        for i in wheels:
+            sim.data.mocap_pos[i, 2] = -0.5 - drop * share
+        sim.step()
+        a = sim.attitude()
+        peak = [max(peak[0], a[0]), max(peak[1], a[1], key=lambda v: abs(v - before[1]))]
+        f = sim.forces()
+        least, most = np.minimum(least, f), np.maximum(most, f)
+        if sim.upright() < GONE:
+            return before, peak, a, least, most, True
+    return before, peak, sim.attitude(), least, most, False
+
+
+WHEELS = {"front-left": [0], "rear-left": [2], "both-left": [0, 2], "both-front": [0, 1]}
+
+
 def wheel_drop(seed=41, count=40):
     r, rows = random.Random(seed), []
     for n in range(count):
-        axle = n % 4 == 3
-        m = machine(r, axle=axle)
-        m.contacts = [tuple(c) for c in m.contacts]
+        m = machine(r, axle=n % 4 == 3)
         wheels = ["front-left", "rear-left", "both-left"][n % 3]
         drop = round(r.uniform(0.03, 0.35), 3)
         left = math.radians(round(r.uniform(0.0, 9.0), 2)) if n % 2 else 0.0
-        dropped = {"front-left": [0], "rear-left": [2], "both-left": [0, 2]}[wheels]
         g = slope(left)
-
-        def run(sudden):
-            ratio = m.damping_ratio
-            m.damping_ratio = ratio if sudden else 0.7
-            sim = Run(m, g)
-            m.damping_ratio = ratio
-            for _ in range(1000):
-                sim.step()
-            before = sim.attitude()
-            peak = list(before)
-            least = sim.forces()
-            most = least.copy()
-            tipped = False
-            for k in range(12000 if sudden else 16000):
-                share = 1.0 if sudden else min(1.0, k / 8000)
-                for i in dropped:
-                    sim.data.mocap_pos[i, 2] = -0.5 - drop * share
-                sim.step()
-                a = sim.attitude()
-                peak = [max(peak[0], a[0]), max(peak[1], a[1], key=lambda v: abs(v - before[1]))]
-                f = sim.forces()
-                least, most = np.minimum(least, f), np.maximum(most, f)
-                if sim.upright() < GONE:
-                    tipped = True
-                    break
-            return before, peak, sim.attitude(), least, most, tipped
-
-        before, _, after, _, _, slow = run(False)
-        _, peak, _, least, most, sudden = run(True)
-        rows.append(described(m) | {
+        before, _, after, _, _, slow = dropped(m, g, WHEELS[wheels], drop, False)
+        _, peak, _, least, most, sudden = dropped(m, g, WHEELS[wheels], drop, True)
+        change = 0.0 if slow else after[0] - before[0]
+        rows.append(described(m, g) | {
             "slope_left_deg": deg(left), "wheels": wheels, "drop_m": drop,
-            "roll_before_deg": deg(before[0]), "pitch_before_deg": deg(before[1]),
-            "slow_roll_deg": "" if slow else deg(after[0]), "slow_pitch_deg": "" if slow else deg(after[1]),
-            "slow_tips": int(slow),
-            "peak_roll_deg": "" if sudden else deg(peak[0]), "peak_pitch_deg": "" if sudden else deg(peak[1]),
-            "sudden_tips": int(sudden),
-            "overshoot": "" if slow or sudden else (peak[0] - before[0]) / (after[0] - before[0]),
+            "slow_roll_deg": "" if slow else deg(change),
+            "slow_pitch_deg": "" if slow else deg(after[1] - before[1]), "slow_tips": int(slow),
+            "peak_roll_deg": "" if sudden else deg(peak[0] - before[0]),
+            "peak_pitch_deg": "" if sudden else deg(peak[1] - before[1]), "sudden_tips": int(sudden),
+            # Of a roll that is none, no ratio.
+            "overshoot": "" if slow or sudden or abs(change) < math.radians(0.3) else (peak[0] - before[0]) / change,
             "least_right_side_n": min(least[1], least[3]), "greatest_wheel_n": max(most),
         })
     write("time_wheel_drop.csv", rows)
 
 
+def wheel_drop_critical(seed=51, count=40):
+    """The least drop that tips, between `stays` and `tips`; empty where 1 m does not."""
+    r, rows = random.Random(seed), []
+    for n in range(count):
+        m = machine(r, low=1.2, high=2.2, axle=n % 4 == 3)
+        wheels = list(WHEELS)[n % 3]
+        left = math.radians(round(r.uniform(0.0, 12.0), 2))
+        g = slope(left)
+        tips = lambda drop: dropped(m, g, WHEELS[wheels], drop, True)[5]
+        low, high = bisect(tips, 0.0, 1.0, 0.005)
+        rows.append(described(m, g) | {"slope_left_deg": deg(left), "wheels": wheels,
+                                       "stays_at_m": low, "tips_at_m": high})
+    write("time_wheel_drop_critical.csv", rows)
+
+
+def bisect(tips, low, high, fine):
+    """Greatest that stays and least that tips; nothing for the latter if `high` does not."""
+    if not tips(high):
+        return high, ""
+    while high - low > fine:
+        middle = (low + high) / 2
+        low, high = (low, middle) if tips(middle) else (middle, high)
+    return low, high
+
+
 # Lowering stopped.
+
+STIFF = 2e8  # of the drive that lowers, N/m
+
+
+def lowering_machine(r, n, least_factor):
+    m = machine(r, high=1.5)
+    m.centre = (round(r.uniform(0.5, 0.62) * m.contacts[2][0], 3), 0.0, m.centre[2])
+    at = round(r.uniform(1.6, 4.0), 3)
+    # The load that tips the level machine, over a factor.
+    tipping = m.mass * -m.centre[0] / at
+    load = round(tipping / r.uniform(*least_factor))
+    height = round(r.uniform(0.5, 5.0), 3)
+    stop = r.choice([0.0, 0.05, 0.1, 0.2, 0.4])
+    # A boom that gives: nine tenths of the load on a spring of this frequency, 0 where it does not.
+    bends = 0.0 if n % 2 == 0 else round(r.uniform(1.0, 4.0), 2)
+    give, carrier = "", load
+    if bends:
+        stiff = load * (2 * math.pi * bends) ** 2
+        carrier = 0.1 * load
+        give = (f'<body><joint name="bends" type="slide" axis="0 0 1" stiffness="{stiff}" '
+                f'damping="{2 * 0.02 * math.sqrt(stiff * load)}" springref="{load * 0.9 * G / stiff}"/>'
+                f'<inertial pos="0 0 0" mass="{load * 0.9}" diaginertia="200 200 200"/></body>')
+    # Where it is when it is stopped.
+    m.extra = (f'<body name="load" pos="{at} 0 {height}"><joint name="boom" type="slide" axis="0 0 1"/>'
+               f'<inertial pos="0 0 0" mass="{carrier}" diaginertia="200 200 200"/>{give}</body>')
+    m.extra_mass, m.extra_at = load, (at, 0.0, height)
+    m.drive_damping = 2 * math.sqrt(STIFF * carrier)
+    m.more = f'<actuator><position joint="boom" kp="{STIFF}" kv="{m.drive_damping}"/></actuator>'
+    return m, at, load, height, stop, bends
+
+
+def stopped(m, load, speed, stop):
+    """The load already goes down at `speed`, nothing else moves; after 0.2 s it is stopped evenly in `stop`."""
+    sim = Run(m)
+    boom = mujoco.mj_name2id(sim.model, mujoco.mjtObj.mjOBJ_JOINT, "boom")
+    start, dt = 0.2, m.step
+    z = speed * start
+    sim.data.qpos[sim.model.jnt_qposadr[boom]] = z
+    sim.data.qvel[sim.model.jnt_dofadr[boom]] = -speed
+    hung = G * load / STIFF
+    front, rear, nose, most, tipped = 0.0, 1e12, -9.0, 0.0, False
+    for k in range(int(8.0 / dt)):
+        t = k * dt - start
+        v = speed if t < 0.0 else max(0.0, speed * (1.0 - t / stop)) if stop > 0.0 else 0.0
+        z -= v * dt
+        sim.data.ctrl[0] = z + hung - m.drive_damping * v / STIFF
+        sim.step()
+        if t >= 0.0:
+            f = sim.forces()
+            front, rear = max(front, f[0] + f[1]), min(rear, f[2] + f[3])
+            nose, most = max(nose, sim.attitude()[1]), max(most, sim.data.actuator_force[0])
+            if sim.upright() < GONE:
+                tipped = True
+                break
+    return front, rear, nose, most / (load * G), tipped
+
 
 def stop_of_lowering(seed=42, count=40):
     r, rows = random.Random(seed), []
     for n in range(count):
-        m = machine(r, high=1.5)
-        m.centre = (round(-r.uniform(0.5, 0.62) * -m.contacts[2][0], 3), 0.0, m.centre[2])
-        at = round(r.uniform(1.6, 4.0), 3)
-        # The load that tips the level machine, over a factor.
-        tipping = m.mass * -m.centre[0] / at
-        load = round(tipping / r.uniform(1.15, 3.0))
-        height = round(r.uniform(2.5, 6.0), 3)
+        m, at, load, height, stop, bends = lowering_machine(r, n, (1.15, 3.0))
         speed = round(r.uniform(0.15, 1.2), 3)
-        stop = round(r.choice([0.0, 0.05, 0.1, 0.2, 0.4]), 3)
-        # A boom that gives: the load on a spring of this frequency, 0 where it does not.
-        bends = 0.0 if n % 2 == 0 else round(r.uniform(1.0, 4.0), 2)
-        give = ""
-        close = ""
-        carrier = load
-        if bends:
-            stiff = load * (2 * math.pi * bends) ** 2
-            carrier = 0.1 * load
-            give = (f'<body><joint name="bends" type="slide" axis="0 0 1" stiffness="{stiff}" '
-                    f'damping="{2 * 0.02 * math.sqrt(stiff * load)}" springref="{load * 0.9 * G / stiff}"/>'
-                    f'<inertial pos="0 0 0" mass="{load * 0.9}" diaginertia="200 200 200"/></body>')
-        m.extra = (f'<body name="load" pos="{at} 0 {height}"><joint name="boom" type="slide" axis="0 0 1"/>'
-                   f'<inertial pos="0 0 0" mass="{carrier}" diaginertia="200 200 200"/>{give}{close}</body>')
-        m.extra_mass, m.extra_at = load, (at, 0.0, height)
-        stiffness = 2e8
-        m.more = (f'<actuator><position joint="boom" kp="{stiffness}" kv="{2 * math.sqrt(stiffness * carrier)}"/>'
-                  f'</actuator>')
-        sim = Run(m)
-        hung = G * load / stiffness
-        start = speed / 0.5  # eased into lowering with 0.5 m/s²
-        t0 = start + 2.0
-        dt = m.step
-        z = 0.0
-        before = None
-        front = rear = None
-        peak = dict(front=0.0, rear=1e12, load=0.0, nose=-9.0)
-        tipped = False
-        last = None
-        moving = int(6.0 / dt)
-        body = 0
-        for k in range(int(t0 / dt) + moving):
-            t = k * dt
-            if t < start:
-                v = 0.5 * t
-            elif t < t0:
-                v = speed
-            elif stop > 0.0:
-                v = max(0.0, speed * (1.0 - (t - t0) / stop))
-            else:
-                v = 0.0
-            z -= v * dt
-            sim.data.ctrl[0] = z + hung
-            sim.step()
-            f = sim.forces()
-            if before is None and t > t0 - dt * 1.5:
-                before = (f[0] + f[1], f[2] + f[3], sim.attitude()[1])
-                centre_of_load = height + z
-            if t >= t0:
-                peak["front"] = max(peak["front"], f[0] + f[1])
-                peak["rear"] = min(peak["rear"], f[2] + f[3])
-                peak["nose"] = max(peak["nose"], sim.attitude()[1])
-                # What the boom puts on the machine: the servo's force.
-                peak["load"] = max(peak["load"], sim.data.actuator_force[0])
-                if sim.upright() < GONE:
-                    tipped = True
-                    break
+        front, rear, nose, most, tipped = stopped(m, load, speed, stop)
         rows.append(described(m) | {
-            "load_kg": load, "load_x_m": at, "load_z_at_stop_m": centre_of_load, "speed_m_per_s": speed,
+            "load_kg": load, "load_x_m": at, "load_z_at_stop_m": height, "speed_m_per_s": speed,
             "stopped_in_s": stop, "boom_frequency_hz": bends,
-            "front_before_n": before[0], "rear_before_n": before[1], "pitch_before_deg": deg(before[2]),
-            "peak_front_n": "" if tipped else peak["front"], "least_rear_n": peak["rear"],
-            "peak_pitch_deg": "" if tipped else deg(peak["nose"]),
-            "peak_boom_force_over_load_weight": "" if tipped else peak["load"] / (load * G),
-            "tips": int(tipped),
+            "peak_front_n": "" if tipped else front, "least_rear_n": rear,
+            "peak_pitch_deg": "" if tipped else deg(nose),
+            "peak_boom_force_over_load_weight": "" if tipped else most, "tips": int(tipped),
         })
     write("time_stop_of_lowering.csv", rows)
+
+
+def stop_of_lowering_critical(seed=52, count=30):
+    """The least speed that tips when it is stopped, between `stays` and `tips`; empty where 6 m/s does not."""
+    r, rows = random.Random(seed), []
+    for n in range(count):
+        m, at, load, height, stop, bends = lowering_machine(r, n, (1.02, 1.5))
+        low, high = bisect(lambda v: stopped(m, load, v, stop)[4], 0.0, 6.0, 0.02)
+        rows.append(described(m) | {
+            "load_kg": load, "load_x_m": at, "load_z_at_stop_m": height, "stopped_in_s": stop,
+            "boom_frequency_hz": bends, "stays_at_m_per_s": low, "tips_at_m_per_s": high,
+        })
+    write("time_stop_of_lowering_critical.csv", rows)
 
 
 # Braking.
@@ -256,7 +287,7 @@ def braking(seed=43, count=40):
 
         slow, _, _, _, _, slow_tips = run(False)
         _, least, most, nose, back, tipped = run(True)
-        rows.append(described(m) | {
+        rows.append(described(m, g0) | {
             "slope_down_deg": deg(down), "speed_m_per_s": speed, "deceleration_m_per_s2": slows,
             "builds_up_in_s": builds, "lasts_s": lasts,
             "steady_rear_n": "" if slow_tips else slow, "steady_tips": int(slow_tips),
@@ -264,6 +295,34 @@ def braking(seed=43, count=40):
             "peak_pitch_deg": "" if tipped else deg(nose), "tips": int(tipped),
         })
     write("time_braking.csv", rows)
+
+
+def pulled_critical(seed=53, count=40):
+    """Braking or swerving all at once: the least acceleration that tips if it lasts so long, in m/s²."""
+    r, rows = random.Random(seed), []
+    for n in range(count):
+        side = n % 2 == 1
+        m = machine(r, low=1.2, axle=n % 4 == 3)
+        base = -m.contacts[2][0]
+        m.centre = (round(-base * r.uniform(0.15, 0.55), 3), 0.0, m.centre[2])
+        builds = r.choice([0.0, 0.1, 0.3, 1.0])
+        lasts = round(r.uniform(0.5, 4.0), 2)
+
+        def tips(a):
+            sim = Run(m)
+            for k in range(int((lasts + 5.0) / m.step)):
+                t = k * m.step
+                now = a * (min(1.0, t / builds) if builds else 1.0) if t < lasts else 0.0
+                sim.gravity((0.0, now, -G) if side else (now, 0.0, -G))
+                sim.step()
+                if sim.upright() < GONE:
+                    return True
+            return False
+
+        low, high = bisect(tips, 0.0, 15.0, 0.02)
+        rows.append(described(m) | {"way": "side" if side else "front", "builds_up_in_s": builds, "lasts_s": lasts,
+                                    "stays_at_m_per_s2": low, "tips_at_m_per_s2": high})
+    write("time_pulled_critical.csv", rows)
 
 
 # Tripping at a kerb.
@@ -360,7 +419,10 @@ def cornering(seed=45, count=30):
 
 if __name__ == "__main__":
     wheel_drop()
+    wheel_drop_critical()
     stop_of_lowering()
+    stop_of_lowering_critical()
     braking()
+    pulled_critical()
     kerb()
     cornering()
