@@ -171,7 +171,9 @@ class Run:
     def forces(self):
         """Force of each tyre on the ground, N: spring, damper and the foot's weight, never below nothing."""
         q, v = self.data.qpos[self.q], self.data.qvel[self.v]
-        return np.maximum(self.k * (q - self.reference) + self.c * v + FOOT * G, 0.0)
+        upright = self.data.xmat[self.body].reshape(3, 3)[:, 2]
+        own = FOOT * -float(np.dot(self.model.opt.gravity, upright))
+        return np.maximum(self.k * (q - self.reference) + self.c * v + own, 0.0)
 
     def step(self):
         mujoco.mj_step(self.model, self.data)
