@@ -95,4 +95,76 @@ evidence::messages! {
     NO_PEOPLE = "cli-no-people" [];
     /// Hint: who may plan that.
     HINT_NO_PEOPLE = "cli-hint-no-people" [];
+
+    // Wind and driving, alone.
+    /// A part that the wind sees, by the name stated.
+    WIND_NAMED = "cli-wind-named" [name];
+    /// Pressure and greatest force of a gust.
+    WIND_FORCE = "cli-wind-force" [gust, pressure, force];
+    /// What a gust does over a line: moment, direction it pushes to, tilt left and asked for.
+    WIND_LINE = "cli-wind-line" [side, moment, towards, tilt, required];
+    /// Gust at which the tilt asked for is just left, and its forecast mean.
+    WIND_LIMIT = "cli-wind-limit" [gust, height, mean];
+    /// The same where it is higher than the wind profile goes.
+    WIND_LIMIT_HIGH = "cli-wind-limit-high" [gust, height];
+    /// The tilt asked for is not there without any wind.
+    WIND_SHORT_CALM = "cli-wind-short-calm" [side];
+    /// No wind overturns it that way.
+    WIND_NO_LIMIT = "cli-wind-no-limit" [];
+    /// The maker's limit comes first.
+    WIND_NOT_A_LIMIT = "cli-wind-not-a-limit" [];
+    /// Which line governs.
+    CALC_GOVERNS = "cli-calc-governs" [side];
+    /// Case: at rest.
+    CASE_AT_REST = "cli-case-at-rest" [];
+    /// Case: braking.
+    CASE_BRAKING = "cli-case-braking" [];
+    /// Case: starting as hard as it brakes.
+    CASE_STARTING = "cli-case-starting" [];
+    /// Case: turning left.
+    CASE_TURNING_LEFT = "cli-case-turning-left" [];
+    /// Case: turning right.
+    CASE_TURNING_RIGHT = "cli-case-turning-right" [];
+    /// Case: braking in a turn to the left.
+    CASE_BRAKING_LEFT = "cli-case-braking-left" [];
+    /// Case: braking in a turn to the right.
+    CASE_BRAKING_RIGHT = "cli-case-braking-right" [];
+    /// Case: stopped dead by a kerb.
+    CASE_KERB = "cli-case-kerb" [];
+    /// Case: wheels drop into a rut.
+    CASE_WHEEL_DROP = "cli-case-wheel-drop" [];
+    /// What a case leaves: tilt, and share of what is there at rest.
+    TRAVEL_LINE = "cli-travel-line" [case, side, tilt, share];
+    /// What a case leaves by energy.
+    TRAVEL_ENERGY = "cli-travel-energy" [case, side, share];
+    /// Which case governs.
+    TRAVEL_GOVERNS = "cli-travel-governs" [case, side];
+    /// The case in which it tips.
+    TRAVEL_TIPS = "cli-travel-tips" [case, side];
+    /// Speed below which no kerb tips it.
+    TRAVEL_KERB_SPEED = "cli-travel-kerb-speed" [speed];
+    /// Share on the steering rear axle at rest and least.
+    TRAVEL_REAR = "cli-travel-rear" [rest, least];
+    /// The same where the rear axle lifts: nothing steers.
+    TRAVEL_REAR_LIFTS = "cli-travel-rear-lifts" [rest];
+    /// Stopping distance.
+    TRAVEL_STOPS = "cli-travel-stops" [distance];
+    /// It does not stop on that grade.
+    TRAVEL_NEVER_STOPS = "cli-travel-never-stops" [];
+    /// Tyres slide.
+    TRAVEL_SLIDES = "cli-travel-slides" [needed, friction];
+    /// Tyres hold, and would slide before it tips.
+    TRAVEL_SLIDES_FIRST = "cli-travel-slides-first" [needed, friction];
+    /// Tyres hold, and it would tip before they slide.
+    TRAVEL_TIPS_FIRST = "cli-travel-tips-first" [needed, friction];
+    /// The load slides on the forks.
+    TRAVEL_LOAD_SLIDES = "cli-travel-load-slides" [needed, friction];
+    /// The load stays on the forks.
+    TRAVEL_LOAD_STAYS = "cli-travel-load-stays" [needed, friction];
+    /// Nothing presses the load on the forks.
+    TRAVEL_LOAD_OFF = "cli-travel-load-off" [];
+    /// Nothing can be told.
+    TRAVEL_CANNOT_TELL = "cli-travel-cannot-tell" [];
+    /// What the maker allows when driving comes first.
+    TRAVEL_CARRY = "cli-travel-carry" [];
 }

@@ -123,6 +123,12 @@ impl<'d> Reader<'d> {
         Some(point)
     }
 
+    /// A point of three lengths (a decision), each at most `most` m either way.
+    pub fn point_3(&self, key: &str, example: &str, most: f64) -> Option<DVec3> {
+        let node = self.required(key, example)?;
+        self.as_numbers::<3>(node, key, Dimension::Length, Bound::Within(-most, most), None).map(DVec3::from_array)
+    }
+
     /// A point of three lengths that is a fact, each at most `most` m either way.
     pub fn fact_point_3(&self, key: &str, example: &str, most: f64) -> Option<DVec3> {
         let node = self.required(key, example)?;

@@ -42,6 +42,11 @@ pub enum AttachmentKind {
     Platform(Platform),
 }
 
+/// Height of a load backrest or carriage above the forks, m (48 in; common practice).
+pub const BACKREST: f64 = 1.22;
+/// Half the width of a carriage at least, m (common practice).
+pub const CARRIAGE_HALF: f64 = 0.65;
+
 /// How an attachment is held on the carriage.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]

@@ -1,14 +1,13 @@
 //! Forces on wheels or pads, rigid contacts.
 //!
 //! All contact forces are taken parallel to gravity (equal use of friction at every contact).
-//! Rear axle free: moments of the whole machine, and of the axle about its pin, which turns about the
-//! machine's length alone: determinate. Locked: four contacts with
+//! Rear axle free: axle loads by moments of the whole, the rear wheels by moments of the axle about its pin,
+//! the front ones by what is left: determinate. Locked: four contacts with
 //! equal stiffness, contacts in tension dropped until consistent.
 
 use crate::support::points;
 use crate::{Masses, RearAxleState, Stance, Support};
 use geometry::{DVec2, DVec3};
-use glam::{DMat4, DVec4};
 use machine::Machine;
 use quantity::STANDARD_GRAVITY as G;
 
@@ -61,24 +60,31 @@ pub fn wind_on_contacts(machine: &Machine, support: Support) -> [f64; 4] {
     }
 }
 
-/// Four equations for four forces, seen along gravity: weight, moments about both axes of the ground, and
-/// the axle's moment about the line of its pin.
+/// Both axles by moments of the whole machine: the pin turns about its own line only and hands on the
+/// pull along the machine of the wheels below it, so that neither it nor the brakes' share move load from
+/// axle to axle. The rear axle's sides by moments of the axle about the pin, the front's by those of the whole.
 fn free(p: &crate::support::Points, masses: &Masses, gravity: DVec3) -> Reactions {
-    let seen = |q: DVec3| along_gravity(q, gravity);
-    let [a, b] = p.front.map(seen);
-    let [c, d] = p.rear.map(seen);
-    let pin = seen(p.pin).y;
-    let (frame, axle) = (masses.sprung * G, masses.axle * G);
-    let frame_at = seen(masses.sprung_moment / masses.sprung);
-    let axle_at = if masses.axle > 0.0 { seen(masses.axle_moment / masses.axle) } else { seen(p.pin) };
-    let m = DMat4::from_cols(
-        DVec4::new(1.0, a.x, a.y, 0.0),
-        DVec4::new(1.0, b.x, b.y, 0.0),
-        DVec4::new(1.0, c.x, c.y, c.y - pin),
-        DVec4::new(1.0, d.x, d.y, d.y - pin),
-    );
-    let moment = frame_at * frame + axle_at * axle;
-    let force = (m.inverse() * DVec4::new(frame + axle, moment.x, moment.y, axle * (axle_at.y - pin))).to_array();
+    let seen = |at: DVec3| along_gravity(at, gravity);
+    let w = masses.total() * G;
+    let centre = seen(masses.centre());
+    let [fl, fr] = p.front.map(seen);
+    let [rl, rr] = p.rear.map(seen);
+    let axle = masses.axle * G;
+    let pin_y = seen(p.pin).y;
+    let axle_y = if masses.axle > 0.0 { seen(masses.axle_moment / masses.axle).y } else { 0.0 };
+    // Three of the four unknowns as they depend on the rear axle's whole force.
+    let sides = |rear: f64| {
+        let pin = rear - axle;
+        let left = (pin * pin_y + axle * axle_y - rear * rr.y) / (rl.y - rr.y);
+        let right = rear - left;
+        let front = w - rear;
+        let front_left = (w * centre.y - left * rl.y - right * rr.y - front * fr.y) / (fl.y - fr.y);
+        [front_left, front - front_left, left, right]
+    };
+    let out = |f: [f64; 4]| f[0] * fl.x + f[1] * fr.x + f[2] * rl.x + f[3] * rr.x - w * centre.x;
+    // Linear in it: with both tracks square to the machine the two ends tell it.
+    let (none, whole) = (out(sides(0.0)), out(sides(w)));
+    let force = sides(w * none / (none - whole));
     Reactions { force, stands: force.iter().all(|f| *f >= 0.0) }
 }
 

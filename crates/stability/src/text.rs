@@ -11,7 +11,7 @@ evidence::messages! {
     STEP_WIND_MOMENT = "working-wind-moment" [];
     /// Working: wind pressure q = ½ρv².
     STEP_WIND_PRESSURE = "working-wind-pressure" [];
-    /// Working: wind force on one part, named by `part`.
+    /// Working: wind force on one part, named by `part`, of wind along and across the machine.
     STEP_WIND_FORCE = "working-wind-force" [part];
     /// Working: distance of the centre of gravity from the tipping line.
     STEP_ARM = "working-arm" [];
@@ -29,8 +29,12 @@ evidence::messages! {
     PART_LOAD = "part-load" [];
     /// Name of a part: the boom.
     PART_BOOM = "part-boom" [];
-    /// Name of a part: frame and cab.
+    /// Name of a part: frame with wheels, without cab.
     PART_FRAME = "part-frame" [];
+    /// Name of a part: the cab.
+    PART_CAB = "part-cab" [];
+    /// Name of a part: carriage with attachment.
+    PART_CARRIAGE = "part-carriage" [];
     /// Name of a coordinate: x, forward of the front axle.
     AXIS_X = "axis-x" [];
     /// Name of a coordinate: y, left of the middle.

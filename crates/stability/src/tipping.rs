@@ -5,7 +5,7 @@
 //! zero is the onset (moment balance of a rigid body on one edge).
 
 use crate::{LoadOnBoom, Masses, TippingLine, TipsOver, text};
-use evidence::{Source, Step, Trace};
+use evidence::{Silent, Source, Step, Trace};
 use geometry::DVec3;
 use quantity::{Dimension, Quantity, STANDARD_GRAVITY as G};
 
@@ -38,7 +38,7 @@ pub struct Loading {
 ///   the pin, with `u_yz` the part of `u` square to `x̂`
 /// - `M·h·x̂` of the rear wheels where they hold the machine along its length (`h`,
 ///   [`TippingLine::held`]): their force is `−M·g·ĝ_x`, with `M` the whole mass
-fn arm(masses: &Masses, line: &TippingLine) -> (f64, DVec3) {
+pub(crate) fn arm(masses: &Masses, line: &TippingLine) -> (f64, DVec3) {
     let (m, moment) = masses.counted(line.with_rear_axle);
     let own = line.along.cross(moment - line.point * m);
     if line.with_rear_axle {
@@ -58,8 +58,12 @@ fn through_the_pin(masses: &Masses, line: &TippingLine) -> DVec3 {
 
 /// Restoring moment about a line by weight and wind, N·m; negative: it tips.
 pub fn restoring_moment(loading: &Loading, line: &TippingLine) -> f64 {
+    restoring_of_weight(loading, line) - loading.wind.overturning(line)
+}
+
+fn restoring_of_weight(loading: &Loading, line: &TippingLine) -> f64 {
     let (_, a) = arm(&loading.masses, line);
-    G * loading.gravity.dot(a) - loading.wind.overturning(line)
+    G * loading.gravity.dot(a)
 }
 
 /// Tilt at which tipping starts.
@@ -116,12 +120,35 @@ pub fn load_factor(
     lines: &[TippingLine],
     trace: &mut impl Trace,
 ) -> Option<(f64, TipsOver)> {
+    load_factor_in(bare, load, lines, |i| bare.wind.overturning(&lines[i]), trace)
+}
+
+/// The same where the wind's moment about each line is at hand, as a search has it.
+///
+/// `overturning` is in the order of `lines`; where it says nothing of a line the moment is no number.
+pub fn load_factor_with(
+    bare: &Loading,
+    load: LoadOnBoom,
+    lines: &[TippingLine],
+    overturning: &[f64],
+) -> Option<(f64, TipsOver)> {
+    let about = |i: usize| overturning.get(i).copied().unwrap_or(f64::NAN);
+    load_factor_in(bare, load, lines, about, &mut Silent)
+}
+
+fn load_factor_in(
+    bare: &Loading,
+    load: LoadOnBoom,
+    lines: &[TippingLine],
+    overturning: impl Fn(usize) -> f64,
+    trace: &mut impl Trace,
+) -> Option<(f64, TipsOver)> {
     let mut worst: Option<(f64, TippingLine, f64, f64)> = None;
-    for line in lines {
+    for (i, line) in lines.iter().enumerate() {
         let lever = line.along.cross(load.at - line.point) + DVec3::X * line.held;
         let asked = -G * bare.gravity.dot(lever);
         if asked > 0.0 {
-            let held = restoring_moment(bare, line);
+            let held = restoring_of_weight(bare, line) - overturning(i);
             let factor = held / (asked * load.mass);
             if worst.is_none_or(|(w, ..)| factor < w) {
                 worst = Some((factor, *line, held, asked));
@@ -170,18 +197,20 @@ pub fn load_factor(
     Some((factor, line.over))
 }
 
-/// A lower bound of `sin(`[`tilt_reserve`]`)`, without arcsines, for searches over many corners:
-/// with `sin ψ = s ≥ 0` and `sin ω = w ≥ 0` the reserve is `ψ − ω`, and
-/// `sin(ψ − ω) = s·√(1 − w²) − w·√(1 − s²) ≥ s·√(1 − w²) − w`. −1 where `s < 0`.
+/// A lower bound of the sine of [`crate::tilt_reserve_on_springs`], without arcsines, for searches over
+/// many corners: with `sin ψ = s ≥ 0` and `sin ω = w ≥ 0` the reserve on rigid contacts is `ψ − ω`, and
+/// `sin(ψ − ω) = s·√(1 − w²) − w·√(1 − s²) ≥ s·√(1 − w²) − w`; the lean takes at most `β`, and
+/// `sin(x − β) ≥ sin x − β`. −1 where `s < 0`.
 ///
 /// `overturning` is the wind's moment about the line ([`crate::wind::WindLoad::overturning`]), which
-/// a search has at hand.
-pub fn sine_of_tilt_at_least(loading: &Loading, line: &TippingLine, overturning: f64) -> f64 {
-    let (_, a) = arm(&loading.masses, line);
+/// a search has at hand, as it has the `lean`.
+pub fn sine_of_tilt_at_least(loading: &Loading, line: &TippingLine, overturning: f64, lean: &crate::LeanBound) -> f64 {
+    let (mass, a) = arm(&loading.masses, line);
     let size = a.length();
     let s = loading.gravity.dot(a) / size;
     let w = overturning / (G * size);
-    if s >= 0.0 && w <= 1.0 { s * (1.0 - w * w).max(0.0).sqrt() - w } else { -1.0 }
+    let lean = lean.at(mass, size / mass);
+    if s >= 0.0 && w <= 1.0 { s * (1.0 - w * w).max(0.0).sqrt() - w - lean } else { -1.0 }
 }
 
 /// Tilt (rad) that the ground may still turn, in the worst direction, until the machine tips over
@@ -259,17 +288,22 @@ fn line_steps(loading: &Loading, line: &TippingLine, trace: &mut impl Trace) {
         result: ("d".into(), Quantity::new(a.length() / mass, Dimension::Length)),
         source: Source::Mechanics,
     });
-    trace.step(|| Step {
-        title: text::STEP_WIND_MOMENT.message(),
-        formula: "M_w = |(u × (S − P · F))_xy|,  F = ΣF_i,  S = ΣF_i r_i".into(),
-        values: vec![
-            ("F".into(), Quantity::new(loading.wind.force, Dimension::Force)),
-            ("S_x".into(), nm(loading.wind.moment.x)),
-            ("S_y".into(), nm(loading.wind.moment.y)),
-            ("S_z".into(), nm(loading.wind.moment.z)),
-        ],
-        result: ("M_w".into(), nm(wind)),
-        source: Source::Mechanics,
+    trace.step(|| {
+        let worst = loading.wind.worst_direction(line);
+        let [front, side] = loading.wind.levers(line);
+        Step {
+            title: text::STEP_WIND_MOMENT.message(),
+            formula: "M_w = max −(|cos φ| · L_f + |sin φ| · L_s) · (cos φ, sin φ),  L = u × Σ F_i (r_i − P)".into(),
+            values: vec![
+                ("L_f,x".into(), nm(front.x)),
+                ("L_f,y".into(), nm(front.y)),
+                ("L_s,x".into(), nm(side.x)),
+                ("L_s,y".into(), nm(side.y)),
+                ("φ".into(), Quantity::new(worst.towards, Dimension::Angle)),
+            ],
+            result: ("M_w".into(), nm(wind)),
+            source: Source::Mechanics,
+        }
     });
 }
 

@@ -55,7 +55,7 @@ pub(crate) struct StabilityResult {
     pub(crate) forces_on_springs_n: Option<[f64; 4]>,
 }
 
-const REAR: [(&str, RearAxleState); 2] = [("free", RearAxleState::Free), ("locked", RearAxleState::Locked)];
+pub(super) const REAR: [(&str, RearAxleState); 2] = [("free", RearAxleState::Free), ("locked", RearAxleState::Locked)];
 
 pub(crate) fn run(input: &Input, said: Said) -> Run {
     let root = input.document.root();
@@ -128,7 +128,7 @@ pub(crate) fn run(input: &Input, said: Said) -> Run {
     Ok(Outcome::Done)
 }
 
-fn failure(input: &Input, said: Said) -> Failure {
+pub(super) fn failure(input: &Input, said: Said) -> Failure {
     input.faults(said).unwrap_or_else(|| Failure::new(input.document.faults(), said))
 }
 
@@ -169,7 +169,7 @@ fn can_level(root: &jobfile::Reader<'_>, machine: &Machine, levelled: Option<f64
     }
 }
 
-fn in_range(root: &jobfile::Reader<'_>, machine: &Machine, angle: f64, extension: f64, state: SupportState) {
+pub(super) fn in_range(root: &jobfile::Reader<'_>, machine: &Machine, angle: f64, extension: f64, state: SupportState) {
     let b = &machine.boom;
     let slack = 1e-9;
     if angle < b.angle_min.si() - slack || angle > b.angle_max.si() + slack {
@@ -225,7 +225,7 @@ fn print(r: &StabilityResult, said: Said) {
     }
 }
 
-fn side(over: TipsOver) -> evidence::TextId {
+pub(super) fn side(over: TipsOver) -> evidence::TextId {
     match over {
         TipsOver::Front => planning::text::SIDE_FRONT,
         TipsOver::Rear => planning::text::SIDE_REAR,

@@ -136,3 +136,103 @@ fn beyond_the_boom_is_refused_and_the_chart_example_runs() {
     assert!([0, 3].contains(&said.code), "{}", said.err);
     assert!(said.out.contains("zone"), "{}", said.out);
 }
+
+fn example(name: &str) -> String {
+    run(&["calc", name, "--example"]).out
+}
+
+fn answer(name: &str, input: &str) -> (i32, serde_json::Value) {
+    let said = run_in(&root(), &["calc", name, "--format", "json"], Some(input));
+    assert!([0, 3].contains(&said.code), "{}", said.err);
+    (said.code, serde_json::from_str(&said.out).unwrap())
+}
+
+/// At the gust that `calc wind` names as the limit, the tilt asked for is what remains.
+#[test]
+fn wind_names_the_gust_at_which_the_tilt_runs_out() {
+    let (code, calm) = answer("wind", &example("wind"));
+    assert_eq!(code, 0);
+    for i in 0..4 {
+        let limit = calm["lines"][i]["gust_at_limit_m_s"].as_f64().unwrap();
+        let input = example("wind").replace("gust = \"12.5 m/s\"", &format!("gust = \"{limit} m/s\""));
+        let (_, windy) = answer("wind", &input);
+        let line = &windy["lines"][i];
+        let (tilt, required) = (line["tilt_deg"].as_f64().unwrap(), line["required_deg"].as_f64().unwrap());
+        assert!((tilt - required).abs() < 1e-6, "{line}");
+        let mean = line["mean_at_limit_m_s"].as_f64().unwrap();
+        // 8.8 m up in open country: √c_e is near 1.5.
+        assert!((limit / mean - 1.5).abs() < 0.02, "{limit} {mean}");
+    }
+    let stormy = example("wind").replace("12.5 m/s", "45 m/s");
+    assert_eq!(answer("wind", &stormy).0, 3, "too much wind is no success");
+    // More that the wind sees takes more of the reserve, and is named.
+    let with_sign = example("wind").replace("# part = ", "part = ");
+    let (_, more) = answer("wind", &with_sign);
+    assert_eq!(more["parts"][5]["name"], "sign on the boom");
+    assert!(more["greatest_force_n"].as_f64().unwrap() > calm["greatest_force_n"].as_f64().unwrap());
+}
+
+#[test]
+fn wind_says_all_faults_at_once() {
+    let input = example("wind")
+        .replace("gust = \"12.5 m/s\"", "gust = \"-3 m/s\"")
+        .replace("terrain = \"open\"", "terrain = \"moon\"")
+        .replace("load_depth", "load_dept")
+        .replace("# part = ", "part = ")
+        .replace("front = \"0.5 m²\"", "front = \"0.5 m\"");
+    let said = run_in(&root(), &["calc", "wind"], Some(&input));
+    assert_eq!(said.code, 1);
+    for word in ["gust", "moon", "load_depth", "0.5 m"] {
+        assert!(said.err.contains(word), "{word}:\n{}", said.err);
+    }
+}
+
+/// Slowly and gently everything holds; faster, deeper, steeper and slippery each cost something.
+#[test]
+fn driving_gently_holds_and_everything_else_costs() {
+    let gentle = example("travel-stability")
+        .replace("\"8 km/h\"", "\"3 km/h\"")
+        .replace("retardation = \"50 %\"", "retardation = \"15 %\"")
+        .replace("rut_depth = \"0.10 m\"", "rut_depth = \"0.03 m\"")
+        .replace("\"-8 %\"", "\"0 %\"");
+    let (code, base) = answer("travel-stability", &gentle);
+    assert_eq!(code, 0, "{base}");
+    let reserve = |v: &serde_json::Value| v["governs"]["reserve"].as_f64().unwrap();
+    let worse = |from: &str, to: &str| {
+        assert!(gentle.contains(from));
+        answer("travel-stability", &gentle.replace(from, to)).1
+    };
+    assert!(reserve(&worse("\"3 km/h\"", "\"5 km/h\"")) < reserve(&base));
+    assert!(reserve(&worse("\"0.03 m\"", "\"0.20 m\"")) < reserve(&base));
+    let icy = worse("ground_friction = \"0.6\"", "ground_friction = \"0.1\"");
+    assert!(icy["slides"] == true && icy["first"] == "slides");
+    assert!(icy["stopping_distance_m"].as_f64().unwrap() > base["stopping_distance_m"].as_f64().unwrap());
+    let down = worse("slope_along = \"0 %\"", "slope_along = \"-40 %\"");
+    assert!(down["stopping_distance_m"].is_null(), "wet ground does not hold on 40 %: {down}");
+    // Straight on, no turn is among the cases; steering weight goes when it brakes.
+    let straight = worse("radius =", "# radius =");
+    assert_eq!(straight["cases"].as_array().unwrap().len(), 5 * 4);
+    assert!(base["rear_share_least"].as_f64().unwrap() < base["rear_share_at_rest"].as_f64().unwrap());
+    // The example itself brakes too hard downhill, and the text says which case governs.
+    let said = run_in(&root(), &["calc", "travel-stability"], Some(&example("travel-stability")));
+    assert_eq!(said.code, 3);
+    assert!(said.out.contains("may go over: Stopped dead by a kerb"), "{}", said.out);
+}
+
+#[test]
+fn driving_says_all_faults_at_once() {
+    let input = example("travel-stability")
+        .replace("\"8 km/h\"", "\"-8 km/h\"")
+        .replace("\"6.0 m\"", "\"0 m\"")
+        .replace("travel = \"ahead\"", "travel = \"up\"")
+        .replace("fork_friction", "forks_friction");
+    let said = run_in(&root(), &["calc", "travel-stability"], Some(&input));
+    assert_eq!(said.code, 1);
+    for word in ["speed", "radius", "ahead", "fork_friction"] {
+        assert!(said.err.contains(word), "{word}:\n{}", said.err);
+    }
+    // An attachment that the machine has not.
+    let missing = example("travel-stability").replace("attachment = \"forks\"", "attachment = \"claw\"");
+    let said = run_in(&root(), &["calc", "travel-stability"], Some(&missing));
+    assert!(said.code == 1 && said.err.contains("claw"), "{}", said.err);
+}

@@ -1,11 +1,10 @@
 //! Gates that a lift passes with its load: width and height carried against the clear opening.
 
-use super::parts::{BACKREST, CARRIAGE_HALF};
 use super::{metres, spare, within};
 use crate::context::Context;
 use crate::text;
 use evidence::{Finding, Source, Status, Step, Trace, Working};
-use machine::{BoomPosition, kinematics};
+use machine::{BACKREST, BoomPosition, CARRIAGE_HALF, kinematics};
 use quantity::Si;
 use site::Gate;
 

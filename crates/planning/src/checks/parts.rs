@@ -3,8 +3,8 @@
 use crate::context::Context;
 use crate::posed::Posed;
 use geometry::{Capsule, DVec3, OrientedBox, Pose, Segment, Solid};
-use machine::{AttachmentKind, BoomPosition, kinematics};
-use stability::wind::{Part, SHAPE_FACTOR};
+use machine::{Attachment, AttachmentKind, BACKREST, BoomPosition, CARRIAGE_HALF, kinematics};
+use stability::LoadFaces;
 
 /// Parts that stand still while the boom moves: frame and cab.
 pub(crate) fn standing(ctx: &Context<'_>) -> [Solid; 2] {
@@ -20,11 +20,6 @@ pub(crate) fn standing(ctx: &Context<'_>) -> [Solid; 2] {
     };
     [upright(o.rear, o.front, 0.0, o.frame_top), upright(o.cab.0, o.cab.1, o.frame_top, o.cab_top)]
 }
-
-/// Height of a load backrest or carriage above the forks, m (48 in; common practice).
-pub(crate) const BACKREST: f64 = 1.22;
-/// Half the width of a carriage at least, m (common practice).
-pub(crate) const CARRIAGE_HALF: f64 = 0.65;
 
 /// Parts that move with the boom: boom, head, carriage, load with blades.
 pub(crate) fn moving(ctx: &Context<'_>, posed: &Posed, tool: DVec3, boom: BoomPosition) -> [Solid; 4] {
@@ -85,38 +80,20 @@ fn load_solid(ctx: &Context<'_>, posed: &Posed, tool: DVec3, boom: BoomPosition)
     })
 }
 
-/// What the wind sees, each part with its larger area.
-pub(crate) fn wind_parts(ctx: &Context<'_>, tool: DVec3, boom: BoomPosition, with_load: bool) -> Vec<Part> {
-    let areas = &ctx.machine.wind_areas;
-    let head = kinematics::head(&ctx.machine.boom, boom);
-    let foot = DVec3::new(ctx.machine.boom.foot.x, 0.0, ctx.machine.boom.foot.y);
-    let mut out = vec![
-        Part {
-            name: stability::text::PART_FRAME.message(),
-            area: areas.frame_side.max(areas.frame_front),
-            factor: SHAPE_FACTOR,
-            at: DVec3::new(ctx.machine.outline.cab.0, 0.0, areas.frame_height),
-        },
-        Part {
-            name: stability::text::PART_BOOM.message(),
-            area: ctx.machine.boom.depth * foot.distance(head),
-            factor: SHAPE_FACTOR,
-            at: (foot + head) / 2.0,
-        },
-    ];
-    if with_load {
-        let load = ctx.load;
-        // A hung load's wind acts on the machine at its hook.
-        let at = match &load.hanging {
-            Some(_) => tool,
-            None => Posed::carriage(tool, boom) * DVec3::new(load.depth / 2.0, 0.0, load.height / 2.0),
-        };
-        out.push(Part {
-            name: stability::text::PART_LOAD.message(),
-            area: load.height * load.width.max(load.depth),
-            factor: load.wind_factor,
-            at,
-        });
-    }
-    out
+/// What the wind sees, with or without the load.
+pub(crate) fn wind_parts(
+    ctx: &Context<'_>,
+    attachment: &Attachment,
+    boom: BoomPosition,
+    with_load: bool,
+) -> Vec<stability::wind::Part> {
+    let load = ctx.load;
+    let faces = LoadFaces {
+        depth: load.depth,
+        width: load.width,
+        height: load.height,
+        factor: load.wind_factor,
+        hangs: load.hanging.is_some(),
+    };
+    stability::wind_parts(ctx.machine, attachment, boom, with_load.then_some(faces))
 }

@@ -7,9 +7,7 @@ use crate::text;
 use evidence::{Finding, Source, Status};
 use machine::WindMeasure;
 use quantity::{Dimension, Quantity, Si};
-
-/// Gust over ten-minute mean at 10 m in open country: `√2.35` (EN 1991-1-4, terrain II; from memory).
-pub(crate) const GUST_OVER_MEAN: f64 = 1.53;
+use stability::exposure::GUST_OVER_MEAN;
 
 /// The maker's limit as a gust at height, m/s.
 fn limit(ctx: &Context<'_>) -> Option<f64> {

@@ -8,9 +8,16 @@
     reason = "tests"
 )]
 
+mod dynamics;
+mod fit;
 mod properties;
 mod r1;
+mod reserve_map;
 mod springs;
+mod tilting_platform;
+mod val_dynamics;
+mod val_exposure;
 mod val_levelled;
 mod val_textbook;
 mod val_tipping;
+mod wind;

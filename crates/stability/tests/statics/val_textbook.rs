@@ -77,9 +77,10 @@ fn val_beam_reactions() {
 fn val_wind_forces() {
     use stability::wind::{AIR_DENSITY, Part, WindLoad};
     let force = |gust: f64, area: f64, factor: f64, density: f64, height: f64| {
-        let part = Part { name: stability::text::PART_LOAD.message(), area, factor, at: DVec3::new(0.0, 0.0, height) };
+        let name = stability::text::PART_LOAD.message();
+        let part = Part::new(name, area, 0.0, factor, DVec3::new(0.0, 0.0, height));
         let w = WindLoad::of(gust, &[part], &mut evidence::Silent);
-        (w.force * density / AIR_DENSITY, w.moment.z * density / AIR_DENSITY)
+        (w.front * density / AIR_DENSITY, w.front_moment.z * density / AIR_DENSITY)
     };
     let (f, _) = force(100.0 * 0.447_04, 800.0 * 0.092_903_04, 1.0, 0.075 * 0.453_592_37 / 0.028_316_846_592, 0.0);
     assert!((f / 4.448_221_615 - 20_058.0).abs() < 1.0, "{} lbf", f / 4.448_221_615);

@@ -1,0 +1,198 @@
+//! The cases of `calc travel-stability`, and which of them governs.
+
+use super::standing::Standing;
+use evidence::Silent;
+use serde::{Deserialize, Serialize};
+use stability::{
+    Acceleration, Criterion, First, Loading, REACTION, SURE_BRAKING, Sliding, TipsOver, Travel, Turn,
+    friction_for_load, inertia_at_least, moving, rear_share, sliding, stopping_distance, tilt_reserve, tipping_lines,
+    trip_speed, worst_wheel_drop,
+};
+
+/// Answer of the calculation. SI; angles in degrees, as their names say.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, schemars::JsonSchema)]
+pub(crate) struct TravelResult {
+    /// Each case over each tipping line.
+    pub(crate) cases: Vec<TravelLine>,
+    /// The case that leaves least; `null`: something is no number, and nothing can be told.
+    pub(crate) governs: Option<TravelLine>,
+    /// Speed below which nothing that stops it dead can tip it, m/s, the least of all lines.
+    pub(crate) kerb_trip_speed_m_s: f64,
+    /// The same if kerb and tyres gave nothing back, m/s: not to be relied on.
+    pub(crate) kerb_trip_speed_without_rebound_m_s: f64,
+    /// Share of the weight on the rear axle, which steers: at rest.
+    pub(crate) rear_share_at_rest: f64,
+    /// The same, least of all cases.
+    pub(crate) rear_share_least: f64,
+    /// Distance to a stop with the brake that is sure, m; `null`: the grade pulls as much as it holds.
+    pub(crate) stopping_distance_m: Option<f64>,
+    /// Friction that tyres need, most of all cases.
+    pub(crate) friction_needed: f64,
+    /// Friction needed at the onset of tipping in that direction; `null`: it does not tip that way.
+    pub(crate) friction_at_tipping: Option<f64>,
+    /// What comes first in that case.
+    pub(crate) first: First,
+    /// It slides in that case.
+    pub(crate) slides: bool,
+    /// Friction that the load needs on the forks, most of all cases; `null`: none on them, or nothing
+    /// presses it on.
+    pub(crate) load_friction_needed: Option<f64>,
+    /// The load slides off.
+    pub(crate) load_slides: bool,
+}
+
+/// What a case leaves over a tipping line.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, schemars::JsonSchema)]
+pub(crate) struct TravelLine {
+    /// What happens.
+    pub(crate) case: TravelCase,
+    /// Which way it would go over.
+    pub(crate) over: TipsOver,
+    /// Tilt that remains, degrees; below zero it tips. `null` for a kerb, where energy counts.
+    pub(crate) tilt_deg: Option<f64>,
+    /// Share left of what there is at rest on the same ground: 0 at the onset, −1 where it tips at rest.
+    pub(crate) reserve: f64,
+    /// For what is sudden: what the reserve comes from.
+    pub(crate) criterion: Option<Criterion>,
+}
+
+/// What happens while driving.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, schemars::JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub(crate) enum TravelCase {
+    /// Nothing.
+    AtRest,
+    /// Braking.
+    Braking,
+    /// Starting as hard as it brakes.
+    Starting,
+    /// A turn to the left.
+    TurningLeft,
+    /// A turn to the right.
+    TurningRight,
+    /// Braking in a turn to the left.
+    BrakingLeft,
+    /// Braking in a turn to the right.
+    BrakingRight,
+    /// Stopped dead by a kerb or an edge.
+    Kerb,
+    /// One or two wheels drop.
+    WheelDrop,
+}
+
+/// What the calculation asks besides the machine.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Asked {
+    pub(crate) travel: Travel,
+    pub(crate) speed: f64,
+    pub(crate) radius: Option<f64>,
+    /// m/s².
+    pub(crate) retardation: f64,
+    pub(crate) drop: f64,
+    pub(crate) friction: f64,
+    pub(crate) fork_friction: f64,
+    pub(crate) along: f64,
+}
+
+/// All cases with their accelerations.
+fn motions(asked: &Asked) -> Vec<(TravelCase, Acceleration)> {
+    let braking = Acceleration::braking(asked.travel, asked.retardation);
+    let mut all = vec![
+        (TravelCase::AtRest, Acceleration::default()),
+        (TravelCase::Braking, braking),
+        (TravelCase::Starting, Acceleration::starting(asked.travel, asked.retardation)),
+    ];
+    if let Some(radius) = asked.radius {
+        let turning = |turn| Acceleration::turning(turn, asked.speed, radius);
+        let (left, right) = (turning(Turn::Left), turning(Turn::Right));
+        all.extend([
+            (TravelCase::TurningLeft, left),
+            (TravelCase::TurningRight, right),
+            (TravelCase::BrakingLeft, left.and(braking)),
+            (TravelCase::BrakingRight, right.and(braking)),
+        ]);
+    }
+    all
+}
+
+/// A number that is none, or the greater.
+fn most(a: f64, b: f64) -> f64 {
+    if a.is_nan() || a >= b { a } else { b }
+}
+
+/// Answers all cases; `None` where something is no number.
+pub(crate) fn answer(s: &Standing, asked: &Asked) -> Option<TravelResult> {
+    let lines = tipping_lines(&s.machine, s.stance);
+    let at_rest = lines.map(|l| tilt_reserve(&s.loading, &l, &mut Silent));
+    let share = |left: f64, i: usize| if at_rest[i] <= 0.0 { -1.0 } else { left / at_rest[i] };
+    let mut cases = Vec::new();
+    let mut shares = Vec::new();
+    let mut worst: Option<Sliding> = None;
+    let mut load_needs = 0.0;
+    for (case, a) in motions(asked) {
+        let m = moving(&s.loading, a);
+        for (i, line) in lines.iter().enumerate() {
+            let tilt = tilt_reserve(&m.loading, line, &mut Silent);
+            let reserve = share(tilt, i);
+            cases.push(TravelLine {
+                case,
+                over: line.over,
+                tilt_deg: Some(tilt.to_degrees()),
+                reserve,
+                criterion: None,
+            });
+        }
+        shares.push(rear_share(&m.reactions(&s.machine, s.stance)));
+        let slides = sliding(&m.loading, &lines, asked.friction)?;
+        if worst.is_none_or(|w| slides.needed > w.needed) {
+            worst = Some(slides);
+        }
+        load_needs = most(friction_for_load(m.loading.gravity, s.boom.fork_tilt), load_needs);
+    }
+    let trips = lines.map(|line| {
+        let inertia = inertia_at_least(&s.machine, &s.attachment, s.boom, s.stance, Some(s.load), &line);
+        trip_speed(&s.loading, &line, inertia)
+    });
+    for (line, trip) in lines.iter().zip(trips) {
+        let used = asked.speed / trip.energy;
+        let reserve = if trip.energy > 0.0 { 1.0 - used * used } else { -1.0 };
+        let criterion = Some(Criterion::Energy);
+        cases.push(TravelLine { case: TravelCase::Kerb, over: line.over, tilt_deg: None, reserve, criterion });
+    }
+    if asked.drop > 0.0 {
+        cases.extend(dropped(s, &s.loading, asked.drop));
+    }
+    // Neither brake nor ground is counted on for more than what wet ground gives.
+    let held = (asked.retardation / quantity::STANDARD_GRAVITY).min(SURE_BRAKING).min(asked.friction);
+    let grade = if asked.travel == Travel::Ahead { asked.along } else { -asked.along };
+    let distance = stopping_distance(asked.speed, REACTION, held, grade);
+    let worst = worst?;
+    let on_forks = s.load.mass > 0.0 && !s.attachment.hangs();
+    let known = cases.iter().all(|c| c.reserve.is_finite());
+    let known = known && !distance.is_nan() && !load_needs.is_nan() && shares.iter().all(|s| s.is_finite());
+    known.then(|| TravelResult {
+        governs: cases.iter().copied().min_by(|a, b| a.reserve.total_cmp(&b.reserve)),
+        cases,
+        kerb_trip_speed_m_s: trips.iter().map(|t| t.energy).fold(f64::INFINITY, f64::min),
+        kerb_trip_speed_without_rebound_m_s: trips.iter().map(|t| t.impact).fold(f64::INFINITY, f64::min),
+        rear_share_at_rest: shares.first().copied().unwrap_or(f64::NAN),
+        rear_share_least: shares.iter().copied().fold(f64::INFINITY, f64::min),
+        stopping_distance_m: distance.is_finite().then_some(distance),
+        friction_needed: worst.needed,
+        friction_at_tipping: worst.at_tipping.is_finite().then_some(worst.at_tipping),
+        first: worst.first,
+        slides: worst.slides,
+        load_friction_needed: (on_forks && load_needs.is_finite()).then_some(load_needs),
+        load_slides: on_forks && load_needs > asked.fork_friction,
+    })
+}
+
+fn dropped(s: &Standing, loading: &Loading, height: f64) -> impl Iterator<Item = TravelLine> {
+    worst_wheel_drop(&s.machine, s.stance, loading, height).into_iter().map(|d| TravelLine {
+        case: TravelCase::WheelDrop,
+        over: d.over,
+        tilt_deg: Some(d.tilt.to_degrees()),
+        reserve: d.reserve,
+        criterion: Some(d.criterion),
+    })
+}

@@ -1,0 +1,110 @@
+//! Energy that it takes to turn a machine over a tipping line, and how fast it may hit a kerb.
+//!
+//! About the line the moment is `A sin(α − θ) − M_w` with `A = g·|a|·p`, `p = √(1 − (ĝ·u)²)` and
+//! `sin α = ĝ·a / (|a| p)`: gravity along the line does not turn. What lies under that curve up to the
+//! balance at `sin α* = M_w / A` is the barrier
+//!
+//! `E = A (cos α* − cos α) − M_w (α − α*)` (mechanics; the wind's moment as it stands).
+//!
+//! Rigid contacts. Soft tyres lower the barrier a little and lean the machine:
+//! [`crate::tilt_reserve_on_springs`].
+
+use crate::tipping::arm;
+use crate::{Loading, Masses, Stance, TippingLine};
+use geometry::DVec3;
+use machine::{Attachment, BodyKind, BoomPosition, Machine, kinematics};
+use quantity::{STANDARD_GRAVITY as G, Si};
+
+/// The moment curve about a line.
+pub(crate) struct Curve {
+    /// Greatest moment of weight, N·m.
+    pub(crate) amplitude: f64,
+    /// Angle from here to straight above the line, rad.
+    pub(crate) alpha: f64,
+    /// The same at the balance against the wind, rad.
+    pub(crate) balance: f64,
+    /// Moment of the wind, N·m.
+    pub(crate) wind: f64,
+}
+
+pub(crate) fn curve(loading: &Loading, line: &TippingLine) -> Curve {
+    let (_, a) = arm(&loading.masses, line);
+    let along = loading.gravity.dot(line.along);
+    let p = (1.0 - along * along).sqrt();
+    let amplitude = G * a.length() * p;
+    let alpha = libm::asin((G * loading.gravity.dot(a) / amplitude).clamp(-1.0, 1.0));
+    let wind = loading.wind.overturning(line);
+    let balance = libm::asin((wind / amplitude).clamp(-1.0, 1.0));
+    Curve { amplitude, alpha, balance, wind }
+}
+
+/// Energy (J) to turn the machine over `line`; 0 where it tips already; not a number where a mass or
+/// the attitude is none.
+pub fn energy_to_tip(loading: &Loading, line: &TippingLine) -> f64 {
+    let c = curve(loading, line);
+    let energy = c.amplitude * (libm::cos(c.balance) - libm::cos(c.alpha)) - c.wind * (c.alpha - c.balance);
+    if c.alpha <= c.balance { 0.0 } else { energy }
+}
+
+/// Moment of inertia (kg·m²) about `line` of everything that counts for it, its bodies as points:
+/// `I = Σ m_i d_i²`. A lower bound: what the bodies have about their own centres is left out, which
+/// is the safe side where more inertia takes up more of a blow.
+pub fn inertia_at_least(
+    machine: &Machine,
+    attachment: &Attachment,
+    boom: BoomPosition,
+    stance: Stance,
+    load: Option<crate::LoadOnBoom>,
+    line: &TippingLine,
+) -> f64 {
+    let about = |m: f64, at: DVec3| m * line.along.cross(at - line.point).length_squared();
+    let bodies = machine
+        .bodies
+        .iter()
+        .filter(|b| line.with_rear_axle || b.kind != BodyKind::RearAxle)
+        .map(|b| about(b.mass.si(), stance.moved(machine, b.kind, b.centre)));
+    let boom = kinematics::boom_masses(&machine.boom, attachment, boom).map(|(m, at)| about(m, at));
+    bodies.chain(boom).chain(load.map(|l| about(l.mass, l.at))).sum()
+}
+
+/// Speeds at which a machine that is stopped dead at a tipping line goes over it, m/s.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct TripSpeed {
+    /// All of its motion is spent on tipping: `v = √(2E / m)`. Below it nothing tips, whatever gives.
+    pub energy: f64,
+    /// The blow takes up what it can (an inelastic impact about the line): `v = √(2 I_o E) / ℓ`, with
+    /// the momentum's lever `ℓ = |u × Σm(r − P)|` in the horizontal. Kerbs and tyres that spring back tip
+    /// sooner, so this is not to be relied on.
+    pub impact: f64,
+}
+
+/// How fast the machine may hit a kerb, a rut's edge or a post along `line` (its contacts stopped at
+/// once, travelling or sliding in any horizontal direction).
+///
+/// The kerb's own height earns no credit: a higher stop lies nearer to the centre's height and tips
+/// later. The critical sliding velocity of roll-over texts (from memory) is `impact`; tests against time
+/// runs show that springy contact tips below it, never below `energy`. Not a number for what is none, and
+/// for an inertia that is not positive.
+pub fn trip_speed(loading: &Loading, line: &TippingLine, inertia: f64) -> TripSpeed {
+    let barrier = energy_to_tip(loading, line);
+    let (_, a) = arm(&loading.masses, line);
+    let lever = libm::hypot(a.x, a.y);
+    if inertia.is_nan() || inertia <= 0.0 {
+        return TripSpeed { energy: f64::NAN, impact: f64::NAN };
+    }
+    TripSpeed {
+        energy: (2.0 * barrier / loading.masses.total()).sqrt(),
+        impact: (2.0 * inertia * barrier).sqrt() / lever,
+    }
+}
+
+impl Masses {
+    /// The same with a part's weight counted `times` more (a part that presses more than it weighs;
+    /// less than 0: less).
+    #[must_use]
+    pub fn pressing(mut self, mass: f64, moment: DVec3, times: f64) -> Self {
+        self.sprung += mass * times;
+        self.sprung_moment += moment * times;
+        self
+    }
+}
