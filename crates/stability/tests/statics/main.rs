@@ -9,12 +9,15 @@
 )]
 
 mod dynamics;
+mod peers;
 mod properties;
 mod r1;
 mod springs;
 mod val_dynamics;
 mod val_exposure;
+mod val_frame;
 mod val_levelled;
+mod val_mujoco;
 mod val_textbook;
 mod val_tipping;
 mod wind;
