@@ -48,8 +48,8 @@ def onset(m, azimuth):
 def main():
     r = random.Random(71)
     rows = []
-    for n in range(72):
-        free = n % 3 != 2
+    for n in range(96):
+        free = n % 3 != 2 or n >= 72
         half, base = round(r.uniform(0.85, 1.05), 3), round(r.uniform(2.6, 3.2), 3)
         mass = round(r.uniform(8000, 14000))
         centre = (round(-base * r.uniform(0.15, 0.6), 3), round(r.uniform(-0.15, 0.15), 3), round(r.uniform(1.0, 2.0), 3))
@@ -67,6 +67,8 @@ def main():
             m.mass -= m.axle
             m.inertia = (m.mass * 0.55, m.mass * 1.9, m.mass * 2.0)
         azimuth = round(r.uniform(0.0, 360.0), 1) if n % 4 else r.choice([0.0, 90.0, 180.0, 270.0])
+        if n >= 72:  # square to the line from the left front contact to the pin, where the frame tips soonest
+            azimuth = round(90.0 + math.degrees(math.atan2(half, base)), 1)
         hard, over = onset(m, math.radians(azimuth))
         m.stiffness = tyres
         soft, soft_over = onset(m, math.radians(azimuth))

@@ -1,8 +1,8 @@
 //! Forces on wheels or pads, rigid contacts.
 //!
 //! All contact forces are taken parallel to gravity (equal use of friction at every contact).
-//! Rear axle free: the frame is a tripod on the two front supports and the pin, the pin's share
-//! goes to the rear wheels by moments about the axle: determinate. Locked: four contacts with
+//! Rear axle free: axle loads by moments of the whole, the rear wheels by moments of the axle about its pin,
+//! the front ones by what is left: determinate. Locked: four contacts with
 //! equal stiffness, contacts in tension dropped until consistent.
 
 use crate::support::points;
@@ -60,26 +60,31 @@ pub fn wind_on_contacts(machine: &Machine, support: Support) -> [f64; 4] {
     }
 }
 
+/// Both axles by moments of the whole machine: the pin turns about its own line only and hands on the
+/// pull along the machine of the wheels below it, so that neither it nor the brakes' share move load from
+/// axle to axle. The rear axle's sides by moments of the axle about the pin, the front's by those of the whole.
 fn free(p: &crate::support::Points, masses: &Masses, gravity: DVec3) -> Reactions {
-    let centre = along_gravity(masses.sprung_moment / masses.sprung, gravity);
-    let [a, b] = p.front.map(|f| along_gravity(f, gravity));
-    let c = along_gravity(p.pin, gravity);
-    let cross = |u: DVec2, v: DVec2| u.x * v.y - u.y * v.x;
-    let whole = cross(b - a, c - a);
-    let share_c = cross(b - a, centre - a) / whole;
-    let share_b = cross(centre - a, c - a) / whole;
-    let w = masses.sprung * G;
-    let (front_right, pin) = (share_b * w, share_c * w);
-    let front_left = w - front_right - pin;
-
-    // Rear axle: pin force and own weight to its two contacts, seen along gravity.
+    let seen = |at: DVec3| along_gravity(at, gravity);
+    let w = masses.total() * G;
+    let centre = seen(masses.centre());
+    let [fl, fr] = p.front.map(seen);
+    let [rl, rr] = p.rear.map(seen);
     let axle = masses.axle * G;
-    let rear = pin + axle;
-    let pin_y = c.y;
-    let axle_y = if masses.axle > 0.0 { along_gravity(masses.axle_moment / masses.axle, gravity).y } else { 0.0 };
-    let half = p.rear[0].y;
-    let left_share = if rear.abs() > 0.0 { 0.5 + (pin * pin_y + axle * axle_y) / (2.0 * half * rear) } else { 0.5 };
-    let force = [front_left, front_right, rear * left_share, rear * (1.0 - left_share)];
+    let pin_y = seen(p.pin).y;
+    let axle_y = if masses.axle > 0.0 { seen(masses.axle_moment / masses.axle).y } else { 0.0 };
+    // Three of the four unknowns as they depend on the rear axle's whole force.
+    let sides = |rear: f64| {
+        let pin = rear - axle;
+        let left = (pin * pin_y + axle * axle_y - rear * rr.y) / (rl.y - rr.y);
+        let right = rear - left;
+        let front = w - rear;
+        let front_left = (w * centre.y - left * rl.y - right * rr.y - front * fr.y) / (fl.y - fr.y);
+        [front_left, front - front_left, left, right]
+    };
+    let out = |f: [f64; 4]| f[0] * fl.x + f[1] * fr.x + f[2] * rl.x + f[3] * rr.x - w * centre.x;
+    // Linear in it: with both tracks square to the machine the two ends tell it.
+    let (none, whole) = (out(sides(0.0)), out(sides(w)));
+    let force = sides(w * none / (none - whole));
     Reactions { force, stands: force.iter().all(|f| *f >= 0.0) }
 }
 

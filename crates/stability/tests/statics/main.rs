@@ -19,5 +19,6 @@ mod val_frame;
 mod val_levelled;
 mod val_mujoco;
 mod val_textbook;
+mod val_time_runs;
 mod val_tipping;
 mod wind;
