@@ -102,15 +102,15 @@ proptest! {
                 continue;
             }
             let closed = straight - lean;
-            // On the point of going over another line, it goes that way whichever way it is tilted.
-            let another = tipping_lines(&machine, stance)
+            // Where another line is nearer to its end it may go over that one; the least of all lines counts.
+            let least = tipping_lines(&machine, stance)
                 .map(|l| tilt_reserve_on_springs(&machine, stance, &loading, &l, springs))
-                .iter()
-                .any(|t| *t <= 0.02_f64.to_radians());
-            if another && soft < closed {
+                .into_iter()
+                .fold(f64::INFINITY, f64::min);
+            if soft < closed && least < closed {
+                prop_assert!(least <= soft + 0.03_f64.to_radians(), "least {} soft {}", least.to_degrees(), soft.to_degrees());
                 continue;
             }
-            prop_assert!(soft > 0.0 || closed <= 0.0, "{:?}: closed {}", line.over, closed.to_degrees());
             // Never later than the search by more than 0.03°, and earlier by less than about half the
             // lean, with springs that give up to 11 cm.
             prop_assert!(closed <= soft + 0.03_f64.to_radians(), "{:?}: closed {} soft {} rigid {} lean {}",

@@ -29,12 +29,8 @@ fn val_contact_forces_over_200_grounds() {
         let machine = standing(front, rear, pin);
         let (sprung, axle) = (row.number("mass_kg"), row.number("axle_mass_kg"));
         let centre = DVec3::new(row.number("centre_x_m"), row.number("centre_y_m"), row.number("centre_z_m"));
-        let masses = Masses {
-            sprung,
-            sprung_moment: centre * sprung,
-            axle,
-            axle_moment: DVec3::new(rear.0, 0.0, pin) * axle,
-        };
+        let masses =
+            Masses { sprung, sprung_moment: centre * sprung, axle, axle_moment: DVec3::new(rear.0, 0.0, pin) * axle };
         let springs = Springs { front: row.number("front_n_per_m"), rear: row.number("rear_n_per_m") };
         assert!((row.number("gravity_m_per_s2") - quantity::STANDARD_GRAVITY).abs() < 1e-12);
         let found = on_springs(&machine, tyres(free), &masses, LEVEL, springs, four(&row, "height", "m"));
@@ -44,7 +40,11 @@ fn val_contact_forces_over_200_grounds() {
         for (got, want) in force.iter().zip(expected) {
             let off = (got - want).abs() / weight;
             greatest = greatest.max(off);
-            assert!(off < TOLERANCE, "line {}: {force:?}, expected {expected:?}, off by {off} of the weight", row.number);
+            assert!(
+                off < TOLERANCE,
+                "line {}: {force:?}, expected {expected:?}, off by {off} of the weight",
+                row.number
+            );
             if want == 0.0 {
                 assert!(*got < IN_THE_AIR * weight, "line {}: {force:?}, expected {expected:?}", row.number);
             }
