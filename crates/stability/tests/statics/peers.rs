@@ -27,10 +27,6 @@ impl Row {
         let cell = self.text(column);
         (!cell.is_empty()).then(|| cell.parse().unwrap_or_else(|e| panic!("{column}: {cell}: {e}")))
     }
-
-    pub(crate) fn yes(&self, column: &str) -> bool {
-        self.text(column) == "1"
-    }
 }
 
 /// All rows of a table, in as many as are expected.
