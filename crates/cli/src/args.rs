@@ -200,6 +200,10 @@ pub(crate) enum Calculation {
     TravelStability,
     /// Force of a gust from its worst direction, and the gust at which it is too much
     Wind,
+    /// Bounds of the tipping load of a machine of which only part is known
+    Fit,
+    /// Slope at which a machine tips on a tilting platform
+    Platform,
 }
 
 #[derive(Debug, Args)]
@@ -244,6 +248,8 @@ pub(crate) enum MachineCommand {
     Draw(DrawArgs),
     /// Which checks the file is enough for, what is missing, and where to find it
     Missing(MachineFileArgs),
+    /// Each load chart against the machine's own statics: what tips it there, and what is left
+    Reserve(ReserveArgs),
 }
 
 #[derive(Debug, Args)]
@@ -296,6 +302,37 @@ pub(crate) struct DrawArgs {
 #[derive(Debug, Args)]
 #[command(after_help = "\
 Example:
+  counterpoise machine reserve machines/my-machine.toml --attachment forks --support tyres
+
+The machine stands level, boom straight ahead, on rigid contacts. Without --margin nothing is judged but what is \
+impossible: a charted capacity that tips the machine.
+
+Exit codes: 0 nothing against it, 3 a capacity tips the machine or keeps less than the margin, 1 fault of input.")]
+pub(crate) struct ReserveArgs {
+    /// Machine file
+    pub(crate) file: PathBuf,
+    /// Only charts of this attachment, by its id in the machine file
+    #[arg(long)]
+    pub(crate) attachment: Option<String>,
+    /// Only charts for this support
+    #[arg(long, value_enum)]
+    pub(crate) support: Option<SupportArg>,
+    /// How many times the charted capacity may not tip the level machine forward, as you state it, such as 1.33
+    #[arg(long)]
+    pub(crate) margin: Option<f64>,
+    /// The rear axle is locked against oscillation; left out: free, the worse
+    #[arg(long)]
+    pub(crate) rear_locked: bool,
+    /// Cells along reach and along height
+    #[arg(long, default_value_t = 40, value_parser = clap::value_parser!(u16).range(1..=400))]
+    pub(crate) cells: u16,
+    #[command(flatten)]
+    pub(crate) said: Said,
+}
+
+#[derive(Debug, Args)]
+#[command(after_help = "\
+Example:
   counterpoise materials brick
 
 The id goes into the job file: material = \"…\". The supplier's sheet or a scale is better than any list.
@@ -337,6 +374,10 @@ pub(crate) enum Form {
     CalcTravelStability,
     /// The answer that `calc wind --format json` prints
     CalcWind,
+    /// The answer that `calc fit --format json` prints
+    CalcFit,
+    /// The answer that `calc platform --format json` prints
+    CalcPlatform,
     /// Faults of an input, as printed with `--format json`
     Faults,
     /// The answer that `machine explain --format json` prints
@@ -345,6 +386,8 @@ pub(crate) enum Form {
     MachineCompare,
     /// The answer that `machine missing --format json` prints
     MachineMissing,
+    /// The answer that `machine reserve --format json` prints
+    MachineReserve,
     /// A machine file, for editors
     MachineFile,
     /// A job file, for editors

@@ -1,8 +1,8 @@
 //! `counterpoise schema`.
 
 use crate::args::{Form, SchemaArgs};
-use crate::calc::{ChartResult, StabilityResult, TravelResult, WindResult};
-use crate::machine::{Comparison, Explained, Missing};
+use crate::calc::{ChartResult, FitResult, PlatformResult, StabilityResult, TravelResult, WindResult};
+use crate::machine::{Comparison, Explained, Missing, Reserves};
 use crate::{Outcome, Run, terminal};
 use jobfile::FileKind;
 use schemars::{Schema, schema_for};
@@ -24,10 +24,13 @@ pub(crate) fn schema(form: Form) -> Schema {
         Form::CalcStability => schema_for!(StabilityResult),
         Form::CalcTravelStability => schema_for!(TravelResult),
         Form::CalcWind => schema_for!(WindResult),
+        Form::CalcFit => schema_for!(FitResult),
+        Form::CalcPlatform => schema_for!(PlatformResult),
         Form::Faults => schema_for!(evidence::Faults),
         Form::MachineExplain => schema_for!(Explained),
         Form::MachineCompare => schema_for!(Comparison),
         Form::MachineMissing => schema_for!(Missing),
+        Form::MachineReserve => schema_for!(Reserves),
     }
 }
 

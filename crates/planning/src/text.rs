@@ -212,6 +212,10 @@ evidence::messages! {
     WORKING_CORNER_LOADED = "working-corner-loaded" [];
     /// Working: the worst corner, with the load taken away and the boom still up (without load for the load factor).
     WORKING_CORNER_UNLADEN = "working-corner-unladen" [];
+    /// Working: tilt that remains where tyres give, by the stiffness of one front and one rear tyre or pad.
+    WORKING_TILT_ON_TYRES = "working-tilt-on-tyres" [];
+    /// Working: load factor where tyres give.
+    WORKING_FACTOR_ON_TYRES = "working-factor-on-tyres" [];
     /// Load at which it would start to tip is `factor` times the load.
     LOAD_FACTOR_ENOUGH = "load-factor-enough" [factor, required, tipping];
     /// Less than required.

@@ -15,17 +15,17 @@ use machine::{Machine, SupportState};
 use quantity::STANDARD_GRAVITY as G;
 
 /// A support of a line: where, and by how much it gives per newton, with the force already on it.
-struct End {
-    at: DVec3,
-    give: f64,
-    before: f64,
+pub(crate) struct End {
+    pub(crate) at: DVec3,
+    pub(crate) give: f64,
+    pub(crate) before: f64,
     /// The pin is a point of the body: its tyres give below it.
     on_body: bool,
 }
 
 /// The lean counts 15 % more than the first order gives: with it no case of the search on springs
 /// tipped earlier (own comparison, see the tests).
-const SECOND_ORDER: f64 = 1.15;
+pub(crate) const SECOND_ORDER: f64 = 1.15;
 
 /// Tilt (rad) that the ground may still turn, in the worst direction, until a machine on springs tips
 /// over `line`; negative if it tips already. As [`crate::tilt_reserve`], whose rigid contacts hold it
@@ -70,7 +70,9 @@ pub fn tilt_reserve_on_springs(
     let up = |i: usize| if ends[i].on_body { DVec3::ZERO } else { normal * (give[i] * least) };
     let (a, b) = (ends[0].at + up(0), ends[1].at + up(1));
     let given = TippingLine { point: a, along: (b - a).normalize(), ..*line };
-    tilt_reserve(loading, &given, &mut Silent) - lean.max(0.0) * most * SECOND_ORDER
+    let soft = tilt_reserve(loading, &given, &mut Silent) - lean.max(0.0) * most * SECOND_ORDER;
+    // Where sinking brings the weight nearer to the line than the lean costs, that is not credited.
+    if rigid < soft { rigid } else { soft }
 }
 
 /// Rotation vector (rad, small) of a plane whose three points move up by `rise`.
@@ -83,7 +85,13 @@ pub(crate) fn turn(at: [DVec3; 3], rise: [f64; 3]) -> DVec3 {
 }
 
 /// The two supports of a line, and the contacts that come free.
-fn ends(p: &Points, over: TipsOver, free: bool, masses: &Masses, springs: Springs) -> ([End; 2], [DVec3; 2]) {
+pub(crate) fn ends(
+    p: &Points,
+    over: TipsOver,
+    free: bool,
+    masses: &Masses,
+    springs: Springs,
+) -> ([End; 2], [DVec3; 2]) {
     let front = |i: usize| End { at: p.front[i], give: 1.0 / springs.front, before: 0.0, on_body: false };
     let rear = |i: usize| {
         if free {

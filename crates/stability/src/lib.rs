@@ -5,6 +5,7 @@
 //!   under the frame, and the lines it tips over
 //! - [`onset`]: tilt of the ground at which it starts to tip, for one direction of descent
 //! - [`level_tipping_load`], [`load_factor`], [`tilt_reserve`]: how much is left
+//! - [`tilt_reserve_on_springs`], [`load_factor_on_springs`]: the same on tyres that give
 //! - [`reactions`]: force on each wheel or pad
 //! - [`wind`]: force of a gust on load, boom and frame, for every direction; [`wind_parts`] what it sees
 //!   of a machine, [`gust_at_limit`] the gust that a required tilt allows
@@ -13,17 +14,24 @@
 //! - [`force_angle`]: a second opinion on the reserve; [`sliding`]: whether it slides before it tips
 //! - [`stopping_distance`], [`coasting_distance`], [`friction_for_load`]: stopping, and the load then
 //! - [`exposure`]: from forecast mean to gust at a height, by terrain
+//! - [`fit`]: bounds for a machine of which only part is known
+//! - [`reserve_map`]: a chart against the machine's own statics, cell by cell
+//! - [`on_platform`]: the slope at which it tips on a tilting platform
 //!
 //! Limits: rigid contacts, no tyre deflection but for [`on_springs`]; what moves is quasi-static, or sudden
 //! with a bound. The onset of tipping is the limit;
 //! what may catch the machine at the axle's stop is never credited.
 
 pub mod exposure;
+pub mod fit;
 mod force_angle;
 mod lean;
+mod lean_bound;
+mod linear;
 mod masses;
 mod motion;
 mod reactions;
+mod reserve_map;
 mod sliding;
 mod springs;
 mod stance;
@@ -31,6 +39,7 @@ mod stopping;
 mod sudden;
 mod support;
 pub mod text;
+mod tilting_platform;
 mod tip_energy;
 mod tipping;
 pub mod wind;
@@ -40,9 +49,11 @@ mod wind_parts;
 
 pub use force_angle::{ForceAngle, force_angle};
 pub use lean::tilt_reserve_on_springs;
+pub use lean_bound::{LeanBound, OnLines, load_factor_on_springs};
 pub use masses::{LoadOnBoom, Masses};
 pub use motion::{Acceleration, FULL_BRAKING, Moving, Travel, Turn, moving, rear_share};
 pub use reactions::{Reactions, reactions, wind_on_contacts};
+pub use reserve_map::{CellFlag, MOST_CELLS, MapAsk, ReserveCell, ReserveMap, reserve_map};
 pub use sliding::{First, Sliding, sliding};
 pub use springs::{OnSprings, Springs, on_springs};
 pub use stance::Stance;
@@ -51,6 +62,9 @@ pub use stopping::{
 };
 pub use sudden::{Criterion, Sudden, load_dropped, lowered, stop_of_lowering, wheel_drop, worst_wheel_drop};
 pub use support::{RearAxleState, Support, TippingLine, TipsOver, tipping_lines};
+pub use tilting_platform::{
+    OnPlatform, PLATFORM_STANDARD, PLATFORM_TESTS, PlatformTest, Turned, descent, on_platform, worst_orientation,
+};
 pub use tip_energy::{TripSpeed, energy_to_tip, inertia_at_least, trip_speed};
 pub use tipping::{
     LEVEL, Loading, Onset, gravity_for_slopes, level_tipping_load, load_factor, load_factor_with, onset,

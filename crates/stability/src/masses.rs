@@ -39,6 +39,23 @@ impl Masses {
     }
 
     fn at(machine: &Machine, attachment: &Attachment, boom: BoomPosition, stance: Option<Stance>) -> Self {
+        Self::bodies(machine, stance).with_boom(machine, attachment, boom)
+    }
+
+    /// What the boom does not move: everything but boom, carriage and attachment.
+    pub(crate) fn without_boom(machine: &Machine) -> Self {
+        Self::bodies(machine, None)
+    }
+
+    /// The same with boom, carriage and attachment.
+    pub(crate) fn with_boom(mut self, machine: &Machine, attachment: &Attachment, boom: BoomPosition) -> Self {
+        for (m, at) in kinematics::boom_masses(&machine.boom, attachment, boom) {
+            self.add(m, at);
+        }
+        self
+    }
+
+    fn bodies(machine: &Machine, stance: Option<Stance>) -> Self {
         let mut sums = Self::default();
         for body in &machine.bodies {
             let m = body.mass.si();
@@ -49,9 +66,6 @@ impl Masses {
             } else {
                 sums.add(m, centre);
             }
-        }
-        for (m, at) in kinematics::boom_masses(&machine.boom, attachment, boom) {
-            sums.add(m, at);
         }
         sums
     }

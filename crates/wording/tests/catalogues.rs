@@ -8,6 +8,8 @@ use quantity::UnitSystem;
 use std::collections::{BTreeMap, BTreeSet};
 use wording::{Language, Wording};
 
+#[path = "../../cli/src/calc/text.rs"]
+mod cli_calc_text;
 #[path = "../../cli/src/machine/text.rs"]
 mod cli_machine_text;
 /// The command line is a program, not a library that a test could name; its ids stand in a file of their own.
@@ -15,7 +17,7 @@ mod cli_machine_text;
 mod cli_text;
 
 /// Every room with texts, and its ids.
-const ROOMS: [(&str, &[TextId]); 12] = [
+const ROOMS: [(&str, &[TextId]); 13] = [
     ("wording::ui", wording::ui::ALL),
     ("wording::entry", wording::entry::ALL),
     ("machine", machine::text::ALL),
@@ -28,6 +30,7 @@ const ROOMS: [(&str, &[TextId]); 12] = [
     ("jobfile keys", jobfile::schema_words::ALL),
     ("cli", cli_text::ALL),
     ("cli machine", cli_machine_text::ALL),
+    ("cli calc", cli_calc_text::ALL),
 ];
 
 fn declared() -> impl Iterator<Item = (&'static str, TextId)> {

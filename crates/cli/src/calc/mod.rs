@@ -1,14 +1,21 @@
 //! `counterpoise calc`: one calculation alone, TOML or JSON in, text or JSON out.
 
 mod chart;
+mod fit;
+mod fit_input;
+mod fit_text;
 mod input;
+mod platform;
 mod stability;
 mod standing;
+pub(crate) mod text;
 mod travel;
 mod travel_cases;
 mod wind;
 
 pub(crate) use chart::ChartResult;
+pub(crate) use fit::FitResult;
+pub(crate) use platform::PlatformResult;
 pub(crate) use stability::StabilityResult;
 pub(crate) use travel_cases::TravelResult;
 pub(crate) use wind::WindResult;
@@ -23,6 +30,8 @@ pub(crate) fn run(args: &CalcArgs) -> Run {
         Calculation::Stability => stability::EXAMPLE,
         Calculation::TravelStability => travel::EXAMPLE,
         Calculation::Wind => wind::EXAMPLE,
+        Calculation::Fit => fit::EXAMPLE,
+        Calculation::Platform => platform::EXAMPLE,
     };
     // Nothing to read: teach instead of waiting for somebody to type a file.
     if args.example || (args.file.is_none() && std::io::stdin().is_terminal()) {
@@ -35,5 +44,7 @@ pub(crate) fn run(args: &CalcArgs) -> Run {
         Calculation::Stability => stability::run(&input, args.said),
         Calculation::TravelStability => travel::run(&input, args.said),
         Calculation::Wind => wind::run(&input, args.said),
+        Calculation::Fit => fit::run(&input, args.said),
+        Calculation::Platform => platform::run(&input, args.said),
     }
 }

@@ -6,6 +6,7 @@ mod draw;
 mod explain;
 mod explain_text;
 mod missing;
+mod reserve;
 mod said_charts;
 pub(crate) mod text;
 mod values;
@@ -13,6 +14,7 @@ mod values;
 pub(crate) use compare::Comparison;
 pub(crate) use explain::Explained;
 pub(crate) use missing::Missing;
+pub(crate) use reserve::Reserves;
 
 use crate::Run;
 use crate::args::{MachineArgs, MachineCommand, Said};
@@ -26,6 +28,7 @@ pub(crate) fn run(args: &MachineArgs) -> Run {
         MachineCommand::Compare(args) => compare::run(args),
         MachineCommand::Draw(args) => draw::run(args),
         MachineCommand::Missing(args) => missing::run(args),
+        MachineCommand::Reserve(args) => reserve::run(args),
     }
 }
 

@@ -4,6 +4,7 @@
 mod bad_input;
 mod calc;
 mod check;
+mod fit;
 mod jobs;
 mod machine;
 mod outputs;

@@ -11,10 +11,13 @@ fn published_schemas_are_fresh() {
         "calc-stability",
         "calc-travel-stability",
         "calc-wind",
+        "calc-fit",
+        "calc-platform",
         "faults",
         "machine-explain",
         "machine-compare",
         "machine-missing",
+        "machine-reserve",
         "machine-file",
         "job-file",
     ] {

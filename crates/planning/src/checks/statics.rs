@@ -11,11 +11,12 @@ use crate::text;
 use evidence::{Finding, Message, Silent, Source, Status, Step, Trace, Working};
 use geometry::{DVec2, DVec3};
 use machine::{Attachment, BoomPosition, kinematics};
-use quantity::{Quantity, Si};
+use quantity::{Dimension, Quantity, Si};
 use stability::wind::WindLoad;
 use stability::{
-    LoadOnBoom, Loading, Masses, RearAxleState, Support, TippingLine, TipsOver, gravity_for_slopes, load_factor,
-    load_factor_with, reactions, tilt_reserve, tipping_lines,
+    LeanBound, LoadOnBoom, Loading, Masses, OnLines, RearAxleState, Springs, Support, TippingLine, TipsOver,
+    gravity_for_slopes, load_factor, load_factor_on_springs, load_factor_with, reactions, tilt_reserve,
+    tilt_reserve_on_springs, tipping_lines,
 };
 
 /// Worst of everything.
@@ -50,6 +51,19 @@ struct Corner {
 /// Statics credit neither lock nor levelling.
 pub(crate) fn support(ctx: &Context<'_>) -> Support {
     Support { state: ctx.lift.support, rear: RearAxleState::Free }
+}
+
+/// Stiffness of a stabilizer pad with its leg and the frame, N/m: some millimetres under the pad's share
+/// of the machine (our own figure). What the ground gives is the ground's check.
+const PAD_STIFFNESS: f64 = 5e6;
+
+/// What the contacts give: pads and tyres.
+fn springs(ctx: &Context<'_>) -> Springs {
+    let of = |i: usize, tyre: &machine::Tyre| {
+        let pad = ctx.machine.pad_area(ctx.lift.support, i).is_some();
+        if pad { PAD_STIFFNESS } else { machine::tyre_stiffness(tyre) }
+    };
+    Springs { front: of(0, &ctx.machine.front.tyre), rear: of(2, &ctx.machine.rear.axle.tyre) }
 }
 
 fn required(ctx: &Context<'_>, over: TipsOver) -> f64 {
@@ -145,7 +159,7 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
         gravity_for_slopes(along.high, across.high),
     ];
     let gust = ctx.lift.wind.map(|w| w.gust.si());
-    let mut search = Search::new(ctx, lines, gust);
+    let mut search = Search::new(ctx, attachment, lines, gust);
     let mut wind_moment = 0.0_f64;
     for Tried { boom, ahead, loaded } in tried(ctx, posed, attachment)? {
         let centred = Masses::of(ctx.machine, attachment, boom);
@@ -216,14 +230,21 @@ struct Search<'c, 'a> {
     required: [f64; 4],
     /// Sine of the tilt below which a line becomes the worst so far.
     threshold: [f64; 4],
+    springs: Springs,
+    /// What the lean costs at most for each line.
+    lean: [LeanBound; 4],
     gust: Option<f64>,
     found: Option<Statics>,
 }
 
 impl<'c, 'a> Search<'c, 'a> {
-    fn new(ctx: &'c Context<'a>, lines: [TippingLine; 4], gust: Option<f64>) -> Self {
+    fn new(ctx: &'c Context<'a>, attachment: &Attachment, lines: [TippingLine; 4], gust: Option<f64>) -> Self {
         let required = lines.map(|l| required(ctx, l.over));
-        Self { ctx, lines, required, threshold: [f64::INFINITY; 4], gust, found: None }
+        let springs = springs(ctx);
+        // The rear axle weighs the same in every position.
+        let masses = Masses::of(ctx.machine, attachment, BoomPosition::level(0.0, 0.0));
+        let lean = lines.map(|line| LeanBound::of(ctx.machine, support(ctx), &line, &masses, springs));
+        Self { ctx, lines, required, threshold: [f64::INFINITY; 4], springs, lean, gust, found: None }
     }
 
     fn found(&mut self, corner: Corner) -> &mut Statics {
@@ -245,11 +266,13 @@ impl<'c, 'a> Search<'c, 'a> {
         let loading = &corner.loading;
         for i in 0..4 {
             // Proven not to be worse: no arcsine needed. A comparison with NaN goes on to the full one.
-            if stability::sine_of_tilt_at_least(loading, &self.lines[i], corner.overturning[i]) >= self.threshold[i] {
+            let (line, overturning) = (self.lines[i], corner.overturning[i]);
+            let least = stability::sine_of_tilt_at_least(loading, &line, overturning, &self.lean[i]);
+            if least >= self.threshold[i] {
                 continue;
             }
-            let (line, needed) = (self.lines[i], self.required[i]);
-            let tilt = tilt_reserve(loading, &line, &mut Silent);
+            let needed = self.required[i];
+            let tilt = tilt_reserve_on_springs(self.ctx.machine, support(self.ctx), loading, &line, self.springs);
             let s = self.found(corner);
             // A tilt that is not a number must never pass: it becomes the worst and stays it.
             if tilt.is_nan() || tilt / needed < s.tilt / s.tilt_required {
@@ -270,12 +293,33 @@ impl<'c, 'a> Search<'c, 'a> {
         }
     }
 
+    fn on_lines<'s>(&'s self, overturning: &'s [f64; 4]) -> OnLines<'s> {
+        OnLines {
+            machine: self.ctx.machine,
+            stance: support(self.ctx).into(),
+            springs: self.springs,
+            lines: &self.lines,
+            lean: &self.lean,
+            overturning,
+        }
+    }
+
     fn factor(&mut self, at_rest: Corner, load: LoadOnBoom) {
         let lines = self.lines;
-        let Some(f) = load_factor_with(&at_rest.loading, load, &lines, &at_rest.overturning) else { return };
+        let Some((rigid, over)) = load_factor_with(&at_rest.loading, load, &lines, &at_rest.overturning) else {
+            return;
+        };
+        let worst = self.found.and_then(|s| s.factor).map_or(f64::INFINITY, |(worst, _)| worst);
+        // On tyres that give it tips sooner. What is no worse than the worst so far needs no search.
+        let soft =
+            load_factor_on_springs(&self.on_lines(&at_rest.overturning), &at_rest.loading, load, rigid.min(worst));
+        let found = match soft {
+            Some((f, line)) => (f, line.over),
+            None => (rigid, over),
+        };
         let s = self.found(at_rest);
-        if f.0.is_nan() || s.factor.is_none_or(|(worst, _)| f.0 < worst) {
-            s.factor = Some(f);
+        if found.0.is_nan() || found.0 < worst {
+            s.factor = Some(found);
             s.factor_corner = Some((at_rest, load));
         }
     }
@@ -332,7 +376,17 @@ pub(crate) fn factor_finding(ctx: &Context<'_>, s: &Statics) -> Finding {
     };
     let mut working = Working::default();
     corner_steps(ctx, s.gust, &at_rest, &mut working);
-    load_factor(&at_rest.loading, load, &tipping_lines(ctx.machine, support(ctx)), &mut working);
+    let rigid = load_factor(&at_rest.loading, load, &tipping_lines(ctx.machine, support(ctx)), &mut working);
+    working.step(|| {
+        let rigid = Quantity::number(rigid.map_or(f64::NAN, |(k, _)| k));
+        on_tyres(
+            ctx,
+            text::WORKING_FACTOR_ON_TYRES,
+            "δ_s(k_s · W) = 0",
+            ("k", rigid),
+            ("k_s", Quantity::number(factor)),
+        )
+    });
     let id = if factor < required { text::LOAD_FACTOR_SHORT } else { text::LOAD_FACTOR_ENOUGH };
     let message = id
         .with("factor", Quantity::number(factor))
@@ -352,7 +406,11 @@ pub(crate) fn tilt_finding(ctx: &Context<'_>, s: &Statics) -> Finding {
     let status = s.tilt_status();
     let mut working = Working::default();
     corner_steps(ctx, s.gust, &s.tilt_corner, &mut working);
-    tilt_reserve(&s.tilt_corner.loading, &s.tilt_line, &mut working);
+    let rigid = tilt_reserve(&s.tilt_corner.loading, &s.tilt_line, &mut working);
+    working.step(|| {
+        let formula = "δ_s = δ(line sunk in) − 1.15 · lean";
+        on_tyres(ctx, text::WORKING_TILT_ON_TYRES, formula, ("δ", angle(rigid)), ("δ_s", angle(s.tilt)))
+    });
     let said = |id: evidence::TextId| {
         id.with("tilt", angle(s.tilt)).with("required", angle(s.tilt_required)).with("side", side(s.over))
     };
@@ -371,6 +429,29 @@ pub(crate) fn tilt_finding(ctx: &Context<'_>, s: &Statics) -> Finding {
         finding = finding.remedy(text::DO_LESS_REACH);
     }
     finding
+}
+
+/// What stood on rigid contacts, and what is left on contacts that give.
+fn on_tyres(
+    ctx: &Context<'_>,
+    title: evidence::TextId,
+    formula: &'static str,
+    rigid: (&'static str, Quantity),
+    soft: (&'static str, Quantity),
+) -> Step {
+    let springs = springs(ctx);
+    let stiffness = |si| Quantity::new(si, Dimension::Stiffness);
+    Step {
+        title: title.message(),
+        formula: formula.into(),
+        values: vec![
+            (rigid.0.into(), rigid.1),
+            ("c_front".into(), stiffness(springs.front)),
+            ("c_rear".into(), stiffness(springs.rear)),
+        ],
+        result: (soft.0.into(), soft.1),
+        source: Source::from_memory("Rhyne 2005, Tire Science and Technology 33(3); Lines and Murphy 1991"),
+    }
 }
 
 /// Which corner it is, and the wind on it part by part.

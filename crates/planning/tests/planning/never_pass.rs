@@ -182,7 +182,7 @@ fn the_demo_has_the_verdicts_it_is_there_to_show() {
         plan.lifts.iter().map(|l| (l.verdict, l.governing_finding().unwrap().check.to_string())).collect();
     assert_eq!(said.len(), 6);
     assert_eq!(said[0].0, Verdict::Go);
-    assert_eq!(said[1], (Verdict::NoGo, "chart".into()));
+    assert_eq!(said[1], (Verdict::NoGo, "tilt".into()), "and beyond the chart, which the operator is told next");
     assert_eq!(said[2], (Verdict::NoGo, "line".into()));
     assert_eq!(said[3], (Verdict::NoGo, "level".into()));
     assert_eq!(said[4].0, Verdict::Go, "unloading of a truck");

@@ -9,10 +9,13 @@
 )]
 
 mod dynamics;
+mod fit;
 mod peers;
 mod properties;
 mod r1;
+mod reserve_map;
 mod springs;
+mod tilting_platform;
 mod val_dynamics;
 mod val_exposure;
 mod val_frame;

@@ -1,0 +1,152 @@
+//! Ids of what single calculations say: fit and tilting platform. `wording` has the words.
+
+evidence::messages! {
+    /// Nothing is stated of the machine.
+    FIT_NOTHING = "cli-fit-nothing" [];
+    /// Hint: axle loads first.
+    HINT_FIT_NOTHING = "cli-hint-fit-nothing" [];
+    /// No pose is asked for.
+    FIT_NO_ASK = "cli-fit-no-ask" [];
+    /// A part that the machine does not have.
+    FIT_NO_PART = "cli-fit-no-part" [];
+    /// Range ends before it begins, or value out of what is possible.
+    FIT_BAD_RANGE = "cli-fit-bad-range" [];
+    /// Mass impossible for a part or the whole.
+    FIT_IMPOSSIBLE_MASS = "cli-fit-impossible-mass" [];
+    /// Centre outside of where the part can lie.
+    FIT_IMPOSSIBLE_CENTRE = "cli-fit-impossible-centre" [low, high, least, most];
+    /// Boom does not get there.
+    FIT_BOOM = "cli-fit-boom" [low, high, longest];
+    /// The load of a tipping test lies behind the front line.
+    FIT_LOAD_HOLDS = "cli-fit-load-holds" [];
+    /// Pitch too large, or axles that coincide.
+    FIT_BAD_PITCH = "cli-fit-bad-pitch" [];
+    /// Statements contradict each other: `names`.
+    FIT_CONTRADICTION = "cli-fit-contradiction" [names];
+    /// Hint: look at each of them.
+    HINT_FIT_CONTRADICTION = "cli-hint-fit-contradiction" [];
+    /// The search did not end.
+    FIT_CANNOT_TELL = "cli-fit-cannot-tell" [];
+    /// A load asked about sideways needs `key` too.
+    FIT_SIDE_NEEDS = "cli-fit-side-needs" [key];
+    /// Name of a zone of a chart as a statement.
+    FIT_ZONE = "cli-fit-zone" [attachment, zone];
+    /// Name of a statement that has none: `what`, number `number`.
+    FIT_UNNAMED = "cli-fit-unnamed" [what, number];
+    /// What a range of a part is called.
+    FIT_PART_RANGE = "cli-fit-part-range" [name, what];
+    /// Axle loads.
+    FIT_WHAT_AXLES = "cli-fit-what-axles" [];
+    /// Mass of the machine.
+    FIT_WHAT_TOTAL = "cli-fit-what-total" [];
+    /// Tipping test.
+    FIT_WHAT_TIPPING = "cli-fit-what-tipping" [];
+    /// Charted point.
+    FIT_WHAT_CHARTED = "cli-fit-what-charted" [];
+    /// Part.
+    FIT_WHAT_PART = "cli-fit-what-part" [];
+    /// Asked place.
+    FIT_WHAT_ASK = "cli-fit-what-ask" [];
+    /// Mass.
+    FIT_WORD_MASS = "cli-fit-word-mass" [];
+    /// Centre ahead.
+    FIT_WORD_AHEAD = "cli-fit-word-ahead" [];
+    /// Centre to the left.
+    FIT_WORD_LEFT = "cli-fit-word-left" [];
+    /// Height of the centre.
+    FIT_WORD_UP = "cli-fit-word-up" [];
+    /// Front axle.
+    FIT_WORD_FRONT = "cli-fit-word-front" [];
+    /// Rear axle.
+    FIT_WORD_REAR = "cli-fit-word-rear" [];
+    /// Whole machine.
+    FIT_WORD_WHOLE = "cli-fit-word-whole" [];
+    /// Tipping load.
+    FIT_WORD_TIPPING = "cli-fit-word-tipping" [];
+    /// Other.
+    FIT_WORD_OTHER = "cli-fit-word-other" [];
+    /// Heading: how the measured values fit.
+    FIT_RESIDUALS = "cli-fit-residuals" [];
+    /// A measured value: stated and as in the machine that fits best.
+    FIT_RESIDUAL = "cli-fit-residual" [name, of, stated, fitted, share];
+    /// The place asked for.
+    FIT_ASKED = "cli-fit-asked" [name, reach, height];
+    /// Both bounds.
+    FIT_BETWEEN = "cli-fit-between" [lower, upper, middle];
+    /// Lower bound only.
+    FIT_AT_LEAST = "cli-fit-at-least" [lower];
+    /// Nothing is known: it may tip without load.
+    FIT_NO_LOWER = "cli-fit-no-lower" [];
+    /// A load there does not tip it forward.
+    FIT_NOT_FORWARD = "cli-fit-not-forward" [];
+    /// Tilt sideways with a load.
+    FIT_SIDE = "cli-fit-side" [mass, least, most];
+    /// Height not identifiable.
+    FIT_NO_HEIGHT = "cli-fit-no-height" [];
+    /// Sideways not identifiable.
+    FIT_NO_SIDEWAYS = "cli-fit-no-sideways" [];
+    /// Heading: what to measure next.
+    FIT_NEXT = "cli-fit-next" [];
+    /// Axle loads with the boom so.
+    FIT_NEXT_AXLES = "cli-fit-next-axles" [angle, extension, width];
+    /// Tipping test with the boom so.
+    FIT_NEXT_TIPPING = "cli-fit-next-tipping" [angle, extension, width];
+    /// Weighing the attachment.
+    FIT_NEXT_ATTACHMENT = "cli-fit-next-attachment" [width];
+    /// What the bounds are worth.
+    FIT_NOTE = "cli-fit-note" [];
+
+    // Tilting platform.
+    /// The test is made without load.
+    PLATFORM_UNLADEN = "cli-platform-unladen" [];
+    /// Turned nose down.
+    PLATFORM_NOSE_DOWN = "cli-platform-nose-down" [];
+    /// Turned tail down.
+    PLATFORM_TAIL_DOWN = "cli-platform-tail-down" [];
+    /// Left edge across the fall.
+    PLATFORM_LEFT_EDGE = "cli-platform-left-edge" [];
+    /// Right edge across the fall.
+    PLATFORM_RIGHT_EDGE = "cli-platform-right-edge" [];
+    /// Tips at a slope.
+    PLATFORM_TIPS = "cli-platform-tips" [turned, slope, side];
+    /// Does not tip before it stands upright.
+    PLATFORM_NEVER = "cli-platform-never" [turned];
+    /// The worst orientation.
+    PLATFORM_WORST = "cli-platform-worst" [slope, azimuth, side];
+    /// More than the test asks for.
+    PLATFORM_MORE = "cli-platform-more" [number, low, high];
+    /// Less than the test asks for.
+    PLATFORM_LESS = "cli-platform-less" [number, low, high];
+    /// Cannot tell: between what is remembered.
+    PLATFORM_BETWEEN = "cli-platform-between" [number, low, high];
+    /// The slopes are from memory.
+    PLATFORM_NOTE = "cli-platform-note" [standard];
+
+    // Reserve of a chart.
+    /// No chart for what was asked; `known` are there.
+    RESERVE_NO_CHART = "cli-reserve-no-chart" [known];
+    /// Which chart, and how many cells are known.
+    RESERVE_TITLE = "cli-reserve-title" [attachment, support, centre, count, cells];
+    /// Nothing of the chart can be reached.
+    RESERVE_NOTHING = "cli-reserve-nothing" [];
+    /// Least tipping load over charted capacity.
+    RESERVE_RATIO = "cli-reserve-ratio" [ratio, charted, tipping, reach, height];
+    /// Least tilt fore and aft.
+    RESERVE_FORE_AFT = "cli-reserve-fore-aft" [tilt, charted, reach, height];
+    /// Least tilt sideways.
+    RESERVE_SIDEWAYS = "cli-reserve-sideways" [tilt, charted, reach, height];
+    /// Cells whose capacity tips the machine.
+    RESERVE_TIPS = "cli-reserve-tips" [count];
+    /// Cells below the margin.
+    RESERVE_BELOW = "cli-reserve-below" [count, margin];
+    /// All keep the margin.
+    RESERVE_KEEPS = "cli-reserve-keeps" [margin];
+    /// No margin stated: shown, not judged.
+    RESERVE_NOT_JUDGED = "cli-reserve-not-judged" [];
+    /// The machine turns its upper part: straight ahead only.
+    RESERVE_AHEAD_ONLY = "cli-reserve-ahead-only" [];
+    /// What it is worth.
+    RESERVE_NOTE = "cli-reserve-note" [];
+    /// The margin is a number from 1 to 10.
+    RESERVE_BAD_MARGIN = "cli-reserve-bad-margin" [];
+}
