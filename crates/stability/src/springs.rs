@@ -54,6 +54,11 @@ const STEPS: usize = 400;
 const DAMPING: f64 = 10.0;
 /// Longest step, rad or m: contacts come and go on the way.
 const LONGEST: f64 = 0.03;
+/// From here on steps are halved until less is out of balance: hard contacts that come and go can
+/// otherwise throw it to and fro for ever.
+const PATIENT: usize = 60;
+/// Halvings of one such step at most.
+const HALVINGS: usize = 12;
 
 /// Body and contacts for one question.
 struct Body {
@@ -272,7 +277,7 @@ fn search(body: &Body) -> OnSprings {
     let weight = (body.sprung + body.axle) * G;
     let mean = body.heights.iter().sum::<f64>() / 4.0;
     let mut q: Q = [mean - weight / body.stiffness.iter().sum::<f64>(), 0.0, 0.0, 0.0];
-    for _ in 0..STEPS {
+    for taken in 0..STEPS {
         if q[1].abs() > GONE || q[2].abs() > GONE || q[3].abs() > 2.0 * GONE {
             return OnSprings::Tips;
         }
@@ -291,10 +296,24 @@ fn search(body: &Body) -> OnSprings {
         if most < 1e-10 && out < 1e-6 && holds(&j, 0.0, n) {
             return OnSprings::Stands { force, roll: q[1], pitch: q[2] };
         }
-        let length = (LONGEST / most).min(1.0);
-        for i in 0..n {
-            q[i] += step[i] * length;
+        let mut length = (LONGEST / most).min(1.0);
+        let moved = |length: f64| {
+            let mut to = q;
+            for i in 0..n {
+                to[i] += step[i] * length;
+            }
+            to
+        };
+        let size = |d: &Q| d.iter().map(|x| x * x).sum::<f64>();
+        if taken >= PATIENT {
+            for _ in 0..HALVINGS {
+                if size(&body.balance(&moved(length)).0) < size(&d) {
+                    break;
+                }
+                length *= 0.5;
+            }
         }
+        q = moved(length);
     }
     OnSprings::CannotTell
 }

@@ -1,7 +1,9 @@
 //! Energy that it takes to turn a machine over a tipping line, and how fast it may hit a kerb.
 //!
 //! About the line the moment is `A sin(α − θ) − M_w` with `A = g·|a|·p`, `p = √(1 − (ĝ·u)²)` and
-//! `sin α = ĝ·a / (|a| p)`: gravity along the line does not turn. What lies under that curve up to the
+//! `sin α = ĝ·a / (|a| p)`: gravity along the line does not turn. Where the rear wheels hold the machine
+//! along its length `a` has a part along `u` ([`crate::TippingLine::held`]): `A` has it without, and
+//! `g (ĝ·u)(a·u)`, which stays, goes with the wind's moment. What lies under that curve up to the
 //! balance at `sin α* = M_w / A` is the barrier
 //!
 //! `E = A (cos α* − cos α) − M_w (α − α*)` (mechanics; the wind's moment as it stands).
@@ -23,7 +25,7 @@ pub(crate) struct Curve {
     pub(crate) alpha: f64,
     /// The same at the balance against the wind, rad.
     pub(crate) balance: f64,
-    /// Moment of the wind, N·m.
+    /// Moment of the wind, and what of the weight's stays however far it turns, N·m.
     pub(crate) wind: f64,
 }
 
@@ -31,9 +33,10 @@ pub(crate) fn curve(loading: &Loading, line: &TippingLine) -> Curve {
     let (_, a) = arm(&loading.masses, line);
     let along = loading.gravity.dot(line.along);
     let p = (1.0 - along * along).sqrt();
-    let amplitude = G * a.length() * p;
-    let alpha = libm::asin((G * loading.gravity.dot(a) / amplitude).clamp(-1.0, 1.0));
-    let wind = loading.wind.overturning(line);
+    let stays = G * along * a.dot(line.along);
+    let amplitude = G * (a - line.along * a.dot(line.along)).length() * p;
+    let alpha = libm::asin(((G * loading.gravity.dot(a) - stays) / amplitude).clamp(-1.0, 1.0));
+    let wind = loading.wind.overturning(line) - stays;
     let balance = libm::asin((wind / amplitude).clamp(-1.0, 1.0));
     Curve { amplitude, alpha, balance, wind }
 }

@@ -63,7 +63,11 @@ impl Fit<'_> {
             let whose = Whose::Machine(ask.pose, line.with_rear_axle);
             let parts = [DVec3::X, DVec3::Y, DVec3::Z].map(|axis| {
                 let per = about_line(line, axis);
-                (self.spread(whose, per), per.at(load) * ask.load.mass.high / TONNE)
+                // What the rear wheels hold goes with everything that weighs.
+                let hold = PerMass { constant: line.held * axis.x, per: DVec3::ZERO };
+                let all = self.spread(Whose::Machine(ask.pose, true), hold);
+                let terms: Vec<f64> = self.spread(whose, per).iter().zip(all).map(|(a, b)| a + b).collect();
+                (terms, (per.at(load) + hold.at(load)) * ask.load.mass.high / TONNE)
             });
             let upright: Vec<f64> = parts[2].0.iter().map(|x| -x).collect();
             match self.least(&self.all_rows(), &upright) {

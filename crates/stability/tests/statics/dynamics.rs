@@ -65,9 +65,9 @@ proptest! {
         if let Some(o) = onset(&loading.masses, &lines, azimuth.to_radians()) && o.tilt > 0.0 {
             let (s, c) = azimuth.to_radians().sin_cos();
             let gravity = DVec3::new(c * o.tilt.sin(), s * o.tilt.sin(), -o.tilt.cos());
-            let line = lines.iter().find(|l| l.over == o.over).unwrap();
             let at_onset = Loading { gravity, ..loading };
-            prop_assert!(force_angle(&at_onset, line).angle.abs() < 1e-9);
+            let angles = lines.iter().filter(|l| l.over == o.over).map(|l| force_angle(&at_onset, l).angle);
+            prop_assert!(angles.fold(f64::INFINITY, f64::min).abs() < 1e-9);
         }
     }
 

@@ -10,6 +10,7 @@
 
 mod dynamics;
 mod fit;
+mod peers;
 mod properties;
 mod r1;
 mod reserve_map;
@@ -17,7 +18,10 @@ mod springs;
 mod tilting_platform;
 mod val_dynamics;
 mod val_exposure;
+mod val_frame;
 mod val_levelled;
+mod val_mujoco;
 mod val_textbook;
+mod val_time_runs;
 mod val_tipping;
 mod wind;

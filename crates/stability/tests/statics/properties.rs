@@ -7,8 +7,9 @@ use machine::{BoomPosition, Machine, SupportState, kinematics};
 use proptest::prelude::*;
 use stability::wind::WindLoad;
 use stability::{
-    LEVEL, LoadOnBoom, Loading, Masses, RearAxleState, Stance, Support, TippingLine, TipsOver, gravity_for_slopes, level_tipping_load,
-    load_factor, onset, reactions, restoring_moment, tilt_reserve, tilt_reserve_on_springs, tipping_lines,
+    LEVEL, LoadOnBoom, Loading, Masses, RearAxleState, Stance, Support, TippingLine, TipsOver, gravity_for_slopes,
+    level_tipping_load, load_factor, onset, reactions, restoring_moment, tilt_reserve, tilt_reserve_on_springs,
+    tipping_lines,
 };
 
 const STATES: [(SupportState, RearAxleState); 4] = [

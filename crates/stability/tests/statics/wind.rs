@@ -33,13 +33,17 @@ fn states() -> impl Strategy<Value = Support> {
     })
 }
 
-/// Moment from first principles: each force at its place, `−F · (u × (r − P))` per part.
+/// Moment from first principles: each force at its place, `−F · (u × (r − P))` per part, and what holds the
+/// machine against its part along it.
 fn moment(parts: &[Part], pressure: f64, line: &stability::TippingLine, towards: f64) -> f64 {
     let n = DVec3::new(towards.cos(), towards.sin(), 0.0);
     parts
         .iter()
         .flat_map(|p| [(p.front, n.x.abs()), (p.side, n.y.abs())])
-        .map(|(f, share)| -(n * (pressure * f.factor * f.area * share)).dot(line.along.cross(f.at - line.point)))
+        .map(|(f, share)| {
+            -(n * (pressure * f.factor * f.area * share))
+                .dot(line.along.cross(f.at - line.point) + DVec3::X * line.held)
+        })
         .sum()
 }
 
