@@ -98,3 +98,17 @@ impl Keys {
         Ok(Some(Standing { machine, attachment: found, boom, stance, load, loading, tool }))
     }
 }
+
+/// One answer for each way it goes over, of those in the order of [`stability::tipping_lines`]: for either
+/// side the worse of the two ways in which wheels may hold the machine along its length.
+pub(crate) fn one_a_side<T>(lines: impl IntoIterator<Item = T>, worse: impl Fn(T, T) -> T) -> Vec<T> {
+    let mut all: Vec<T> = lines.into_iter().collect();
+    while all.len() > 4 {
+        let i = all.len() - 3;
+        if let Some(last) = all.pop() {
+            let first = all.remove(i);
+            all.insert(i, worse(first, last));
+        }
+    }
+    all
+}

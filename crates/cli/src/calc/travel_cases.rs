@@ -1,6 +1,6 @@
 //! The cases of `calc travel-stability`, and which of them governs.
 
-use super::standing::Standing;
+use super::standing::{Standing, one_a_side};
 use evidence::Silent;
 use serde::{Deserialize, Serialize};
 use stability::{
@@ -131,17 +131,12 @@ pub(crate) fn answer(s: &Standing, asked: &Asked) -> Option<TravelResult> {
     let mut load_needs = 0.0;
     for (case, a) in motions(asked) {
         let m = moving(&s.loading, a);
-        for (i, line) in lines.iter().enumerate() {
+        let left = lines.iter().enumerate().map(|(i, line)| {
             let tilt = tilt_reserve(&m.loading, line, &mut Silent);
             let reserve = share(tilt, i);
-            cases.push(TravelLine {
-                case,
-                over: line.over,
-                tilt_deg: Some(tilt.to_degrees()),
-                reserve,
-                criterion: None,
-            });
-        }
+            TravelLine { case, over: line.over, tilt_deg: Some(tilt.to_degrees()), reserve, criterion: None }
+        });
+        cases.extend(one_a_side(left, less_left));
         shares.push(rear_share(&m.reactions(&s.machine, s.stance)));
         let slides = sliding(&m.loading, &lines, asked.friction)?;
         if worst.is_none_or(|w| slides.needed > w.needed) {
@@ -153,12 +148,13 @@ pub(crate) fn answer(s: &Standing, asked: &Asked) -> Option<TravelResult> {
         let inertia = inertia_at_least(&s.machine, &s.attachment, s.boom, s.stance, Some(s.load), &line);
         trip_speed(&s.loading, &line, inertia)
     });
-    for (line, trip) in lines.iter().zip(trips) {
+    let kerbs = lines.iter().zip(trips).map(|(line, trip)| {
         let used = asked.speed / trip.energy;
         let reserve = if trip.energy > 0.0 { 1.0 - used * used } else { -1.0 };
         let criterion = Some(Criterion::Energy);
-        cases.push(TravelLine { case: TravelCase::Kerb, over: line.over, tilt_deg: None, reserve, criterion });
-    }
+        TravelLine { case: TravelCase::Kerb, over: line.over, tilt_deg: None, reserve, criterion }
+    });
+    cases.extend(one_a_side(kerbs, less_left));
     if asked.drop > 0.0 {
         cases.extend(dropped(s, &s.loading, asked.drop));
     }
@@ -187,12 +183,18 @@ pub(crate) fn answer(s: &Standing, asked: &Asked) -> Option<TravelResult> {
     })
 }
 
-fn dropped(s: &Standing, loading: &Loading, height: f64) -> impl Iterator<Item = TravelLine> {
-    worst_wheel_drop(&s.machine, s.stance, loading, height).into_iter().map(|d| TravelLine {
+/// The one that leaves less, or is no number.
+fn less_left(a: TravelLine, b: TravelLine) -> TravelLine {
+    if a.reserve.is_nan() || a.reserve <= b.reserve { a } else { b }
+}
+
+fn dropped(s: &Standing, loading: &Loading, height: f64) -> Vec<TravelLine> {
+    let drops = worst_wheel_drop(&s.machine, s.stance, loading, height).into_iter().map(|d| TravelLine {
         case: TravelCase::WheelDrop,
         over: d.over,
         tilt_deg: Some(d.tilt.to_degrees()),
         reserve: d.reserve,
         criterion: Some(d.criterion),
-    })
+    });
+    one_a_side(drops, less_left)
 }

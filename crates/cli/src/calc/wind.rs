@@ -3,7 +3,7 @@
 
 use super::input::Input;
 use super::stability::{failure, side};
-use super::standing::{Standing, keys};
+use super::standing::{Standing, keys, one_a_side};
 use crate::args::Said;
 use crate::{Outcome, Run, terminal, text};
 use evidence::Silent;
@@ -166,28 +166,26 @@ fn answer(s: &Standing, asked: &Asked, more: Vec<Part>) -> WindResult {
     // Nothing lower than the load's top or the boom's; a hung load hangs below its hook.
     let top = s.tool.z + if s.attachment.hangs() { 0.0 } else { height };
     let at = parts.iter().map(|p| p.front.at.z.max(p.side.at.z)).fold(head.max(top), f64::max);
-    let lines: Vec<WindLine> = tipping_lines(&s.machine, s.stance)
-        .iter()
-        .map(|line| {
-            let slope = match line.over {
-                TipsOver::Front | TipsOver::Rear => asked.fore_aft,
-                TipsOver::Left | TipsOver::Right => asked.sideways,
-            };
-            let required = libm::atan(slope);
-            let worst = wind.worst_direction(line);
-            let gust = gust_at_limit(&loading, asked.gust, line, required);
-            let known = |v: f64| v.is_finite().then_some(v);
-            WindLine {
-                over: line.over,
-                overturning_nm: worst.overturning,
-                pushes_towards_deg: worst.towards.to_degrees(),
-                tilt_deg: tilt_reserve(&loading, line, &mut Silent).to_degrees(),
-                required_deg: required.to_degrees(),
-                gust_at_limit_m_s: known(gust),
-                mean_at_limit_m_s: known(asked.terrain.forecast_mean(gust, at)),
-            }
-        })
-        .collect();
+    let lines = tipping_lines(&s.machine, s.stance).map(|line| {
+        let slope = match line.over {
+            TipsOver::Front | TipsOver::Rear => asked.fore_aft,
+            TipsOver::Left | TipsOver::Right => asked.sideways,
+        };
+        let required = libm::atan(slope);
+        let worst = wind.worst_direction(&line);
+        let gust = gust_at_limit(&loading, asked.gust, &line, required);
+        let known = |v: f64| v.is_finite().then_some(v);
+        WindLine {
+            over: line.over,
+            overturning_nm: worst.overturning,
+            pushes_towards_deg: worst.towards.to_degrees(),
+            tilt_deg: tilt_reserve(&loading, &line, &mut Silent).to_degrees(),
+            required_deg: required.to_degrees(),
+            gust_at_limit_m_s: known(gust),
+            mean_at_limit_m_s: known(asked.terrain.forecast_mean(gust, at)),
+        }
+    });
+    let lines = one_a_side(lines, worse);
     let least = |l: &&WindLine, m: &&WindLine| (l.tilt_deg / l.required_deg).total_cmp(&(m.tilt_deg / m.required_deg));
     WindResult {
         pressure_pa: gust_pressure(asked.gust),
@@ -197,6 +195,18 @@ fn answer(s: &Standing, asked: &Asked, more: Vec<Part>) -> WindResult {
         governs: lines.iter().min_by(least).map_or(TipsOver::Front, |l| l.over),
         lines,
     }
+}
+
+/// The one that leaves less tilt, with the lower gust of both.
+fn worse(a: WindLine, b: WindLine) -> WindLine {
+    let gusts = [&a, &b].map(|l| l.gust_at_limit_m_s.unwrap_or(f64::INFINITY));
+    let (gust, mean) = if gusts[1] < gusts[0] {
+        (b.gust_at_limit_m_s, b.mean_at_limit_m_s)
+    } else {
+        (a.gust_at_limit_m_s, a.mean_at_limit_m_s)
+    };
+    let line = if a.tilt_deg.is_nan() || a.tilt_deg <= b.tilt_deg { a } else { b };
+    WindLine { gust_at_limit_m_s: gust, mean_at_limit_m_s: mean, ..line }
 }
 
 fn part(p: &Part, gust: f64) -> WindPart {

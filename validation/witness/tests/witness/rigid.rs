@@ -65,7 +65,7 @@ fn compare(kind: Kind, count: usize) {
 
 #[test]
 fn val_witness_onset_free() {
-    compare(Kind::Free, 44);
+    compare(Kind::Free, 40);
 }
 
 #[test]
@@ -103,11 +103,11 @@ fn val_witness_onset_load_aside() {
 #[test]
 fn val_witness_scrubbing_never_tips_sooner() {
     let mut tally = Tally::NONE;
-    let all = cases(Kind::Free, 44);
+    let all = cases(Kind::Free, 40);
     for case in all
         .iter()
         .filter(|c| matches!(ours(c, c.azimuth).map(|o| o.over), Some(TipsOver::Left | TipsOver::Right)))
-        .take(12)
+        .take(8)
     {
         let found = ours(case, case.azimuth).unwrap();
         let seen = rigid::onset(&case.question(), HeldBy::EveryWheel, case.azimuth);
