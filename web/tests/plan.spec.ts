@@ -117,16 +117,13 @@ test('one large drawing at a time, changed by keyboard', async ({ page }) => {
   await expect(page.locator('[data-drawing] svg')).toHaveCount(1);
   await page.getByRole('tab', { name: 'Side view' }).focus();
   // On a slow connection the old drawing must not stand under the new name.
-  let answer = () => {};
-  const held = new Promise<void>((resolve) => (answer = resolve));
   await page.route('**/chart.svg*', async (route) => {
-    await held;
+    await new Promise((resolve) => setTimeout(resolve, 3000));
     await route.continue();
   });
   await page.keyboard.press('ArrowRight');
   await expect(page.getByRole('tab', { name: 'Load chart' })).toBeFocused();
-  await expect(page.locator('[data-drawing] svg')).toHaveCount(0);
-  answer();
+  await expect(page.locator('[data-drawing] svg')).toHaveCount(0, { timeout: 2500 });
   await expect(page.locator('[data-drawing=chart] svg')).toBeVisible();
   await expect(page.locator('[data-drawing] svg')).toHaveCount(1);
   await expect(page.locator('[data-drawing] svg')).toContainText('Load chart');
