@@ -118,12 +118,12 @@ test('one large drawing at a time, changed by keyboard', async ({ page }) => {
   await page.getByRole('tab', { name: 'Side view' }).focus();
   // On a slow connection the old drawing must not stand under the new name.
   await page.route('**/chart.svg*', async (route) => {
-    await new Promise((resolve) => setTimeout(resolve, 1500));
+    await new Promise((resolve) => setTimeout(resolve, 3000));
     await route.continue();
   });
   await page.keyboard.press('ArrowRight');
   await expect(page.getByRole('tab', { name: 'Load chart' })).toBeFocused();
-  await expect(page.locator('[data-drawing] svg')).toHaveCount(0, { timeout: 1000 });
+  await expect(page.locator('[data-drawing] svg')).toHaveCount(0, { timeout: 2500 });
   await expect(page.locator('[data-drawing=chart] svg')).toBeVisible();
   await expect(page.locator('[data-drawing] svg')).toHaveCount(1);
   await expect(page.locator('[data-drawing] svg')).toContainText('Load chart');

@@ -1948,7 +1948,7 @@ cli-travel-load-slides = The load slides on the forks: it needs a friction of { 
 cli-travel-load-stays = The load stays on the forks: it needs a friction of { $needed }, and { $friction } is stated.
 cli-travel-load-off = Nothing presses the load on the forks: it falls off.
 cli-travel-cannot-tell = masses or places of the machine give no number: nothing can be told
-cli-travel-carry = Reckoned on rigid contacts; soft tyres tip sooner. The maker’s carry position, speeds and slopes come first.
+cli-travel-carry = Reckoned on rigid contacts and steady motion; soft tyres tip sooner, and so does braking or swerving that comes suddenly. The maker’s carry position, speeds and slopes come first.
 # Fit of a machine, tilting platform, reserve of charts
 cli-fit-nothing = nothing is stated of the machine: no axle load, no mass, no tipping test, no charted point
 cli-hint-fit-nothing = Begin with the axle loads from a weighbridge, boom in, and once more with the boom out.

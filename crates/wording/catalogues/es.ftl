@@ -1996,7 +1996,7 @@ cli-travel-load-slides = La carga resbala sobre las horquillas: necesita un roza
 cli-travel-load-stays = La carga no resbala sobre las horquillas: necesita un rozamiento de { $needed } y se indica { $friction }.
 cli-travel-load-off = La carga no se apoya en las horquillas: se cae.
 cli-travel-cannot-tell = las masas o los lugares de la máquina no dan ningún número: no se puede decir nada
-cli-travel-carry = Calculado sobre apoyos rígidos; con neumáticos blandos vuelca antes. Primero valen la posición de transporte, las velocidades y las pendientes del fabricante.
+cli-travel-carry = Calculado sobre apoyos rígidos; con neumáticos blandos vuelca antes, y también al frenar o girar de golpe. Primero valen la posición de transporte, las velocidades y las pendientes del fabricante.
 # Fit of a machine, tilting platform, reserve of charts
 cli-fit-nothing = no se declara nada de la máquina: ni carga por eje, ni masa, ni ensayo de vuelco, ni punto de la tabla de cargas
 cli-hint-fit-nothing = Empiece por las cargas por eje en una báscula, con la pluma retraída, y otra vez con la pluma extendida.
