@@ -20,6 +20,8 @@ pub struct LeanBound {
     /// How far an end of the line gives at most: by itself (m), and for each kilogram on the line.
     give: f64,
     give_per_mass: f64,
+    /// Length of the line seen from above, m.
+    length: f64,
 }
 
 impl LeanBound {
@@ -48,14 +50,22 @@ impl LeanBound {
             turn: SECOND_ORDER * libm::hypot(1.0 / away, 1.0 / length),
             give: ends.iter().map(|e| e.give * e.before).fold(0.0, f64::max),
             give_per_mass: ends.iter().map(|e| e.give * G).fold(0.0, f64::max),
+            length,
         }
     }
 
     /// Tilt that the lean costs at most where `mass` (kg) counts, with its centre `distance` (m) from the
-    /// line, rad: the turn, and the line's own move by what its ends give.
-    pub fn at(&self, mass: f64, distance: f64) -> f64 {
+    /// line and the part of gravity along the ground at most `slope` (its sine), rad: the turn, and the
+    /// line's own move by what its ends give.
+    ///
+    /// The line moves by `g` along the ground's normal, which brings it nearer to the weight's height: that
+    /// helps. What harms is the part of the move square to gravity, seen from the centre at `distance`,
+    /// and, in the second order, the line's own slant `g/l` (geometry).
+    pub fn at(&self, mass: f64, distance: f64, slope: f64) -> f64 {
         let give = self.give + self.give_per_mass * mass;
-        give * (self.turn + 2.0 / distance)
+        let turn = give * self.turn;
+        let slant = give / self.length;
+        turn + give * (slope + turn) / distance + slant * slant
     }
 }
 

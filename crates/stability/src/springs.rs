@@ -26,6 +26,20 @@ pub struct Springs {
     pub rear: f64,
 }
 
+/// Stiffness of a stabilizer pad with its leg and the frame, N/m: some millimetres under the pad's share
+/// of the machine (our own figure). What the ground gives is not in it.
+const PAD_STIFFNESS: f64 = 5e6;
+
+impl Springs {
+    /// Those of a machine's tyres by size and pressure ([`machine::tyre_stiffness`]), and of its pads.
+    pub fn of(machine: &Machine, support: SupportState) -> Self {
+        let one = |contact: usize, tyre: &machine::Tyre| {
+            if machine.pad_area(support, contact).is_some() { PAD_STIFFNESS } else { machine::tyre_stiffness(tyre) }
+        };
+        Self { front: one(0, &machine.front.tyre), rear: one(2, &machine.rear.axle.tyre) }
+    }
+}
+
 /// How a machine on springs stands.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum OnSprings {

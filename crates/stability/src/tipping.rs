@@ -209,7 +209,8 @@ pub fn sine_of_tilt_at_least(loading: &Loading, line: &TippingLine, overturning:
     let size = a.length();
     let s = loading.gravity.dot(a) / size;
     let w = overturning / (G * size);
-    let lean = lean.at(mass, size / mass);
+    let slope = libm::hypot(loading.gravity.x, loading.gravity.y);
+    let lean = lean.at(mass, size / mass, slope);
     if s >= 0.0 && w <= 1.0 { s * (1.0 - w * w).max(0.0).sqrt() - w - lean } else { -1.0 }
 }
 

@@ -53,17 +53,9 @@ pub(crate) fn support(ctx: &Context<'_>) -> Support {
     Support { state: ctx.lift.support, rear: RearAxleState::Free }
 }
 
-/// Stiffness of a stabilizer pad with its leg and the frame, N/m: some millimetres under the pad's share
-/// of the machine (our own figure). What the ground gives is the ground's check.
-const PAD_STIFFNESS: f64 = 5e6;
-
 /// What the contacts give: pads and tyres.
 fn springs(ctx: &Context<'_>) -> Springs {
-    let of = |i: usize, tyre: &machine::Tyre| {
-        let pad = ctx.machine.pad_area(ctx.lift.support, i).is_some();
-        if pad { PAD_STIFFNESS } else { machine::tyre_stiffness(tyre) }
-    };
-    Springs { front: of(0, &ctx.machine.front.tyre), rear: of(2, &ctx.machine.rear.axle.tyre) }
+    Springs::of(ctx.machine, ctx.lift.support)
 }
 
 fn required(ctx: &Context<'_>, over: TipsOver) -> f64 {
