@@ -8,28 +8,177 @@
 //! contacts have given, lies a little nearer to the weight (geometry).
 
 use crate::support::{Points, points};
-use crate::{Loading, Masses, RearAxleState, Springs, Stance, TippingLine, TipsOver, tilt_reserve};
+use crate::tipping::arm;
+use crate::{Loading, RearAxleState, Springs, Stance, TippingLine, TipsOver, tilt_reserve};
 use evidence::Silent;
 use geometry::DVec3;
 use machine::{Machine, SupportState};
 use quantity::STANDARD_GRAVITY as G;
 
-/// A support of a line: where, and by how much it gives per newton, with the force already on it.
-pub(crate) struct End {
-    pub(crate) at: DVec3,
-    pub(crate) give: f64,
-    pub(crate) before: f64,
-    /// The pin is a point of the body: its tyres give below it.
-    on_body: bool,
+/// A support of a line: where, and by how much it gives per newton.
+#[derive(Debug, Clone, Copy, PartialEq)]
+struct End {
+    at: DVec3,
+    give: f64,
+    /// The pin is a point of the body: its tyres give below it, and the axle's weight is on them already.
+    pin: bool,
 }
 
 /// The lean counts 15 % more than the first order gives: with it no case of the search on springs
 /// tipped earlier (own comparison, see the tests).
-pub(crate) const SECOND_ORDER: f64 = 1.15;
+const SECOND_ORDER: f64 = 1.15;
 
-/// Tilt (rad) that the ground may still turn, in the worst direction, until a machine on springs tips
-/// over `line`; negative if it tips already. As [`crate::tilt_reserve`], whose rigid contacts hold it
-/// longer. Negative infinity where a spring is not a positive number.
+/// A tipping line whose supports give: its geometry, worked out once for many loadings.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct LineOnSprings {
+    /// The line on rigid contacts.
+    pub rigid: TippingLine,
+    /// Where it goes.
+    ends: [End; 2],
+    /// From the first end to the second, unit vector.
+    along: DVec3,
+    /// m.
+    length: f64,
+    /// Turn of the body for each metre that the first and the second end gives, about each of the two
+    /// contacts that come free, rad/m.
+    turns: [[DVec3; 2]; 2],
+    /// Turn and give of an end at most for each newton on the line, rad/N and m/N: wherever the weight
+    /// meets it, as both go evenly with that.
+    most: [f64; 2],
+    /// Every spring is a positive number.
+    sound: bool,
+}
+
+/// How a machine leans at the onset over a line, first order.
+struct Lean {
+    /// What the ends have given, m.
+    give: [f64; 2],
+    /// Turn of the body against the ground, rad.
+    turned: DVec3,
+    /// The part of it about the axis of the worst tilt, rad; not below zero.
+    about_axis: f64,
+}
+
+impl LineOnSprings {
+    /// For a line of [`crate::tipping_lines`] of the same machine and stance.
+    pub fn of(machine: &Machine, stance: impl Into<Stance>, line: &TippingLine, springs: Springs) -> Self {
+        let stance = stance.into();
+        let p = points(machine, stance);
+        let free = stance.support.rear == RearAxleState::Free && stance.support.state != SupportState::Outriggers;
+        let (ends, lifted) = ends(&p, line.over, free, springs);
+        let along = ends[1].at - ends[0].at;
+        let turns = lifted.map(|t| {
+            let at = [t, ends[0].at, ends[1].at];
+            [turn(at, [0.0, -1.0, 0.0]), turn(at, [0.0, 0.0, -1.0])]
+        });
+        let length = along.length();
+        let sound = springs.front > 0.0 && springs.rear > 0.0;
+        let turn = |i: usize| ends[i].give * turns.iter().map(|t| t[i].length()).fold(0.0, f64::max);
+        let most = [turn(0).max(turn(1)), ends[0].give.max(ends[1].give)];
+        Self { rigid: *line, ends, along: along / length, length, turns, most, sound }
+    }
+
+    /// Where the weight meets the line at the onset says what each end gives, and that how it leans.
+    ///
+    /// Tilting the worst way, gravity stays in the plane of the tilt's axis and keeps its part along
+    /// the line: from a centre `d` off the line it meets it `d · (ĝ·u) / ĝ_⊥` further along.
+    fn lean(&self, loading: &Loading) -> Lean {
+        let (mass, moment) = loading.masses.counted(self.rigid.with_rear_axle);
+        let weight = mass * G;
+        let arm = moment / mass - self.ends[0].at;
+        let square = self.along.cross(arm).normalize();
+        let gravity = loading.gravity;
+        let (by, out) = (gravity.dot(square), gravity.dot(self.along));
+        let down = (1.0 - by * by - out * out).max(0.0).sqrt();
+        let distance = self.along.cross(arm).length();
+        let share = ((arm.dot(self.along) + distance * out / down) / self.length).clamp(0.0, 1.0);
+        let give = [(0, 1.0 - share), (1, share)].map(|(i, share): (usize, f64)| {
+            let end = &self.ends[i];
+            end.give * (weight * share + if end.pin { loading.masses.axle * G } else { 0.0 })
+        });
+        // The axis about which the worst tilt turns.
+        let axis = gravity.cross(square).normalize();
+        let [a, b] = self.turns.map(|[first, second]| first * give[0] + second * give[1]);
+        let (turned, by) = if a.dot(axis) >= b.dot(axis) { (a, a.dot(axis)) } else { (b, b.dot(axis)) };
+        Lean { give, turned, about_axis: if by < 0.0 { 0.0 } else { by } }
+    }
+
+    /// Tilt (rad) that the ground may still turn, in the worst direction, until the machine tips over the
+    /// line; negative if it tips already. As [`crate::tilt_reserve`], and never more. Negative infinity
+    /// where a spring is not a positive number.
+    pub fn tilt(&self, loading: &Loading) -> f64 {
+        if !self.sound {
+            return f64::NEG_INFINITY;
+        }
+        let rigid = tilt_reserve(loading, &self.rigid, &mut Silent);
+        let Lean { give, turned, about_axis: lean } = self.lean(loading);
+        // It tips between the rigid tilt less the whole lean and the rigid tilt: the springs feel the
+        // weight's part square to the ground.
+        let cos = |tilt: f64| libm::cos(tilt.clamp(0.0, core::f64::consts::FRAC_PI_2));
+        let (most, least) = (cos(rigid - lean), cos(rigid));
+        // The ground's normal in the body: up, turned back.
+        let normal = (DVec3::Z - turned.cross(DVec3::Z)).normalize();
+        let up = |i: usize| if self.ends[i].pin { DVec3::ZERO } else { normal * (give[i] * least) };
+        let (a, b) = (self.ends[0].at + up(0), self.ends[1].at + up(1));
+        let given = TippingLine { point: a, along: (b - a).normalize(), ..self.rigid };
+        let soft = tilt_reserve(loading, &given, &mut Silent) - lean * most * SECOND_ORDER;
+        // Where sinking brings the weight nearer to the line than the lean costs, that is not credited.
+        if rigid < soft { rigid } else { soft }
+    }
+
+    /// A lower bound of the sine of [`LineOnSprings::tilt`], without sines and arcsines, for searches over
+    /// many corners; −1 where none is at hand.
+    ///
+    /// With `sin ψ = s ≥ 0` and `sin ω = w ≥ 0` the reserve on rigid contacts is `ψ − ω`; the lean and the
+    /// line's own move take at most `β`, and `sin(x − β) ≥ (1 − β²/2)·sin x − β·cos x`. The line's move
+    /// along the ground's normal brings it nearer to the weight's height, which helps. What harms is the
+    /// part of the move square to gravity, seen from the centre, and, in the second order, the line's own
+    /// slant (geometry).
+    ///
+    /// `overturning` is the wind's moment about the line ([`crate::wind::WindLoad::overturning`]), which
+    /// a search has at hand.
+    pub fn sine_at_least(&self, loading: &Loading, overturning: f64) -> f64 {
+        let Some((rigid, _, distance)) = self.rigid_sine(loading, overturning) else { return -1.0 };
+        let Lean { give, turned, about_axis: lean } = self.lean(loading);
+        let beta = self.cost(loading, distance, lean, turned.length(), give[0].max(give[1]));
+        less(rigid, beta)
+    }
+
+    /// A lower bound of [`LineOnSprings::sine_at_least`] that costs little: the lean at most, wherever the
+    /// weight meets the line.
+    pub fn sine_at_very_least(&self, loading: &Loading, overturning: f64) -> f64 {
+        let Some((rigid, mass, distance)) = self.rigid_sine(loading, overturning) else { return -1.0 };
+        // The axle's weight is on the pin's wheels besides: counted whole at the softer end.
+        let weight = (mass + loading.masses.axle) * G;
+        let [turn, give] = self.most.map(|m| m * weight);
+        less(rigid, self.cost(loading, distance, turn, turn, give))
+    }
+
+    /// Sine of the tilt that remains on rigid contacts, the mass that counts (kg) and its distance from the
+    /// line (m); `None` where it tips, or nothing is known.
+    fn rigid_sine(&self, loading: &Loading, overturning: f64) -> Option<(f64, f64, f64)> {
+        let (mass, a) = arm(&loading.masses, &self.rigid);
+        let size = a.length();
+        let s = loading.gravity.dot(a) / size;
+        let w = overturning / (G * size);
+        let rigid = s * (1.0 - w * w).max(0.0).sqrt() - w * (1.0 - s * s).max(0.0).sqrt();
+        (self.sound && s >= 0.0 && w <= 1.0 && rigid >= 0.0).then_some((rigid, mass, size / mass))
+    }
+
+    /// Tilt that a lean and the line's move take at most, rad.
+    fn cost(&self, loading: &Loading, distance: f64, lean: f64, turn: f64, give: f64) -> f64 {
+        let slope = loading.gravity.truncate().length();
+        let slant = give / self.length;
+        SECOND_ORDER * lean + give * (slope + turn) / distance + slant * slant
+    }
+}
+
+/// `sin(x − β)` at least, of `sin x ≥ 0`; −1 for a β beyond 1 rad.
+fn less(sine: f64, beta: f64) -> f64 {
+    if beta <= 1.0 { sine * (1.0 - 0.5 * beta * beta) - beta * (1.0 - sine * sine).max(0.0).sqrt() } else { -1.0 }
+}
+
+/// [`LineOnSprings::tilt`] of one loading.
 pub fn tilt_reserve_on_springs(
     machine: &Machine,
     stance: impl Into<Stance>,
@@ -37,42 +186,7 @@ pub fn tilt_reserve_on_springs(
     line: &TippingLine,
     springs: Springs,
 ) -> f64 {
-    let stance = stance.into();
-    if !(springs.front > 0.0 && springs.rear > 0.0) {
-        return f64::NEG_INFINITY;
-    }
-    let rigid = tilt_reserve(loading, line, &mut Silent);
-    let p = points(machine, stance);
-    let free = stance.support.rear == RearAxleState::Free && stance.support.state != SupportState::Outriggers;
-    let (ends, lifted) = ends(&p, line.over, free, &loading.masses, springs);
-    let (mass, moment) = loading.masses.counted(line.with_rear_axle);
-    let weight = mass * G;
-
-    // Where the weight meets the line at the onset, as a share of the way between its ends.
-    let (from, along) = (ends[0].at, ends[1].at - ends[0].at);
-    let arm = moment / mass - from;
-    let square = along.cross(arm).normalize();
-    let falls = (loading.gravity - square * loading.gravity.dot(square)).normalize();
-    let share = (arm.cross(falls).dot(square) / along.cross(falls).dot(square)).clamp(0.0, 1.0);
-    let give =
-        [ends[0].give * (ends[0].before + weight * (1.0 - share)), ends[1].give * (ends[1].before + weight * share)];
-    // The axis about which the worst tilt turns.
-    let axis = loading.gravity.cross(square).normalize();
-    let turned = lifted.map(|t| turn([t, ends[0].at, ends[1].at], [0.0, -give[0], -give[1]]));
-    let [a, b] = turned.map(|t| t.dot(axis));
-    let (lean, turned) = if a >= b { (a, turned[0]) } else { (b, turned[1]) };
-    // It tips between the rigid tilt less the whole lean and the rigid tilt: the springs feel the
-    // weight's part square to the ground.
-    let cos = |tilt: f64| libm::cos(tilt.clamp(0.0, core::f64::consts::FRAC_PI_2));
-    let (most, least) = (cos(rigid - lean.max(0.0)), cos(rigid));
-    // The ground's normal in the body: up, turned back.
-    let normal = (DVec3::Z - turned.cross(DVec3::Z)).normalize();
-    let up = |i: usize| if ends[i].on_body { DVec3::ZERO } else { normal * (give[i] * least) };
-    let (a, b) = (ends[0].at + up(0), ends[1].at + up(1));
-    let given = TippingLine { point: a, along: (b - a).normalize(), ..*line };
-    let soft = tilt_reserve(loading, &given, &mut Silent) - lean.max(0.0) * most * SECOND_ORDER;
-    // Where sinking brings the weight nearer to the line than the lean costs, that is not credited.
-    if rigid < soft { rigid } else { soft }
+    LineOnSprings::of(machine, stance, line, springs).tilt(loading)
 }
 
 /// Rotation vector (rad, small) of a plane whose three points move up by `rise`.
@@ -85,23 +199,11 @@ pub(crate) fn turn(at: [DVec3; 3], rise: [f64; 3]) -> DVec3 {
 }
 
 /// The two supports of a line, and the contacts that come free.
-pub(crate) fn ends(
-    p: &Points,
-    over: TipsOver,
-    free: bool,
-    masses: &Masses,
-    springs: Springs,
-) -> ([End; 2], [DVec3; 2]) {
-    let front = |i: usize| End { at: p.front[i], give: 1.0 / springs.front, before: 0.0, on_body: false };
-    let rear = |i: usize| {
-        if free {
-            // The pin goes down by the mean of its two wheels, which carry the axle besides.
-            End { at: p.pin, give: 0.5 / springs.rear, before: masses.axle * G, on_body: true }
-        } else {
-            End { at: p.rear[i], give: 1.0 / springs.rear, before: 0.0, on_body: false }
-        }
-    };
-    let wheel = |i: usize| End { at: p.rear[i], give: 1.0 / springs.rear, before: 0.0, on_body: false };
+fn ends(p: &Points, over: TipsOver, free: bool, springs: Springs) -> ([End; 2], [DVec3; 2]) {
+    let front = |i: usize| End { at: p.front[i], give: 1.0 / springs.front, pin: false };
+    let wheel = |i: usize| End { at: p.rear[i], give: 1.0 / springs.rear, pin: false };
+    // The pin goes down by the mean of its two wheels.
+    let rear = |i: usize| if free { End { at: p.pin, give: 0.5 / springs.rear, pin: true } } else { wheel(i) };
     match over {
         TipsOver::Front => ([front(0), front(1)], p.rear),
         TipsOver::Rear => ([wheel(1), wheel(0)], p.front),

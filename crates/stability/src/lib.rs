@@ -23,10 +23,10 @@
 //! what may catch the machine at the axle's stop is never credited.
 
 pub mod exposure;
+mod factor_on_springs;
 pub mod fit;
 mod force_angle;
 mod lean;
-mod lean_bound;
 mod linear;
 mod masses;
 mod motion;
@@ -47,9 +47,9 @@ mod wind_direction;
 mod wind_limit;
 mod wind_parts;
 
+pub use factor_on_springs::load_factor_on_springs;
 pub use force_angle::{ForceAngle, force_angle};
-pub use lean::tilt_reserve_on_springs;
-pub use lean_bound::{LeanBound, OnLines, load_factor_on_springs};
+pub use lean::{LineOnSprings, tilt_reserve_on_springs};
 pub use masses::{LoadOnBoom, Masses};
 pub use motion::{Acceleration, FULL_BRAKING, Moving, Travel, Turn, moving, rear_share};
 pub use reactions::{Reactions, reactions, wind_on_contacts};
@@ -68,7 +68,7 @@ pub use tilting_platform::{
 pub use tip_energy::{TripSpeed, energy_to_tip, inertia_at_least, trip_speed};
 pub use tipping::{
     LEVEL, Loading, Onset, gravity_for_slopes, level_tipping_load, load_factor, load_factor_with, onset,
-    restoring_moment, sine_of_tilt_at_least, tilt_reserve,
+    restoring_moment, tilt_reserve,
 };
 pub use wind_direction::WorstWind;
 pub use wind_limit::gust_at_limit;

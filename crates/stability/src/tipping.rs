@@ -197,23 +197,6 @@ fn load_factor_in(
     Some((factor, line.over))
 }
 
-/// A lower bound of the sine of [`crate::tilt_reserve_on_springs`], without arcsines, for searches over
-/// many corners: with `sin ψ = s ≥ 0` and `sin ω = w ≥ 0` the reserve on rigid contacts is `ψ − ω`, and
-/// `sin(ψ − ω) = s·√(1 − w²) − w·√(1 − s²) ≥ s·√(1 − w²) − w`; the lean takes at most `β`, and
-/// `sin(x − β) ≥ sin x − β`. −1 where `s < 0`.
-///
-/// `overturning` is the wind's moment about the line ([`crate::wind::WindLoad::overturning`]), which
-/// a search has at hand, as it has the `lean`.
-pub fn sine_of_tilt_at_least(loading: &Loading, line: &TippingLine, overturning: f64, lean: &crate::LeanBound) -> f64 {
-    let (mass, a) = arm(&loading.masses, line);
-    let size = a.length();
-    let s = loading.gravity.dot(a) / size;
-    let w = overturning / (G * size);
-    let slope = libm::hypot(loading.gravity.x, loading.gravity.y);
-    let lean = lean.at(mass, size / mass, slope);
-    if s >= 0.0 && w <= 1.0 { s * (1.0 - w * w).max(0.0).sqrt() - w - lean } else { -1.0 }
-}
-
 /// Tilt (rad) that the ground may still turn, in the worst direction, until the machine tips over
 /// `line`; negative if it tips already.
 ///

@@ -14,9 +14,8 @@ use machine::{Attachment, BoomPosition, kinematics};
 use quantity::{Dimension, Quantity, Si};
 use stability::wind::WindLoad;
 use stability::{
-    LeanBound, LoadOnBoom, Loading, Masses, OnLines, RearAxleState, Springs, Support, TippingLine, TipsOver,
-    gravity_for_slopes, load_factor, load_factor_on_springs, load_factor_with, reactions, tilt_reserve,
-    tilt_reserve_on_springs, tipping_lines,
+    LineOnSprings, LoadOnBoom, Loading, Masses, RearAxleState, Springs, Support, TippingLine, TipsOver,
+    gravity_for_slopes, load_factor, load_factor_on_springs, load_factor_with, reactions, tilt_reserve, tipping_lines,
 };
 
 /// Worst of everything.
@@ -151,7 +150,7 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
         gravity_for_slopes(along.high, across.high),
     ];
     let gust = ctx.lift.wind.map(|w| w.gust.si());
-    let mut search = Search::new(ctx, attachment, &lines, gust);
+    let mut search = Search::new(ctx, &lines, gust);
     let mut wind_moment = 0.0_f64;
     for Tried { boom, ahead, loaded } in tried(ctx, posed, attachment)? {
         let centred = Masses::of(ctx.machine, attachment, boom);
@@ -188,6 +187,8 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
             }
         }
     }
+    search.tilts();
+    search.least_factor();
     let mut found = search.found?;
     // Wind presses on the lee contacts besides; its greatest share on any of them, from any side.
     let share = stability::wind_on_contacts(ctx.machine, support(ctx));
@@ -220,23 +221,32 @@ struct Search<'c, 'a> {
     lines: [TippingLine; 6],
     /// Required tilt for each line, rad.
     required: [f64; 6],
+    /// Every corner, with the least sine of the tilt that can remain over each line.
+    corners: Vec<(Corner, [f64; 6])>,
+    /// Corners without load, with the load to be put on, and how much of it tips them on rigid contacts.
+    factors: Vec<(Corner, LoadOnBoom, f64, TipsOver)>,
     /// Sine of the tilt below which a line becomes the worst so far.
     threshold: [f64; 6],
-    springs: Springs,
-    /// What the lean costs at most for each line.
-    lean: [LeanBound; 6],
+    /// The same lines where tyres and pads give.
+    soft: [LineOnSprings; 6],
     gust: Option<f64>,
     found: Option<Statics>,
 }
 
 impl<'c, 'a> Search<'c, 'a> {
-    fn new(ctx: &'c Context<'a>, attachment: &Attachment, lines: &[TippingLine; 6], gust: Option<f64>) -> Self {
-        let required = lines.map(|l| required(ctx, l.over));
+    fn new(ctx: &'c Context<'a>, lines: &[TippingLine; 6], gust: Option<f64>) -> Self {
         let springs = springs(ctx);
-        // The rear axle weighs the same in every position.
-        let masses = Masses::of(ctx.machine, attachment, BoomPosition::level(0.0, 0.0));
-        let lean = lines.map(|line| LeanBound::of(ctx.machine, support(ctx), &line, &masses, springs));
-        Self { ctx, lines: *lines, required, threshold: [f64::INFINITY; 6], springs, lean, gust, found: None }
+        Self {
+            ctx,
+            lines: *lines,
+            soft: lines.map(|line| LineOnSprings::of(ctx.machine, support(ctx), &line, springs)),
+            required: lines.map(|l| required(ctx, l.over)),
+            corners: Vec::with_capacity(256),
+            factors: Vec::with_capacity(128),
+            threshold: [f64::INFINITY; 6],
+            gust,
+            found: None,
+        }
     }
 
     fn found(&mut self, corner: Corner) -> &mut Statics {
@@ -256,25 +266,8 @@ impl<'c, 'a> Search<'c, 'a> {
 
     fn take(&mut self, corner: Corner) {
         let loading = &corner.loading;
-        for i in 0..6 {
-            // Proven not to be worse: no arcsine needed. A comparison with NaN goes on to the full one.
-            let (line, overturning) = (self.lines[i], corner.overturning[i]);
-            let least = stability::sine_of_tilt_at_least(loading, &line, overturning, &self.lean[i]);
-            if least >= self.threshold[i] {
-                continue;
-            }
-            let needed = self.required[i];
-            let tilt = tilt_reserve_on_springs(self.ctx.machine, support(self.ctx), loading, &line, self.springs);
-            let s = self.found(corner);
-            // A tilt that is not a number must never pass: it becomes the worst and stays it.
-            if tilt.is_nan() || tilt / needed < s.tilt / s.tilt_required {
-                (s.tilt, s.tilt_required, s.over, s.tilt_corner, s.tilt_line) = (tilt, needed, line.over, corner, line);
-                let ratio = tilt / needed;
-                for k in 0..6 {
-                    self.threshold[k] = libm::sin((ratio * self.required[k]).clamp(-1.5, 1.5));
-                }
-            }
-        }
+        let least = core::array::from_fn(|i| self.soft[i].sine_at_very_least(loading, corner.overturning[i]));
+        self.corners.push((corner, least));
         let r = reactions(self.ctx.machine, support(self.ctx), &loading.masses, loading.gravity);
         let s = self.found(corner);
         for (most, force) in s.force.iter_mut().zip(r.force) {
@@ -285,34 +278,67 @@ impl<'c, 'a> Search<'c, 'a> {
         }
     }
 
-    fn on_lines<'s>(&'s self, overturning: &'s [f64; 6]) -> OnLines<'s> {
-        OnLines {
-            machine: self.ctx.machine,
-            stance: support(self.ctx).into(),
-            springs: self.springs,
-            lines: &self.lines,
-            lean: &self.lean,
-            overturning,
+    /// Reckons the tilt of every corner over every line that is not proven to be no worse than the worst:
+    /// first of the one that looks worst, so that few are left.
+    fn tilts(&mut self) {
+        let corners = std::mem::take(&mut self.corners);
+        let looks =
+            |(_, least): &(Corner, [f64; 6])| (0..6).map(|i| least[i] / self.required[i]).fold(f64::INFINITY, f64::min);
+        if let Some((corner, _)) = corners.iter().min_by(|a, b| looks(a).total_cmp(&looks(b))) {
+            (0..6).for_each(|i| self.tilt(corner, i));
+        }
+        for (corner, least) in &corners {
+            for i in 0..6 {
+                // A comparison with what is no number goes on to the full reckoning.
+                if least[i] >= self.threshold[i] {
+                    continue;
+                }
+                let nearer = self.soft[i].sine_at_least(&corner.loading, corner.overturning[i]);
+                if nearer >= self.threshold[i] {
+                    continue;
+                }
+                self.tilt(corner, i);
+            }
+        }
+    }
+
+    fn tilt(&mut self, corner: &Corner, i: usize) {
+        let (line, needed) = (self.lines[i], self.required[i]);
+        let tilt = self.soft[i].tilt(&corner.loading);
+        let s = self.found(*corner);
+        // A tilt that is not a number must never pass: it becomes the worst and stays it.
+        if tilt.is_nan() || tilt / needed < s.tilt / s.tilt_required {
+            (s.tilt, s.tilt_required, s.over, s.tilt_corner, s.tilt_line) = (tilt, needed, line.over, *corner, line);
+            let ratio = tilt / needed;
+            for k in 0..6 {
+                self.threshold[k] = libm::sin((ratio * self.required[k]).clamp(-1.5, 1.5));
+            }
         }
     }
 
     fn factor(&mut self, at_rest: Corner, load: LoadOnBoom) {
-        let lines = self.lines;
-        let Some((rigid, over)) = load_factor_with(&at_rest.loading, load, &lines, &at_rest.overturning) else {
-            return;
-        };
-        let worst = self.found.and_then(|s| s.factor).map_or(f64::INFINITY, |(worst, _)| worst);
-        // On tyres that give it tips sooner. What is no worse than the worst so far needs no search.
-        let soft =
-            load_factor_on_springs(&self.on_lines(&at_rest.overturning), &at_rest.loading, load, rigid.min(worst));
-        let found = match soft {
-            Some((f, line)) => (f, line.over),
-            None => (rigid, over),
-        };
-        let s = self.found(at_rest);
-        if found.0.is_nan() || found.0 < worst {
-            s.factor = Some(found);
-            s.factor_corner = Some((at_rest, load));
+        if let Some((rigid, over)) = load_factor_with(&at_rest.loading, load, &self.lines, &at_rest.overturning) {
+            self.factors.push((at_rest, load, rigid, over));
+        }
+    }
+
+    /// The least load factor of all corners, the one that is least on rigid contacts first.
+    fn least_factor(&mut self) {
+        let mut factors = std::mem::take(&mut self.factors);
+        if let Some(first) = (0..factors.len()).min_by(|a, b| factors[*a].2.total_cmp(&factors[*b].2)) {
+            factors.swap(0, first);
+        }
+        for (at_rest, load, rigid, over) in factors {
+            let worst = self.found.and_then(|s| s.factor).map_or(f64::INFINITY, |(worst, _)| worst);
+            // On tyres that give it tips sooner. What is no worse than the worst so far needs no search.
+            let most = rigid.min(worst);
+            let soft = load_factor_on_springs(&self.soft, &at_rest.overturning, &at_rest.loading, load, most);
+            let found = soft.map_or((rigid, over), |(factor, line)| (factor, line.over));
+            let s = self.found(at_rest);
+            if found.0.is_nan() || found.0 < worst {
+                s.factor = Some(found);
+                s.factor_corner = Some((at_rest, load));
+            }
         }
     }
 }

@@ -185,9 +185,10 @@ proptest! {
         let wind = WindLoad::of(gust, &[part], &mut Silent);
         let loading = Loading { masses: bare.with(load), gravity: gravity_for_slopes(0.03, -0.06), wind };
         for line in &lines {
-            let tilt = tilt_reserve_on_springs(&machine, support, &loading, line, springs);
-            let lean = stability::LeanBound::of(&machine, support, line, &loading.masses, springs);
-            let least = stability::sine_of_tilt_at_least(&loading, line, loading.wind.overturning(line), &lean);
+            let soft = stability::LineOnSprings::of(&machine, support, line, springs);
+            let overturning = loading.wind.overturning(line);
+            let (tilt, least) = (soft.tilt(&loading), soft.sine_at_least(&loading, overturning));
+            prop_assert!(soft.sine_at_very_least(&loading, overturning) <= least + 1e-12);
             prop_assert!(least <= tilt.sin() + 1e-9, "{:?} {least} {}", line.over, tilt.sin());
             prop_assert!(tilt <= tilt_reserve(&loading, line, &mut Silent), "tyres that give never help");
         }
