@@ -288,9 +288,9 @@ impl<'c, 'a> Search<'c, 'a> {
             (0..6).for_each(|i| self.tilt(corner, i));
         }
         for (corner, least) in &corners {
-            for i in 0..6 {
+            for (i, least) in least.iter().enumerate() {
                 // A comparison with what is no number goes on to the full reckoning.
-                if least[i] >= self.threshold[i] {
+                if *least >= self.threshold[i] {
                     continue;
                 }
                 let nearer = self.soft[i].sine_at_least(&corner.loading, corner.overturning[i]);
