@@ -165,6 +165,16 @@ evidence::messages! {
     TRAVEL_LOAD_OFF = "cli-travel-load-off" [];
     /// Nothing can be told.
     TRAVEL_CANNOT_TELL = "cli-travel-cannot-tell" [];
+    /// The boom is above the carry position.
+    TRAVEL_BOOM_UP = "cli-travel-boom-up" [];
+    /// A hung load swings.
+    TRAVEL_HUNG = "cli-travel-hung" [];
+    /// A case leaves nothing.
+    TRAVEL_NONE_LEFT = "cli-travel-none-left" [case, side];
+    /// A case leaves less tilt than is asked for.
+    TRAVEL_SHORT = "cli-travel-short" [case, side, tilt, required];
+    /// No radius stated.
+    TRAVEL_STRAIGHT = "cli-travel-straight" [];
     /// What the maker allows when driving comes first.
     TRAVEL_CARRY = "cli-travel-carry" [];
 }

@@ -28,9 +28,10 @@ pub enum Terrain {
 /// Greatest height that the profile is given for, m.
 pub const HIGHEST: f64 = 200.0;
 
-/// Gust over ten-minute mean at 10 m in open country: `√c_e(10 m)` of terrain II, 1.534, rounded down.
-/// Down is the safe side where a limit given as a mean is turned into the gust that it allows.
-pub const GUST_OVER_MEAN: f64 = 1.53;
+/// Gust at the load over ten-minute mean at 10 m in open country, at least, whatever the ground upwind and
+/// the height: `√c_e` of terrain IV up to its `z_min` of 10 m, 1.084, rounded down. Where a limit given as
+/// a mean is turned into the gust that it allows, and the ground is not known.
+pub const GUST_OVER_MEAN: f64 = 1.08;
 
 impl Terrain {
     /// Words of files.

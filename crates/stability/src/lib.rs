@@ -51,10 +51,10 @@ pub use factor_on_springs::load_factor_on_springs;
 pub use force_angle::{ForceAngle, force_angle};
 pub use lean::{LineOnSprings, tilt_reserve_on_springs};
 pub use masses::{LoadOnBoom, Masses};
-pub use motion::{Acceleration, FULL_BRAKING, Moving, Travel, Turn, moving, rear_share};
+pub use motion::{Acceleration, FULL_BRAKING, Moving, SUDDEN, Travel, Turn, greatest_retardation, moving, rear_share};
 pub use reactions::{Reactions, reactions, wind_on_contacts};
 pub use reserve_map::{CellFlag, MOST_CELLS, MapAsk, ReserveCell, ReserveMap, reserve_map};
-pub use sliding::{First, Sliding, sliding};
+pub use sliding::{First, Sliding, first_as_it_grows, sliding};
 pub use springs::{OnSprings, Springs, on_springs};
 pub use stance::Stance;
 pub use stopping::{
@@ -63,7 +63,7 @@ pub use stopping::{
 pub use sudden::{Criterion, Sudden, load_dropped, lowered, stop_of_lowering, wheel_drop, worst_wheel_drop};
 pub use support::{RearAxleState, Support, TippingLine, TipsOver, tipping_lines};
 pub use tilting_platform::{
-    OnPlatform, PLATFORM_STANDARD, PLATFORM_TESTS, PlatformTest, Turned, descent, on_platform, worst_orientation,
+    OnPlatform, PLATFORM_STANDARD, PLATFORM_TESTS, PlatformTest, Turned, descent, leans, on_platform, worst_orientation,
 };
 pub use tip_energy::{TripSpeed, energy_to_tip, inertia_at_least, trip_speed};
 pub use tipping::{
@@ -71,5 +71,5 @@ pub use tipping::{
     restoring_moment, tilt_reserve,
 };
 pub use wind_direction::WorstWind;
-pub use wind_limit::gust_at_limit;
+pub use wind_limit::{gust_at_limit, gust_at_limit_on_springs};
 pub use wind_parts::{LoadFaces, wind_parts};

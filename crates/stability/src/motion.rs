@@ -15,6 +15,11 @@ use quantity::STANDARD_GRAVITY as G;
 /// memory). Where more is worse.
 pub const FULL_BRAKING: f64 = 5.0;
 
+/// How many times as hard an acceleration that begins suddenly and lasts counts against tipping: on tyres
+/// a machine swings beyond its steady lean. Runs through time tipped from 84 % of the steady threshold on
+/// springs on (own comparison, `validation/statics`); a third more covers every one of them.
+pub const SUDDEN: f64 = 4.0 / 3.0;
+
 /// Which way a machine travels.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize, serde::Deserialize, schemars::JsonSchema)]
 #[serde(rename_all = "kebab-case")]
@@ -109,6 +114,34 @@ impl Moving {
     pub fn springs(&self, springs: Springs) -> Springs {
         Springs { front: springs.front / self.heavier, rear: springs.rear / self.heavier }
     }
+}
+
+/// The greatest retardation (m/s², at most `most`) up to which all is well; 0 if nothing is well at rest.
+/// What is well stays so for less.
+pub fn greatest_retardation(
+    loading: &Loading,
+    travel: Travel,
+    most: f64,
+    well: impl Fn(&Moving, Acceleration) -> bool,
+) -> f64 {
+    let holds = |size: f64| {
+        let braking = Acceleration::braking(travel, size);
+        well(&moving(loading, braking), braking)
+    };
+    last_that(holds, most)
+}
+
+/// The last of 0 to `most` for which something holds that ends somewhere; by halving.
+pub(crate) fn last_that(holds: impl Fn(f64) -> bool, most: f64) -> f64 {
+    if holds(most) {
+        return most;
+    }
+    let (mut low, mut high) = (0.0, most);
+    for _ in 0..48 {
+        let middle = f64::midpoint(low, high);
+        if holds(middle) { low = middle } else { high = middle }
+    }
+    low
 }
 
 /// Share of all forces that the rear axle carries: on rough-terrain trucks it always steers.

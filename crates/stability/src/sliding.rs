@@ -4,7 +4,8 @@
 //! needs `tan θ` of the tilt at its onset in the same direction. The lesser of that and the friction there is
 //! comes first. Sliding is no rescue: whatever stops a sliding machine trips it ([`crate::trip_speed`]).
 
-use crate::{Loading, TippingLine, onset};
+use crate::motion::last_that;
+use crate::{Acceleration, Loading, Moving, TippingLine, moving, onset};
 use quantity::STANDARD_GRAVITY as G;
 
 /// What comes first as the pull along the ground grows in its direction.
@@ -53,4 +54,29 @@ pub fn sliding(loading: &Loading, lines: &[TippingLine], friction: f64) -> Optio
     // Upside down or on a wall everything slides.
     let slides = needed > friction || g.z >= 0.0;
     Some(Sliding { needed, at_tipping, slides, first })
+}
+
+/// What comes first as an acceleration grows in its direction, on whatever the machine stands: at the
+/// acceleration that takes all of `friction`, it slides if it does not tip there, nor before.
+///
+/// `None` where there is no acceleration, or a number is none.
+pub fn first_as_it_grows(
+    loading: &Loading,
+    a: Acceleration,
+    friction: f64,
+    tips: impl Fn(&Moving, Acceleration) -> bool,
+) -> Option<First> {
+    let size = libm::hypot(a.ahead, a.left);
+    let known = size > 0.0 && size.is_finite() && friction >= 0.0 && loading.gravity.is_finite();
+    if !known {
+        return None;
+    }
+    let holds = |times: f64| {
+        let g = moving(loading, a.times(times)).loading.gravity;
+        g.z < 0.0 && libm::hypot(g.x, g.y) <= friction * -g.z
+    };
+    // No ground holds ten times its own weight.
+    let times = last_that(holds, 10.0 * G / size);
+    let at = a.times(times);
+    Some(if tips(&moving(loading, at), at) { First::Tips } else { First::Slides })
 }

@@ -10,7 +10,9 @@
 //! along `−(a_x, a_y)`: `tan θ = −a_z/│a_xy│` (mechanics).
 
 use crate::tipping::arm;
-use crate::{Masses, Onset, TippingLine, TipsOver, onset};
+use crate::wind::WindLoad;
+use crate::{LEVEL, LineOnSprings, Loading, Masses, Onset, TippingLine, TipsOver, onset, tilt_reserve};
+use evidence::Silent;
 use geometry::DVec2;
 
 /// How the machine is turned on the platform.
@@ -80,23 +82,36 @@ pub fn descent(lines: &[TippingLine], turned: Turned) -> Option<f64> {
     azimuth.is_finite().then_some(azimuth)
 }
 
-/// The slope at which it tips, as turned and turned the worst way.
-pub fn on_platform(masses: &Masses, lines: &[TippingLine], turned: Turned) -> Option<OnPlatform> {
+/// How much sooner it tips over each line than on rigid contacts, rad, in the order of the lines: what the
+/// lean takes of the tilt that remains on level ground.
+pub fn leans(masses: &Masses, lines: &[LineOnSprings]) -> Vec<f64> {
+    let level = Loading { masses: *masses, gravity: LEVEL, wind: WindLoad::NONE };
+    lines.iter().map(|l| tilt_reserve(&level, &l.rigid, &mut Silent) - l.tilt(&level)).collect()
+}
+
+/// The slope at which it tips, as turned and turned the worst way; `leans` are those of the lines
+/// ([`leans`]), or zeros for rigid contacts.
+pub fn on_platform(masses: &Masses, lines: &[TippingLine], leans: &[f64], turned: Turned) -> Option<OnPlatform> {
     let azimuth = descent(lines, turned)?;
-    let (worst_azimuth, worst) = worst_orientation(masses, lines)?;
-    Some(OnPlatform { azimuth, turned: onset(masses, lines, azimuth), worst_azimuth, worst })
+    let (worst_azimuth, worst) = worst_orientation(masses, lines, leans)?;
+    let there = |(line, lean): (&TippingLine, &f64)| {
+        let o = onset(masses, core::slice::from_ref(line), azimuth)?;
+        Some(Onset { tilt: (o.tilt - lean).max(0.0), ..o })
+    };
+    let turned = lines.iter().zip(leans).filter_map(there).min_by(|a, b| a.tilt.total_cmp(&b.tilt));
+    Some(OnPlatform { azimuth, turned, worst_azimuth, worst })
 }
 
 /// Direction of descent in which it tips soonest, and the onset there; `None` in the second place: not before 90°.
-pub fn worst_orientation(masses: &Masses, lines: &[TippingLine]) -> Option<(f64, Option<Onset>)> {
+pub fn worst_orientation(masses: &Masses, lines: &[TippingLine], leans: &[f64]) -> Option<(f64, Option<Onset>)> {
     let mut worst: Option<(f64, Onset)> = None;
-    for line in lines {
+    for (line, lean) in lines.iter().zip(leans) {
         let (_, a) = arm(masses, line);
-        if !a.is_finite() {
+        if !a.is_finite() || !lean.is_finite() {
             return None;
         }
         let azimuth = libm::atan2(-a.y, -a.x);
-        let tilt = libm::atan2(-a.z, a.truncate().length()).max(0.0);
+        let tilt = (libm::atan2(-a.z, a.truncate().length()) - lean).max(0.0);
         if worst.is_none_or(|(_, o)| tilt < o.tilt) {
             worst = Some((azimuth, Onset { tilt, over: line.over }));
         }

@@ -1,8 +1,9 @@
 //! The gust at which a required tilt is just left. Closed form: the force goes with the square of the
-//! speed.
+//! speed. On tyres that give it is sought below that.
 
+use crate::factor_on_springs::last_that_stands;
 use crate::tipping::arm;
-use crate::{Loading, TippingLine};
+use crate::{LineOnSprings, Loading, TippingLine};
 use quantity::STANDARD_GRAVITY as G;
 
 /// Gust (m/s, at the height of load and boom) at which the tilt that remains over `line` has sunk to
@@ -31,4 +32,26 @@ pub fn gust_at_limit(loading: &Loading, gust: f64, line: &TippingLine, required:
         return f64::INFINITY;
     }
     gust * (G * size * libm::sin(left) / overturning).sqrt()
+}
+
+/// [`gust_at_limit`] on contacts that give: never more, and within 0.01 % on the side where the required
+/// tilt is left.
+pub fn gust_at_limit_on_springs(loading: &Loading, gust: f64, line: &LineOnSprings, required: f64) -> f64 {
+    let rigid = gust_at_limit(loading, gust, &line.rigid, required);
+    // Without wind over this line, no speed of it changes anything.
+    let most = if rigid.is_finite() { rigid } else { gust };
+    let spare = |v: f64| {
+        let wind = loading.wind.scaled((v / gust) * (v / gust));
+        line.tilt(&Loading { wind, ..*loading }) - required
+    };
+    let (calm, there) = (spare(0.0), spare(most));
+    if rigid.is_nan() || calm.is_nan() || there.is_nan() {
+        f64::NAN
+    } else if calm < 0.0 {
+        0.0
+    } else if there >= 0.0 {
+        rigid
+    } else {
+        last_that_stands((0.0, calm), (most, there), &spare)
+    }
 }

@@ -2,23 +2,20 @@
 //! turned the worst way.
 
 use super::input::Input;
-use super::stability::{REAR, in_range, side};
+use super::stability::{failure, side};
+use super::standing::{Asks, given};
 use super::text as words;
 use crate::args::Said;
-use crate::failure::Failure;
 use crate::{Outcome, Run, terminal};
 use evidence::Message;
-use geometry::DVec3;
-use jobfile::Bound;
-use machine::{AttachmentKind, BoomPosition, SupportState, kinematics};
+use jobfile::Reader;
 use quantity::{Dimension, Quantity};
 use serde::{Deserialize, Serialize};
 use stability::{
-    LoadOnBoom, Masses, OnPlatform, PLATFORM_STANDARD, PLATFORM_TESTS, PlatformTest, Support, TipsOver, Turned,
-    on_platform, tipping_lines,
+    OnPlatform, PLATFORM_STANDARD, PLATFORM_TESTS, PlatformTest, TipsOver, Turned, leans, on_platform, tipping_lines,
 };
 
-pub(crate) const EXAMPLE: &str = r#"# The slope at which a machine tips on a tilting platform, on rigid contacts.
+pub(crate) const EXAMPLE: &str = r#"# The slope at which a machine tips on a tilting platform, on tyres that give.
 machine = "validation/machines/r1.toml"   # relative to this file
 attachment = "forks"
 boom_angle = "60°"
@@ -88,60 +85,43 @@ const TESTS: [(&str, PlatformTest); 4] =
     [("1", PLATFORM_TESTS[0]), ("2", PLATFORM_TESTS[1]), ("3", PLATFORM_TESTS[2]), ("4", PLATFORM_TESTS[3])];
 
 pub(crate) fn run(input: &Input, said: Said) -> Run {
+    let asks = Asks { level: true, ..Asks::default() };
+    let test = |root: &Reader<'_>| Some(root.optional("test").and_then(|n| root.as_choice(n, "test", &TESTS)));
+    let (s, test) = given(input, said, asks, test)?;
     let root = input.document.root();
-    let file = root.text("machine", "machine = \"machine.toml\"");
-    let attachment = root.text("attachment", "attachment = \"forks\"");
-    let angle = root.decision("boom_angle", Dimension::Angle, Bound::Any);
-    let extension = root.decision("extension", Dimension::Length, Bound::NotNegative);
-    let mass = root.decision("load", Dimension::Mass, Bound::NotNegative);
-    let offset = [("load_ahead", Bound::NotNegative), ("load_left", Bound::Any), ("load_up", Bound::NotNegative)]
-        .map(|(key, bound)| root.decision(key, Dimension::Length, bound));
-    let state = root.choice("support", &SupportState::WORDS);
-    let rear = root.choice("rear_axle", &REAR);
-    let test = root.optional("test").and_then(|n| root.as_choice(n, "test", &TESTS));
-    root.done();
-    if test.is_some_and(|t| t.unladen) && mass.is_some_and(|kg| kg > 0.0) {
-        root.fault("load", words::PLATFORM_UNLADEN.message(), None);
+    if let Some(test) = test {
+        if test.unladen && s.load.mass > 0.0 {
+            root.fault("load", words::PLATFORM_UNLADEN.message(), None);
+        }
+        if !test.unladen && s.load.mass <= 0.0 {
+            root.fault("load", words::PLATFORM_LADEN.message(), None);
+        }
+        if test.stacking == s.carried() {
+            let id = if test.stacking { words::PLATFORM_BOOM_UP } else { words::PLATFORM_BOOM_DOWN };
+            root.fault("boom_angle", id.message(), None);
+        }
     }
     if let Some(failure) = input.faults(said) {
         return Err(failure);
     }
-    let failure = || input.faults(said).unwrap_or_else(|| Failure::new(input.document.faults(), said));
-    let (Some(file), Some(id), Some(angle), Some(extension), Some(mass)) = (file, attachment, angle, extension, mass)
-    else {
-        return Err(failure());
+    let lines = tipping_lines(&s.machine, s.stance);
+    let leans = leans(&s.loading.masses, &s.soft_lines(s.springs()));
+    let place = |(way, turned): &(PlatformWay, Turned)| {
+        on_platform(&s.loading.masses, &lines, &leans, *turned).map(|p| (*way, p))
     };
-    let ([Some(ahead), Some(left), Some(up)], Some(state), Some(rear)) = (offset, state, rear) else {
-        return Err(failure());
-    };
-    let machine = input.machine(&file, said)?;
-    in_range(&root, &machine, angle, extension, state);
-    let Some(found) = super::fit_input::attachment(&root, &machine, &id).map(|i| &machine.attachments[i]) else {
-        return Err(failure());
-    };
-    if let Some(failure) = input.faults(said) {
-        return Err(failure);
-    }
-    let boom = BoomPosition::level(angle, extension);
-    let hook = matches!(found.kind, AttachmentKind::Jib(_));
-    // A hung load acts at its hook, wherever its centre is below.
-    let offset = if hook { DVec3::new(0.0, left, 0.0) } else { DVec3::new(ahead, left, up) };
-    let at = kinematics::tool_point(&machine.boom, found, boom) + offset;
-    let masses = Masses::of(&machine, found, boom).with(LoadOnBoom { mass, at });
-    let lines = tipping_lines(&machine, Support { state, rear });
-    let places: Option<Vec<_>> =
-        WAYS.iter().map(|(way, turned)| on_platform(&masses, &lines, *turned).map(|p| (*way, p))).collect();
+    let places: Option<Vec<_>> = WAYS.iter().map(place).collect();
     let Some(places) = places else {
         root.fault("machine", words::FIT_CANNOT_TELL.message(), None);
-        return Err(failure());
+        return Err(failure(input, said));
     };
-    let Some(result) = PlatformResult::new(&places, test) else { return Err(failure()) };
+    let Some(result) = PlatformResult::new(&places, test) else { return Err(failure(input, said)) };
     if said.json() {
         terminal::print_json(&result);
     } else {
-        print(&result, test, said);
+        print(&result, test, s.machine.slew.is_some(), said);
     }
-    Ok(if result.reached == Some(false) { Outcome::Outside } else { Outcome::Done })
+    // What cannot be told is not reached.
+    Ok(if test.is_some() && result.reached != Some(true) { Outcome::Outside } else { Outcome::Done })
 }
 
 impl PlatformResult {
@@ -183,7 +163,7 @@ impl PlatformResult {
     }
 }
 
-fn print(r: &PlatformResult, test: Option<PlatformTest>, said: Said) {
+fn print(r: &PlatformResult, test: Option<PlatformTest>, turns: bool, said: Said) {
     let w = said.wording();
     let say = |m: &Message| terminal::paragraph(&w.render(m), "", "  ");
     let slope = |s: f64| w.worked(Quantity::new(s, Dimension::Slope));
@@ -204,6 +184,9 @@ fn print(r: &PlatformResult, test: Option<PlatformTest>, said: Said) {
     if let (Some(s), Some(over)) = (r.worst_slope, r.worst_tips_over) {
         let azimuth = Quantity::new(r.worst_azimuth_deg.to_radians(), Dimension::Angle);
         say(&words::PLATFORM_WORST.with("slope", slope(s)).with("azimuth", azimuth).with("side", side(over)));
+    }
+    if turns {
+        say(&words::RESERVE_AHEAD_ONLY.message());
     }
     if let Some(t) = test {
         let id = match r.reached {

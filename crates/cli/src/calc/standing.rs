@@ -10,7 +10,11 @@ use geometry::{DVec2, DVec3};
 use jobfile::{Bound, Reader};
 use machine::{Attachment, AttachmentKind, BoomPosition, Machine, SupportState, kinematics};
 use quantity::Dimension;
-use stability::{LoadOnBoom, Loading, Masses, RearAxleState, Stance, Support, gravity_for_slopes, wind::WindLoad};
+use quantity::Si;
+use stability::{
+    LineOnSprings, LoadOnBoom, Loading, Masses, RearAxleState, Springs, Stance, Support, gravity_for_slopes,
+    tipping_lines, wind::WindLoad,
+};
 
 /// Keys as read; none where missing or wrong.
 pub(super) struct Keys {
@@ -26,6 +30,15 @@ pub(super) struct Keys {
     slopes: [Option<f64>; 2],
 }
 
+/// What a calculation leaves open of the keys.
+#[derive(Debug, Clone, Copy, Default)]
+pub(super) struct Asks {
+    /// Set where it is for one support only.
+    pub(super) state: Option<SupportState>,
+    /// True where it stands level.
+    pub(super) level: bool,
+}
+
 /// A machine as it stands.
 pub(super) struct Standing {
     pub(super) machine: Machine,
@@ -39,8 +52,8 @@ pub(super) struct Standing {
     pub(super) tool: DVec3,
 }
 
-/// Reads the keys; `state` where the calculation is for tyres only.
-pub(super) fn keys(root: &Reader<'_>, state: Option<SupportState>) -> Keys {
+/// Reads the keys.
+fn keys(root: &Reader<'_>, asks: Asks) -> Keys {
     Keys {
         file: root.text("machine", "machine = \"machine.toml\""),
         attachment: root.text("attachment", "attachment = \"forks\""),
@@ -53,10 +66,51 @@ pub(super) fn keys(root: &Reader<'_>, state: Option<SupportState>) -> Keys {
             root.decision("load_left", Dimension::Length, Bound::Any),
             root.decision("load_up", Dimension::Length, Bound::NotNegative),
         ],
-        state: state.or_else(|| root.choice("support", &SupportState::WORDS)),
+        state: asks.state.or_else(|| root.choice("support", &SupportState::WORDS)),
         rear: root.choice("rear_axle", &REAR),
-        slopes: ["slope_along", "slope_across"]
-            .map(|key| root.decision(key, Dimension::Slope, Bound::Within(-1.0, 1.0))),
+        slopes: ["slope_along", "slope_across"].map(|key| {
+            if asks.level { Some(0.0) } else { root.decision(key, Dimension::Slope, Bound::Within(-1.0, 1.0)) }
+        }),
+    }
+}
+
+/// The machine as it stands, and what else the calculation asks; every fault at once.
+pub(super) fn given<T>(
+    input: &Input,
+    said: Said,
+    asks: Asks,
+    asked: impl FnOnce(&Reader<'_>) -> Option<T>,
+) -> Result<(Standing, T), Failure> {
+    let root = input.document.root();
+    let keys = keys(&root, asks);
+    let asked = asked(&root);
+    root.done();
+    if let Some(failure) = input.faults(said) {
+        return Err(failure);
+    }
+    let (Some(asked), Some(standing)) = (asked, keys.stand(input, &root, said)?) else {
+        return Err(failure(input, said));
+    };
+    input.faults(said).map_or(Ok((standing, asked)), Err)
+}
+
+impl Standing {
+    /// What its tyres and pads give.
+    pub(super) fn springs(&self) -> Springs {
+        Springs::of(&self.machine, self.stance.support.state)
+    }
+
+    /// Its tipping lines on contacts that give.
+    pub(super) fn soft_lines(&self, springs: Springs) -> [LineOnSprings; 6] {
+        tipping_lines(&self.machine, self.stance)
+            .map(|line| LineOnSprings::of(&self.machine, self.stance, &line, springs))
+    }
+
+    /// Boom angle and extension at most as the maker has them for driving.
+    pub(super) fn carried(&self) -> bool {
+        let carry = &self.machine.limits.carry;
+        let slack = 1e-9;
+        self.boom.angle <= carry.angle.si() + slack && self.boom.extension <= carry.extension.si() + slack
     }
 }
 

@@ -99,6 +99,12 @@ evidence::messages! {
     // Tilting platform.
     /// The test is made without load.
     PLATFORM_UNLADEN = "cli-platform-unladen" [];
+    /// The test is made with load.
+    PLATFORM_LADEN = "cli-platform-laden" [];
+    /// The test is made with the boom raised.
+    PLATFORM_BOOM_UP = "cli-platform-boom-up" [];
+    /// The test is made with the boom as carried.
+    PLATFORM_BOOM_DOWN = "cli-platform-boom-down" [];
     /// Turned nose down.
     PLATFORM_NOSE_DOWN = "cli-platform-nose-down" [];
     /// Turned tail down.

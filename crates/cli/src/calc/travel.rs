@@ -2,7 +2,7 @@
 
 use super::input::Input;
 use super::stability::{failure, side};
-use super::standing::keys;
+use super::standing::{Asks, Standing, given};
 use super::travel_cases::{Asked, TravelCase, TravelResult, answer};
 use crate::args::Said;
 use crate::{Outcome, Run, terminal, text};
@@ -33,24 +33,16 @@ retardation = "50 %"         # of gravity, by the brakes; left out: 51 %, full b
 rut_depth = "0.10 m"         # one or two wheels drop so far at once; 0 m: none
 ground_friction = "0.6"      # between tyres and ground: dry earth 0.65, wet earth 0.4 to 0.5, snow 0.15
 fork_friction = "0.3"        # between load and forks: wood on steel 0.3, steel on steel 0.2
+tilt_fore_aft = "7 %"        # tilt that must remain
+tilt_sideways = "12 %"
 "#;
 
 const TRAVEL: [(&str, Travel); 2] = [("ahead", Travel::Ahead), ("back", Travel::Back)];
 
 pub(crate) fn run(input: &Input, said: Said) -> Run {
+    let asks = Asks { state: Some(SupportState::Tyres), ..Asks::default() };
+    let (standing, asked) = given(input, said, asks, asked)?;
     let root = input.document.root();
-    let keys = keys(&root, Some(SupportState::Tyres));
-    let asked = asked(&root);
-    root.done();
-    if let Some(failure) = input.faults(said) {
-        return Err(failure);
-    }
-    let (Some(asked), Some(standing)) = (asked, keys.stand(input, &root, said)?) else {
-        return Err(failure(input, said));
-    };
-    if let Some(failure) = input.faults(said) {
-        return Err(failure);
-    }
     let Some(result) = answer(&standing, &asked) else {
         root.fault("machine", text::TRAVEL_CANNOT_TELL.message(), None);
         return Err(failure(input, said));
@@ -58,11 +50,10 @@ pub(crate) fn run(input: &Input, said: Said) -> Run {
     if said.json() {
         terminal::print_json(&result);
     } else {
-        print(&result, &asked, said);
+        print(&result, &standing, &asked, said);
     }
-    let stays = result.governs.is_some_and(|g| g.reserve > 0.0);
     let holds = !result.slides && !result.load_slides && result.stopping_distance_m.is_some();
-    Ok(if stays && holds { Outcome::Done } else { Outcome::Outside })
+    Ok(if result.enough && result.carried && !result.load_swings && holds { Outcome::Done } else { Outcome::Outside })
 }
 
 fn asked(root: &Reader<'_>) -> Option<Asked> {
@@ -75,6 +66,8 @@ fn asked(root: &Reader<'_>) -> Option<Asked> {
         ["ground_friction", "fork_friction"].map(|key| root.decision(key, Dimension::Number, Bound::Within(0.01, 1.5)));
     // Asked for with the machine already; a second look gives no second fault.
     let along = root.decision_or_none("slope_along", Dimension::Slope, Bound::Any);
+    let [fore_aft, sideways] =
+        ["tilt_fore_aft", "tilt_sideways"].map(|key| root.decision(key, Dimension::Slope, Bound::UpTo(1.0)));
     Some(Asked {
         travel: travel?,
         speed: speed?,
@@ -84,6 +77,8 @@ fn asked(root: &Reader<'_>) -> Option<Asked> {
         friction: friction?,
         fork_friction: fork_friction?,
         along: along?,
+        fore_aft: fore_aft?,
+        sideways: sideways?,
     })
 }
 
@@ -102,15 +97,25 @@ fn name(case: TravelCase) -> TextId {
 }
 
 /// Each case with the line that has the least left, then the rest.
-fn print(r: &TravelResult, asked: &Asked, said: Said) {
+fn print(r: &TravelResult, s: &Standing, asked: &Asked, said: Said) {
     let w = said.wording();
     let say = |m: &Message| terminal::paragraph(&w.render(m), "", "  ");
+    if !r.carried {
+        say(&text::TRAVEL_BOOM_UP.message());
+    }
+    if r.load_swings {
+        say(&text::TRAVEL_HUNG.message());
+    }
     let (ratio, number) = (Quantity::ratio, Quantity::number);
     for group in r.cases.chunk_by(|a, b| a.case == b.case) {
         let Some(least) = group.iter().min_by(|a, b| a.reserve.total_cmp(&b.reserve)) else { continue };
         let with = |id: TextId| {
             id.with("case", name(least.case)).with("side", side(least.over)).with("share", ratio(least.reserve))
         };
+        if least.reserve <= 0.0 {
+            say(&text::TRAVEL_NONE_LEFT.with("case", name(least.case)).with("side", side(least.over)));
+            continue;
+        }
         say(&match least.tilt_deg.filter(|_| least.criterion != Some(Criterion::Energy)) {
             Some(tilt) => with(text::TRAVEL_LINE).with("tilt", Quantity::new(tilt.to_radians(), Dimension::Angle)),
             None => with(text::TRAVEL_ENERGY),
@@ -119,6 +124,15 @@ fn print(r: &TravelResult, asked: &Asked, said: Said) {
     if let Some(g) = r.governs {
         let id = if g.reserve > 0.0 { text::TRAVEL_GOVERNS } else { text::TRAVEL_TIPS };
         say(&id.with("case", name(g.case)).with("side", side(g.over)));
+    }
+    if let Some(l) = r.cases.iter().find(|l| l.short()) {
+        let angle = |d: f64| Quantity::new(d.to_radians(), Dimension::Angle);
+        let (tilt, required) = (l.tilt_deg.unwrap_or(f64::NAN), l.required_deg.unwrap_or(f64::NAN));
+        let short = text::TRAVEL_SHORT.with("case", name(l.case)).with("side", side(l.over));
+        say(&short.with("tilt", angle(tilt)).with("required", angle(required)));
+    }
+    if asked.radius.is_none() {
+        say(&text::TRAVEL_STRAIGHT.message());
     }
     say(&text::TRAVEL_KERB_SPEED.with("speed", Quantity::new(r.kerb_trip_speed_m_s, Dimension::Speed)));
     let rest = ratio(r.rear_share_at_rest);
@@ -144,6 +158,9 @@ fn print(r: &TravelResult, asked: &Asked, said: Said) {
         say(&id.with("needed", number(needed)).with("friction", number(asked.fork_friction)));
     } else if r.load_slides {
         say(&text::TRAVEL_LOAD_OFF.message());
+    }
+    if s.machine.slew.is_some() {
+        say(&super::text::RESERVE_AHEAD_ONLY.message());
     }
     say(&text::TRAVEL_CARRY.message());
 }

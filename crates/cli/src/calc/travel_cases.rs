@@ -1,12 +1,11 @@
 //! The cases of `calc travel-stability`, and which of them governs.
 
 use super::standing::{Standing, one_a_side};
-use evidence::Silent;
 use serde::{Deserialize, Serialize};
 use stability::{
-    Acceleration, Criterion, First, Loading, REACTION, SURE_BRAKING, Sliding, TipsOver, Travel, Turn,
-    friction_for_load, inertia_at_least, moving, rear_share, sliding, stopping_distance, tilt_reserve, tipping_lines,
-    trip_speed, worst_wheel_drop,
+    Acceleration, Criterion, First, Loading, Moving, REACTION, SUDDEN, SURE_BRAKING, Sliding, TipsOver, Travel, Turn,
+    first_as_it_grows, friction_for_load, greatest_retardation, inertia_at_least, moving, rear_share, sliding,
+    stopping_distance, tipping_lines, trip_speed, worst_wheel_drop,
 };
 
 /// Answer of the calculation. SI; angles in degrees, as their names say.
@@ -16,6 +15,12 @@ pub(crate) struct TravelResult {
     pub(crate) cases: Vec<TravelLine>,
     /// The case that leaves least; `null`: something is no number, and nothing can be told.
     pub(crate) governs: Option<TravelLine>,
+    /// Every case leaves something, and the tilt asked for where tilt counts.
+    pub(crate) enough: bool,
+    /// The boom is within the maker's carry position.
+    pub(crate) carried: bool,
+    /// A load hangs: it swings, and that is not reckoned.
+    pub(crate) load_swings: bool,
     /// Speed below which nothing that stops it dead can tip it, m/s, the least of all lines.
     pub(crate) kerb_trip_speed_m_s: f64,
     /// The same if kerb and tyres gave nothing back, m/s: not to be relied on.
@@ -30,7 +35,7 @@ pub(crate) struct TravelResult {
     pub(crate) friction_needed: f64,
     /// Friction needed at the onset of tipping in that direction; `null`: it does not tip that way.
     pub(crate) friction_at_tipping: Option<f64>,
-    /// What comes first in that case.
+    /// What comes first as any of the cases grows: tipping if it does in one of them.
     pub(crate) first: First,
     /// It slides in that case.
     pub(crate) slides: bool,
@@ -48,8 +53,11 @@ pub(crate) struct TravelLine {
     pub(crate) case: TravelCase,
     /// Which way it would go over.
     pub(crate) over: TipsOver,
-    /// Tilt that remains, degrees; below zero it tips. `null` for a kerb, where energy counts.
+    /// Tilt that remains on its tyres, degrees, a third more of the acceleration counted as it may begin
+    /// suddenly; below zero it tips. `null` for a kerb, where energy counts.
     pub(crate) tilt_deg: Option<f64>,
+    /// Tilt asked for, degrees; `null` for what is sudden of itself, where the reserve counts.
+    pub(crate) required_deg: Option<f64>,
     /// Share left of what there is at rest on the same ground: 0 at the onset, −1 where it tips at rest.
     pub(crate) reserve: f64,
     /// For what is sudden: what the reserve comes from.
@@ -92,6 +100,28 @@ pub(crate) struct Asked {
     pub(crate) friction: f64,
     pub(crate) fork_friction: f64,
     pub(crate) along: f64,
+    /// Tilts that must remain, rise over run.
+    pub(crate) fore_aft: f64,
+    pub(crate) sideways: f64,
+}
+
+impl TravelLine {
+    /// Leaves nothing, or less tilt than is asked for. What is no number is short.
+    pub(crate) fn short(&self) -> bool {
+        let tilt = self.tilt_deg.unwrap_or(f64::INFINITY);
+        let enough = self.reserve > 0.0 && self.required_deg.is_none_or(|required| tilt >= required);
+        !enough
+    }
+}
+
+/// Tilt that a moving machine has left over each line, on its tyres, rad.
+fn tilts(s: &Standing, m: &Moving) -> [f64; 6] {
+    s.soft_lines(m.springs(s.springs())).map(|line| line.tilt(&m.loading))
+}
+
+/// It goes over if the acceleration begins suddenly.
+fn tips(s: &Standing, a: Acceleration) -> bool {
+    !tilts(s, &moving(&s.loading, a.times(SUDDEN))).iter().all(|tilt| *tilt > 0.0)
 }
 
 /// All cases with their accelerations.
@@ -123,22 +153,35 @@ fn most(a: f64, b: f64) -> f64 {
 /// Answers all cases; `None` where something is no number.
 pub(crate) fn answer(s: &Standing, asked: &Asked) -> Option<TravelResult> {
     let lines = tipping_lines(&s.machine, s.stance);
-    let at_rest = lines.map(|l| tilt_reserve(&s.loading, &l, &mut Silent));
+    let at_rest = tilts(s, &moving(&s.loading, Acceleration::default()));
     let share = |left: f64, i: usize| if at_rest[i] <= 0.0 { -1.0 } else { left / at_rest[i] };
     let mut cases = Vec::new();
     let mut shares = Vec::new();
     let mut worst: Option<Sliding> = None;
+    let mut tips_first = false;
     let mut load_needs = 0.0;
     for (case, a) in motions(asked) {
         let m = moving(&s.loading, a);
+        let sudden = tilts(s, &moving(&s.loading, a.times(SUDDEN)));
         let left = lines.iter().enumerate().map(|(i, line)| {
-            let tilt = tilt_reserve(&m.loading, line, &mut Silent);
-            let reserve = share(tilt, i);
-            TravelLine { case, over: line.over, tilt_deg: Some(tilt.to_degrees()), reserve, criterion: None }
+            let slope = match line.over {
+                TipsOver::Front | TipsOver::Rear => asked.fore_aft,
+                TipsOver::Left | TipsOver::Right => asked.sideways,
+            };
+            TravelLine {
+                case,
+                over: line.over,
+                tilt_deg: Some(sudden[i].to_degrees()),
+                required_deg: Some(libm::atan(slope).to_degrees()),
+                reserve: share(sudden[i], i),
+                criterion: None,
+            }
         });
         cases.extend(one_a_side(left, less_left));
         shares.push(rear_share(&m.reactions(&s.machine, s.stance)));
         let slides = sliding(&m.loading, &lines, asked.friction)?;
+        let grown = first_as_it_grows(&s.loading, a, asked.friction, |_, a| tips(s, a));
+        tips_first |= grown == Some(First::Tips);
         if worst.is_none_or(|w| slides.needed > w.needed) {
             worst = Some(slides);
         }
@@ -152,22 +195,30 @@ pub(crate) fn answer(s: &Standing, asked: &Asked) -> Option<TravelResult> {
         let used = asked.speed / trip.energy;
         let reserve = if trip.energy > 0.0 { 1.0 - used * used } else { -1.0 };
         let criterion = Some(Criterion::Energy);
-        TravelLine { case: TravelCase::Kerb, over: line.over, tilt_deg: None, reserve, criterion }
+        TravelLine { case: TravelCase::Kerb, over: line.over, tilt_deg: None, required_deg: None, reserve, criterion }
     });
     cases.extend(one_a_side(kerbs, less_left));
     if asked.drop > 0.0 {
         cases.extend(dropped(s, &s.loading, asked.drop));
     }
+    let on_forks = s.load.mass > 0.0 && !s.attachment.hangs();
+    // Nobody brakes harder than the machine stands and the load stays.
+    let bearable = greatest_retardation(&s.loading, asked.travel, asked.retardation, |m, a| {
+        let stays = friction_for_load(m.loading.gravity, s.boom.fork_tilt) <= asked.fork_friction;
+        !tips(s, a) && (stays || !on_forks)
+    });
     // Neither brake nor ground is counted on for more than what wet ground gives.
-    let held = (asked.retardation / quantity::STANDARD_GRAVITY).min(SURE_BRAKING).min(asked.friction);
+    let held = (bearable / quantity::STANDARD_GRAVITY).min(SURE_BRAKING).min(asked.friction);
     let grade = if asked.travel == Travel::Ahead { asked.along } else { -asked.along };
     let distance = stopping_distance(asked.speed, REACTION, held, grade);
     let worst = worst?;
-    let on_forks = s.load.mass > 0.0 && !s.attachment.hangs();
     let known = cases.iter().all(|c| c.reserve.is_finite());
     let known = known && !distance.is_nan() && !load_needs.is_nan() && shares.iter().all(|s| s.is_finite());
     known.then(|| TravelResult {
         governs: cases.iter().copied().min_by(|a, b| a.reserve.total_cmp(&b.reserve)),
+        enough: !cases.iter().any(TravelLine::short),
+        carried: s.carried(),
+        load_swings: s.load.mass > 0.0 && s.attachment.hangs(),
         cases,
         kerb_trip_speed_m_s: trips.iter().map(|t| t.energy).fold(f64::INFINITY, f64::min),
         kerb_trip_speed_without_rebound_m_s: trips.iter().map(|t| t.impact).fold(f64::INFINITY, f64::min),
@@ -176,7 +227,7 @@ pub(crate) fn answer(s: &Standing, asked: &Asked) -> Option<TravelResult> {
         stopping_distance_m: distance.is_finite().then_some(distance),
         friction_needed: worst.needed,
         friction_at_tipping: worst.at_tipping.is_finite().then_some(worst.at_tipping),
-        first: worst.first,
+        first: if tips_first || worst.first == First::Tips { First::Tips } else { First::Slides },
         slides: worst.slides,
         load_friction_needed: (on_forks && load_needs.is_finite()).then_some(load_needs),
         load_slides: on_forks && load_needs > asked.fork_friction,
@@ -193,6 +244,7 @@ fn dropped(s: &Standing, loading: &Loading, height: f64) -> Vec<TravelLine> {
         case: TravelCase::WheelDrop,
         over: d.over,
         tilt_deg: Some(d.tilt.to_degrees()),
+        required_deg: None,
         reserve: d.reserve,
         criterion: Some(d.criterion),
     });

@@ -2,8 +2,8 @@
 //! which it is too much.
 
 use super::input::Input;
-use super::stability::{failure, side};
-use super::standing::{Standing, keys, one_a_side};
+use super::stability::side;
+use super::standing::{Asks, Standing, given, one_a_side};
 use crate::args::Said;
 use crate::{Outcome, Run, terminal, text};
 use evidence::Silent;
@@ -12,7 +12,7 @@ use quantity::{Dimension, Quantity};
 use serde::{Deserialize, Serialize};
 use stability::exposure::{HIGHEST, Terrain};
 use stability::wind::{Part, WindLoad, gust_pressure};
-use stability::{LoadFaces, Loading, TipsOver, gust_at_limit, tilt_reserve, tipping_lines, wind_parts};
+use stability::{LoadFaces, Loading, TipsOver, gust_at_limit_on_springs, wind_parts};
 
 pub(crate) const EXAMPLE: &str = r#"# Wind on a machine in one boom position: force, worst direction for each tipping line, and the gust at
 # which the tilt asked for is just left.
@@ -77,7 +77,7 @@ pub(crate) struct WindLine {
     pub(crate) overturning_nm: f64,
     /// Where that wind pushes to, degrees from straight ahead towards the left.
     pub(crate) pushes_towards_deg: f64,
-    /// Tilt that remains, degrees; below zero it tips.
+    /// Tilt that remains on tyres and pads that give, degrees; below zero it tips.
     pub(crate) tilt_deg: f64,
     /// Tilt asked for, degrees.
     pub(crate) required_deg: f64,
@@ -100,25 +100,16 @@ struct Asked {
 }
 
 pub(crate) fn run(input: &Input, said: Said) -> Run {
-    let root = input.document.root();
-    let keys = keys(&root, None);
-    let asked = asked(&root);
-    let more = more_parts(&root);
-    root.done();
-    if let Some(failure) = input.faults(said) {
-        return Err(failure);
-    }
-    let (Some(asked), Some(standing)) = (asked, keys.stand(input, &root, said)?) else {
-        return Err(failure(input, said));
+    let both = |root: &Reader<'_>| {
+        let (asked, more) = (asked(root), more_parts(root));
+        asked.map(|asked| (asked, more))
     };
-    if let Some(failure) = input.faults(said) {
-        return Err(failure);
-    }
+    let (standing, (asked, more)) = given(input, said, Asks::default(), both)?;
     let result = answer(&standing, &asked, more);
     if said.json() {
         terminal::print_json(&result);
     } else {
-        print(&result, asked.gust, said);
+        print(&result, asked.gust, standing.machine.slew.is_some(), said);
     }
     Ok(if result.lines.iter().all(|l| l.tilt_deg >= l.required_deg) { Outcome::Done } else { Outcome::Outside })
 }
@@ -166,27 +157,30 @@ fn answer(s: &Standing, asked: &Asked, more: Vec<Part>) -> WindResult {
     // Nothing lower than the load's top or the boom's; a hung load hangs below its hook.
     let top = s.tool.z + if s.attachment.hangs() { 0.0 } else { height };
     let at = parts.iter().map(|p| p.front.at.z.max(p.side.at.z)).fold(head.max(top), f64::max);
-    let lines = tipping_lines(&s.machine, s.stance).map(|line| {
+    let lines = s.soft_lines(s.springs()).map(|soft| {
+        let line = soft.rigid;
         let slope = match line.over {
             TipsOver::Front | TipsOver::Rear => asked.fore_aft,
             TipsOver::Left | TipsOver::Right => asked.sideways,
         };
         let required = libm::atan(slope);
         let worst = wind.worst_direction(&line);
-        let gust = gust_at_limit(&loading, asked.gust, &line, required);
+        let gust = gust_at_limit_on_springs(&loading, asked.gust, &soft, required);
         let known = |v: f64| v.is_finite().then_some(v);
         WindLine {
             over: line.over,
             overturning_nm: worst.overturning,
             pushes_towards_deg: worst.towards.to_degrees(),
-            tilt_deg: tilt_reserve(&loading, &line, &mut Silent).to_degrees(),
+            tilt_deg: soft.tilt(&loading).to_degrees(),
             required_deg: required.to_degrees(),
             gust_at_limit_m_s: known(gust),
             mean_at_limit_m_s: known(asked.terrain.forecast_mean(gust, at)),
         }
     });
     let lines = one_a_side(lines, worse);
-    let least = |l: &&WindLine, m: &&WindLine| (l.tilt_deg / l.required_deg).total_cmp(&(m.tilt_deg / m.required_deg));
+    let gust = |l: &WindLine| l.gust_at_limit_m_s.unwrap_or(f64::INFINITY);
+    let share = |l: &WindLine| l.tilt_deg / l.required_deg;
+    let least = |l: &&WindLine, m: &&WindLine| gust(l).total_cmp(&gust(m)).then(share(l).total_cmp(&share(m)));
     WindResult {
         pressure_pa: gust_pressure(asked.gust),
         greatest_force_n: wind.greatest_force(),
@@ -218,7 +212,7 @@ fn part(p: &Part, gust: f64) -> WindPart {
     WindPart { name, along_n: q * p.front.factor * p.front.area, across_n: q * p.side.factor * p.side.area }
 }
 
-fn print(r: &WindResult, gust: f64, said: Said) {
+fn print(r: &WindResult, gust: f64, turns: bool, said: Said) {
     let w = said.wording();
     let say = |m: &evidence::Message| terminal::paragraph(&w.render(m), "", "  ");
     let q = Quantity::new;
@@ -247,5 +241,8 @@ fn print(r: &WindResult, gust: f64, said: Said) {
         }
     }
     say(&text::CALC_GOVERNS.with("side", side(r.governs)));
+    if turns {
+        say(&super::text::RESERVE_AHEAD_ONLY.message());
+    }
     say(&text::WIND_NOT_A_LIMIT.message());
 }

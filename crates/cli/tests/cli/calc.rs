@@ -158,7 +158,8 @@ fn wind_names_the_gust_at_which_the_tilt_runs_out() {
         let (_, windy) = answer("wind", &input);
         let line = &windy["lines"][i];
         let (tilt, required) = (line["tilt_deg"].as_f64().unwrap(), line["required_deg"].as_f64().unwrap());
-        assert!((tilt - required).abs() < 1e-6, "{line}");
+        // The search on tyres ends within 0.01 % of the speed, on the side where the tilt is left.
+        assert!((0.0..0.005).contains(&(tilt - required)), "{line}");
         let mean = line["mean_at_limit_m_s"].as_f64().unwrap();
         // 8.8 m up in open country: √c_e is near 1.5.
         assert!((limit / mean - 1.5).abs() < 0.02, "{limit} {mean}");
@@ -185,6 +186,50 @@ fn wind_says_all_faults_at_once() {
     for word in ["gust", "moon", "load_depth", "0.5 m"] {
         assert!(said.err.contains(word), "{word}:\n{}", said.err);
     }
+}
+
+/// What the boom's place and the load's hang forbid is no success, whatever is left; and what tips in one
+/// case only is said to tip first.
+#[test]
+fn driving_with_the_boom_up_or_a_hung_load_is_stopped_and_a_turn_can_tip_first() {
+    let ask = |pairs: &[(&str, &str)]| {
+        let mut input = example("travel-stability")
+            .replace("\"-8 %\"", "\"0 %\"")
+            .replace("\"3 %\"", "\"0 %\"")
+            .replace("retardation = \"50 %\"", "retardation = \"10 %\"")
+            .replace("\"8 km/h\"", "\"2 km/h\"")
+            .replace("rut_depth = \"0.10 m\"", "rut_depth = \"0 m\"");
+        for (from, to) in pairs {
+            assert!(input.contains(from), "{from}");
+            input = input.replace(from, to);
+        }
+        run_in(&root(), &["calc", "travel-stability"], Some(&input))
+    };
+    assert_eq!(ask(&[]).code, 0, "{}", ask(&[]).out);
+    let raised = ask(&[("boom_angle = \"5°\"", "boom_angle = \"12°\"")]);
+    assert!(raised.code == 3 && raised.out.contains("never drive"), "{}", raised.out);
+    let hung = ask(&[
+        ("validation/machines/r1.toml", "examples/machines/stork-18.toml"),
+        ("attachment = \"forks\"", "attachment = \"jib\""),
+        ("boom_angle = \"5°\"", "boom_angle = \"0°\""),
+        ("\"2000 kg\"", "\"300 kg\""),
+    ]);
+    assert!(hung.code == 3 && hung.out.contains("swings"), "{}{}", hung.out, hung.err);
+    // Fast round a tight turn an empty machine with the boom up tips on ground that holds its tyres, though
+    // braking asks most of them.
+    let turn = ask(&[
+        ("validation/machines/r1.toml", "examples/machines/wren-6.toml"),
+        ("boom_angle = \"5°\"", "boom_angle = \"68°\""),
+        ("extension = \"0 m\"", "extension = \"3.05 m\""),
+        ("fork_tilt = \"8°\"", "fork_tilt = \"0°\""),
+        ("\"2000 kg\"", "\"0 kg\""),
+        ("retardation = \"10 %\"", "retardation = \"30 %\""),
+        ("\"2 km/h\"", "\"9 km/h\""),
+        ("\"6.0 m\"", "\"4.0 m\""),
+        ("ground_friction = \"0.6\"", "ground_friction = \"0.45\""),
+    ]);
+    let said = turn.out.split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(said.contains("would tip before they slide"), "{said}");
 }
 
 /// Slowly and gently everything holds; faster, deeper, steeper and slippery each cost something.

@@ -98,7 +98,8 @@ fn the_side_is_not_identifiable_until_heights_are_stated() {
     assert!(least < truth && truth < most, "{least} {truth} {most}");
 }
 
-/// A slope is the tangent of the tilt that `calc stability` gives in the same direction.
+/// A slope is the tangent of the tilt that `calc stability` gives in the same direction on rigid contacts, less
+/// what R1 leans on its tyres.
 #[test]
 fn the_platform_agrees_with_the_onset() {
     let result = json("platform", &example("platform"));
@@ -112,7 +113,8 @@ fn the_platform_agrees_with_the_onset() {
             .replace("descent = \"0°\"", &format!("descent = \"{azimuth}°\""));
         let onset = json("stability", &input)["tilt_at_onset_deg"].as_f64().unwrap();
         let slope = way["slope"].as_f64().unwrap();
-        assert!((slope.atan().to_degrees() - onset).abs() < 1e-6, "{way} {onset}");
+        let lean = onset - slope.atan().to_degrees();
+        assert!((0.0..6.0).contains(&lean), "{way} {onset}");
         assert!(result["worst_slope"].as_f64().unwrap() <= slope + 1e-12);
     }
     assert_eq!(result["reached"], true);
@@ -123,6 +125,10 @@ fn the_platform_agrees_with_the_onset() {
         &example("platform").replace("1500 kg", "4300 kg").replace("load_left = \"0 m\"", "load_left = \"2 m\""),
     );
     assert!(heavy.code == 3 && heavy.out.contains("less than what test 3"), "{}{}", heavy.out, heavy.err);
+    // A test made otherwise than it is made is no test.
+    let low = example("platform").replace("60°", "5°").replace("\"3.00 m\"", "\"0 m\"");
+    let bare = calc("platform", &low.replace("1500 kg", "0 kg"));
+    assert!(bare.code == 1 && bare.err.contains("with a load") && bare.err.contains("above the carry"), "{}", bare.err);
     let laden = calc("platform", &example("platform").replace("\"3\"", "\"4\""));
     assert!(laden.code == 1 && laden.err.contains("without load"), "{}", laden.err);
 }

@@ -8,8 +8,7 @@ use proptest::prelude::*;
 use stability::wind::WindLoad;
 use stability::{
     LEVEL, LoadOnBoom, Loading, Masses, RearAxleState, Stance, Support, TippingLine, TipsOver, gravity_for_slopes,
-    level_tipping_load, load_factor, onset, reactions, restoring_moment, tilt_reserve, tilt_reserve_on_springs,
-    tipping_lines,
+    level_tipping_load, load_factor, onset, reactions, restoring_moment, tilt_reserve, tipping_lines,
 };
 
 const STATES: [(SupportState, RearAxleState); 4] = [

@@ -5,8 +5,8 @@ use geometry::DVec3;
 use machine::{BoomPosition, SupportState, kinematics};
 use proptest::prelude::*;
 use stability::{
-    LoadOnBoom, Masses, PLATFORM_STANDARD, PLATFORM_TESTS, RearAxleState, Support, TipsOver, Turned, descent,
-    on_platform, onset, tipping_lines,
+    LineOnSprings, LoadOnBoom, Masses, PLATFORM_STANDARD, PLATFORM_TESTS, RearAxleState, Springs, Support, TipsOver,
+    Turned, descent, leans, on_platform, onset, tipping_lines,
 };
 
 const ALL: [Turned; 4] = [Turned::NoseDown, Turned::TailDown, Turned::LeftEdge, Turned::RightEdge];
@@ -42,7 +42,13 @@ proptest! {
         let masses = Masses::of(&machine, &machine.attachments[0], boom).with(LoadOnBoom { mass, at });
         let lines = tipping_lines(&machine, support(k));
         for turned in ALL {
-            let found = on_platform(&masses, &lines, turned).unwrap();
+            let found = on_platform(&masses, &lines, &[0.0; 6], turned).unwrap();
+            let soft = lines.map(|l| LineOnSprings::of(&machine, support(k), &l, Springs::of(&machine, support(k).state)));
+            let on_tyres = on_platform(&masses, &lines, &leans(&masses, &soft), turned).unwrap();
+            prop_assert!(on_tyres.worst.unwrap().tilt <= found.worst.unwrap().tilt);
+            if let (Some(soft), Some(rigid)) = (on_tyres.turned, found.turned) {
+                prop_assert!(soft.tilt <= rigid.tilt && on_tyres.worst.unwrap().tilt <= soft.tilt + 1e-12);
+            }
             let worst = found.worst.unwrap().tilt;
             if let Some(o) = found.turned {
                 prop_assert!(worst <= o.tilt + 1e-12, "{worst} {}", o.tilt);

@@ -38,8 +38,11 @@ fn val_exposure() {
     }
     // The figure that handbooks print: 2.35 in open country at 10 m.
     assert!((Terrain::Open.exposure(10.0) - 2.35).abs() < 0.005);
-    let factor = Terrain::Open.gust(1.0, 10.0);
-    assert!(GUST_OVER_MEAN <= factor && factor - GUST_OVER_MEAN < 0.01, "rounded down: {factor}");
+    let least = Terrain::WORDS
+        .iter()
+        .flat_map(|(_, terrain)| (0..=200).map(|z| terrain.gust(1.0, f64::from(z))))
+        .fold(f64::INFINITY, f64::min);
+    assert!(GUST_OVER_MEAN <= least && least - GUST_OVER_MEAN < 0.01, "rounded down: {least}");
 }
 
 #[test]
