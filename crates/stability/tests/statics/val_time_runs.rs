@@ -148,7 +148,9 @@ fn val_pulled_until_it_tips() {
         };
         let ours = until(on_tyres, 20.0);
         most = most.max(ours / tips);
-        assert!(ours <= tips && ours > 0.4 * tips, "line {}: {ours}, tips at {tips}", row.number);
+        assert!(ours <= tips, "line {}: {ours}, tips at {tips}", row.number);
+        // And not so cautious that it says nothing: pulls that soon end tip later than steady ones.
+        assert!(ours > 0.6 * steady, "line {}: {ours}, steady {steady}", row.number);
     }
     eprintln!("pulled suddenly: rigid and steady up to {rigid:.2} times what tips, on tyres and sudden {most:.2}");
 }
