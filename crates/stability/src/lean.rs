@@ -126,6 +126,13 @@ impl LineOnSprings {
         if rigid < soft { rigid } else { soft }
     }
 
+    /// What the tilt rests on, for the working: how far the two ends of the line have given at the onset (m)
+    /// and how far the body has turned about the axis of the worst tilt (rad), first order.
+    pub fn given(&self, loading: &Loading) -> ([f64; 2], f64) {
+        let Lean { give, about_axis, .. } = self.lean(loading);
+        (give, about_axis)
+    }
+
     /// A lower bound of the sine of [`LineOnSprings::tilt`], without sines and arcsines, for searches over
     /// many corners; −1 where none is at hand.
     ///

@@ -397,13 +397,8 @@ pub(crate) fn factor_finding(ctx: &Context<'_>, s: &Statics) -> Finding {
     let rigid = load_factor(&at_rest.loading, load, &tipping_lines(ctx.machine, support(ctx)), &mut working);
     working.step(|| {
         let rigid = Quantity::number(rigid.map_or(f64::NAN, |(k, _)| k));
-        on_tyres(
-            ctx,
-            text::WORKING_FACTOR_ON_TYRES,
-            "δ_s(k_s · W) = 0",
-            ("k", rigid),
-            ("k_s", Quantity::number(factor)),
-        )
+        let soft = ("k_s", Quantity::number(factor));
+        on_tyres(ctx, text::WORKING_FACTOR_ON_TYRES, "δ_s(k_s · W) = 0", ("k", rigid), soft)
     });
     let id = if factor < required { text::LOAD_FACTOR_SHORT } else { text::LOAD_FACTOR_ENOUGH };
     let message = id
@@ -425,9 +420,18 @@ pub(crate) fn tilt_finding(ctx: &Context<'_>, s: &Statics) -> Finding {
     let mut working = Working::default();
     corner_steps(ctx, s.gust, &s.tilt_corner, &mut working);
     let rigid = tilt_reserve(&s.tilt_corner.loading, &s.tilt_line, &mut working);
+    let line = LineOnSprings::of(ctx.machine, support(ctx), &s.tilt_line, springs(ctx));
     working.step(|| {
-        let formula = "δ_s = δ(line sunk in) − 1.15 · lean";
-        on_tyres(ctx, text::WORKING_TILT_ON_TYRES, formula, ("δ", angle(rigid)), ("δ_s", angle(s.tilt)))
+        let ([first, second], lean) = line.given(&s.tilt_corner.loading);
+        let formula = "δ_s = min(δ, δ(P_i + s_i · n · cos δ) − 1.15 · φ · cos(δ − φ))";
+        let (rigid, soft) = (("δ", angle(rigid)), ("δ_s", angle(s.tilt)));
+        let mut step = on_tyres(ctx, text::WORKING_TILT_ON_TYRES, formula, rigid, soft);
+        step.values.extend([
+            ("s_1".into(), super::metres(first)),
+            ("s_2".into(), super::metres(second)),
+            ("φ".into(), angle(lean)),
+        ]);
+        step
     });
     let said = |id: evidence::TextId| {
         id.with("tilt", angle(s.tilt)).with("required", angle(s.tilt_required)).with("side", side(s.over))
