@@ -169,7 +169,7 @@ fn body(t: &Reader<'_>, kinds: &[(&str, BodyKind)]) -> (Option<BodyKind>, Option
     let mass = t.si("mass", D::Mass, UpTo(MASS));
     let centre = t.fact_point_3("centre", "centre = [\"-1.90 m\", \"0 m\", \"1.00 m\"]", MACHINE);
     t.done();
-    let read = || Some(Body { kind: kind?, name: name?, mass: kilograms(mass?), centre: centre? });
+    let read = || Some(Body { kind: kind?, name: name?, mass: kilograms(mass?), least: None, centre: centre? });
     (kind, read())
 }
 
@@ -189,7 +189,7 @@ fn tyre(t: &Reader<'_>) -> Option<Tyre> {
         }
     });
     tyre.done();
-    Some(Tyre { free_radius: metres(radius?), width: metres(width?), pressure: pressure? })
+    Some(Tyre { free_radius: metres(radius?), width: metres(width?), pressure: pressure?, rim: None, stiffness: None })
 }
 
 fn front_axle(t: &Reader<'_>) -> Option<Axle> {
@@ -224,6 +224,7 @@ fn rear_axle(t: &Reader<'_>) -> Option<RearAxle> {
         pin_height: pin_height?,
         oscillation: radians(oscillation?),
         lock: lock?,
+        lock_angle: None,
     })
 }
 

@@ -61,6 +61,11 @@ fn machine(t: &Reader<'_>, files: &mut Files<'_>, ids: &mut Ids, told: &mut Vec<
         seen: seen.ok()?,
         examined: examined.ok()?,
         cab: cab?,
+        lock_tried: None,
+        flat: [false; 4],
+        pressures: [None; 4],
+        without: Vec::new(),
+        added: Vec::new(),
     })
 }
 

@@ -62,8 +62,11 @@ pub struct Body {
     pub kind: BodyKind,
     /// Name for people.
     pub name: String,
-    /// Its mass.
+    /// Its mass at most.
     pub mass: Mass,
+    /// Its mass at least, where it is not always the same: a tank that empties, an operator who may be
+    /// light. `None`: always [`Body::mass`].
+    pub least: Option<Mass>,
     /// Its centre of gravity, m.
     pub centre: DVec3,
 }
@@ -103,6 +106,11 @@ pub struct Tyre {
     pub width: Length,
     /// Inflation pressure in use; `None` for solid or unknown tyres.
     pub pressure: Option<Pressure>,
+    /// Diameter of the rim; `None`: not stated.
+    pub rim: Option<Length>,
+    /// Vertical stiffness at that pressure as the tyre's maker gives it, N/m; `None`: not stated, then
+    /// [`crate::tyre_stiffness`] works it out.
+    pub stiffness: Option<f64>,
 }
 
 /// The rear axle: it may oscillate about a longitudinal pin.
@@ -116,6 +124,8 @@ pub struct RearAxle {
     pub oscillation: Angle,
     /// What locks it, as the manual says.
     pub lock: Lock,
+    /// Boom angle above which it locks by itself, for [`Lock::AboveBoomAngle`]; `None`: not known.
+    pub lock_angle: Option<Angle>,
 }
 
 /// What locks the rear axle against oscillation.

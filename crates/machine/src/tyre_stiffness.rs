@@ -16,10 +16,14 @@ const UNKNOWN_PRESSURE: f64 = 2e5;
 
 /// N/m for one tyre. NaN or not positive where the tyre's own measures are.
 pub fn tyre_stiffness(tyre: &Tyre) -> f64 {
+    if let Some(stated) = tyre.stiffness {
+        return stated;
+    }
     let (radius, width) = (tyre.free_radius.si(), tyre.width.si());
     let pressure = tyre.pressure.map_or(UNKNOWN_PRESSURE, |p| p.si());
     // Never less than a third of the radius: narrow measures of wide tyres are no rim.
-    let rim = (2.0 * (radius - SIDEWALL * width)).max(radius * 2.0 / 3.0);
+    let usual = || (2.0 * (radius - SIDEWALL * width)).max(radius * 2.0 / 3.0);
+    let rim = tyre.rim.map_or_else(usual, |rim| rim.si());
     rhyne(radius, width, rim, pressure).min(lines_murphy(width, rim, pressure)) * SURE
 }
 
@@ -47,7 +51,13 @@ mod tests {
     use quantity::{metres, pascals};
 
     fn tyre(radius: f64, width: f64, bar: f64) -> Tyre {
-        Tyre { free_radius: metres(radius), width: metres(width), pressure: Some(pascals(bar * 1e5)) }
+        Tyre {
+            free_radius: metres(radius),
+            width: metres(width),
+            pressure: Some(pascals(bar * 1e5)),
+            rim: None,
+            stiffness: None,
+        }
     }
 
     #[test]

@@ -26,7 +26,12 @@ pub struct LiftCheck<'a> {
 ///
 /// `None` if the lift refers to a machine, load or landing that the job does not have.
 pub fn check_lift<'a>(job: &'a Job, lift: &'a Lift) -> Option<LiftCheck<'a>> {
-    let ctx = Context::new(job, lift)?;
+    Some(check_context(Context::new(job, lift)?))
+}
+
+/// Checks what a context refers to.
+pub(crate) fn check_context(ctx: Context<'_>) -> LiftCheck<'_> {
+    let job = ctx.job;
     let posed = pose(&ctx);
     let level = posed.as_ref().ok().and_then(|p| level::level(&ctx, p));
     let statics = match (&posed, ctx.attachment) {
@@ -69,7 +74,7 @@ pub fn check_lift<'a>(job: &'a Job, lift: &'a Lift) -> Option<LiftCheck<'a>> {
         lines.iter().zip(&job.lines).map(|(o, l)| o.status(&ctx, l)).chain([ground::status(&ctx, statics.as_ref())]);
     let refusing = refusing.filter(|s| *s >= Status::NoGo);
     let placed = placed.into_iter().chain(refusing).max().unwrap_or(Status::CannotTell);
-    Some(LiftCheck { ctx, posed, statics, lines, statuses, placed })
+    LiftCheck { ctx, posed, statics, lines, statuses, placed }
 }
 
 impl LiftCheck<'_> {

@@ -1,6 +1,6 @@
 //! What one lift refers to, looked up once.
 
-use crate::{Acceptance, Job, JobMachine, Lift, Matter};
+use crate::{Acceptance, Job, JobMachine, Lift, Matter, Policy};
 use machine::{Attachment, Load, Machine};
 use quantity::Si;
 use site::Landing;
@@ -16,6 +16,12 @@ pub(crate) struct Context<'a> {
     pub(crate) attachment: Option<&'a Attachment>,
     pub(crate) load: &'a Load,
     pub(crate) landing: &'a Landing,
+    pub(crate) policy: &'a Policy,
+    /// How much lower than surveyed the ground counts under each contact, m: a flat tyre, a wheel that
+    /// sinks in.
+    pub(crate) lowered: [f64; 4],
+    /// True where the ground counts as exactly as surveyed.
+    pub(crate) exact_ground: bool,
 }
 
 impl<'a> Context<'a> {
@@ -30,6 +36,9 @@ impl<'a> Context<'a> {
             attachment: unit.machine.attachment(&lift.attachment),
             load: job.loads.get(lift.load)?,
             landing: job.landings.get(lift.landing)?,
+            policy: &job.policy,
+            lowered: [0.0; 4],
+            exact_ground: false,
         })
     }
 

@@ -66,6 +66,16 @@ pub struct JobMachine {
     pub examined: Option<Examination>,
     /// Seat belt, roll-over frame and cab door.
     pub cab: CabSeen,
+    /// Who tried the rear axle's lock today and found that it holds; `None`: nobody.
+    pub lock_tried: Option<String>,
+    /// Tyres found flat: front left, front right, rear left, rear right.
+    pub flat: [bool; 4],
+    /// Tyre pressures as measured today, in the same order; `None`: not measured.
+    pub pressures: [Option<Pressure>; 4],
+    /// Names of bodies of the description that are not on the machine today: a counterweight taken off.
+    pub without: Vec<String>,
+    /// What is on it besides the description: a tool box, a heavier battery, a spare wheel.
+    pub added: Vec<machine::Body>,
 }
 
 /// Whose a machine is: what of its history can be known.
@@ -195,6 +205,12 @@ pub struct Lift {
     pub side_shift: f64,
     /// True if sleeves are pushed over the blades; `None`: not stated.
     pub extensions: Option<bool>,
+    /// True if the frame is levelled before the boom goes up.
+    pub levelled: bool,
+    /// True if the operator locks the rear axle before the boom goes up.
+    pub axle_locked: bool,
+    /// How the front tyres are with the stabilizers down; `None`: not stated.
+    pub front_tyres: Option<FrontTyres>,
     /// Volume of loose material in the bucket, m³; `None`: not stated.
     pub bulk_volume: Option<f64>,
     /// What that material weighs at most; `None`: not stated.
@@ -203,6 +219,16 @@ pub struct Lift {
     pub gates: Option<Vec<usize>>,
     /// What named persons accepted for this lift.
     pub acceptances: Vec<Acceptance>,
+}
+
+/// Front tyres of a machine with its stabilizers down.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, schemars::JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum FrontTyres {
+    /// Off the ground: the pads carry.
+    Clear,
+    /// Still touching it: they carry a part.
+    Touching,
 }
 
 /// Density of loose material, the highest to reckon with.

@@ -27,8 +27,8 @@ pub use chart_doubts::{ChartDoubt, chart_doubts};
 pub use check::{LiftCheck, check_lift};
 pub use distance_check::{DistanceAnswer, DistanceQuestion, MeasuredFrom, MeasuredTo, NoAnswer, distance_check};
 pub use job::{
-    Acceptance, BulkDensity, CabSeen, Examination, Job, JobMachine, Kept, Lift, Matter, Policy, Seen, Stand, StopKind,
-    Task, WindInput,
+    Acceptance, BulkDensity, CabSeen, Examination, FrontTyres, Job, JobMachine, Kept, Lift, Matter, Policy, Seen,
+    Stand, StopKind, Task, WindInput,
 };
 pub use plan::{
     ChartScene, ChartZoneScene, ElevationScene, InputLine, LiftPlan, LineScene, LoadSummary, PLAN_SCHEMA, Plan,

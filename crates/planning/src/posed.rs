@@ -6,7 +6,7 @@ use geometry::{DVec2, DVec3, Pose};
 use machine::kinematics::{self, OutOfReach};
 use machine::{Attachment, BoomPosition};
 use quantity::Si;
-use site::footing::{Contacts, Footing, footing};
+use site::footing::{Contacts, Footing, heights, on_heights};
 
 /// A lift posed: all that the checks of level, chart, statics, lines and ground share.
 #[derive(Debug, Clone)]
@@ -65,7 +65,15 @@ pub(crate) fn contacts(ctx: &Context<'_>) -> Contacts {
 /// Poses a lift.
 pub(crate) fn pose(ctx: &Context<'_>) -> Result<Posed, NotPosed> {
     let stand = ctx.lift.stand;
-    let footing = footing(&ctx.job.ground, stand.at, stand.heading, &contacts(ctx)).map_err(NotPosed::Ground)?;
+    let contacts = contacts(ctx);
+    let mut surveyed = heights(&ctx.job.ground, stand.at, stand.heading, &contacts).map_err(NotPosed::Ground)?;
+    for (z, by) in surveyed.at.iter_mut().zip(ctx.lowered) {
+        *z -= by;
+    }
+    if ctx.exact_ground {
+        surveyed.accuracy = 0.0;
+    }
+    let footing = on_heights(stand.at, stand.heading, &contacts, surveyed);
     let attachment = ctx.attachment.ok_or(NotPosed::Attachment)?;
     let machine_from_site = footing.site_from_machine.inverse();
 

@@ -29,6 +29,8 @@ pub struct Footing {
     pub along: Ranged,
     /// Slope across: rise over run, positive falling to the left, with the ground's accuracy.
     pub across: Ranged,
+    /// Slope across under the rear supports, as `across`.
+    pub rear_across: Ranged,
     /// Turn of the rear axle against the front, rad, with accuracy added to its size.
     pub twist: f64,
     /// Name of the ground under the front left support.
@@ -40,6 +42,44 @@ pub struct Footing {
 /// Ground heights where known; at least one is not.
 pub type Unknown = [Option<f64>; 4];
 
+/// Ground heights under the four supports.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Heights {
+    /// Front left, front right, rear left, rear right, m.
+    pub at: [f64; 4],
+    /// Worst accuracy of the surfaces used, m.
+    pub accuracy: f64,
+    /// Name of the ground under the front left support.
+    pub source: String,
+}
+
+/// Plan places of the supports of a machine with its front axle's middle at `at`: front left, front right,
+/// rear left, rear right.
+fn places(at: DVec2, heading: f64, contacts: &Contacts) -> [DVec2; 4] {
+    let (s, c) = libm::sincos(heading);
+    let (forward, left) = (DVec2::new(c, s), DVec2::new(-s, c));
+    let place = |x: f64, y: f64| at + forward * x + left * y;
+    [
+        place(contacts.front_x, contacts.front_half),
+        place(contacts.front_x, -contacts.front_half),
+        place(contacts.rear_x, contacts.rear_half),
+        place(contacts.rear_x, -contacts.rear_half),
+    ]
+}
+
+/// Ground heights at the plan positions of the supports.
+///
+/// # Errors
+/// The heights that are known, if any is missing: nothing is filled in.
+pub fn heights(ground: &Ground, at: DVec2, heading: f64, contacts: &Contacts) -> Result<Heights, Unknown> {
+    let found = places(at, heading, contacts).map(|p| ground.height(p));
+    let [Some(fl), Some(fr), Some(rl), Some(rr)] = found else {
+        return Err(found.map(|f| f.map(|(z, _)| z)));
+    };
+    let accuracy = [fl, fr, rl, rr].iter().map(|(_, source)| source.accuracy).fold(0.0, f64::max);
+    Ok(Heights { at: [fl.0, fr.0, rl.0, rr.0], accuracy, source: fl.1.name.clone() })
+}
+
 /// Poses a machine with its front axle's middle at `at` (site frame) and `heading` (radians
 /// counter-clockwise from east).
 ///
@@ -49,27 +89,22 @@ pub type Unknown = [Option<f64>; 4];
 /// # Errors
 /// The heights that are known, if any is missing: nothing is filled in.
 pub fn footing(ground: &Ground, at: DVec2, heading: f64, contacts: &Contacts) -> Result<Footing, Unknown> {
+    Ok(on_heights(at, heading, contacts, heights(ground, at, heading, contacts)?))
+}
+
+/// The same on heights that are at hand.
+pub fn on_heights(at: DVec2, heading: f64, contacts: &Contacts, heights: Heights) -> Footing {
     let (s, c) = libm::sincos(heading);
     let (forward, left) = (DVec2::new(c, s), DVec2::new(-s, c));
-    let places = [
-        at + forward * contacts.front_x + left * contacts.front_half,
-        at + forward * contacts.front_x - left * contacts.front_half,
-        at + forward * contacts.rear_x + left * contacts.rear_half,
-        at + forward * contacts.rear_x - left * contacts.rear_half,
-    ];
-    let found = places.map(|p| ground.height(p));
-    let [Some(fl), Some(fr), Some(rl), Some(rr)] = found else {
-        return Err(found.map(|f| f.map(|(z, _)| z)));
-    };
-    let accuracy = [fl, fr, rl, rr].iter().map(|(_, source)| source.accuracy).fold(0.0, f64::max);
-    let heights = [fl.0, fr.0, rl.0, rr.0];
-    let (front, rear) = (f64::midpoint(fl.0, fr.0), f64::midpoint(rl.0, rr.0));
+    let Heights { at: z, accuracy, source } = heights;
+    let [fl, fr, rl, rr] = z;
+    let (front, rear) = (f64::midpoint(fl, fr), f64::midpoint(rl, rr));
     let base = contacts.front_x - contacts.rear_x;
     let track = 2.0 * contacts.front_half;
     let along = (front - rear) / base;
-    let across = (fr.0 - fl.0) / track;
+    let across = (fr - fl) / track;
 
-    let rear_across = (rr.0 - rl.0) / (2.0 * contacts.rear_half);
+    let rear_across = (rr - rl) / (2.0 * contacts.rear_half);
     let twist_error = core::f64::consts::SQRT_2 * accuracy * (1.0 / track + 0.5 / contacts.rear_half);
     let twist = (libm::atan(rear_across) - libm::atan(across)).abs() + libm::atan(twist_error);
 
@@ -78,15 +113,17 @@ pub fn footing(ground: &Ground, at: DVec2, heading: f64, contacts: &Contacts) ->
     let level = Pose::from_axes(x_axis, y_axis, DVec3::ZERO);
     let front_middle = (at + forward * contacts.front_x).extend(front);
     let origin = front_middle - level.turn(DVec3::new(contacts.front_x, 0.0, 0.0));
-    Ok(Footing {
+    let error = |track: f64| core::f64::consts::SQRT_2 * accuracy / track;
+    Footing {
         site_from_machine: Pose { translation: origin, ..level },
-        heights,
+        heights: z,
         along: Ranged::plus_minus(along, accuracy / base),
-        across: Ranged::plus_minus(across, core::f64::consts::SQRT_2 * accuracy / track),
+        across: Ranged::plus_minus(across, error(track)),
+        rear_across: Ranged::plus_minus(rear_across, error(2.0 * contacts.rear_half)),
         twist,
-        source: fl.1.name.clone(),
+        source,
         accuracy,
-    })
+    }
 }
 
 #[cfg(test)]

@@ -61,7 +61,7 @@ pub(crate) fn approach(ctx: &Context<'_>, posed: &Posed) -> Approach {
     let too_small = (!picks_up && (load.x > landing.x + FIT || load.y > landing.y + FIT)).then_some((load, landing));
     let stuck = posed.movement.as_ref().map(|m| m.withdrawal).filter(|(room, length)| *room + 0.01 < *length);
     Approach {
-        miss: (posed.target.y - ctx.lift.side_shift).abs() + ctx.job.policy.stand_error + aside,
+        miss: (posed.target.y - ctx.lift.side_shift).abs() + ctx.policy.stand_error + aside,
         allowed: if picks_up { PICK_UP_MISS } else { (landing.y - load.y) / 2.0 },
         too_small,
         stuck,

@@ -101,7 +101,7 @@ pub(crate) fn read(
     let centre = ctx.load.centre_ahead.high;
     let counts = Centre::of(chart, attachment, centre, ctx.load.hanging.is_some());
     let (excess, swing) = (counts.excess(), ctx.load.swing(&mut Silent));
-    let (error, flex, accuracy) = (ctx.job.policy.stand_error, ctx.machine.boom.flex, posed.footing.accuracy);
+    let (error, flex, accuracy) = (ctx.policy.stand_error, ctx.machine.boom.flex, posed.footing.accuracy);
     let pitch = (posed.footing.along.high - posed.footing.along.low) / 2.0;
     let out = DVec2::new(error + pitch * by_gravity.y.abs(), accuracy + pitch * by_gravity.x.abs());
     let (nearest, farthest) = (in_machine.min(by_gravity), in_machine.max(by_gravity));

@@ -48,7 +48,7 @@ pub(crate) fn required(
     let voltage = line.voltage?;
     let regime = regime(ctx);
     let legal = clearance::required(voltage, regime)?;
-    let policy = &ctx.job.policy;
+    let policy = &ctx.policy;
     let base = legal.max(policy.line_site_rule);
     let (error, swing, flex) = (line.survey_error.si(), line.swing.si(), ctx.machine.boom.flex);
     let lean = lean_error(ctx, posed);
@@ -106,8 +106,8 @@ pub(crate) fn outcome(
     let aside = plan_distance(ctx, line);
     // Every part stays inside this radius about the stand, whatever the boom does.
     let radius = plan_radius(ctx);
-    let extra = line.survey_error.si() + line.swing.si() + ctx.job.policy.line_allowance + ctx.job.policy.stand_error;
-    let far = ctx.job.policy.line_site_rule.max(FAR) + extra;
+    let extra = line.survey_error.si() + line.swing.si() + ctx.policy.line_allowance + ctx.policy.stand_error;
+    let far = ctx.policy.line_site_rule.max(FAR) + extra;
     if aside.is_finite() && aside - radius > far {
         return LineOutcome::Far(aside - radius);
     }
@@ -148,7 +148,7 @@ impl LineOutcome {
 /// to its greatest radius, could come within the zone, with everything that may be wrong.
 fn in_planning_zone(ctx: &Context<'_>, line: &PowerLine, distance: f64) -> bool {
     let Some(voltage) = line.voltage.filter(|_| regime(ctx) == Regime::HungLoad) else { return false };
-    let errors = line.survey_error.si() + line.swing.si() + ctx.machine.boom.flex + ctx.job.policy.stand_error;
+    let errors = line.survey_error.si() + line.swing.si() + ctx.machine.boom.flex + ctx.policy.stand_error;
     let zone = clearance::planning_zone(voltage) + errors;
     distance <= zone || plan_distance(ctx, line) - plan_radius(ctx) <= zone
 }

@@ -58,7 +58,7 @@ fn springs(ctx: &Context<'_>) -> Springs {
 }
 
 fn required(ctx: &Context<'_>, over: TipsOver) -> f64 {
-    let p = &ctx.job.policy;
+    let p = &ctx.policy;
     let slope = match over {
         TipsOver::Front | TipsOver::Rear => p.tilt_fore_aft,
         TipsOver::Left | TipsOver::Right => p.tilt_sideways,
@@ -113,7 +113,7 @@ fn tried(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment) -> Option<Ve
     let movement = posed.movement.as_ref()?;
     let (low, high) =
         if ctx.load.hanging.is_some() { (0.0, 0.0) } else { (ctx.load.centre_ahead.low, ctx.load.centre_ahead.high) };
-    let (flex, error) = (ctx.machine.boom.flex, ctx.job.policy.stand_error);
+    let (flex, error) = (ctx.machine.boom.flex, ctx.policy.stand_error);
     let mut all = Vec::with_capacity(14);
     for boom in poses {
         let tool = tool_point(ctx, attachment, boom);
@@ -345,7 +345,7 @@ impl<'c, 'a> Search<'c, 'a> {
 
 impl Statics {
     pub(crate) fn factor_status(&self, ctx: &Context<'_>) -> Status {
-        let required = ctx.job.policy.load_factor;
+        let required = ctx.policy.load_factor;
         match self.factor {
             Some((f, _)) if f.is_nan() => Status::CannotTell,
             Some((f, _)) if f < required => Status::NoGo,
@@ -387,7 +387,7 @@ pub(crate) fn not_done(check: &'static str, posed: Result<&Posed, &NotPosed>) ->
 
 pub(crate) fn factor_finding(ctx: &Context<'_>, s: &Statics) -> Finding {
     let status = s.factor_status(ctx);
-    let required = ctx.job.policy.load_factor;
+    let required = ctx.policy.load_factor;
     let (Some((factor, _)), Some((at_rest, load))) = (s.factor, s.factor_corner) else {
         let message = text::LOAD_FACTOR_NEVER.with("required", Quantity::number(required));
         return Finding::new("load-factor", status, message).source(Source::CommonPractice);

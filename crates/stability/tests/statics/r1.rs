@@ -5,11 +5,12 @@ use machine::*;
 use quantity::{degrees, kilograms, metres, pascals};
 
 fn body(kind: BodyKind, mass: f64, centre: [f64; 3]) -> Body {
-    Body { kind, name: String::new(), mass: kilograms(mass), centre: DVec3::from_array(centre) }
+    Body { kind, name: String::new(), mass: kilograms(mass), least: None, centre: DVec3::from_array(centre) }
 }
 
 fn axle(x: f64) -> Axle {
-    let tyre = Tyre { free_radius: metres(0.6), width: metres(0.4), pressure: Some(pascals(4e5)) };
+    let tyre =
+        Tyre { free_radius: metres(0.6), width: metres(0.4), pressure: Some(pascals(4e5)), rim: None, stiffness: None };
     Axle { x, half_track: 1.0, tyre }
 }
 
@@ -63,7 +64,13 @@ pub(crate) fn r1() -> Machine {
             body(BodyKind::RearAxle, 1000.0, [-3.0, 0.0, 0.6]),
         ],
         front: axle(0.0),
-        rear: RearAxle { axle: axle(-3.0), pin_height: 0.7, oscillation: degrees(10.0), lock: Lock::Operator },
+        rear: RearAxle {
+            axle: axle(-3.0),
+            pin_height: 0.7,
+            oscillation: degrees(10.0),
+            lock: Lock::Operator,
+            lock_angle: None,
+        },
         levelling: Some(Levelling { pin_height: 0.7, range: degrees(12.0), indicator_error: degrees(0.5) }),
         outriggers: None,
         slew: None,
