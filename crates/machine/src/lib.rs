@@ -74,4 +74,4 @@ pub use materials::{DAMP_SHARE, Form, Material, Origin, material, materials};
 pub use pallet::{FLUSH, Layer, Overhang, Pallet, Stack};
 pub use rigging::{CHOKE_ANGLE, CHOKER, Edges, Fitting, Hanging, Hitch, Lever, Swing, USUAL_SWING};
 pub use tools::{Bucket, Clamp, HOLD_RESERVE, Hold, Jib, OtherTool, Platform, UNSTATED_WIDTH};
-pub use tyre_stiffness::tyre_stiffness;
+pub use tyre_stiffness::{sidewall, tyre_stiffness};

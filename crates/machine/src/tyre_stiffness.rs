@@ -4,7 +4,7 @@
 //! (our own figure): a softer tyre makes the machine lean more and tip sooner.
 
 use crate::Tyre;
-use quantity::Si;
+use quantity::{Pressure, Si};
 
 /// Share of the fit that counts (our own figure).
 const SURE: f64 = 0.8;
@@ -21,10 +21,31 @@ pub fn tyre_stiffness(tyre: &Tyre) -> f64 {
     }
     let (radius, width) = (tyre.free_radius.si(), tyre.width.si());
     let pressure = tyre.pressure.map_or(UNKNOWN_PRESSURE, |p| p.si());
+    let rim = rim(tyre);
+    rhyne(radius, width, rim, pressure).min(lines_murphy(width, rim, pressure)) * SURE
+}
+
+/// Diameter of the rim, m.
+fn rim(tyre: &Tyre) -> f64 {
+    let (radius, width) = (tyre.free_radius.si(), tyre.width.si());
     // Never less than a third of the radius: narrow measures of wide tyres are no rim.
     let usual = || (2.0 * (radius - SIDEWALL * width)).max(radius * 2.0 / 3.0);
-    let rim = tyre.rim.map_or_else(usual, |rim| rim.si());
-    rhyne(radius, width, rim, pressure).min(lines_murphy(width, rim, pressure)) * SURE
+    tyre.rim.map_or_else(usual, |rim| rim.si())
+}
+
+/// Height of the sidewall, m: by as much a wheel stands lower when its tyre is flat.
+pub fn sidewall(tyre: &Tyre) -> f64 {
+    tyre.free_radius.si() - rim(tyre) / 2.0
+}
+
+impl Tyre {
+    /// The same tyre at another pressure. A stiffness that its maker gives goes with the pressure (handbook
+    /// practice, from memory: the carcass bears a small part only).
+    #[must_use]
+    pub fn at(&self, pressure: Pressure) -> Self {
+        let share = self.pressure.map_or(1.0, |asked| pressure.si() / asked.si());
+        Self { pressure: Some(pressure), stiffness: self.stiffness.map(|k| k * share), ..self.clone() }
+    }
 }
 
 /// Belted radial tyres: `K = 0.00028 · p · √((−0.004 · AR + 1.03) · SN · (SN · AR / 50 + DR)) + 3.45`

@@ -3,8 +3,8 @@
 use crate::checks::line::LineOutcome;
 use crate::checks::statics::Statics;
 use crate::checks::{
-    approach, attachment, chart, forks, gates, ground, identity, landing, level, line, load, load_shape, machine_fit,
-    matters, rigging, slewing, statics, stops, tool, wind,
+    approach, attachment, axle, chart, fitted, forks, gates, ground, identity, landing, level, line, load, load_shape,
+    machine_fit, matters, rigging, slewing, statics, stops, tool, tyres, wind,
 };
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed, pose};
@@ -50,6 +50,9 @@ pub(crate) fn check_context(ctx: Context<'_>) -> LiftCheck<'_> {
     ];
     let mut statuses = vec![
         machine_fit::status(&ctx),
+        fitted::status(&ctx),
+        tyres::status(&ctx),
+        axle::status(&ctx),
         identity::status(&ctx),
         stops::status(&ctx),
         load::status(&ctx, posed.as_ref().ok()),
@@ -95,6 +98,7 @@ impl LiftCheck<'_> {
         let posed = self.posed.as_ref();
         let mut out = stops::findings(ctx);
         out.extend(machine_fit::findings(ctx));
+        out.extend(fitted::findings(ctx));
         out.extend(identity::findings(ctx));
         out.extend(slewing::finding(ctx));
         out.extend(load::findings(ctx, posed.ok()));
@@ -102,7 +106,9 @@ impl LiftCheck<'_> {
         out.extend(tool::findings(ctx));
         out.extend(forks::findings(ctx));
         out.extend(rigging::findings(ctx));
+        out.extend(tyres::findings(ctx));
         out.push(level::finding(ctx, posed));
+        out.extend(axle::finding(ctx, posed.ok()));
         out.push(chart::finding(ctx, posed));
         if let Some(s) = &self.statics {
             out.push(statics::factor_finding(ctx, s));

@@ -28,7 +28,7 @@ impl<'a> Context<'a> {
     /// `None` if an index of the lift points nowhere (a job that was not read by `jobfile`).
     pub(crate) fn new(job: &'a Job, lift: &'a Lift) -> Option<Self> {
         let unit = job.machines.get(lift.machine)?;
-        Some(Self {
+        let mut ctx = Self {
             job,
             lift,
             unit,
@@ -39,7 +39,9 @@ impl<'a> Context<'a> {
             policy: &job.policy,
             lowered: [0.0; 4],
             exact_ground: false,
-        })
+        };
+        ctx.lowered = crate::checks::tyres::lowered(&ctx);
+        Some(ctx)
     }
 
     /// What a named person accepted: the lift's own statement before the job's.

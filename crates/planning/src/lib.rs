@@ -20,6 +20,7 @@ mod plan_job;
 mod posed;
 mod remedies;
 mod scene;
+mod standing;
 mod steps;
 pub mod text;
 

@@ -153,7 +153,7 @@ fn posed_stand(check: &LiftCheck<'_>, mut stand: StandSummary) -> StandSummary {
         Err(crate::posed::NotPosed::Ground(heights)) => stand.wheel_heights_m = *heights,
         Err(crate::posed::NotPosed::Attachment) => {}
         Ok(posed) => {
-            let f = &posed.footing;
+            let f = &posed.ground;
             stand.wheel_heights_m = f.heights.map(Some);
             stand.slope_along = Some(f.along);
             stand.slope_across = Some(f.across);

@@ -2,6 +2,7 @@
 
 use crate::context::Context;
 use crate::movement::{Movement, movement};
+use crate::standing::{self, Levelled};
 use geometry::{DVec2, DVec3, Pose};
 use machine::kinematics::{self, OutOfReach};
 use machine::{Attachment, BoomPosition};
@@ -11,7 +12,12 @@ use site::footing::{Contacts, Footing, heights, on_heights};
 /// A lift posed: all that the checks of level, chart, statics, lines and ground share.
 #[derive(Debug, Clone)]
 pub(crate) struct Posed {
+    /// The ground under the contacts, the frame as it lies there.
+    pub(crate) ground: Footing,
+    /// The frame as it stands while the boom is up; differs from `ground` where it is levelled.
     pub(crate) footing: Footing,
+    /// The frame levelled, where that is asked and the machine can.
+    pub(crate) levelled: Option<Levelled>,
     /// Target of the tool point (heel or hook) at set-down, machine frame, m.
     pub(crate) target: DVec3,
     /// Boom carried for driving.
@@ -73,7 +79,9 @@ pub(crate) fn pose(ctx: &Context<'_>) -> Result<Posed, NotPosed> {
     if ctx.exact_ground {
         surveyed.accuracy = 0.0;
     }
-    let footing = on_heights(stand.at, stand.heading, &contacts, surveyed);
+    let ground = on_heights(stand.at, stand.heading, &contacts, surveyed);
+    let levelled = standing::levelled(ctx, &ground);
+    let footing = levelled.map_or_else(|| ground.clone(), |l| standing::footing_levelled(ctx, &ground, &l));
     let attachment = ctx.attachment.ok_or(NotPosed::Attachment)?;
     let machine_from_site = footing.site_from_machine.inverse();
 
@@ -96,7 +104,7 @@ pub(crate) fn pose(ctx: &Context<'_>) -> Result<Posed, NotPosed> {
     let limits = &ctx.machine.limits.carry;
     let carry = BoomPosition { angle: limits.angle.si(), extension: 0.0, fork_tilt };
     let movement = reach.ok().map(|poses| movement(ctx, attachment, carry, poses));
-    Ok(Posed { footing, target, carry, reach, movement })
+    Ok(Posed { ground, footing, levelled, target, carry, reach, movement })
 }
 
 impl Posed {

@@ -19,6 +19,12 @@ pub(crate) fn steps(ctx: &Context<'_>, posed: &Posed) -> Vec<Message> {
         machine::SupportState::Stabilizers => out.push(text::STEP_STABILIZERS.message()),
         machine::SupportState::Outriggers => out.push(text::STEP_OUTRIGGERS.message()),
     }
+    if posed.levelled.is_some() {
+        out.push(text::STEP_LEVEL_FRAME.message());
+    }
+    if ctx.lift.axle_locked {
+        out.push(text::STEP_LOCK_AXLE.message());
+    }
     let Some(tolerance) = crate::checks::chart::choose(ctx, Some(posed)).map(|c| c.level) else { return Vec::new() };
     out.push(
         text::STEP_READ_LEVEL

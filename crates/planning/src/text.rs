@@ -50,6 +50,46 @@ evidence::messages! {
     MACHINE_NOT_INSPECTED = "machine-not-inspected" [machine];
     /// `machine` is tagged out: `reason`.
     MACHINE_TAGGED_OUT = "machine-tagged-out" [machine, reason];
+    /// `body` of the description is not on the machine.
+    FITTED_WITHOUT = "fitted-without" [body, mass];
+    /// `body` is on the machine beside its description.
+    FITTED_ADDED = "fitted-added" [body, mass];
+    /// Do: put it on again.
+    DO_FIT_AGAIN = "do-fit-again" [];
+    /// Do: ask the maker, or take it off.
+    DO_ASK_ADDED = "do-ask-added" [];
+
+    /// Name of the check: tyres as found today.
+    CHECK_TYRES = "check-tyres" [];
+    /// `wheel` has a flat tyre.
+    TYRE_FLAT = "tyre-flat" [wheel];
+    /// Pressure below the one asked.
+    TYRE_SOFT = "tyre-soft" [wheel, measured, asked];
+    /// Pressure above the one asked.
+    TYRE_HARD = "tyre-hard" [wheel, measured, asked];
+    /// Stabilizers down, front tyres touch the ground.
+    FRONT_TYRES_TOUCH = "front-tyres-touch" [];
+    /// Stabilizers down, nobody saw the front tyres.
+    FRONT_TYRES_NOT_SEEN = "front-tyres-not-seen" [];
+    /// Do: mend the tyre before anything is lifted.
+    DO_MEND_TYRE = "do-mend-tyre" [];
+    /// Do: bring it to the pressure asked.
+    DO_INFLATE = "do-inflate" [asked];
+    /// Do: lower the stabilizers until the front tyres are clear.
+    DO_LIFT_FRONT_TYRES = "do-lift-front-tyres" [];
+    /// Do: look, and say so in the lift.
+    DO_SEE_FRONT_TYRES = "do-see-front-tyres" [];
+
+    /// Name of the check: lock of the rear axle.
+    CHECK_AXLE = "check-axle" [];
+    /// Counted as locked by the operator.
+    AXLE_LOCKED = "axle-locked" [by];
+    /// Counted as locked by itself above a boom angle.
+    AXLE_LOCKS_ITSELF = "axle-locks-itself" [by, trigger];
+    /// To be locked, but nobody tried the lock.
+    AXLE_NOT_TRIED = "axle-not-tried" [];
+    /// Do: try it today.
+    DO_TRY_LOCK = "do-try-lock" [];
     /// Do: inspect first and put the name in the job.
     DO_INSPECT = "do-inspect" [];
     /// Do: another machine, or repair and release in writing.
@@ -160,6 +200,12 @@ evidence::messages! {
 
     /// Level enough for the chart: worst side and fore-aft angle with accuracy, and the tolerances.
     LEVEL_WITHIN = "level-within" [across, along, tolerance_across, tolerance_along];
+    /// Levelled frame within the chart's tolerance.
+    LEVEL_FRAME = "level-frame" [ground, range, across, along, tolerance_across, tolerance_along];
+    /// Levelled frame still out of level.
+    LEVEL_FRAME_STILL = "level-frame-still" [ground, range, across, tolerance];
+    /// Do: level the frame, boom down, and say so in the lift.
+    DO_LEVEL_FRAME = "do-level-frame" [];
     /// Sideways beyond.
     LEVEL_SIDEWAYS = "level-sideways" [across, tolerance];
     /// Fore-aft beyond.
@@ -208,6 +254,10 @@ evidence::messages! {
     /// On outriggers.
     SUPPORT_OUTRIGGERS = "support-outriggers" [];
 
+    /// Working: axles under the frame, rear axle free.
+    WORKING_STANDS_FREE = "working-stands-free" [];
+    /// Working: axles under the frame, rear axle locked.
+    WORKING_STANDS_LOCKED = "working-stands-locked" [];
     /// Working: the worst corner of the uncertain inputs, with the load: boom angle θ, extension e, gravity ĝ in the machine frame, total mass.
     WORKING_CORNER_LOADED = "working-corner-loaded" [];
     /// Working: the worst corner, with the load taken away and the boom still up (without load for the load factor).
@@ -388,6 +438,10 @@ evidence::messages! {
     STEP_READ_LEVEL = "step-read-level" [across, along];
     /// Step: stabilizers down.
     STEP_STABILIZERS = "step-stabilizers" [];
+    /// Step: level the frame, boom down.
+    STEP_LEVEL_FRAME = "step-level-frame" [];
+    /// Step: lock the rear axle.
+    STEP_LOCK_AXLE = "step-lock-axle" [];
     /// Step: trial lift.
     STEP_TRIAL_LIFT = "step-trial-lift" [];
     /// Step: raise retracted to angle.

@@ -2,7 +2,7 @@
 
 use crate::Stance;
 use geometry::DVec3;
-use machine::{Attachment, BodyKind, BoomPosition, Machine, kinematics};
+use machine::{Attachment, Body, BodyKind, BoomPosition, Machine, kinematics};
 use quantity::Si;
 
 /// Sums of mass and first moment, with and without the rear axle. kg, kg·m, machine frame.
@@ -60,12 +60,7 @@ impl Masses {
         for body in &machine.bodies {
             let m = body.mass.si();
             let centre = stance.map_or(body.centre, |s| s.moved(machine, body.kind, body.centre));
-            if body.kind == BodyKind::RearAxle {
-                sums.axle += m;
-                sums.axle_moment += centre * m;
-            } else {
-                sums.add(m, centre);
-            }
+            sums.add_body(body.kind, centre, m);
         }
         sums
     }
@@ -75,6 +70,33 @@ impl Masses {
     pub fn with(mut self, load: LoadOnBoom) -> Self {
         self.add(load.mass, load.at);
         self
+    }
+
+    /// The same with `kg` more of a body where it stands, or less where negative.
+    #[must_use]
+    pub fn changed(mut self, machine: &Machine, stance: Stance, body: &Body, kg: f64) -> Self {
+        self.add_body(body.kind, stance.moved(machine, body.kind, body.centre), kg);
+        self
+    }
+
+    /// Both together.
+    #[must_use]
+    pub fn and(self, other: Self) -> Self {
+        Self {
+            sprung: self.sprung + other.sprung,
+            sprung_moment: self.sprung_moment + other.sprung_moment,
+            axle: self.axle + other.axle,
+            axle_moment: self.axle_moment + other.axle_moment,
+        }
+    }
+
+    fn add_body(&mut self, kind: BodyKind, centre: DVec3, mass: f64) {
+        if kind == BodyKind::RearAxle {
+            self.axle += mass;
+            self.axle_moment += centre * mass;
+        } else {
+            self.add(mass, centre);
+        }
     }
 
     fn add(&mut self, mass: f64, at: DVec3) {

@@ -366,6 +366,8 @@ ui-to-the-right = To the right
 ## Names of checks (planning)
 
 check-machine = Machine fit for work
+check-tyres = Tyres
+check-axle = Rear axle
 check-stops = Forbidden outright
 check-load = Load
 check-attachment = Attachment
@@ -396,6 +398,23 @@ machine-inspected = { $machine } was inspected before use and found fit, by { $b
 machine-not-inspected = Nobody has inspected { $machine } before use yet.
 machine-tagged-out = { $machine } is tagged out: { $reason }. It does not work until it is released in writing.
 do-inspect = Make the pre-use inspection and put the inspector's name in the job.
+fitted-without = Not on the machine today: { $body }, { $mass }. The load chart presumes it.
+fitted-added = On the machine beside its description: { $body }, { $mass }. The load chart does not know it; tipping is reckoned with it.
+do-fit-again = Put it on again before anything is lifted.
+do-ask-added = Ask the machine's maker whether the charts hold with it, or take it off.
+tyre-flat = { $wheel }: the tyre is flat.
+tyre-soft = { $wheel }: { $measured } measured, { $asked } asked. A soft tyre lets the machine lean.
+tyre-hard = { $wheel }: { $measured } measured, { $asked } asked. A hard tyre presses more on the ground.
+front-tyres-touch = The front tyres touch the ground with the stabilizers down: the chart for stabilizers does not hold.
+front-tyres-not-seen = Nobody has seen whether the front tyres are off the ground with the stabilizers down.
+do-mend-tyre = Mend or change the tyre before anything is lifted.
+do-inflate = Bring the tyre to { $asked } before anything is lifted.
+do-lift-front-tyres = Lower the stabilizers as the manual says until both front tyres are clear of the ground.
+do-see-front-tyres = Look at both front tyres before the boom goes up, and note it in the lift (front_tyres).
+axle-locked = Counted as locked before the boom goes up; { $by } tried the lock today.
+axle-locks-itself = Counted as locked above { $trigger } of boom angle; { $by } tried the lock today.
+axle-not-tried = The rear axle is to be locked, but nobody tried the lock today: free and locked are both reckoned, the worse counts.
+do-try-lock = Try the lock as the manual says and note who did (axle_lock_tried).
 do-repair = Take another machine, or have this one repaired and released in writing.
 
 ## Forbidden outright
@@ -466,11 +485,14 @@ do-state-rigging = State the number of legs, their angle and their working load 
 
 level-within = Level enough: { $across } across (allowed { $tolerance_across }) and { $along } along (allowed { $tolerance_along }), survey accuracy included.
 level-sideways = Too far out of level sideways: { $across }, allowed { $tolerance }.
+level-frame = Level enough once the frame is levelled: the ground falls up to { $ground } to one side, levelling takes { $range }, up to { $across } may stay (allowed { $tolerance_across }); { $along } along (allowed { $tolerance_along }), survey accuracy and the indicator's error included.
+level-frame-still = Levelled and still out of level: the ground falls up to { $ground } to one side, levelling ends at { $range }, so { $across } may stay, allowed { $tolerance }.
+do-level-frame = Level the frame before the boom goes up and plan the lift that way (levelled = true), or take a stand that is level.
 level-fore-aft = Too far out of level along the machine: { $along }, allowed { $tolerance }.
 level-twist = The ground is twisted by { $twist }; the rear axle reaches its stop at { $limit }.
 level-no-ground = The height of the ground is not known here: { $wheel }.
 level-no-tolerance = Whether it is level enough cannot be told: without a load chart there is no tolerance to hold it against.
-do-level-stand = Take a stand that is level. Levelling the frame is not counted.
+do-level-stand = Take a stand that is level.
 do-survey = Survey this stand, or measure its levels by tape and level.
 
 ## Load chart
@@ -587,6 +609,8 @@ do-state-matter = Have a named competent person look at it on site and state the
 step-drive-in = Seat belt on, boom down and retracted. Drive in and stop at heading { $heading }. Parking brake on, transmission in neutral.
 step-read-level = Before raising, read the level indicator in the cab: at most { $across } to either side and { $along } fore and aft. It overrules this plan: if it shows more, do not raise.
 step-stabilizers = Lower the stabilizers until they carry, as the manual says, with the boom still down.
+step-level-frame = Boom down and retracted: level the frame until the level indicator reads upright. Never level with the boom up.
+step-lock-axle = Lock the rear axle and see that it has locked, before the boom goes up.
 step-outriggers = Lower all outriggers until no tyre carries, level the machine on them as the manual says, boom still down.
 step-hang-plumb = Lift only with the hook plumb over the load. Tag lines held from aside, nobody under the load or between it and a structure.
 step-trial-lift = Trial lift: raise the load { $system ->
@@ -663,6 +687,8 @@ working-tilt = How far it can still lean before it tips, in the worst direction
 working-tipping-load = Load at which it starts to tip
 working-load-factor = Load factor
 working-corner-loaded = Worst corner of the uncertain inputs, with load: boom, gravity in the machine's axes, total mass
+working-stands-free = Roll of front and rear axle under the frame, rear axle free
+working-stands-locked = Roll of front and rear axle under the frame, rear axle locked at that angle
 working-corner-unladen = Worst corner of the uncertain inputs, load off and boom still up: boom, gravity in the machine's axes, total mass
 part-load = load
 part-boom = boom

@@ -405,6 +405,8 @@ ui-to-the-right = Hacia la derecha
 ## Nombres de las comprobaciones (planning)
 
 check-machine = Máquina apta para el trabajo
+check-tyres = Neumáticos
+check-axle = Eje trasero
 check-stops = Prohibido siempre
 check-load = Carga
 check-attachment = Accesorio
@@ -435,6 +437,23 @@ machine-inspected = { $machine }: revisada antes del uso y encontrada apta, por 
 machine-not-inspected = Nadie ha revisado todavía { $machine } antes del uso.
 machine-tagged-out = { $machine } está fuera de servicio, con tarjeta: { $reason }. No trabaja hasta que se autorice por escrito.
 do-inspect = Haga la revisión antes del uso y anote en el trabajo el nombre de quien la hizo.
+fitted-without = Hoy no está en la máquina: { $body }, { $mass }. El diagrama de cargas cuenta con ello.
+fitted-added = Está en la máquina además de lo descrito: { $body }, { $mass }. El diagrama de cargas no lo conoce; el vuelco se calcula con ello.
+do-fit-again = Vuelva a montarlo antes de levantar nada.
+do-ask-added = Pregunte al fabricante de la máquina si los diagramas valen con ello, o quítelo.
+tyre-flat = { $wheel }: el neumático está desinflado.
+tyre-soft = { $wheel }: { $measured } medidos, se piden { $asked }. Un neumático blando deja que la máquina se incline.
+tyre-hard = { $wheel }: { $measured } medidos, se piden { $asked }. Un neumático duro aprieta más el terreno.
+front-tyres-touch = Los neumáticos delanteros tocan el suelo con los estabilizadores bajados: el diagrama con estabilizadores no vale.
+front-tyres-not-seen = Nadie ha visto si los neumáticos delanteros están en el aire con los estabilizadores bajados.
+do-mend-tyre = Repare o cambie el neumático antes de levantar nada.
+do-inflate = Ponga el neumático a { $asked } antes de levantar nada.
+do-lift-front-tyres = Baje los estabilizadores según el manual hasta que los dos neumáticos delanteros queden en el aire.
+do-see-front-tyres = Mire los dos neumáticos delanteros antes de subir la pluma y anótelo en la maniobra (front_tyres).
+axle-locked = Se cuenta como bloqueado antes de subir la pluma; { $by } ha probado hoy el bloqueo.
+axle-locks-itself = Se cuenta como bloqueado por encima de { $trigger } de ángulo de pluma; { $by } ha probado hoy el bloqueo.
+axle-not-tried = El eje trasero se va a bloquear, pero hoy nadie ha probado el bloqueo: se calculan los dos estados, libre y bloqueado, y cuenta el peor.
+do-try-lock = Pruebe el bloqueo según el manual y anote quién lo hizo (axle_lock_tried).
 do-repair = Use otra máquina, o haga reparar esta y que se autorice por escrito.
 
 ## Prohibido siempre
@@ -505,11 +524,14 @@ do-state-rigging = Indique el número de ramales, su ángulo y su carga máxima 
 
 level-within = Nivel suficiente: { $across } transversal (se admite { $tolerance_across }) y { $along } longitudinal (se admite { $tolerance_along }), incluida la precisión de la medición.
 level-sideways = Demasiado desnivel transversal: { $across }; se admite { $tolerance }.
+level-frame = Bastante nivelado una vez nivelado el bastidor: el terreno cae hasta { $ground } hacia un lado, la nivelación corrige { $range }, pueden quedar { $across } (admitido { $tolerance_across }); { $along } a lo largo (admitido { $tolerance_along }), con la precisión del levantamiento y el error del indicador.
+level-frame-still = Nivelado y aun así inclinado: el terreno cae hasta { $ground } hacia un lado, la nivelación llega a { $range }, así que pueden quedar { $across }, admitido { $tolerance }.
+do-level-frame = Nivele el bastidor antes de subir la pluma y planifique así la maniobra (levelled = true), o busque un emplazamiento nivelado.
 level-fore-aft = Demasiado desnivel longitudinal: { $along }; se admite { $tolerance }.
 level-twist = El terreno está alabeado { $twist }; el eje trasero llega a su tope con { $limit }.
 level-no-ground = Aquí no se conoce la cota del terreno: { $wheel }.
 level-no-tolerance = No se puede saber si el nivel es suficiente: sin tabla de cargas no hay tolerancia con que compararlo.
-do-level-stand = Busque un emplazamiento nivelado. Nivelar el bastidor no cuenta.
+do-level-stand = Busque un emplazamiento nivelado.
 do-survey = Haga medir este emplazamiento, o tome sus cotas con cinta y nivel.
 
 ## Tabla de cargas
@@ -626,6 +648,8 @@ do-state-matter = Que una persona competente lo mire en la obra y declare el res
 step-drive-in = Cinturón puesto, pluma bajada y retraída. Entre y pare con rumbo { $heading }. Freno de estacionamiento puesto, transmisión en punto muerto.
 step-read-level = Antes de levantar, lea el indicador de nivel de la cabina: como máximo { $across } hacia cualquier lado y { $along } hacia delante o atrás. Manda sobre este plan: si indica más, no levante.
 step-stabilizers = Baje los estabilizadores hasta que apoyen, según el manual, con la pluma todavía bajada.
+step-level-frame = Con la pluma bajada y recogida, nivele el bastidor hasta que el indicador de nivel marque vertical. No nivele nunca con la pluma en alto.
+step-lock-axle = Bloquee el eje trasero y compruebe que ha quedado bloqueado antes de subir la pluma.
 step-outriggers = Baje todos los estabilizadores hasta que ningún neumático cargue y nivele la máquina sobre ellos según el manual, con la pluma todavía bajada.
 step-hang-plumb = Levante solo con el gancho a plomo sobre la carga. Cuerdas guía sujetas desde un lado; nadie bajo la carga ni entre ella y una estructura.
 step-trial-lift = Prueba: levante la carga { $system ->
@@ -702,6 +726,8 @@ working-tilt = Cuánto puede inclinarse todavía antes de volcar, en la peor dir
 working-tipping-load = Carga con la que empieza a volcar
 working-load-factor = Factor de carga
 working-corner-loaded = Peor combinación de los datos inciertos, con carga: pluma, gravedad en los ejes de la máquina, masa total
+working-stands-free = Giro de los ejes delantero y trasero bajo el bastidor, eje trasero libre
+working-stands-locked = Giro de los ejes delantero y trasero bajo el bastidor, eje trasero bloqueado en ese ángulo
 working-corner-unladen = Peor combinación de los datos inciertos, sin carga y con la pluma aún levantada: pluma, gravedad en los ejes de la máquina, masa total
 part-load = carga
 part-boom = pluma

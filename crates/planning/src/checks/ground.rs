@@ -19,8 +19,7 @@ fn contact(ctx: &Context<'_>, i: usize) -> Option<ground::Contact> {
     if let Some(area) = ctx.machine.pad_area(ctx.lift.support, i) {
         return Some(ground::Contact::Pad { area });
     }
-    let tyre = if i < 2 { &ctx.machine.front.tyre } else { &ctx.machine.rear.axle.tyre };
-    tyre.pressure.map(|p| ground::Contact::Tyre { inflation: p.si() })
+    super::tyres::highest(ctx, i).map(|inflation| ground::Contact::Tyre { inflation })
 }
 
 /// The contact that asks most of the ground: by pressure where all are known, else by force.

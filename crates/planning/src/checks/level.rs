@@ -1,8 +1,9 @@
-//! Is the stand level enough for the chart. Levelling the frame is not credited.
+//! Is the machine level enough for the chart: the frame as it stands, levelled where that is asked.
 
 use super::{angle, reserve};
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed};
+use crate::standing::{self, Levelled};
 use crate::text;
 use evidence::{Finding, Ranged, Source, Status, TextId};
 use machine::{LevelTolerance, OutOfLevel};
@@ -17,6 +18,8 @@ pub(crate) struct Level {
     pub(crate) pitch: f64,
     pub(crate) twist: f64,
     pub(crate) tolerance: LevelTolerance,
+    /// The frame levelled, where it is.
+    levelled: Option<Levelled>,
 }
 
 fn worst(slope: Ranged) -> f64 {
@@ -32,7 +35,13 @@ pub(crate) fn out_of_level(posed: &Posed) -> OutOfLevel {
 pub(crate) fn level(ctx: &Context<'_>, posed: &Posed) -> Option<Level> {
     let chart = super::chart::choose(ctx, Some(posed))?;
     let stands = out_of_level(posed);
-    Some(Level { roll: stands.sideways, pitch: stands.fore_aft, twist: posed.footing.twist, tolerance: chart.level })
+    Some(Level {
+        roll: stands.sideways,
+        pitch: stands.fore_aft,
+        twist: posed.footing.twist,
+        tolerance: chart.level,
+        levelled: posed.levelled,
+    })
 }
 
 impl Level {
@@ -83,10 +92,16 @@ pub(crate) fn finding(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Fi
     let chart = Source::Input { place: format!("{} chart", ctx.machine.id), certainty: evidence::Certainty::Chart };
     let (side, fore) = (l.tolerance.sideways.si(), l.tolerance.fore_aft.si());
     if l.roll > side {
-        let message = text::LEVEL_SIDEWAYS.with("across", angle(l.roll)).with("tolerance", angle(side));
-        return Finding::new("level", Status::NoGo, message)
+        let message = match &l.levelled {
+            Some(by) => text::LEVEL_FRAME_STILL
+                .with("ground", angle(by.ground))
+                .with("range", angle(by.range))
+                .with("across", angle(l.roll)),
+            None => text::LEVEL_SIDEWAYS.with("across", angle(l.roll)),
+        };
+        return Finding::new("level", Status::NoGo, message.with("tolerance", angle(side)))
             .measured(angle(l.roll), angle(side), reserve(l.roll, side))
-            .remedy(text::DO_LEVEL_STAND)
+            .remedy(if levelling_would_do(ctx, posed, side) { text::DO_LEVEL_FRAME } else { text::DO_LEVEL_STAND })
             .source(chart);
     }
     if l.pitch > fore {
@@ -104,7 +119,11 @@ pub(crate) fn finding(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Fi
             .remedy(text::DO_LEVEL_STAND)
             .source(Source::Mechanics);
     }
-    let message = text::LEVEL_WITHIN
+    let message = match &l.levelled {
+        Some(by) => text::LEVEL_FRAME.with("ground", angle(by.ground)).with("range", angle(by.range)),
+        None => text::LEVEL_WITHIN.message(),
+    };
+    let message = message
         .with("across", angle(l.roll))
         .with("along", angle(l.pitch))
         .with("tolerance_across", angle(side))
@@ -115,4 +134,12 @@ pub(crate) fn finding(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Fi
     Finding::new("level", Status::Go, message)
         .measured(angle(demand), angle(bound), reserve(demand, bound))
         .source(chart)
+}
+
+/// True if levelling the frame, which is not asked, would bring it within the tolerance.
+fn levelling_would_do(ctx: &Context<'_>, posed: &Posed, tolerance: f64) -> bool {
+    let lift = crate::Lift { levelled: true, ..ctx.lift.clone() };
+    let asked = Context { lift: &lift, ..*ctx };
+    let by = standing::levelled(&asked, &posed.ground).filter(|_| posed.levelled.is_none());
+    by.is_some_and(|by| by.residual.into_iter().all(|roll| roll.abs() <= tolerance))
 }

@@ -3,8 +3,10 @@
 
 pub(crate) mod approach;
 pub(crate) mod attachment;
+pub(crate) mod axle;
 pub(crate) mod blades;
 pub(crate) mod chart;
+pub(crate) mod fitted;
 pub(crate) mod forks;
 pub(crate) mod gates;
 pub(crate) mod ground;
@@ -24,6 +26,7 @@ pub(crate) mod slewing;
 pub(crate) mod statics;
 pub(crate) mod stops;
 pub(crate) mod tool;
+pub(crate) mod tyres;
 pub(crate) mod wind;
 
 use evidence::Status;

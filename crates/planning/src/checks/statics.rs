@@ -1,12 +1,14 @@
 //! Load factor, tilt that remains, and wheel forces, over all corners of the uncertain inputs.
 //!
-//! The rear axle counts as free in every support state: neither a lock nor levelling is credited.
-//! The load is also taken away (set down, boom still up): it is never counted on to steady.
+//! The frame counts as levelled and the rear axle as locked as far as [`crate::standing`] says; where a lock
+//! is not sure both states are asked and the worse counts. The load is also taken away (set down, boom
+//! still up): it is never counted on to steady.
 
 use super::parts::wind_parts;
-use super::{NEAR, angle, spare};
+use super::{NEAR, angle, fitted, spare};
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed, tool_point, why_not};
+use crate::standing::{Levelled, attitudes, lock};
 use crate::text;
 use evidence::{Finding, Message, Silent, Source, Status, Step, Trace, Working};
 use geometry::{DVec2, DVec3};
@@ -14,8 +16,8 @@ use machine::{Attachment, BoomPosition, kinematics};
 use quantity::{Dimension, Quantity, Si};
 use stability::wind::WindLoad;
 use stability::{
-    LineOnSprings, LoadOnBoom, Loading, Masses, RearAxleState, Springs, Support, TippingLine, TipsOver,
-    gravity_for_slopes, load_factor, load_factor_on_springs, load_factor_with, reactions, tilt_reserve, tipping_lines,
+    LineOnSprings, LoadOnBoom, Loading, Masses, RearAxleState, Springs, Stance, TippingLine, TipsOver, load_factor,
+    load_factor_on_springs, load_factor_with, reactions, tilt_reserve, tipping_lines,
 };
 
 /// Worst of everything.
@@ -41,20 +43,19 @@ pub(crate) struct Statics {
 struct Corner {
     loading: Loading,
     boom: BoomPosition,
+    /// How the axles stand under the frame.
+    stance: Stance,
+    /// Which of the search's stands that is.
+    stand: usize,
     /// Load on the boom, or taken away.
     loaded: bool,
     /// Moment of the wind about each line, N·m.
     overturning: [f64; 6],
 }
 
-/// Statics credit neither lock nor levelling.
-pub(crate) fn support(ctx: &Context<'_>) -> Support {
-    Support { state: ctx.lift.support, rear: RearAxleState::Free }
-}
-
 /// What the contacts give: pads and tyres.
 fn springs(ctx: &Context<'_>) -> Springs {
-    Springs::of(ctx.machine, ctx.lift.support)
+    super::tyres::springs(ctx)
 }
 
 fn required(ctx: &Context<'_>, over: TipsOver) -> f64 {
@@ -140,49 +141,51 @@ fn tried(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment) -> Option<Ve
 
 /// `None` if the boom does not get there.
 pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment) -> Option<Statics> {
-    let lines = tipping_lines(ctx.machine, support(ctx));
     let load = ctx.load;
-    let (along, across) = (posed.footing.along, posed.footing.across);
-    let attitudes = [
-        gravity_for_slopes(along.low, across.low),
-        gravity_for_slopes(along.low, across.high),
-        gravity_for_slopes(along.high, across.low),
-        gravity_for_slopes(along.high, across.high),
-    ];
     let gust = ctx.lift.wind.map(|w| w.gust.si());
-    let mut search = Search::new(ctx, &lines, gust);
+    let mut search = Search::new(ctx, gust);
     let mut wind_moment = 0.0_f64;
     for Tried { boom, ahead, loaded } in tried(ctx, posed, attachment)? {
-        let centred = Masses::of(ctx.machine, attachment, boom);
         let tool = tool_point(ctx, attachment, boom);
         let (with_load, without) = wind(ctx, gust, boom);
         wind_moment = wind_moment.max(with_load.about_ground());
-        let about = |wind: WindLoad| lines.map(|line| wind.overturning(&line));
-        let (about_loaded, about_bare) = (about(with_load), about(without));
-        let corner = |masses, gravity, loaded| {
-            let (wind, overturning) = if loaded { (with_load, about_loaded) } else { (without, about_bare) };
-            Corner { loading: Loading { masses, gravity, wind }, boom, loaded, overturning }
-        };
-        // Not stated how much of the attachment a side shift takes along: nothing, and all of it.
-        for bare in shifted(centred, attachment, ctx.lift.side_shift) {
-            // The load is also taken away: set down, boom still up.
-            for gravity in attitudes {
-                search.take(corner(bare, gravity, false));
-            }
-            if !loaded {
-                continue;
-            }
-            let swung = swung(ctx, tool);
-            let ends: &[f64] = if swung > 0.0 { &[-1.0, 1.0] } else { &[0.0] };
-            for (left, end) in aside(ctx, tool).into_iter().flat_map(|left| ends.iter().map(move |end| (left, end))) {
-                let at = load_at(ctx, tool, boom, ahead + end * swung, left);
-                let heaviest = LoadOnBoom { mass: load.mass_kg.high, at };
-                let lightest = LoadOnBoom { mass: load.mass_kg.low, at };
-                for gravity in attitudes {
-                    search.take(corner(bare.with(heaviest), gravity, true));
-                    search.take(corner(bare.with(lightest), gravity, true));
-                    // The factor goes with one over the mass: the heaviest is the worst.
-                    search.factor(corner(bare, gravity, true), heaviest);
+        let swung = swung(ctx, tool);
+        let ends: &[f64] = if swung > 0.0 { &[-1.0, 1.0] } else { &[0.0] };
+        let places: Vec<DVec3> = aside(ctx, tool)
+            .into_iter()
+            .flat_map(|left| ends.iter().map(move |end| (left, end)))
+            .map(|(left, end)| load_at(ctx, tool, boom, ahead + end * swung, left))
+            .collect();
+        for (stance, gravities) in stances(ctx, posed, boom) {
+            let stand = search.stand(stance);
+            let lines = search.stands[stand].lines;
+            let about = |wind: WindLoad| lines.map(|line| wind.overturning(&line));
+            let (about_loaded, about_bare) = (about(with_load), about(without));
+            let corner = |masses, gravity, loaded| {
+                let (wind, overturning) = if loaded { (with_load, about_loaded) } else { (without, about_bare) };
+                Corner { loading: Loading { masses, gravity, wind }, boom, stance, stand, loaded, overturning }
+            };
+            let described = Masses::standing(ctx.machine, attachment, boom, stance);
+            for fitted in fitted::changes(ctx, stance).into_iter().map(|change| described.and(change)) {
+                // Not stated how much of the attachment a side shift takes along: nothing, and all of it.
+                for bare in shifted(fitted, attachment, ctx.lift.side_shift) {
+                    // The load is also taken away: set down, boom still up.
+                    for gravity in &gravities {
+                        search.take(corner(bare, *gravity, false));
+                    }
+                    if !loaded {
+                        continue;
+                    }
+                    for at in &places {
+                        let heaviest = LoadOnBoom { mass: load.mass_kg.high, at: *at };
+                        let lightest = LoadOnBoom { mass: load.mass_kg.low, at: *at };
+                        for gravity in &gravities {
+                            search.take(corner(bare.with(heaviest), *gravity, true));
+                            search.take(corner(bare.with(lightest), *gravity, true));
+                            // The factor goes with one over the mass: the heaviest is the worst.
+                            search.factor(corner(bare, *gravity, true), heaviest);
+                        }
+                    }
                 }
             }
         }
@@ -191,11 +194,34 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
     search.least_factor();
     let mut found = search.found?;
     // Wind presses on the lee contacts besides; its greatest share on any of them, from any side.
-    let share = stability::wind_on_contacts(ctx.machine, support(ctx));
+    let shares = search.stands.iter().map(|s| stability::wind_on_contacts(ctx.machine, s.stance.support));
+    let share = shares.fold([0.0; 4], |most: [f64; 4], s| core::array::from_fn(|i| most[i].max(s[i])));
     for (force, share) in found.force.iter_mut().zip(share) {
         *force += wind_moment * share;
     }
     Some(found)
+}
+
+/// How the machine may stand with the boom there: each stance with every direction of gravity that may go
+/// with it. Carried, the frame is not levelled yet.
+fn stances(ctx: &Context<'_>, posed: &Posed, boom: BoomPosition) -> Vec<(Stance, Vec<DVec3>)> {
+    let mut all: Vec<(Stance, Vec<DVec3>)> = Vec::new();
+    let mut take = |levelled: Option<&Levelled>| {
+        for attitude in attitudes(&posed.ground, levelled) {
+            for state in lock(ctx, boom.angle).states() {
+                let stance = attitude.stance(ctx.lift.support, *state);
+                match all.iter_mut().find(|(known, _)| *known == stance) {
+                    Some((_, gravities)) => gravities.push(attitude.gravity),
+                    None => all.push((stance, vec![attitude.gravity])),
+                }
+            }
+        }
+    };
+    take(posed.levelled.as_ref());
+    if posed.levelled.is_some() && boom.angle <= posed.carry.angle && boom.extension <= posed.carry.extension {
+        take(None);
+    }
+    all
 }
 
 /// The machine with the attachment where it is, and shifted sideways where a shift is stated.
@@ -215,10 +241,19 @@ fn wind(ctx: &Context<'_>, gust: Option<f64>, boom: BoomPosition) -> (WindLoad, 
     (without.and(WindLoad::of(gust, load, &mut Silent)), without)
 }
 
+/// One stance with its tipping lines.
+struct Stand {
+    stance: Stance,
+    lines: [TippingLine; 6],
+    /// The same lines where tyres and pads give.
+    soft: [LineOnSprings; 6],
+}
+
 /// Keeps the worst of all corners.
 struct Search<'c, 'a> {
     ctx: &'c Context<'a>,
-    lines: [TippingLine; 6],
+    springs: Springs,
+    stands: Vec<Stand>,
     /// Required tilt for each line, rad.
     required: [f64; 6],
     /// Every corner, with the least sine of the tilt that can remain over each line.
@@ -227,20 +262,18 @@ struct Search<'c, 'a> {
     factors: Vec<(Corner, LoadOnBoom, f64, TipsOver)>,
     /// Sine of the tilt below which a line becomes the worst so far.
     threshold: [f64; 6],
-    /// The same lines where tyres and pads give.
-    soft: [LineOnSprings; 6],
     gust: Option<f64>,
     found: Option<Statics>,
 }
 
 impl<'c, 'a> Search<'c, 'a> {
-    fn new(ctx: &'c Context<'a>, lines: &[TippingLine; 6], gust: Option<f64>) -> Self {
-        let springs = springs(ctx);
+    fn new(ctx: &'c Context<'a>, gust: Option<f64>) -> Self {
+        let over = [TipsOver::Front, TipsOver::Rear, TipsOver::Left, TipsOver::Right, TipsOver::Left, TipsOver::Right];
         Self {
             ctx,
-            lines: *lines,
-            soft: lines.map(|line| LineOnSprings::of(ctx.machine, support(ctx), &line, springs)),
-            required: lines.map(|l| required(ctx, l.over)),
+            springs: springs(ctx),
+            stands: Vec::new(),
+            required: over.map(|over| required(ctx, over)),
             corners: Vec::with_capacity(256),
             factors: Vec::with_capacity(128),
             threshold: [f64::INFINITY; 6],
@@ -249,8 +282,19 @@ impl<'c, 'a> Search<'c, 'a> {
         }
     }
 
+    /// Index of a stance, reckoned once.
+    fn stand(&mut self, stance: Stance) -> usize {
+        if let Some(known) = self.stands.iter().position(|s| s.stance == stance) {
+            return known;
+        }
+        let lines = tipping_lines(self.ctx.machine, stance);
+        let soft = lines.map(|line| LineOnSprings::of(self.ctx.machine, stance, &line, self.springs));
+        self.stands.push(Stand { stance, lines, soft });
+        self.stands.len() - 1
+    }
+
     fn found(&mut self, corner: Corner) -> &mut Statics {
-        let (gust, line) = (self.gust, self.lines[0]);
+        let (gust, line) = (self.gust, self.stands[corner.stand].lines[0]);
         self.found.get_or_insert(Statics {
             factor: None,
             factor_corner: None,
@@ -266,9 +310,10 @@ impl<'c, 'a> Search<'c, 'a> {
 
     fn take(&mut self, corner: Corner) {
         let loading = &corner.loading;
-        let least = core::array::from_fn(|i| self.soft[i].sine_at_very_least(loading, corner.overturning[i]));
+        let soft = &self.stands[corner.stand].soft;
+        let least = core::array::from_fn(|i| soft[i].sine_at_very_least(loading, corner.overturning[i]));
         self.corners.push((corner, least));
-        let r = reactions(self.ctx.machine, support(self.ctx), &loading.masses, loading.gravity);
+        let r = reactions(self.ctx.machine, corner.stance, &loading.masses, loading.gravity);
         let s = self.found(corner);
         for (most, force) in s.force.iter_mut().zip(r.force) {
             // A force that is not a number stays one.
@@ -293,7 +338,7 @@ impl<'c, 'a> Search<'c, 'a> {
                 if *least >= self.threshold[i] {
                     continue;
                 }
-                let nearer = self.soft[i].sine_at_least(&corner.loading, corner.overturning[i]);
+                let nearer = self.stands[corner.stand].soft[i].sine_at_least(&corner.loading, corner.overturning[i]);
                 if nearer >= self.threshold[i] {
                     continue;
                 }
@@ -303,8 +348,9 @@ impl<'c, 'a> Search<'c, 'a> {
     }
 
     fn tilt(&mut self, corner: &Corner, i: usize) {
-        let (line, needed) = (self.lines[i], self.required[i]);
-        let tilt = self.soft[i].tilt(&corner.loading);
+        let stand = &self.stands[corner.stand];
+        let (line, needed) = (stand.lines[i], self.required[i]);
+        let tilt = stand.soft[i].tilt(&corner.loading);
         let s = self.found(*corner);
         // A tilt that is not a number must never pass: it becomes the worst and stays it.
         if tilt.is_nan() || tilt / needed < s.tilt / s.tilt_required {
@@ -317,7 +363,9 @@ impl<'c, 'a> Search<'c, 'a> {
     }
 
     fn factor(&mut self, at_rest: Corner, load: LoadOnBoom) {
-        if let Some((rigid, over)) = load_factor_with(&at_rest.loading, load, &self.lines, &at_rest.overturning) {
+        if let Some((rigid, over)) =
+            load_factor_with(&at_rest.loading, load, &self.stands[at_rest.stand].lines, &at_rest.overturning)
+        {
             self.factors.push((at_rest, load, rigid, over));
         }
     }
@@ -332,7 +380,8 @@ impl<'c, 'a> Search<'c, 'a> {
             let worst = self.found.and_then(|s| s.factor).map_or(f64::INFINITY, |(worst, _)| worst);
             // On tyres that give it tips sooner. What is no worse than the worst so far needs no search.
             let most = rigid.min(worst);
-            let soft = load_factor_on_springs(&self.soft, &at_rest.overturning, &at_rest.loading, load, most);
+            let lines = &self.stands[at_rest.stand].soft;
+            let soft = load_factor_on_springs(lines, &at_rest.overturning, &at_rest.loading, load, most);
             let found = soft.map_or((rigid, over), |(factor, line)| (factor, line.over));
             let s = self.found(at_rest);
             if found.0.is_nan() || found.0 < worst {
@@ -394,7 +443,7 @@ pub(crate) fn factor_finding(ctx: &Context<'_>, s: &Statics) -> Finding {
     };
     let mut working = Working::default();
     corner_steps(ctx, s.gust, &at_rest, &mut working);
-    let rigid = load_factor(&at_rest.loading, load, &tipping_lines(ctx.machine, support(ctx)), &mut working);
+    let rigid = load_factor(&at_rest.loading, load, &tipping_lines(ctx.machine, at_rest.stance), &mut working);
     working.step(|| {
         let rigid = Quantity::number(rigid.map_or(f64::NAN, |(k, _)| k));
         let soft = ("k_s", Quantity::number(factor));
@@ -420,7 +469,7 @@ pub(crate) fn tilt_finding(ctx: &Context<'_>, s: &Statics) -> Finding {
     let mut working = Working::default();
     corner_steps(ctx, s.gust, &s.tilt_corner, &mut working);
     let rigid = tilt_reserve(&s.tilt_corner.loading, &s.tilt_line, &mut working);
-    let line = LineOnSprings::of(ctx.machine, support(ctx), &s.tilt_line, springs(ctx));
+    let line = LineOnSprings::of(ctx.machine, s.tilt_corner.stance, &s.tilt_line, springs(ctx));
     working.step(|| {
         let ([first, second], lean) = line.given(&s.tilt_corner.loading);
         let formula = "δ_s = min(δ, δ(P_i + s_i · n · cos δ) − 1.15 · φ · cos(δ − φ))";
@@ -489,6 +538,18 @@ fn corner_steps(ctx: &Context<'_>, gust: Option<f64>, corner: &Corner, trace: &m
             ("ĝ_z".into(), Quantity::number(corner.loading.gravity.z)),
         ],
         result: ("Σm".into(), super::kilograms(corner.loading.masses.total())),
+        source: Source::Mechanics,
+    });
+    let Stance { support, front_roll, rear_roll } = corner.stance;
+    trace.step(|| Step {
+        title: match support.rear {
+            RearAxleState::Free => text::WORKING_STANDS_FREE,
+            RearAxleState::Locked => text::WORKING_STANDS_LOCKED,
+        }
+        .message(),
+        formula: "ρ_f = ρ_ground,f − ρ_frame,  ρ_r = ρ_ground,r − ρ_frame".into(),
+        values: vec![("ρ_f".into(), angle(front_roll))],
+        result: ("ρ_r".into(), angle(rear_roll)),
         source: Source::Mechanics,
     });
     let (Some(gust), Some(attachment)) = (gust, ctx.attachment) else { return };
