@@ -44,8 +44,7 @@ pub(crate) fn levelled(ctx: &Context<'_>, ground: &Footing) -> Option<Levelled> 
     let by = ctx.machine.levelling.filter(|_| ctx.lift.levelled && ctx.lift.support == SupportState::Tyres)?;
     let (range, error) = (by.range.si(), by.indicator_error.si());
     let [low, high] = [ground.across.low, ground.across.high].map(libm::atan);
-    // Levelled by the indicator, which may be off; at the stop what is beyond it stays. Both at once, as it is
-    // not known where the stop comes first.
+    // The indicator may be off, and what is beyond the stop stays. Counted together.
     let stays = |roll: f64| roll - roll.clamp(-range, range);
     Some(Levelled { ground: low.abs().max(high.abs()), range, residual: [stays(low) - error, stays(high) + error] })
 }
@@ -54,6 +53,11 @@ pub(crate) fn levelled(ctx: &Context<'_>, ground: &Footing) -> Option<Levelled> 
 /// where they are.
 pub(crate) fn footing_levelled(ctx: &Context<'_>, ground: &Footing, levelled: &Levelled) -> Footing {
     let pin = ctx.machine.levelling.map_or(0.0, |l| l.pin_height);
+    turned_upright(ground, levelled, ctx.machine.front.x, pin)
+}
+
+/// The same for a front axle at `x` with its pin at height `pin`, m.
+fn turned_upright(ground: &Footing, levelled: &Levelled, x: f64, pin: f64) -> Footing {
     let nominal = libm::atan(ground.across.nominal);
     let stays = nominal - nominal.clamp(-levelled.range, levelled.range);
     let [low, high] = levelled.residual;
@@ -61,7 +65,7 @@ pub(crate) fn footing_levelled(ctx: &Context<'_>, ground: &Footing, levelled: &L
     // Left side up by what levelling takes, about an axis along the machine through the pin.
     let (s, c) = libm::sincos(nominal - stays);
     let turned = Pose::from_axes(DVec3::X, DVec3::new(0.0, c, s), DVec3::ZERO);
-    let at = DVec3::new(ctx.machine.front.x, 0.0, pin);
+    let at = DVec3::new(x, 0.0, pin);
     let about = Pose { translation: at - turned.turn(at), ..turned };
     let rear = [ground.rear_across.low, ground.rear_across.high].map(libm::atan);
     Footing {
@@ -145,5 +149,61 @@ impl LockCounted {
             Self::Locked => &[RearAxleState::Locked],
             Self::NotTried => &[RearAxleState::Free, RearAxleState::Locked],
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    #![allow(clippy::unwrap_used, reason = "tests")]
+    use super::*;
+    use geometry::DVec2;
+    use site::footing::{Contacts, Heights, on_heights};
+
+    /// Turned about a pin at `pin` above the axle by `roll`, left side down.
+    fn rolled(p: DVec3, pin: f64, roll: f64) -> DVec3 {
+        let (s, c) = libm::sincos(roll);
+        let z = p.z - pin;
+        DVec3::new(p.x, p.y * c + z * s, pin - p.y * s + z * c)
+    }
+
+    #[test]
+    fn levelling_leaves_the_front_wheels_where_they_are() {
+        let contacts = Contacts { front_x: 0.0, front_half: 1.0, rear_x: -3.0, rear_half: 1.0 };
+        let heights = Heights { at: [9.9, 10.1, 9.8, 10.2], accuracy: 0.0, source: String::new() };
+        let ground = on_heights(DVec2::new(5.0, 3.0), 0.7, &contacts, heights);
+        for range in [0.05_f64, 0.3] {
+            let roll = libm::atan(0.1);
+            let stays = (roll - range).max(0.0);
+            let by = Levelled { ground: roll, range, residual: [stays, stays] };
+            let footing = turned_upright(&ground, &by, 0.0, 0.65);
+            for y in [1.0, -1.0] {
+                let wheel = DVec3::new(0.0, y, 0.0);
+                let before = ground.site_from_machine * wheel;
+                let after = footing.site_from_machine * rolled(wheel, 0.65, roll - stays);
+                assert!((before - after).length() < 1e-12, "{before} {after}");
+            }
+            let up = footing.site_from_machine.turn(DVec3::Y).z;
+            assert!((up + libm::sin(stays)).abs() < 1e-3, "left end falls by what stays: {up}");
+            // The rear axle, 11.3 degrees on the ground, against a frame that is upright.
+            assert!((footing.twist - (libm::atan(0.2) - stays)).abs() < 1e-12);
+        }
+    }
+
+    #[test]
+    fn every_corner_of_a_sloping_ground_is_an_attitude() {
+        let contacts = Contacts { front_x: 0.0, front_half: 1.0, rear_x: -3.0, rear_half: 1.0 };
+        let heights = |accuracy| Heights { at: [9.9, 10.1, 9.8, 10.2], accuracy, source: String::new() };
+        let on = |accuracy| on_heights(DVec2::ZERO, 0.0, &contacts, heights(accuracy));
+        assert_eq!(attitudes(&on(0.0), None).len(), 1);
+        let one = attitudes(&on(0.0), None)[0];
+        assert!((one.rear_roll - (libm::atan(0.2) - libm::atan(0.1))).abs() < 1e-12);
+        assert_eq!(one.front_roll.to_bits(), 0.0_f64.to_bits());
+        assert_eq!(attitudes(&on(0.02), None).len(), 8);
+        let by = Levelled { ground: 0.2, range: 0.3, residual: [-0.01, 0.01] };
+        let all = attitudes(&on(0.02), Some(&by));
+        assert_eq!(all.len(), 16);
+        // The front axle follows the ground, against a frame that is upright within what stays.
+        let furthest = all.iter().map(|a| a.front_roll).fold(0.0, f64::max);
+        assert!((furthest - (libm::atan(on(0.02).across.high) + 0.01)).abs() < 1e-12);
     }
 }

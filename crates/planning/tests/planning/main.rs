@@ -19,5 +19,6 @@ mod machine_charts;
 mod never_pass;
 mod real_ground;
 mod slewing;
+mod standing;
 mod stops;
 mod workspace;
