@@ -443,13 +443,13 @@ do-fit-again = Vuelva a montarlo antes de levantar nada.
 do-ask-added = Pregunte al fabricante de la máquina si los diagramas valen con ello, o quítelo.
 tyre-flat = { $wheel }: el neumático está desinflado.
 tyre-soft = { $wheel }: { $measured } medidos, se piden { $asked }. Un neumático blando deja que la máquina se incline.
-tyre-hard = { $wheel }: { $measured } medidos, se piden { $asked }. Un neumático duro aprieta más el terreno.
+tyre-hard = { $wheel }: { $measured } medidos, se piden { $asked }. Un neumático duro transmite más presión al terreno.
 front-tyres-touch = Los neumáticos delanteros tocan el suelo con los estabilizadores bajados: el diagrama con estabilizadores no vale.
 front-tyres-not-seen = Nadie ha visto si los neumáticos delanteros están en el aire con los estabilizadores bajados.
 do-mend-tyre = Repare o cambie el neumático antes de levantar nada.
 do-inflate = Ponga el neumático a { $asked } antes de levantar nada.
 do-lift-front-tyres = Baje los estabilizadores según el manual hasta que los dos neumáticos delanteros queden en el aire.
-do-see-front-tyres = Mire los dos neumáticos delanteros antes de subir la pluma y anótelo en la maniobra (front_tyres).
+do-see-front-tyres = Mire los dos neumáticos delanteros antes de subir la pluma y anótelo en el izado (front_tyres).
 axle-locked = Se cuenta como bloqueado antes de subir la pluma; { $by } ha probado hoy el bloqueo.
 axle-locks-itself = Se cuenta como bloqueado por encima de { $trigger } de ángulo de pluma; { $by } ha probado hoy el bloqueo.
 axle-not-tried = El eje trasero se va a bloquear, pero hoy nadie ha probado el bloqueo: se calculan los dos estados, libre y bloqueado, y cuenta el peor.
@@ -526,7 +526,7 @@ level-within = Nivel suficiente: { $across } transversal (se admite { $tolerance
 level-sideways = Demasiado desnivel transversal: { $across }; se admite { $tolerance }.
 level-frame = Bastante nivelado una vez nivelado el bastidor: el terreno cae hasta { $ground } hacia un lado, la nivelación corrige { $range }, pueden quedar { $across } (admitido { $tolerance_across }); { $along } a lo largo (admitido { $tolerance_along }), con la precisión del levantamiento y el error del indicador.
 level-frame-still = Nivelado y aun así inclinado: el terreno cae hasta { $ground } hacia un lado, la nivelación llega a { $range }, así que pueden quedar { $across }, admitido { $tolerance }.
-do-level-frame = Nivele el bastidor antes de subir la pluma y planifique así la maniobra (levelled = true), o busque un emplazamiento nivelado.
+do-level-frame = Nivele el bastidor antes de subir la pluma y planifique así el izado (levelled = true), o busque un emplazamiento nivelado.
 level-fore-aft = Demasiado desnivel longitudinal: { $along }; se admite { $tolerance }.
 level-twist = El terreno está alabeado { $twist }; el eje trasero llega a su tope con { $limit }.
 level-no-ground = Aquí no se conoce la cota del terreno: { $wheel }.
