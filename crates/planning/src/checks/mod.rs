@@ -5,6 +5,7 @@ pub(crate) mod approach;
 pub(crate) mod attachment;
 pub(crate) mod blades;
 pub(crate) mod chart;
+pub(crate) mod contacts;
 pub(crate) mod forks;
 pub(crate) mod gates;
 pub(crate) mod ground;
@@ -22,7 +23,9 @@ pub(crate) mod parts;
 pub(crate) mod rigging;
 pub(crate) mod slewing;
 pub(crate) mod statics;
+pub(crate) mod steering;
 pub(crate) mod stops;
+pub(crate) mod sudden;
 pub(crate) mod tool;
 pub(crate) mod wind;
 

@@ -3,6 +3,7 @@
 //! The rear axle counts as free in every support state: neither a lock nor levelling is credited.
 //! The load is also taken away (set down, boom still up): it is never counted on to steady.
 
+use super::contacts::Least;
 use super::parts::wind_parts;
 use super::{NEAR, angle, spare};
 use crate::context::Context;
@@ -32,14 +33,16 @@ pub(crate) struct Statics {
     tilt_line: TippingLine,
     /// Greatest force on each contact, N, the wind's share included.
     pub(crate) force: [f64; 4],
+    /// Least force on each contact, and the worst corner over each side.
+    pub(crate) least: Least,
     /// Gust used, m/s; `None`: none stated, so no wind in the numbers.
     gust: Option<f64>,
 }
 
 /// One corner of the uncertain inputs, with what its working needs.
 #[derive(Debug, Clone, Copy)]
-struct Corner {
-    loading: Loading,
+pub(super) struct Corner {
+    pub(super) loading: Loading,
     boom: BoomPosition,
     /// Load on the boom, or taken away.
     loaded: bool,
@@ -53,7 +56,7 @@ pub(crate) fn support(ctx: &Context<'_>) -> Support {
 }
 
 /// What the contacts give: pads and tyres.
-fn springs(ctx: &Context<'_>) -> Springs {
+pub(super) fn springs(ctx: &Context<'_>) -> Springs {
     Springs::of(ctx.machine, ctx.lift.support)
 }
 
@@ -75,7 +78,7 @@ fn swung(ctx: &Context<'_>, tool: DVec3) -> f64 {
 
 /// How far the load's weight may lie to the left of the boom's plane, m, lowest and highest: its own
 /// centre, with the side shift in or out; for a hung load the shift and what swinging pulls it out.
-fn aside(ctx: &Context<'_>, tool: DVec3) -> [f64; 2] {
+pub(super) fn aside(ctx: &Context<'_>, tool: DVec3) -> [f64; 2] {
     let shift = ctx.lift.side_shift;
     let own = ctx.load.centre_left;
     if ctx.load.hanging.is_some() {
@@ -87,7 +90,7 @@ fn aside(ctx: &Context<'_>, tool: DVec3) -> [f64; 2] {
 
 /// Place of the load's weight for a tool point: offsets along the forks, left and up; a hung load
 /// acts at its hook.
-fn load_at(ctx: &Context<'_>, tool: DVec3, boom: BoomPosition, ahead: f64, left: f64) -> DVec3 {
+pub(super) fn load_at(ctx: &Context<'_>, tool: DVec3, boom: BoomPosition, ahead: f64, left: f64) -> DVec3 {
     if ctx.load.hanging.is_some() {
         return tool + DVec3::X * ahead + DVec3::Y * left;
     }
@@ -97,18 +100,18 @@ fn load_at(ctx: &Context<'_>, tool: DVec3, boom: BoomPosition, ahead: f64, left:
 
 /// A boom position to be tried, with the load's offset along the forks, m.
 #[derive(Debug, Clone, Copy)]
-struct Tried {
-    boom: BoomPosition,
-    ahead: f64,
+pub(super) struct Tried {
+    pub(super) boom: BoomPosition,
+    pub(super) ahead: f64,
     /// False where the boom is only ever without load: forks pulled out, or not yet in.
-    loaded: bool,
+    pub(super) loaded: bool,
 }
 
 /// Every position tried: clear above the landing and set down, each nearer by the stand error with
 /// the nearest centre (boom steeper: worse sideways), and farther out by stand error and flex with
 /// the farthest (worse forward); and the positions on the way with both. Where the boom has no range
 /// left for the error, the load is moved instead.
-fn tried(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment) -> Option<Vec<Tried>> {
+pub(super) fn tried(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment) -> Option<Vec<Tried>> {
     let poses = posed.reach.ok()?;
     let movement = posed.movement.as_ref()?;
     let (low, high) =
@@ -167,7 +170,7 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
         for bare in shifted(centred, attachment, ctx.lift.side_shift) {
             // The load is also taken away: set down, boom still up.
             for gravity in attitudes {
-                search.take(corner(bare, gravity, false));
+                search.take(corner(bare, gravity, false), None);
             }
             if !loaded {
                 continue;
@@ -179,8 +182,8 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
                 let heaviest = LoadOnBoom { mass: load.mass_kg.high, at };
                 let lightest = LoadOnBoom { mass: load.mass_kg.low, at };
                 for gravity in attitudes {
-                    search.take(corner(bare.with(heaviest), gravity, true));
-                    search.take(corner(bare.with(lightest), gravity, true));
+                    search.take(corner(bare.with(heaviest), gravity, true), Some(heaviest));
+                    search.take(corner(bare.with(lightest), gravity, true), Some(lightest));
                     // The factor goes with one over the mass: the heaviest is the worst.
                     search.factor(corner(bare, gravity, true), heaviest);
                 }
@@ -192,8 +195,9 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
     let mut found = search.found?;
     // Wind presses on the lee contacts besides; its greatest share on any of them, from any side.
     let share = stability::wind_on_contacts(ctx.machine, support(ctx));
-    for (force, share) in found.force.iter_mut().zip(share) {
-        *force += wind_moment * share;
+    for (i, share) in share.into_iter().enumerate() {
+        found.force[i] += wind_moment * share;
+        found.least.force[i] -= wind_moment * share;
     }
     Some(found)
 }
@@ -206,7 +210,7 @@ fn shifted(bare: Masses, attachment: &Attachment, shift: f64) -> impl Iterator<I
 }
 
 /// The gust on everything, and on everything but the load.
-fn wind(ctx: &Context<'_>, gust: Option<f64>, boom: BoomPosition) -> (WindLoad, WindLoad) {
+pub(super) fn wind(ctx: &Context<'_>, gust: Option<f64>, boom: BoomPosition) -> (WindLoad, WindLoad) {
     let (Some(gust), Some(attachment)) = (gust, ctx.attachment) else { return (WindLoad::NONE, WindLoad::NONE) };
     let parts = wind_parts(ctx, attachment, boom, true);
     let (load, rest) =
@@ -260,16 +264,18 @@ impl<'c, 'a> Search<'c, 'a> {
             tilt_corner: corner,
             tilt_line: line,
             force: [f64::NEG_INFINITY; 4],
+            least: Least::NONE,
             gust,
         })
     }
 
-    fn take(&mut self, corner: Corner) {
+    fn take(&mut self, corner: Corner, load: Option<LoadOnBoom>) {
         let loading = &corner.loading;
         let least = core::array::from_fn(|i| self.soft[i].sine_at_very_least(loading, corner.overturning[i]));
         self.corners.push((corner, least));
         let r = reactions(self.ctx.machine, support(self.ctx), &loading.masses, loading.gravity);
         let s = self.found(corner);
+        s.least.take(r.force, least, corner, load);
         for (most, force) in s.force.iter_mut().zip(r.force) {
             // A force that is not a number stays one.
             if force > *most || force.is_nan() {

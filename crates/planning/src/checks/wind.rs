@@ -4,6 +4,7 @@
 use super::within;
 use crate::context::Context;
 use crate::text;
+use crate::{Tolerance, ToleranceOf};
 use evidence::{Finding, Source, Status};
 use machine::WindMeasure;
 use quantity::{Dimension, Quantity, Si};
@@ -50,5 +51,19 @@ pub(crate) fn finding(ctx: &Context<'_>) -> Finding {
                 f.remedy(text::DO_LOWER_WIND.with("limit", speed(limit)))
             }
         }
+    }
+}
+
+/// Adds to the wind finding the gust at which weight and wind turn the verdict at the worst corner, at
+/// height and as forecast mean.
+pub(crate) fn add_turn(findings: &mut [Finding], tolerances: &[Tolerance]) {
+    let Some(gust) = tolerances.iter().find(|t| t.what == ToleranceOf::Gust) else { return };
+    let (Some(planned), Some(_)) = (gust.planned, &gust.at_worst.turned_by) else { return };
+    let turn = planned + gust.at_worst.most;
+    let speed = |v: f64| Quantity::new(v, Dimension::Speed);
+    for f in findings.iter_mut().filter(|f| f.check == "wind" && turn.is_finite()) {
+        let said = f.message.clone();
+        f.message =
+            text::WIND_TURNS.with("what", said).with("gust", speed(turn)).with("mean", speed(turn / GUST_OVER_MEAN));
     }
 }
