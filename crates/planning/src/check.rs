@@ -86,6 +86,16 @@ pub(crate) fn check_context(ctx: Context<'_>) -> LiftCheck<'_> {
     LiftCheck { ctx, posed, statics, lines, statuses, placed }
 }
 
+/// A check that refuses at once, by its id: out of level, beyond the chart. Costs a part of all checks.
+pub(crate) fn refused_at_once(ctx: &Context<'_>) -> Option<&'static str> {
+    let posed = pose(ctx);
+    let level = posed.as_ref().ok().and_then(|p| level::level(ctx, p));
+    if level.is_some_and(|l| l.status(ctx) > Status::Condition) {
+        return Some("level");
+    }
+    (chart::status(ctx, posed.as_ref()) > Status::Condition).then_some("chart")
+}
+
 impl LiftCheck<'_> {
     /// The worst status of all checks decides.
     pub fn verdict(&self) -> Verdict {

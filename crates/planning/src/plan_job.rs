@@ -109,7 +109,7 @@ fn plan_lift(job: &Job, lift: &crate::Lift) -> LiftPlan {
         return unresolved(job, lift, stand);
     };
     let ctx = &check.ctx;
-    let tolerances = tolerances(ctx, check.verdict());
+    let tolerances = tolerances(&check);
     let mut findings = check.findings();
     wind::add_turn(&mut findings, &tolerances);
     let posed = check.posed.as_ref().ok();

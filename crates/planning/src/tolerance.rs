@@ -2,7 +2,7 @@
 //! off to a side, a steeper ground, a stronger gust, one wheel lower.
 //!
 //! The whole check is made again with each change, as it is made for the plan. The first value at which it
-//! turns is looked for from zero outward in steps (closer ones near zero), then between the two steps by
+//! turns is looked for from zero outward in even steps, then between the two steps by
 //! halving: a check that turns and turns back farther out is found at its first turn, unless both lie
 //! between two steps.
 //!
@@ -11,10 +11,10 @@
 //! uncertain stays as it is in both: the gust at which work stops, the swing of a hung load, side shift,
 //! the allowances over lines.
 
-use crate::check::check_context;
+use crate::check::{LiftCheck, check_context, refused_at_once};
 use crate::checks::level::contact_names;
 use crate::checks::statics::side;
-use crate::checks::{angle, kilograms, metres};
+use crate::checks::{angle, kilograms, metres, wind};
 use crate::context::Context;
 use crate::posed::contacts;
 use crate::{Lift, Policy, WindInput, text};
@@ -24,7 +24,6 @@ use machine::{Load, Machine};
 use quantity::{Dimension, Quantity, Si, metres_per_second};
 use serde::{Deserialize, Serialize};
 use stability::TipsOver;
-use stability::exposure::GUST_OVER_MEAN;
 
 /// What is tried.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, schemars::JsonSchema)]
@@ -66,6 +65,8 @@ pub struct Borne {
     pub turned_by: Option<String>,
     /// The worst way: which side, which direction, which wheel.
     pub way: Option<Message>,
+    /// For a gust: the forecast mean at 10 m (m/s) that brings planned gust and this, over open water.
+    pub mean: Option<f64>,
 }
 
 /// One step of each for [`ToleranceOf::Together`]: share of the load's mass, load centre to a side (m),
@@ -79,7 +80,7 @@ const FAR_TOGETHER: f64 = 4.0;
 /// Steps of the scan to the far end.
 const SCAN: u32 = 16;
 /// Halving ends at this share of the far end.
-const FINE: f64 = 5e-4;
+const FINE: f64 = 1e-3;
 
 /// Directions of descent in the machine's frame (1 ahead, 1 to the left), and their names.
 const DIAGONAL: f64 = core::f64::consts::FRAC_1_SQRT_2;
@@ -115,7 +116,8 @@ impl ToleranceOf {
         }
     }
 
-    fn amount(self, most: f64, planned: Option<f64>) -> Message {
+    fn amount(self, borne: &Borne, planned: Option<f64>) -> Message {
+        let most = borne.most;
         match self {
             Self::LoadMass => text::TOLERANCE_OF_MASS
                 .with("amount", kilograms(most))
@@ -123,7 +125,7 @@ impl ToleranceOf {
             Self::LoadAside | Self::OneWheelLower => text::TOLERANCE_PLAIN.with("amount", metres(most)),
             Self::Slope => text::TOLERANCE_PLAIN.with("amount", angle(most)),
             Self::Gust => {
-                text::TOLERANCE_OF_GUST.with("amount", speed(most)).with("mean", speed(most / GUST_OVER_MEAN))
+                text::TOLERANCE_OF_GUST.with("amount", speed(most)).with("mean", speed(borne.mean.unwrap_or(f64::NAN)))
             }
             Self::Together => text::TOLERANCE_STEPS.with("amount", Quantity::ratio(most)),
         }
@@ -135,7 +137,7 @@ impl Tolerance {
     /// there.
     pub fn row(&self) -> [Message; 4] {
         let said = |b: &Borne| {
-            let amount = self.what.amount(b.most, self.planned);
+            let amount = self.what.amount(b, self.planned);
             if b.turned_by.is_some() { amount } else { text::TOLERANCE_NOT_BEFORE.with("amount", amount) }
         };
         let check =
@@ -174,6 +176,8 @@ struct Trial<'a> {
     policy: Policy,
     /// Places of the contacts, machine frame, m.
     contacts: [DVec2; 4],
+    /// The check that has turned before anything is changed.
+    before: Option<&'static str>,
 }
 
 impl<'a> Trial<'a> {
@@ -188,6 +192,7 @@ impl<'a> Trial<'a> {
             machine: ctx.machine.clone(),
             policy: ctx.policy.clone(),
             contacts: [fl, fr, rl, rr],
+            before: None,
         }
     }
 
@@ -200,7 +205,21 @@ impl<'a> Trial<'a> {
         trial.machine.boom.flex = 0.0;
         trial.policy.stand_error = 0.0;
         trial.base.exact_ground = true;
+        trial.before = trial.turned(&Change::default());
         trial
+    }
+
+    /// Where it first turns, as [`first_turn`] looks for it.
+    fn first_turn(
+        &mut self,
+        ways: usize,
+        far: f64,
+        mut turned: impl FnMut(&mut Self, usize, f64) -> Option<&'static str>,
+    ) -> Turn {
+        match self.before {
+            Some(check) => Turn { most: 0.0, found: Some((0, check)) },
+            None => first_turn(ways, far, |way, by| turned(self, way, by)),
+        }
     }
 
     /// The check that turns the verdict with a change.
@@ -212,15 +231,16 @@ impl<'a> Trial<'a> {
         self.lift.wind = wind.map(|w| WindInput { gust: metres_per_second(w.gust.si() + change.gust) });
         let lowered =
             core::array::from_fn(|i| self.base.lowered[i] + change.lowered[i] + change.slope.dot(self.contacts[i]));
-        let turned = check_context(Context {
+        let ctx = Context {
             load: &self.load,
             lift: &self.lift,
             machine: &self.machine,
             policy: &self.policy,
             lowered,
             ..self.base
-        })
-        .refused_by();
+        };
+        // What is quickly told first.
+        let turned = refused_at_once(&ctx).or_else(|| check_context(ctx).refused_by());
         (self.load.mass_kg, self.load.centre_left, self.lift.wind) = (mass, left, wind);
         turned
     }
@@ -236,38 +256,55 @@ struct Turn {
     found: Option<(usize, &'static str)>,
 }
 
-/// The first value up to `far` at which any of `ways` turns. `turned` tells for a way and a value.
-fn first_turn(ways: usize, far: f64, scan: u32, mut turned: impl FnMut(usize, f64) -> Option<&'static str>) -> Turn {
-    let mut any = |from: usize, at: f64| {
-        (0..ways).map(|k| (from + k) % ways).find_map(|way| turned(way, at).map(|check| (way, check)))
-    };
-    if let Some(found) = any(0, 0.0) {
-        return Turn { most: 0.0, found: Some(found) };
-    }
+/// The first value up to `far` at which any of `ways` turns, none having turned at zero. `turned` tells for
+/// a way and a value.
+fn first_turn(ways: usize, far: f64, mut turned: impl FnMut(usize, f64) -> Option<&'static str>) -> Turn {
     let mut good = 0.0;
-    for step in 1..=scan {
-        let share = f64::from(step) / f64::from(scan);
-        let mut bad = far * share * share;
-        let Some(mut found) = any(0, bad) else {
-            good = bad;
-            continue;
-        };
-        while bad - good > far * FINE {
-            // The way that turned last is tried first: it mostly does again.
-            let middle = f64::midpoint(good, bad);
-            match any(found.0, middle) {
-                Some(sooner) => (bad, found) = (middle, sooner),
-                None => good = middle,
-            }
+    for step in 1..=SCAN {
+        let at = far * f64::from(step) / f64::from(SCAN);
+        if let Some(found) = (0..ways).find_map(|way| turned(way, at).map(|check| (way, check))) {
+            return between(ways, (good, at), far * FINE, found, &mut turned);
         }
-        return Turn { most: good, found: Some(found) };
+        good = at;
     }
     Turn { most: far, found: None }
 }
 
+/// The same between a value at which none turns and one at which `found` does: halving along that way alone,
+/// until no other turns where it ends.
+fn between(
+    ways: usize,
+    (passed, mut bad): (f64, f64),
+    fine: f64,
+    mut found: (usize, &'static str),
+    turned: &mut impl FnMut(usize, f64) -> Option<&'static str>,
+) -> Turn {
+    loop {
+        let mut good = passed;
+        while bad - good > fine {
+            let middle = f64::midpoint(good, bad);
+            match turned(found.0, middle) {
+                Some(check) => (bad, found.1) = (middle, check),
+                None => good = middle,
+            }
+        }
+        let others = (0..ways).filter(|way| *way != found.0);
+        let sooner = if good > passed {
+            others.into_iter().find_map(|way| turned(way, good).map(|check| (way, check)))
+        } else {
+            None
+        };
+        match sooner {
+            Some(other) => (bad, found) = (good, other),
+            None => return Turn { most: good, found: Some(found) },
+        }
+    }
+}
+
 /// The tolerances of a lift; none for a lift that is no-go.
-pub(crate) fn tolerances(ctx: &Context<'_>, verdict: Verdict) -> Vec<Tolerance> {
-    if verdict == Verdict::NoGo {
+pub(crate) fn tolerances(check: &LiftCheck<'_>) -> Vec<Tolerance> {
+    let ctx = &check.ctx;
+    if check.verdict() == Verdict::NoGo {
         return Vec::new();
     }
     let (mut alone, mut worst) = (Trial::alone(ctx), Trial::at_worst(ctx));
@@ -277,19 +314,19 @@ pub(crate) fn tolerances(ctx: &Context<'_>, verdict: Verdict) -> Vec<Tolerance> 
         if kind == Kind::LoadAside && ctx.load.hanging.is_some() {
             continue;
         }
-        out.push(Tolerance {
-            what: kind.what(),
-            planned: kind.planned(ctx),
-            alone: Some(kind.borne(ctx, &mut alone)),
-            at_worst: kind.borne(ctx, &mut worst),
-        });
+        let planned = kind.planned(ctx);
+        let borne = |trial: &mut Trial<'_>| {
+            let mut borne = kind.borne(ctx, trial);
+            if kind == Kind::Gust {
+                borne.mean = planned.map(|gust| wind::forecast_mean(check, gust + borne.most));
+            }
+            borne
+        };
+        let (alone, at_worst) = (borne(&mut alone), borne(&mut worst));
+        out.push(Tolerance { what: kind.what(), planned, alone: Some(alone), at_worst });
     }
-    out.push(Tolerance {
-        what: ToleranceOf::Together,
-        planned: None,
-        alone: None,
-        at_worst: together(ctx, &mut worst),
-    });
+    let at_worst = together(ctx, &mut worst);
+    out.push(Tolerance { what: ToleranceOf::Together, planned: None, alone: None, at_worst });
     out
 }
 
@@ -359,7 +396,7 @@ impl Kind {
     }
 
     fn borne(self, ctx: &Context<'_>, trial: &mut Trial<'_>) -> Borne {
-        let turn = first_turn(self.ways(), self.far(ctx), SCAN, |way, by| {
+        let turn = trial.first_turn(self.ways(), self.far(ctx), |trial, way, by| {
             let mut change = Change::default();
             self.add(&mut change, way, by);
             trial.turned(&change)
@@ -368,6 +405,7 @@ impl Kind {
             most: turn.most,
             turned_by: turn.found.map(|(_, check)| check.to_owned()),
             way: turn.found.and_then(|(way, _)| self.name(ctx, way)),
+            mean: None,
         }
     }
 }
@@ -376,30 +414,34 @@ impl Kind {
 /// load centre and wheel on the side of the descent. At the end every other combination is tried too.
 fn together(ctx: &Context<'_>, worst: &mut Trial<'_>) -> Borne {
     let mass = ctx.load.mass_kg.nominal;
-    let mut turned = |(aside, descent, wheel): (usize, usize, usize), steps: f64| {
+    let turned = |trial: &mut Trial<'_>, (aside, descent, wheel): (usize, usize, usize), steps: f64| {
         let mut change = Change::default();
         for (kind, way) in Kind::ALL.into_iter().zip([0, aside, descent, 0, wheel]) {
             let one = STEPS[kind as usize] * if kind == Kind::LoadMass { mass } else { 1.0 };
             kind.add(&mut change, way, one * steps);
         }
-        worst.turned(&change)
+        trial.turned(&change)
     };
-    let every: Vec<_> = (0..2).flat_map(|a| (0..8).flat_map(move |d| (0..4).map(move |wheel| (a, d, wheel)))).collect();
+    // Front left, front right, rear left, rear right.
     let contacts = [DVec2::new(1.0, 1.0), DVec2::new(1.0, -1.0), DVec2::new(-1.0, 1.0), DVec2::new(-1.0, -1.0)];
-    let one_way: Vec<_> = every
-        .iter()
-        .copied()
-        .filter(|(aside, descent, wheel)| {
-            let downhill = DESCENTS[*descent].0;
-            let sideways = if *aside == 0 { 1.0 } else { -1.0 };
-            let lowest = contacts.iter().map(|c| c.dot(downhill)).fold(f64::NEG_INFINITY, f64::max);
-            contacts[*wheel].dot(downhill) > lowest - 1e-9
-                && contacts[*wheel].y * sideways > 0.0
-                && downhill.y * sideways >= 0.0
-        })
-        .collect();
-    let first = first_turn(one_way.len(), FAR_TOGETHER, SCAN, |way, steps| turned(one_way[way], steps));
-    let rest = first_turn(every.len(), first.most, 1, |way, steps| turned(every[way], steps));
-    let found = rest.found.map(|(_, check)| check).or(first.found.map(|(_, check)| check));
-    Borne { most: first.most.min(rest.most), turned_by: found.map(str::to_owned), way: None }
+    let one_way = |(aside, descent, wheel): &(usize, usize, usize)| {
+        let downhill = DESCENTS[*descent].0;
+        let sideways = if *aside == 0 { 1.0 } else { -1.0 };
+        let lowest = contacts.iter().map(|c| c.dot(downhill)).fold(f64::NEG_INFINITY, f64::max);
+        contacts[*wheel].dot(downhill) > lowest - 1e-9
+            && contacts[*wheel].y * sideways > 0.0
+            && downhill.y * sideways >= -1e-9
+    };
+    let every = (0..2).flat_map(|a| (0..8).flat_map(move |d| (0..4).map(move |wheel| (a, d, wheel))));
+    let (pulling, other): (Vec<_>, Vec<_>) = every.partition(one_way);
+    let first = worst.first_turn(pulling.len(), FAR_TOGETHER, |trial, way, by| turned(trial, pulling[way], by));
+    let sooner = other.iter().any(|way| turned(worst, *way, first.most).is_some());
+    // Rarely another combination has turned before. Then all of them from the start.
+    let turn = if sooner {
+        let all: Vec<_> = pulling.into_iter().chain(other).collect();
+        worst.first_turn(all.len(), first.most, |trial, way, by| turned(trial, all[way], by))
+    } else {
+        first
+    };
+    Borne { most: turn.most, turned_by: turn.found.map(|(_, check)| check.to_owned()), way: None, mean: None }
 }

@@ -20,4 +20,5 @@ mod never_pass;
 mod real_ground;
 mod slewing;
 mod stops;
+mod tolerances;
 mod workspace;
