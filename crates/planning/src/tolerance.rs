@@ -411,7 +411,8 @@ impl Kind {
 }
 
 /// All five at once, each step by step, in every combination of side, descent and wheel that pulls one way:
-/// load centre and wheel on the side of the descent. At the end every other combination is tried too.
+/// load centre and wheel on the side of the descent, the lowest wheel. At the end every other wheel is tried
+/// too.
 fn together(ctx: &Context<'_>, worst: &mut Trial<'_>) -> Borne {
     let mass = ctx.load.mass_kg.nominal;
     let turned = |trial: &mut Trial<'_>, (aside, descent, wheel): (usize, usize, usize), steps: f64| {
@@ -424,15 +425,15 @@ fn together(ctx: &Context<'_>, worst: &mut Trial<'_>) -> Borne {
     };
     // Front left, front right, rear left, rear right.
     let contacts = [DVec2::new(1.0, 1.0), DVec2::new(1.0, -1.0), DVec2::new(-1.0, 1.0), DVec2::new(-1.0, -1.0)];
+    let sideways = |aside: usize| if aside == 0 { 1.0 } else { -1.0 };
     let one_way = |(aside, descent, wheel): &(usize, usize, usize)| {
         let downhill = DESCENTS[*descent].0;
-        let sideways = if *aside == 0 { 1.0 } else { -1.0 };
         let lowest = contacts.iter().map(|c| c.dot(downhill)).fold(f64::NEG_INFINITY, f64::max);
-        contacts[*wheel].dot(downhill) > lowest - 1e-9
-            && contacts[*wheel].y * sideways > 0.0
-            && downhill.y * sideways >= -1e-9
+        contacts[*wheel].dot(downhill) > lowest - 1e-9 && contacts[*wheel].y * sideways(*aside) > 0.0
     };
     let every = (0..2).flat_map(|a| (0..8).flat_map(move |d| (0..4).map(move |wheel| (a, d, wheel))));
+    // A load off uphill holds back: not tried.
+    let every = every.filter(|(aside, descent, _)| sideways(*aside) * DESCENTS[*descent].0.y >= -1e-9);
     let (pulling, other): (Vec<_>, Vec<_>) = every.partition(one_way);
     let first = worst.first_turn(pulling.len(), FAR_TOGETHER, |trial, way, by| turned(trial, pulling[way], by));
     let sooner = other.iter().any(|way| turned(worst, *way, first.most).is_some());

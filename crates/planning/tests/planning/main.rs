@@ -11,6 +11,7 @@
 
 mod attachments;
 mod charts;
+mod contacts;
 mod corners;
 mod identity;
 mod lines;
