@@ -2137,3 +2137,5 @@ ui-tolerance-alone = Lo demás como se planeó
 ui-tolerance-at-worst = Lo demás en lo peor
 ui-tolerance-turns = Qué lo cambia
 ui-tolerance-note = Para quien planifica: cuánto puede errar un dato hasta que el dictamen sea negativo. No es permiso para salirse del plan; el límite de viento del fabricante sigue valiendo.
+ui-tolerance-fact = { $alone }, lo demás como se planeó; { $at_worst }, lo demás en lo peor ({ $turns })
+ui-tolerance-fact-at-worst = { $at_worst }, lo demás en lo peor ({ $turns })
