@@ -73,6 +73,7 @@ fn print_lift(lift: &LiftPlan, w: Wording, all: bool) {
                 paragraph(&w.render(step), &format!("  {}. ", i + 1), "     ");
             }
         }
+        print_tolerances(lift, w);
         return;
     }
     // What governs first, then everything else that keeps it from go.
@@ -83,6 +84,40 @@ fn print_lift(lift: &LiftPlan, w: Wording, all: bool) {
     for (_, finding) in others {
         print_finding(finding, w);
     }
+    print_tolerances(lift, w);
+}
+
+/// A small table: what grows, how much of it is borne alone and at the worst corner, and what turns.
+fn print_tolerances(lift: &LiftPlan, w: Wording) {
+    if lift.tolerances.is_empty() {
+        return;
+    }
+    line(&format!("  {}", w.text(ui::TOLERANCES)));
+    let head = [ui::TOLERANCE_WHAT, ui::TOLERANCE_ALONE, ui::TOLERANCE_AT_WORST, ui::TOLERANCE_TURNS];
+    let mut rows = vec![head.map(|id| w.text(id))];
+    rows.extend(lift.tolerances.iter().map(|t| t.row().map(|m| w.render(&m))));
+    // The name and what turns share what the two numbers leave.
+    let widest = |k: usize| rows.iter().map(|r| r[k].chars().count()).max().unwrap_or(0).min(20);
+    let numbers = [widest(1), widest(2)];
+    let rest = width().saturating_sub(numbers[0] + numbers[1] + 4 + 6);
+    let widths = [rest - rest / 2, numbers[0], numbers[1], rest / 2];
+    for row in &rows {
+        let cells: Vec<Vec<String>> = row
+            .iter()
+            .zip(widths)
+            .map(|(cell, wide)| textwrap::wrap(cell, wide.max(8)).into_iter().map(String::from).collect())
+            .collect();
+        for k in 0..cells.iter().map(Vec::len).max().unwrap_or(0) {
+            let mut set = String::from("    ");
+            for (cell, wide) in cells.iter().zip(widths) {
+                let part = cell.get(k).map_or("", String::as_str);
+                set.push_str(part);
+                set.extend(std::iter::repeat_n(' ', (wide + 2).saturating_sub(part.chars().count())));
+            }
+            line(set.trim_end());
+        }
+    }
+    paragraph(&w.text(ui::TOLERANCE_NOTE), "    ", "    ");
 }
 
 fn print_finding(finding: &Finding, w: Wording) {

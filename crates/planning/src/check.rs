@@ -3,13 +3,16 @@
 use crate::checks::line::LineOutcome;
 use crate::checks::statics::Statics;
 use crate::checks::{
-    approach, attachment, axle, chart, fitted, forks, gates, ground, identity, landing, level, line, load, load_shape,
-    machine_fit, matters, rigging, slewing, statics, stops, tool, tyres, wind,
+    approach, attachment, axle, chart, contacts, fitted, forks, gates, ground, identity, landing, level, line, load,
+    load_shape, machine_fit, matters, rigging, slewing, statics, steering, stops, sudden, tool, tyres, wind,
 };
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed, pose};
 use crate::{Job, Lift};
 use evidence::{Finding, Status, Verdict};
+
+/// Id of the check against the maker's wind limit.
+const WIND_LIMIT: &str = "wind";
 
 /// What the checks of one lift found: enough to decide, no text and no working.
 pub struct LiftCheck<'a> {
@@ -17,7 +20,8 @@ pub struct LiftCheck<'a> {
     pub(crate) posed: Result<Posed, NotPosed>,
     pub(crate) statics: Option<Statics>,
     pub(crate) lines: Vec<LineOutcome>,
-    statuses: Vec<Status>,
+    /// Of each check by the id that its findings carry.
+    statuses: Vec<(&'static str, Status)>,
     /// Worst of the checks that place and weight can change.
     placed: Status,
 }
@@ -26,10 +30,13 @@ pub struct LiftCheck<'a> {
 ///
 /// `None` if the lift refers to a machine, load or landing that the job does not have.
 pub fn check_lift<'a>(job: &'a Job, lift: &'a Lift) -> Option<LiftCheck<'a>> {
-    Some(check_context(Context::new(job, lift)?))
+    let mut check = check_context(Context::new(job, lift)?);
+    let sudden = sudden::status(&check.ctx, check.statics.as_ref(), check.posed.as_ref().ok());
+    check.statuses.extend(sudden.map(|s| ("sudden", s)));
+    Some(check)
 }
 
-/// Checks what a context refers to.
+/// Checks what a context refers to, but for what happens all at once: that refuses nothing.
 pub(crate) fn check_context(ctx: Context<'_>) -> LiftCheck<'_> {
     let job = ctx.job;
     let posed = pose(&ctx);
@@ -41,49 +48,68 @@ pub(crate) fn check_context(ctx: Context<'_>) -> LiftCheck<'_> {
     let lines: Vec<_> = job.lines.iter().map(|l| line::outcome(&ctx, posed.as_ref().ok(), ctx.attachment, l)).collect();
 
     let placed = [
-        chart::status(&ctx, posed.as_ref()),
-        level.map_or(Status::CannotTell, |l| l.status(&ctx)),
-        statics.as_ref().map_or(Status::CannotTell, |s| s.factor_status(&ctx)),
-        statics.as_ref().map_or(Status::CannotTell, Statics::tilt_status),
-        posed.as_ref().map_or(Status::CannotTell, |p| approach::approach(&ctx, p).status()),
-        load_shape::tilted(&ctx, posed.as_ref().ok()).map_or(Status::Go, |s| s.status()),
+        ("chart", chart::status(&ctx, posed.as_ref())),
+        ("level", level.map_or(Status::CannotTell, |l| l.status(&ctx))),
+        ("load-factor", statics.as_ref().map_or(Status::CannotTell, |s| s.factor_status(&ctx))),
+        ("tilt", statics.as_ref().map_or(Status::CannotTell, Statics::tilt_status)),
+        ("approach", posed.as_ref().map_or(Status::CannotTell, |p| approach::approach(&ctx, p).status())),
+        ("load", load_shape::tilted(&ctx, posed.as_ref().ok()).map_or(Status::Go, |s| s.status())),
     ];
-    let mut statuses = vec![
-        machine_fit::status(&ctx),
-        fitted::status(&ctx),
-        tyres::status(&ctx),
-        axle::status(&ctx),
-        identity::status(&ctx),
-        stops::status(&ctx),
-        load::status(&ctx, posed.as_ref().ok()),
-        attachment::status(&ctx),
-        tool::status(&ctx),
-        wind::status(&ctx),
-        ground::status(&ctx, statics.as_ref()),
-        landing::status(&ctx),
-        matters::status(&ctx),
-    ];
-    statuses.extend(placed);
-    statuses.extend(forks::status(&ctx));
-    statuses.extend(rigging::status(&ctx));
-    statuses.extend(gates::status(&ctx));
-    statuses.extend(slewing::status(&ctx));
-    statuses.extend(lines.iter().zip(&job.lines).map(|(o, l)| o.status(&ctx, l)));
+    let of_lines = || lines.iter().zip(&job.lines).map(|(o, l)| ("line", o.status(&ctx, l)));
+    let ground = ("ground", ground::status(&ctx, statics.as_ref()));
+    let mut statuses: Vec<(&'static str, Status)> = placed.to_vec();
+    statuses.extend(of_lines());
+    statuses.extend([
+        ground,
+        ("machine", machine_fit::status(&ctx)),
+        ("machine", fitted::status(&ctx)),
+        ("tyres", tyres::status(&ctx)),
+        ("axle", axle::status(&ctx)),
+        ("identity", identity::status(&ctx)),
+        ("stops", stops::status(&ctx)),
+        ("load", load::status(&ctx, posed.as_ref().ok())),
+        ("attachment", attachment::status(&ctx)),
+        ("attachment", tool::status(&ctx)),
+        (WIND_LIMIT, wind::status(&ctx)),
+        ("landing", landing::status(&ctx)),
+        ("people", matters::status(&ctx)),
+    ]);
+    statuses.push(("contacts", contacts::status(&ctx, statics.as_ref(), posed.as_ref().ok())));
+    statuses.extend(steering::status(&ctx, posed.as_ref().ok()).map(|s| ("steering", s)));
+    statuses.extend(forks::status(&ctx).map(|s| ("forks", s)));
+    statuses.extend(rigging::status(&ctx).map(|s| ("rigging", s)));
+    statuses.extend(gates::status(&ctx).map(|s| ("gate", s)));
+    statuses.extend(slewing::status(&ctx).map(|s| ("slewing", s)));
     if job.lines_complete.is_none() {
-        statuses.push(Status::CannotTell);
+        statuses.push(("line", Status::CannotTell));
     }
     // Lines and ground count where they refuse; what they cannot tell, no other place tells either.
-    let refusing =
-        lines.iter().zip(&job.lines).map(|(o, l)| o.status(&ctx, l)).chain([ground::status(&ctx, statics.as_ref())]);
-    let refusing = refusing.filter(|s| *s >= Status::NoGo);
-    let placed = placed.into_iter().chain(refusing).max().unwrap_or(Status::CannotTell);
+    let refusing = of_lines().chain([ground]).filter(|(_, s)| *s >= Status::NoGo);
+    let placed = placed.into_iter().chain(refusing).map(|(_, s)| s).max().unwrap_or(Status::CannotTell);
     LiftCheck { ctx, posed, statics, lines, statuses, placed }
+}
+
+/// A check that refuses at once, by its id: out of level, beyond the chart. Costs a part of all checks.
+pub(crate) fn refused_at_once(ctx: &Context<'_>) -> Option<&'static str> {
+    let posed = pose(ctx);
+    let level = posed.as_ref().ok().and_then(|p| level::level(ctx, p));
+    if level.is_some_and(|l| l.status(ctx) > Status::Condition) {
+        return Some("level");
+    }
+    (chart::status(ctx, posed.as_ref()) > Status::Condition).then_some("chart")
 }
 
 impl LiftCheck<'_> {
     /// The worst status of all checks decides.
     pub fn verdict(&self) -> Verdict {
-        self.statuses.iter().max().map_or(Verdict::NoGo, |s| (*s).into())
+        self.statuses.iter().map(|(_, s)| *s).max().map_or(Verdict::NoGo, Into::into)
+    }
+
+    /// The first check that makes the lift no-go, by the id of its findings; the maker's wind limit is not
+    /// asked.
+    pub(crate) fn refused_by(&self) -> Option<&'static str> {
+        let mut asked = self.statuses.iter().filter(|(check, _)| *check != WIND_LIMIT);
+        asked.find(|(_, s)| *s > Status::Condition).map(|(check, _)| *check)
     }
 
     /// Worst status of the checks that place and weight can change: chart, level, tipping, approach,
@@ -117,6 +143,9 @@ impl LiftCheck<'_> {
             out.push(statics::not_done("load-factor", posed));
             out.push(statics::not_done("tilt", posed));
         }
+        out.push(contacts::finding(ctx, self.statics.as_ref(), posed));
+        out.extend(steering::finding(ctx, posed.ok()));
+        out.extend(sudden::findings(ctx, self.statics.as_ref(), posed.ok()));
         out.push(wind::finding(ctx));
         out.extend(self.lines.iter().zip(&ctx.job.lines).map(|(o, l)| line::finding(ctx, l, o, posed)));
         out.push(line::completeness(ctx));

@@ -23,6 +23,7 @@ mod scene;
 mod standing;
 mod steps;
 pub mod text;
+mod tolerance;
 
 pub use chart_doubts::{ChartDoubt, chart_doubts};
 pub use check::{LiftCheck, check_lift};
@@ -37,6 +38,7 @@ pub use plan::{
 };
 pub use plan_job::{digest, plan};
 pub use scene::{datum_text, reach_text};
+pub use tolerance::{Borne, STEPS, Tolerance, ToleranceOf};
 
 /// The name of a support state.
 pub fn support_name(support: machine::SupportState) -> evidence::TextId {
@@ -61,6 +63,9 @@ pub fn checks_not_in_the_chart(machine: &machine::Machine) -> Vec<evidence::Text
         text::CHECK_LEVEL,
         text::CHECK_LOAD_FACTOR,
         text::CHECK_TILT,
+        text::CHECK_CONTACTS,
+        text::CHECK_STEERING,
+        text::CHECK_SUDDEN,
         text::CHECK_WIND,
         text::CHECK_LINE,
         text::CHECK_GROUND,
@@ -91,6 +96,9 @@ pub fn check_name(check: &str) -> Option<evidence::TextId> {
         "chart" => text::CHECK_CHART,
         "load-factor" => text::CHECK_LOAD_FACTOR,
         "tilt" => text::CHECK_TILT,
+        "contacts" => text::CHECK_CONTACTS,
+        "steering" => text::CHECK_STEERING,
+        "sudden" => text::CHECK_SUDDEN,
         "wind" => text::CHECK_WIND,
         "line" => text::CHECK_LINE,
         "ground" => text::CHECK_GROUND,

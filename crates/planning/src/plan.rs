@@ -94,6 +94,9 @@ pub struct LiftPlan {
     pub steps: Vec<Message>,
     /// Force on each wheel or pad at the end pose, most loaded first; empty where not computed.
     pub wheels: Vec<WheelForce>,
+    /// How much more of one thing the lift bears until its verdict turns; empty for a no-go.
+    #[serde(default)]
+    pub tolerances: Vec<crate::Tolerance>,
     /// Side elevation, where the machine could be posed.
     pub elevation: Option<ElevationScene>,
     /// Chart picture, where a chart exists.

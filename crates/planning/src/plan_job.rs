@@ -1,8 +1,9 @@
 //! The plan of a whole job.
 
 use crate::check::{LiftCheck, check_lift, governing};
-use crate::checks::{chart, ground};
+use crate::checks::{chart, ground, wind};
 use crate::plan::PLAN_SCHEMA;
+use crate::tolerance::tolerances;
 use crate::{InputLine, Job, LiftPlan, LoadSummary, Plan, PlanHead, StandSummary, scene, steps, text};
 use evidence::{Certainty, Finding, Message, Status, Verdict};
 use sha2::{Digest, Sha256};
@@ -108,7 +109,9 @@ fn plan_lift(job: &Job, lift: &crate::Lift) -> LiftPlan {
         return unresolved(job, lift, stand);
     };
     let ctx = &check.ctx;
-    let findings = check.findings();
+    let tolerances = tolerances(&check);
+    let mut findings = check.findings();
+    wind::add_turn(&mut findings, &tolerances);
     let posed = check.posed.as_ref().ok();
     LiftPlan {
         id: lift.id.clone(),
@@ -136,6 +139,7 @@ fn plan_lift(job: &Job, lift: &crate::Lift) -> LiftPlan {
             _ => Vec::new(),
         },
         wheels: check.statics.as_ref().map_or_else(Vec::new, |s| ground::wheel_forces(ctx, s)),
+        tolerances,
         elevation: posed.and_then(|p| scene::elevation(&check, p)),
         chart: posed.and_then(|p| scene::chart(&check, p)),
         findings,
@@ -203,6 +207,7 @@ fn unresolved(job: &Job, lift: &crate::Lift, stand: StandSummary) -> LiftPlan {
         findings: vec![finding],
         steps: Vec::new(),
         wheels: Vec::new(),
+        tolerances: Vec::new(),
         elevation: None,
         chart: None,
     }

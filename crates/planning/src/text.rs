@@ -969,6 +969,104 @@ evidence::messages! {
     IDENTITY_SEEN_LONG_AGO = "identity-seen-long-ago" [seen, date];
     /// Read on the day `seen`, after the work on `date`.
     IDENTITY_SEEN_AHEAD = "identity-seen-ahead" [seen, date];
+
+    /// Descent: straight ahead.
+    DESCENT_AHEAD = "descent-ahead" [];
+    /// Descent: ahead to the left.
+    DESCENT_AHEAD_LEFT = "descent-ahead-left" [];
+    /// Descent: to the left.
+    DESCENT_LEFT = "descent-left" [];
+    /// Descent: behind to the left.
+    DESCENT_BEHIND_LEFT = "descent-behind-left" [];
+    /// Descent: straight behind.
+    DESCENT_BEHIND = "descent-behind" [];
+    /// Descent: behind to the right.
+    DESCENT_BEHIND_RIGHT = "descent-behind-right" [];
+    /// Descent: to the right.
+    DESCENT_RIGHT = "descent-right" [];
+    /// Descent: ahead to the right.
+    DESCENT_AHEAD_RIGHT = "descent-ahead-right" [];
+    /// `what` is said of the wind, and the gust and the forecast mean up to which place and weight hold.
+    WIND_TURNS = "wind-turns" [what, gust, mean];
+
+    /// Name of the check: force on each wheel or pad, and moments.
+    CHECK_CONTACTS = "check-contacts" [];
+    /// Name of the check: weight on the axle that steers.
+    CHECK_STEERING = "check-steering" [];
+    /// Name of the check: what happens all at once with the boom up.
+    CHECK_SUDDEN = "check-sudden" [];
+    /// Every wheel or pad keeps weight: least under `wheel`, `share` of what it carries level.
+    CONTACTS_PRESSED = "contacts-pressed" [wheel, force, share];
+    /// `wheel` may be light: `share` of what it carries level.
+    CONTACTS_LIGHT = "contacts-light" [wheel, force, share];
+    /// `wheel` may come off the ground.
+    CONTACTS_LIFTED = "contacts-lifted" [wheel];
+    /// A force or a moment is no number.
+    CONTACTS_NO_NUMBER = "contacts-no-number" [];
+    /// `what` is said of the contacts, and the least moment ratio with its side.
+    CONTACTS_RATIO = "contacts-ratio" [what, ratio, side];
+    /// Do: what a light `wheel` means, and when to go on.
+    DO_MIND_LIGHT = "do-mind-light" [wheel];
+    /// Step: moments that hold against those that overturn, to one side.
+    WORKING_MOMENT_RATIO = "working-moment-ratio" [side];
+    /// Step: least force on a contact against what it carries level.
+    WORKING_LEAST_FORCE = "working-least-force" [wheel];
+    /// Enough weight on the rear axle to steer, load in carry position.
+    STEERING_ENOUGH = "steering-enough" [share, required];
+    /// Too little weight on the rear axle to steer well.
+    STEERING_LIGHT = "steering-light" [share, required];
+    /// The weight on the rear axle is no number.
+    STEERING_CANNOT_TELL = "steering-cannot-tell" [];
+    /// Do: drive slowly, or carry less.
+    DO_STEER_CAREFULLY = "do-steer-carefully" [];
+    /// Step: share of the weight on the rear axle.
+    WORKING_STEERING = "working-steering" [];
+    /// Lowering stopped all at once is borne.
+    SUDDEN_STOP_BORNE = "sudden-stop-borne" [side];
+    /// Lowering stopped all at once tips it to the `side`; `factor` times the weight is borne.
+    SUDDEN_STOP_TIPS = "sudden-stop-tips" [factor, side, speed];
+    /// What a sudden event leaves is no number.
+    SUDDEN_CANNOT_TELL = "sudden-cannot-tell" [];
+    /// The load gone all at once is borne.
+    SUDDEN_DROP_BORNE = "sudden-drop-borne" [side];
+    /// The load gone all at once tips it to the `side`; a drop of `share` of it is borne.
+    SUDDEN_DROP_TIPS = "sudden-drop-tips" [share, side];
+    /// Do: lower slowly.
+    DO_LOWER_SLOWLY = "do-lower-slowly" [];
+    /// Do: set it down softly, never let it go.
+    DO_SET_DOWN_SOFTLY = "do-set-down-softly" [];
+    /// Step: what is left as lowering is stopped.
+    WORKING_SUDDEN_STOP = "working-sudden-stop" [];
+    /// Step: what is left as the load goes.
+    WORKING_SUDDEN_DROP = "working-sudden-drop" [];
+    /// What grows: the load.
+    TOLERANCE_LOAD_MASS = "tolerance-load-mass" [];
+    /// What grows: how far the load centre is off to a side.
+    TOLERANCE_LOAD_ASIDE = "tolerance-load-aside" [];
+    /// What grows: the slope of the ground.
+    TOLERANCE_SLOPE = "tolerance-slope" [];
+    /// What grows: the gust.
+    TOLERANCE_GUST = "tolerance-gust" [];
+    /// What grows: how much lower one wheel or pad is.
+    TOLERANCE_WHEEL = "tolerance-wheel" [];
+    /// What grows: all five, by so much each.
+    TOLERANCE_TOGETHER = "tolerance-together" [share, aside, slope, gust, wheel];
+    /// How much of load is borne.
+    TOLERANCE_OF_MASS = "tolerance-of-mass" [amount, share];
+    /// How much of gust is borne, and as forecast mean.
+    TOLERANCE_OF_GUST = "tolerance-of-gust" [amount, mean];
+    /// How much is borne.
+    TOLERANCE_PLAIN = "tolerance-plain" [amount];
+    /// How much of the steps is borne.
+    TOLERANCE_STEPS = "tolerance-steps" [amount];
+    /// Nothing turns up to `amount`.
+    TOLERANCE_NOT_BEFORE = "tolerance-not-before" [amount];
+    /// What turns, and in which way.
+    TOLERANCE_WAY = "tolerance-way" [check, way];
+    /// What turns.
+    TOLERANCE_NO_WAY = "tolerance-no-way" [check];
+    /// Nothing turns, or nothing is asked.
+    TOLERANCE_NOTHING = "tolerance-nothing" [];
 }
 
 /// What ends a plan, in the order in which it is listed.

@@ -232,6 +232,9 @@ impl Page {
         if !lift.wheels.is_empty() {
             self.fact_list(ui::WHEEL_FORCES, lift.wheels.iter());
         }
+        if !lift.tolerances.is_empty() {
+            self.fact_list(ui::TOLERANCES, lift.tolerances.iter());
+        }
     }
 
     fn fact_list<'a>(&mut self, heading: TextId, facts: impl Iterator<Item = &'a FactView>) {

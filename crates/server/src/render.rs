@@ -60,6 +60,7 @@ pub(crate) fn lift(plan: &Plan, lift: &LiftPlan, asked: Preference) -> LiftView 
         pose: pose(w, &lift.stand),
         carried: carried(w, lift),
         wheels: lift.wheels.iter().map(|f| wheel(w, f)).collect(),
+        tolerances: lift.tolerances.iter().map(|t| tolerance(w, t)).collect(),
         findings: lift.findings.iter().map(|f| finding(w, f)).collect(),
         steps: messages(w, &lift.steps),
         has_elevation: lift.elevation.is_some(),
@@ -213,6 +214,15 @@ fn carried(w: Wording, lift: &LiftPlan) -> Vec<FactView> {
         fact(w, ui::ATTACHMENT, lift.attachment.clone()),
         fact(w, ui::SUPPORT, w.text(support)),
     ]
+}
+
+fn tolerance(w: Wording, tolerance: &planning::Tolerance) -> FactView {
+    let [name, alone, at_worst, turns] = tolerance.row();
+    let said = match tolerance.alone {
+        Some(_) => ui::TOLERANCE_FACT.with("alone", alone).with("at_worst", at_worst).with("turns", turns),
+        None => ui::TOLERANCE_FACT_AT_WORST.with("at_worst", at_worst).with("turns", turns),
+    };
+    FactView { name: w.render(&name), text: w.render(&said), certainty: None }
 }
 
 fn wheel(w: Wording, f: &WheelForce) -> FactView {

@@ -153,6 +153,8 @@ pub(crate) struct LiftView {
     pub(crate) carried: Vec<FactView>,
     /// Force on each wheel or pad, most loaded first.
     pub(crate) wheels: Vec<FactView>,
+    /// How much more of one thing it bears until it is no-go; empty for a no-go.
+    pub(crate) tolerances: Vec<FactView>,
     /// Every finding, in the order of the checks.
     pub(crate) findings: Vec<FindingView>,
     /// What the operator does, in order.

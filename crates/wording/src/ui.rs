@@ -199,6 +199,22 @@ evidence::messages! {
     WHEEL_FORCES = "ui-wheel-forces" [];
     /// Heading: how far off one may be.
     TOLERANCE = "ui-tolerance" [];
+    /// Heading: how much more of one thing a lift bears.
+    TOLERANCES = "ui-tolerances" [];
+    /// Heading: the one thing.
+    TOLERANCE_WHAT = "ui-tolerance-what" [];
+    /// Heading: how much, all else as planned.
+    TOLERANCE_ALONE = "ui-tolerance-alone" [];
+    /// Heading: how much, all else at its worst.
+    TOLERANCE_AT_WORST = "ui-tolerance-at-worst" [];
+    /// Heading: which check turns.
+    TOLERANCE_TURNS = "ui-tolerance-turns" [];
+    /// How much is borne: alone, at the worst corner, and what turns there.
+    TOLERANCE_FACT = "ui-tolerance-fact" [alone, at_worst, turns];
+    /// The same where it is not asked alone.
+    TOLERANCE_FACT_AT_WORST = "ui-tolerance-fact-at-worst" [at_worst, turns];
+    /// What these numbers are for.
+    TOLERANCE_NOTE = "ui-tolerance-note" [];
     /// The stand holds within a disc and a heading error.
     TOLERANCE_SENTENCE = "ui-tolerance-sentence" [radius, angle];
     /// Heading: date.

@@ -321,6 +321,8 @@ export interface components {
             position: components["schemas"]["FactView"];
             /** @description What the operator does, in order. */
             steps: string[];
+            /** @description How much more of one thing it bears until it is no-go; empty for a no-go. */
+            tolerances: components["schemas"]["FactView"][];
             units: components["schemas"]["Units"];
             verdict: components["schemas"]["VerdictView"];
             /** @description Force on each wheel or pad, most loaded first. */

@@ -43,6 +43,7 @@ export type UiText =
   | 'ui-steps'
   | 'ui-no-steps'
   | 'ui-load'
+  | 'ui-tolerances'
   | 'ui-wheel-forces'
   | 'ui-cautions'
   | 'ui-signal-warning'

@@ -81,6 +81,7 @@ pub(crate) fn bricks() -> LiftPlan {
             text::STEP_WITHDRAW.message(),
             text::STEP_STOP_WHEN.with("gust", q(10.0, Dimension::Speed)),
         ],
+        tolerances: tolerances(),
         wheels: [
             (text::WHEEL_FRONT_RIGHT, 58_200.0),
             (text::WHEEL_FRONT_LEFT, 54_900.0),
@@ -394,4 +395,44 @@ pub(crate) fn plan(lifts: Vec<LiftPlan>) -> Plan {
         ends_when: text::ENDS.map(Message::from).to_vec(),
         emergency: [text::EMERGENCY_TIP, text::EMERGENCY_LINE].map(Message::from).to_vec(),
     }
+}
+
+/// Numbers of every kind: what turns with and without a way, and what does not turn.
+fn tolerances() -> Vec<planning::Tolerance> {
+    use planning::{Borne, Tolerance, ToleranceOf};
+    let borne = |most, turned_by: Option<&str>, way: Option<evidence::Message>, mean| Borne {
+        most,
+        turned_by: turned_by.map(str::to_owned),
+        way,
+        mean,
+    };
+    let row = |what, planned, alone, at_worst| Tolerance { what, planned, alone, at_worst };
+    let front_left = Some(text::WHEEL_FRONT_LEFT.message());
+    vec![
+        row(
+            ToleranceOf::LoadMass,
+            Some(1200.0),
+            Some(borne(2400.0, None, None, None)),
+            borne(310.0, Some("load-factor"), None, None),
+        ),
+        row(
+            ToleranceOf::Slope,
+            None,
+            Some(borne(0.04, Some("level"), Some(text::DESCENT_LEFT.message()), None)),
+            borne(0.02, Some("level"), Some(text::DESCENT_BEHIND_RIGHT.message()), None),
+        ),
+        row(
+            ToleranceOf::Gust,
+            Some(10.0),
+            Some(borne(14.2, Some("tilt"), None, Some(13.9))),
+            borne(11.0, Some("tilt"), None, Some(12.1)),
+        ),
+        row(
+            ToleranceOf::OneWheelLower,
+            None,
+            Some(borne(0.06, Some("level"), front_left.clone(), None)),
+            borne(0.03, Some("level"), front_left, None),
+        ),
+        row(ToleranceOf::Together, None, None, borne(0.6, Some("level"), None, None)),
+    ]
 }

@@ -4,6 +4,7 @@
 //! is not sure both states are asked and the worse counts. The load is also taken away (set down, boom
 //! still up): it is never counted on to steady.
 
+use super::contacts::Least;
 use super::parts::wind_parts;
 use super::{NEAR, angle, fitted, spare};
 use crate::context::Context;
@@ -34,17 +35,19 @@ pub(crate) struct Statics {
     tilt_line: TippingLine,
     /// Greatest force on each contact, N, the wind's share included.
     pub(crate) force: [f64; 4],
+    /// Least force on each contact, and the worst corner over each side.
+    pub(crate) least: Least,
     /// Gust used, m/s; `None`: none stated, so no wind in the numbers.
     gust: Option<f64>,
 }
 
 /// One corner of the uncertain inputs, with what its working needs.
 #[derive(Debug, Clone, Copy)]
-struct Corner {
-    loading: Loading,
+pub(super) struct Corner {
+    pub(super) loading: Loading,
     boom: BoomPosition,
     /// How the axles stand under the frame.
-    stance: Stance,
+    pub(super) stance: Stance,
     /// Which of the search's stands that is.
     stand: usize,
     /// Load on the boom, or taken away.
@@ -54,7 +57,7 @@ struct Corner {
 }
 
 /// What the contacts give: pads and tyres.
-fn springs(ctx: &Context<'_>) -> Springs {
+pub(super) fn springs(ctx: &Context<'_>) -> Springs {
     super::tyres::springs(ctx)
 }
 
@@ -76,7 +79,7 @@ fn swung(ctx: &Context<'_>, tool: DVec3) -> f64 {
 
 /// How far the load's weight may lie to the left of the boom's plane, m, lowest and highest: its own
 /// centre, with the side shift in or out; for a hung load the shift and what swinging pulls it out.
-fn aside(ctx: &Context<'_>, tool: DVec3) -> [f64; 2] {
+pub(super) fn aside(ctx: &Context<'_>, tool: DVec3) -> [f64; 2] {
     let shift = ctx.lift.side_shift;
     let own = ctx.load.centre_left;
     if ctx.load.hanging.is_some() {
@@ -88,7 +91,7 @@ fn aside(ctx: &Context<'_>, tool: DVec3) -> [f64; 2] {
 
 /// Place of the load's weight for a tool point: offsets along the forks, left and up; a hung load
 /// acts at its hook.
-fn load_at(ctx: &Context<'_>, tool: DVec3, boom: BoomPosition, ahead: f64, left: f64) -> DVec3 {
+pub(super) fn load_at(ctx: &Context<'_>, tool: DVec3, boom: BoomPosition, ahead: f64, left: f64) -> DVec3 {
     if ctx.load.hanging.is_some() {
         return tool + DVec3::X * ahead + DVec3::Y * left;
     }
@@ -98,18 +101,18 @@ fn load_at(ctx: &Context<'_>, tool: DVec3, boom: BoomPosition, ahead: f64, left:
 
 /// A boom position to be tried, with the load's offset along the forks, m.
 #[derive(Debug, Clone, Copy)]
-struct Tried {
-    boom: BoomPosition,
-    ahead: f64,
+pub(super) struct Tried {
+    pub(super) boom: BoomPosition,
+    pub(super) ahead: f64,
     /// False where the boom is only ever without load: forks pulled out, or not yet in.
-    loaded: bool,
+    pub(super) loaded: bool,
 }
 
 /// Every position tried: clear above the landing and set down, each nearer by the stand error with
 /// the nearest centre (boom steeper: worse sideways), and farther out by stand error and flex with
 /// the farthest (worse forward); and the positions on the way with both. Where the boom has no range
 /// left for the error, the load is moved instead.
-fn tried(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment) -> Option<Vec<Tried>> {
+pub(super) fn tried(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment) -> Option<Vec<Tried>> {
     let poses = posed.reach.ok()?;
     let movement = posed.movement.as_ref()?;
     let (low, high) =
@@ -171,7 +174,7 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
                 for bare in shifted(fitted, attachment, ctx.lift.side_shift) {
                     // The load is also taken away: set down, boom still up.
                     for gravity in &gravities {
-                        search.take(corner(bare, *gravity, false));
+                        search.take(corner(bare, *gravity, false), None);
                     }
                     if !loaded {
                         continue;
@@ -180,8 +183,8 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
                         let heaviest = LoadOnBoom { mass: load.mass_kg.high, at: *at };
                         let lightest = LoadOnBoom { mass: load.mass_kg.low, at: *at };
                         for gravity in &gravities {
-                            search.take(corner(bare.with(heaviest), *gravity, true));
-                            search.take(corner(bare.with(lightest), *gravity, true));
+                            search.take(corner(bare.with(heaviest), *gravity, true), Some(heaviest));
+                            search.take(corner(bare.with(lightest), *gravity, true), Some(lightest));
                             // The factor goes with one over the mass: the heaviest is the worst.
                             search.factor(corner(bare, *gravity, true), heaviest);
                         }
@@ -196,15 +199,16 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
     // Wind presses on the lee contacts besides; its greatest share on any of them, from any side.
     let shares = search.stands.iter().map(|s| stability::wind_on_contacts(ctx.machine, s.stance.support));
     let share = shares.fold([0.0; 4], |most: [f64; 4], s| core::array::from_fn(|i| most[i].max(s[i])));
-    for (force, share) in found.force.iter_mut().zip(share) {
-        *force += wind_moment * share;
+    for (i, share) in share.into_iter().enumerate() {
+        found.force[i] += wind_moment * share;
+        found.least.force[i] -= wind_moment * share;
     }
     Some(found)
 }
 
 /// How the machine may stand with the boom there: each stance with every direction of gravity that may go
 /// with it. Carried, the frame is not levelled yet.
-fn stances(ctx: &Context<'_>, posed: &Posed, boom: BoomPosition) -> Vec<(Stance, Vec<DVec3>)> {
+pub(super) fn stances(ctx: &Context<'_>, posed: &Posed, boom: BoomPosition) -> Vec<(Stance, Vec<DVec3>)> {
     let mut all: Vec<(Stance, Vec<DVec3>)> = Vec::new();
     let mut take = |levelled: Option<&Levelled>| {
         for attitude in attitudes(&posed.ground, levelled) {
@@ -232,7 +236,7 @@ fn shifted(bare: Masses, attachment: &Attachment, shift: f64) -> impl Iterator<I
 }
 
 /// The gust on everything, and on everything but the load.
-fn wind(ctx: &Context<'_>, gust: Option<f64>, boom: BoomPosition) -> (WindLoad, WindLoad) {
+pub(super) fn wind(ctx: &Context<'_>, gust: Option<f64>, boom: BoomPosition) -> (WindLoad, WindLoad) {
     let (Some(gust), Some(attachment)) = (gust, ctx.attachment) else { return (WindLoad::NONE, WindLoad::NONE) };
     let parts = wind_parts(ctx, attachment, boom, true);
     let (load, rest) =
@@ -304,17 +308,19 @@ impl<'c, 'a> Search<'c, 'a> {
             tilt_corner: corner,
             tilt_line: line,
             force: [f64::NEG_INFINITY; 4],
+            least: Least::NONE,
             gust,
         })
     }
 
-    fn take(&mut self, corner: Corner) {
+    fn take(&mut self, corner: Corner, load: Option<LoadOnBoom>) {
         let loading = &corner.loading;
         let soft = &self.stands[corner.stand].soft;
         let least = core::array::from_fn(|i| soft[i].sine_at_very_least(loading, corner.overturning[i]));
         self.corners.push((corner, least));
         let r = reactions(self.ctx.machine, corner.stance, &loading.masses, loading.gravity);
         let s = self.found(corner);
+        s.least.take(r.force, least, corner, load);
         for (most, force) in s.force.iter_mut().zip(r.force) {
             // A force that is not a number stays one.
             if force > *most || force.is_nan() {

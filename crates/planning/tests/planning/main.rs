@@ -11,6 +11,7 @@
 
 mod attachments;
 mod charts;
+mod contacts;
 mod corners;
 mod identity;
 mod lines;
@@ -21,4 +22,5 @@ mod real_ground;
 mod slewing;
 mod standing;
 mod stops;
+mod tolerances;
 mod workspace;

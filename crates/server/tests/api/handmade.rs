@@ -154,6 +154,7 @@ fn lift(id: &str, name: &str, verdict: Verdict, governing: usize, findings: Vec<
             text::STEP_RAISE.with("angle", degrees(41.3)),
             text::STEP_WITHDRAW.into(),
         ],
+        tolerances: Vec::new(),
         wheels: vec![WheelForce {
             name: text::PAD_LEFT.into(),
             force_n: 61_200.0,

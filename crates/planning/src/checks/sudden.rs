@@ -1,0 +1,229 @@
+//! What happens all at once with the boom up: lowering that is stopped, and a load that is gone.
+//!
+//! How fast a boom lowers no file states. So lowering stopped at once presses with twice the weight of what
+//! moves (a load put on suddenly; [`stability::stop_of_lowering`]), which is the most that a stop without a
+//! blow can do. That is more than most lifts bear that are in order at rest: the load factor asked for is
+//! 1.33, and twice the weight asks for 2. It is a condition and no refusal, since it lies in the operator's
+//! hand: lowered slowly and stopped softly it never happens. What is borne is said as a multiple of the
+//! weight, and as a speed for a stop within [`SOFT`].
+//!
+//! The same holds for a load that is gone at once: set down softly it does not happen. That it drops by
+//! itself other checks stand against (forks, lock, rigging, the load's own condition).
+
+use super::statics::{Statics, aside, load_at, side, springs, stances, tried, wind};
+use super::{angle, fitted, kilograms, metres};
+use crate::context::Context;
+use crate::posed::{Posed, tool_point};
+use crate::text;
+use evidence::{Finding, Source, Status, Step, Trace, Working};
+use geometry::DVec3;
+use machine::{Attachment, BoomPosition};
+use quantity::{Dimension, Quantity, STANDARD_GRAVITY as G, Si};
+use stability::{
+    LoadOnBoom, Loading, Masses, TippingLine, TipsOver, load_dropped, lowered, stop_of_lowering, tipping_lines,
+};
+
+/// Time of a soft stop, s (our own figure).
+const SOFT: f64 = 0.5;
+/// So short a stop, s, that only the weight that presses counts and no blow.
+const AT_ONCE: f64 = 1e-9;
+/// Halvings of a share between 0 and 1.
+const HALVINGS: u32 = 12;
+
+/// A machine with its load, and which part of the weight moves or goes.
+struct Case {
+    loading: Loading,
+    boom: BoomPosition,
+    load: LoadOnBoom,
+    lines: [TippingLine; 6],
+}
+
+/// What is left of one of the two.
+#[derive(Debug, Clone, Copy)]
+struct Left {
+    /// Above zero where it is borne.
+    left: f64,
+    over: TipsOver,
+    case: usize,
+}
+
+/// What both are reckoned with.
+struct Events {
+    /// Load at its greatest reach.
+    farthest: Vec<Case>,
+    /// Load at the landing, near and far.
+    up: Vec<Case>,
+    moving: Vec<(f64, DVec3)>,
+}
+
+fn events(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment) -> Option<Events> {
+    let gust = ctx.lift.wind.map(|w| w.gust.si());
+    let cases = |boom: BoomPosition, ahead: f64| {
+        let tool = tool_point(ctx, attachment, boom);
+        let wind = wind(ctx, gust, boom).0;
+        let places = aside(ctx, tool).map(|y| load_at(ctx, tool, boom, ahead, y));
+        let mut out = Vec::with_capacity(8);
+        for (stance, gravities) in stances(ctx, posed, boom) {
+            let lines = tipping_lines(ctx.machine, stance);
+            let described = Masses::standing(ctx.machine, attachment, boom, stance);
+            for bare in fitted::changes(ctx, stance).into_iter().map(|change| described.and(change)) {
+                for load in places.map(|at| LoadOnBoom { mass: ctx.load.mass_kg.high, at }) {
+                    out.extend(gravities.iter().map(|gravity| {
+                        let loading = Loading { masses: bare.with(load), gravity: *gravity, wind };
+                        Case { loading, boom, load, lines }
+                    }));
+                }
+            }
+        }
+        out
+    };
+    // The first four are those at the landing.
+    let tried = tried(ctx, posed, attachment)?;
+    let loaded = tried.iter().take(4).filter(|t| t.loaded);
+    let up: Vec<Case> = loaded.flat_map(|t| cases(t.boom, t.ahead)).collect();
+    let most = up.iter().map(|c| c.load.at.x).fold(f64::NEG_INFINITY, f64::max);
+    let farthest: Vec<Case> = up.iter().filter(|c| c.load.at.x >= most - 1e-6).map(|c| Case { ..*c }).collect();
+    let moving = farthest.iter().map(|c| lowered(ctx.machine, attachment, c.boom, Some(c.load))).collect();
+    Some(Events { farthest, up, moving })
+}
+
+/// Keeps the lesser; what is no number is the least and stays it.
+fn keep(worst: &mut Option<Left>, next: Left) {
+    if worst.is_none_or(|w| !w.left.is_nan() && (next.left.is_nan() || next.left < w.left)) {
+        *worst = Some(next);
+    }
+}
+
+impl Events {
+    /// Tilt left (rad) as lowering is stopped so that it presses with `1 + more` times the weight.
+    fn stopped(&self, more: f64) -> Option<Left> {
+        let mut worst = None;
+        for (case, (c, moving)) in self.farthest.iter().zip(&self.moving).enumerate() {
+            for line in &c.lines {
+                let speed = more * G * AT_ONCE / 2.0;
+                let left = stop_of_lowering(&c.loading, *moving, speed, AT_ONCE, line).tilt;
+                keep(&mut worst, Left { left, over: line.over, case });
+            }
+        }
+        worst
+    }
+
+    /// Share left of what there is without the load as `share` of it is gone.
+    fn gone(&self, ctx: &Context<'_>, share: f64) -> Option<Left> {
+        let mut worst = None;
+        for (case, c) in self.up.iter().enumerate() {
+            let load = LoadOnBoom { mass: c.load.mass * share, ..c.load };
+            let flex = give(ctx, load);
+            for line in &c.lines {
+                let left = load_dropped(&c.loading, load, flex, line).reserve;
+                keep(&mut worst, Left { left, over: line.over, case });
+            }
+        }
+        worst
+    }
+}
+
+/// How far boom and tyres give under the load, m: the boom by what its file states, the tyres by moments
+/// about the two axles, `W ((1 + x/b)² / 2c_f + (x/b)² / 2c_r)` with `x` the load ahead of the front
+/// contacts and `b` the base (mechanics).
+fn give(ctx: &Context<'_>, load: LoadOnBoom) -> f64 {
+    let [front, rear] = ctx.machine.contacts(ctx.lift.support);
+    let springs = springs(ctx);
+    let lever = ((load.at.x - front.x) / (front.x - rear.x)).max(0.0);
+    let tyres = (1.0 + lever) * (1.0 + lever) / (2.0 * springs.front) + lever * lever / (2.0 * springs.rear);
+    ctx.machine.boom.flex.max(0.0) + load.mass * G * tyres
+}
+
+fn of_left(left: Option<Left>) -> Status {
+    match left {
+        Some(l) if l.left > 0.0 => Status::Go,
+        Some(l) if l.left <= 0.0 => Status::Condition,
+        _ => Status::CannotTell,
+    }
+}
+
+/// `None` where there are no statics: load factor and tilt say so.
+pub(crate) fn status(ctx: &Context<'_>, statics: Option<&Statics>, posed: Option<&Posed>) -> Option<Status> {
+    statics?;
+    let events = events(ctx, posed?, ctx.attachment?)?;
+    Some(of_left(events.stopped(1.0)).max(of_left(events.gone(ctx, 1.0))))
+}
+
+/// The greatest share up to 1 that is borne, by halving.
+fn most(borne: impl Fn(f64) -> Option<Left>) -> f64 {
+    let (mut good, mut bad) = (0.0, 1.0);
+    for _ in 0..HALVINGS {
+        let middle = f64::midpoint(good, bad);
+        if borne(middle).is_some_and(|l| l.left > 0.0) { good = middle } else { bad = middle }
+    }
+    good
+}
+
+pub(crate) fn findings(ctx: &Context<'_>, statics: Option<&Statics>, posed: Option<&Posed>) -> Vec<Finding> {
+    let events = match (statics, posed, ctx.attachment) {
+        (Some(_), Some(p), Some(a)) => events(ctx, p, a),
+        _ => None,
+    };
+    events.map_or_else(Vec::new, |e| vec![stop_finding(&e), drop_finding(ctx, &e)])
+}
+
+fn stop_finding(events: &Events) -> Finding {
+    let left = events.stopped(1.0);
+    let status = of_left(left);
+    let Some(l) = left.filter(|_| status != Status::CannotTell) else { return cannot_tell() };
+    let more = if status == Status::Go { 1.0 } else { most(|more| events.stopped(more)) };
+    let mut working = Working::default();
+    working.step(|| Step {
+        title: text::WORKING_SUDDEN_STOP.message(),
+        formula: "k = 1 + 2 · v / (g · t) ≤ 2".into(),
+        values: vec![
+            ("m".into(), kilograms(events.moving.get(l.case).map_or(f64::NAN, |m| m.0))),
+            ("δ(2)".into(), angle(l.left)),
+            ("t".into(), Quantity::number(SOFT)),
+        ],
+        result: ("k".into(), Quantity::number(1.0 + more)),
+        source: Source::from_memory("twice the static change: any text on strength of materials"),
+    });
+    let message = if status == Status::Go {
+        text::SUDDEN_STOP_BORNE.with("side", side(l.over))
+    } else {
+        text::SUDDEN_STOP_TIPS
+            .with("factor", Quantity::number(1.0 + more))
+            .with("side", side(l.over))
+            .with("speed", Quantity::new(more * G * SOFT / 2.0, Dimension::Speed))
+    };
+    let finding = Finding::new("sudden", status, message).source(Source::Mechanics).working(working);
+    if status == Status::Go { finding } else { finding.remedy(text::DO_LOWER_SLOWLY) }
+}
+
+fn drop_finding(ctx: &Context<'_>, events: &Events) -> Finding {
+    let left = events.gone(ctx, 1.0);
+    let status = of_left(left);
+    let Some(l) = left.filter(|_| status != Status::CannotTell) else { return cannot_tell() };
+    let mut working = Working::default();
+    let load = events.up.get(l.case).map(|c| c.load);
+    working.step(|| Step {
+        title: text::WORKING_SUDDEN_DROP.message(),
+        formula: "r = min(δ(−W) / δ, 1 − ½ · W · f / E)".into(),
+        values: vec![
+            ("m".into(), kilograms(load.map_or(f64::NAN, |l| l.mass))),
+            ("f".into(), metres(load.map_or(f64::NAN, |l| give(ctx, l)))),
+        ],
+        result: ("r".into(), Quantity::ratio(l.left)),
+        source: Source::Mechanics,
+    });
+    let message = if status == Status::Go {
+        text::SUDDEN_DROP_BORNE.with("side", side(l.over))
+    } else {
+        let share = Quantity::ratio(most(|share| events.gone(ctx, share)));
+        text::SUDDEN_DROP_TIPS.with("share", share).with("side", side(l.over))
+    };
+    let finding = Finding::new("sudden", status, message).source(Source::Mechanics).working(working);
+    if status == Status::Go { finding } else { finding.remedy(text::DO_SET_DOWN_SOFTLY) }
+}
+
+fn cannot_tell() -> Finding {
+    Finding::new("sudden", Status::CannotTell, text::SUDDEN_CANNOT_TELL)
+        .remedy(text::DO_OTHER_MACHINE)
+        .source(Source::Mechanics)
+}
