@@ -18,7 +18,7 @@ use quantity::{Dimension, Quantity, Si};
 use stability::wind::WindLoad;
 use stability::{
     LineOnSprings, LoadOnBoom, Loading, Masses, RearAxleState, Springs, Stance, TippingLine, TipsOver, load_factor,
-    load_factor_on_springs, load_factor_with, reactions, tilt_reserve, tipping_lines,
+    load_factor_on_springs, load_factor_with, reactions, restoring_moment, tilt_reserve, tipping_lines,
 };
 
 /// Worst of everything.
@@ -317,10 +317,18 @@ impl<'c, 'a> Search<'c, 'a> {
         let loading = &corner.loading;
         let soft = &self.stands[corner.stand].soft;
         let least = core::array::from_fn(|i| soft[i].sine_at_very_least(loading, corner.overturning[i]));
+        // Where it tips the bound says no more than that: how far tells the moment, over the weight.
+        let lines = &self.stands[corner.stand].lines;
+        let worse: [f64; 6] = core::array::from_fn(|i| {
+            if least[i] > -1.0 {
+                return least[i];
+            }
+            restoring_moment(loading, &lines[i]).min(0.0) / loading.masses.total() - 1.0
+        });
         self.corners.push((corner, least));
         let r = reactions(self.ctx.machine, corner.stance, &loading.masses, loading.gravity);
         let s = self.found(corner);
-        s.least.take(r.force, least, corner, load);
+        s.least.take(r.force, worse, corner, load);
         for (most, force) in s.force.iter_mut().zip(r.force) {
             // A force that is not a number stays one.
             if force > *most || force.is_nan() {

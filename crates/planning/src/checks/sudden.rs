@@ -3,9 +3,9 @@
 //! How fast a boom lowers no file states. So lowering stopped at once presses with twice the weight of what
 //! moves (a load put on suddenly; [`stability::stop_of_lowering`]), which is the most that a stop without a
 //! blow can do. That is more than most lifts bear that are in order at rest: the load factor asked for is
-//! 1.33, and twice the weight asks for 2. It is a condition and no refusal, since it lies in the operator's
-//! hand: lowered slowly and stopped softly it never happens. What is borne is said as a multiple of the
-//! weight, and as a speed for a stop within [`SOFT`].
+//! 1.33, and twice the weight asks for 2. It lies in the operator's hand: lowered slowly and stopped softly
+//! it never happens. So it is said with what is borne, as a multiple of the weight and as a speed for a stop
+//! within [`SOFT`]; it is a condition where less than [`USUAL`] is borne, and no refusal.
 //!
 //! The same holds for a load that is gone at once: set down softly it does not happen. That it drops by
 //! itself other checks stand against (forks, lock, rigging, the load's own condition).
@@ -25,6 +25,8 @@ use stability::{
 
 /// Time of a soft stop, s (our own figure).
 const SOFT: f64 = 0.5;
+/// Speed at which a load comes down in usual work, m/s (our own figure).
+const USUAL: f64 = 0.5;
 /// So short a stop, s, that only the weight that presses counts and no blow.
 const AT_ONCE: f64 = 1e-9;
 /// Halvings of a share between 0 and 1.
@@ -142,11 +144,20 @@ fn of_left(left: Option<Left>) -> Status {
     }
 }
 
+/// A stop from the usual speed is borne, or is not.
+fn of_stop(events: &Events) -> Status {
+    let usual = 2.0 * USUAL / (G * SOFT);
+    of_left(events.stopped(usual)).max(match of_left(events.stopped(1.0)) {
+        Status::CannotTell => Status::CannotTell,
+        _ => Status::Go,
+    })
+}
+
 /// `None` where there are no statics: load factor and tilt say so.
 pub(crate) fn status(ctx: &Context<'_>, statics: Option<&Statics>, posed: Option<&Posed>) -> Option<Status> {
     statics?;
     let events = events(ctx, posed?, ctx.attachment?)?;
-    Some(of_left(events.stopped(1.0)).max(of_left(events.gone(ctx, 1.0))))
+    Some(of_stop(&events).max(of_left(events.gone(ctx, 1.0))))
 }
 
 /// The greatest share up to 1 that is borne, by halving.
@@ -169,9 +180,10 @@ pub(crate) fn findings(ctx: &Context<'_>, statics: Option<&Statics>, posed: Opti
 
 fn stop_finding(events: &Events) -> Finding {
     let left = events.stopped(1.0);
-    let status = of_left(left);
+    let status = of_stop(events);
     let Some(l) = left.filter(|_| status != Status::CannotTell) else { return cannot_tell() };
-    let more = if status == Status::Go { 1.0 } else { most(|more| events.stopped(more)) };
+    let any = of_left(left) == Status::Go;
+    let more = if any { 1.0 } else { most(|more| events.stopped(more)) };
     let mut working = Working::default();
     working.step(|| Step {
         title: text::WORKING_SUDDEN_STOP.message(),
@@ -184,7 +196,7 @@ fn stop_finding(events: &Events) -> Finding {
         result: ("k".into(), Quantity::number(1.0 + more)),
         source: Source::from_memory("twice the static change: any text on strength of materials"),
     });
-    let message = if status == Status::Go {
+    let message = if any {
         text::SUDDEN_STOP_BORNE.with("side", side(l.over))
     } else {
         text::SUDDEN_STOP_TIPS
@@ -193,7 +205,7 @@ fn stop_finding(events: &Events) -> Finding {
             .with("speed", Quantity::new(more * G * SOFT / 2.0, Dimension::Speed))
     };
     let finding = Finding::new("sudden", status, message).source(Source::Mechanics).working(working);
-    if status == Status::Go { finding } else { finding.remedy(text::DO_LOWER_SLOWLY) }
+    if any { finding } else { finding.remedy(text::DO_LOWER_SLOWLY) }
 }
 
 fn drop_finding(ctx: &Context<'_>, events: &Events) -> Finding {

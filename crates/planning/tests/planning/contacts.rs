@@ -101,12 +101,14 @@ fn the_moment_ratio_is_one_where_the_load_tips_it() {
     for step in 0..40 {
         let job = times_as_heavy(1, 0.3 + 0.04 * f64::from(step));
         let ratio = number(&findings(&job, "contacts")[0].message, "ratio");
-        let factor = number(&findings(&job, "load-factor")[0].message, "factor");
-        // The factor is that on tyres, a little less than on the rigid contacts of the ratio.
+        // On rigid contacts, as the ratio is: the working has it.
+        let working = findings(&job, "load-factor")[0].working.clone().unwrap();
+        let step = working.steps.iter().find(|s| &*s.title.id == "working-load-factor").unwrap();
+        let factor = step.result.1.si;
         if factor > 1.02 {
             assert!(ratio > 1.0, "factor {factor}, ratio {ratio}");
             both[0] += 1;
-        } else if factor < 0.9 {
+        } else if factor < 0.98 {
             assert!(ratio < 1.0, "factor {factor}, ratio {ratio}");
             both[1] += 1;
         }
@@ -137,7 +139,7 @@ fn the_share_on_the_steering_follows_from_moments_about_the_front_axle() {
         let lift = &job.lifts[0];
         let machine = &job.machines[lift.machine].machine;
         let attachment = machine.attachment(&lift.attachment).unwrap();
-        let angle = quantity::Si::si(machine.limits.carry.angle);
+        let angle = quantity::Si::si(&machine.limits.carry.angle);
         let f = &findings(&job, "steering")[0];
         let load = &job.loads[lift.load];
         // Level forks where the stand pitches the machine: by the finding's own posture within a hair.
@@ -146,7 +148,7 @@ fn the_share_on_the_steering_follows_from_moments_about_the_front_axle() {
         let ahead = if load.hanging.is_some() { 0.0 } else { load.centre_ahead.high };
         let at = tool + geometry::DVec3::X * ahead;
         let mut all = vec![(load.mass_kg.high, at)];
-        all.extend(machine.bodies.iter().map(|b| (quantity::Si::si(b.mass), b.centre)));
+        all.extend(machine.bodies.iter().map(|b| (quantity::Si::si(&b.mass), b.centre)));
         all.extend(machine::kinematics::boom_masses(&machine.boom, attachment, boom));
         let mass: f64 = all.iter().map(|(m, _)| m).sum();
         let moment: f64 = all.iter().map(|(m, at)| m * (machine.front.x - at.x)).sum();
@@ -162,29 +164,35 @@ fn the_share_on_the_steering_follows_from_moments_about_the_front_axle() {
 }
 
 #[test]
-fn a_sudden_stop_is_a_condition_and_never_a_refusal() {
+fn a_sudden_stop_is_said_with_what_is_borne_and_never_a_refusal() {
     let mut last = f64::INFINITY;
-    let mut conditions = 0;
+    let (mut told, mut conditions) = (0, 0);
     for step in 0..20 {
-        let job = times_as_heavy(4, 0.2 + 0.06 * f64::from(step));
+        let job = times_as_heavy(4, 0.2 + 0.12 * f64::from(step));
         let all = findings(&job, "sudden");
         assert_eq!(all.len(), 2);
         for f in &all {
             assert_ne!(Verdict::from(f.status), Verdict::NoGo, "{:?}", f.message);
-            assert_eq!(f.remedies.is_empty(), f.status == Status::Go);
+            assert!(!f.remedies.is_empty() || f.status == Status::Go);
         }
-        if all[0].status == Status::Condition {
+        if &*all[0].message.id == "sudden-stop-tips" {
+            assert!(!all[0].remedies.is_empty());
             let factor = number(&all[0].message, "factor");
             assert!((1.0..2.0).contains(&factor), "{factor}");
             assert!(factor <= last + 1e-3, "the heavier the less: {factor} after {last}");
             // 2 v / (g t) of more than the weight, t half a second.
             let speed = number(&all[0].message, "speed");
             assert!((speed - (factor - 1.0) * 9.806_65 * 0.5 / 2.0).abs() < 1e-9);
+            // A stop from half a metre a second is to be borne, or it is a condition.
+            if (speed - 0.5).abs() > 1e-3 {
+                assert_eq!(all[0].status == Status::Condition, speed < 0.5, "{speed}");
+            }
             last = factor;
-            conditions += 1;
+            told += 1;
+            conditions += usize::from(all[0].status == Status::Condition);
         }
     }
-    assert!(conditions > 5 && conditions < 20, "{conditions}");
+    assert!(told > 5 && conditions > 2 && conditions < told, "{told} {conditions}");
 }
 
 #[test]

