@@ -188,7 +188,7 @@ fn what_reading_refuses_the_schema_refuses() {
     faulty("wheelbase = \"2.45 m\"", "wheelbase = \"2.45\"");
     faulty("lock = \"above-boom-angle\"", "lock = \"sometimes\"");
     faulty("lock_angle = \"40°\"", "lock_angle = \"40\"");
-    faulty("stiffness = \"320 kN/m\"", "stiffness = \"320 kN\"");
+    faulty("stiffness = \"320 kN/m\"", "stiffness = \"320\"");
     faulty("kind = \"frame\"", "kind = \"boom\"");
     faulty("modified = false", "modified = \"no\"");
     faulty("share = 1\n", "share = 7\n");
