@@ -147,6 +147,7 @@ fn job(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Job> {
             landings: &landing_ids,
             gates: &gate_ids,
             places: landings.as_deref(),
+            units: machines.as_deref(),
         },
     );
     let acceptances = accept_section::acceptances(root);

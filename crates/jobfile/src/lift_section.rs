@@ -10,11 +10,12 @@ use crate::limits::{SITE, STAND_TO_LANDING};
 use crate::load_part_section::{DENSITY, by_id};
 use crate::node::{Node, Value};
 use crate::quantity_value::Bound::{UpTo, Within, ZeroTo};
+use crate::stance_section::stance;
 use crate::table::{Faulty, Reader};
 use crate::{placeholder, text};
 use evidence::Source;
 use machine::{DAMP_SHARE, Form};
-use planning::{BulkDensity, Lift, Stand, StopKind, Task, WindInput};
+use planning::{BulkDensity, JobMachine, Lift, Stand, StopKind, Task, WindInput};
 use quantity::{Dimension as D, metres, metres_per_second};
 use site::Landing;
 
@@ -26,6 +27,8 @@ pub(crate) struct Known<'i> {
     pub(crate) gates: &'i Ids,
     /// The landings themselves, where all could be read.
     pub(crate) places: Option<&'i [Landing]>,
+    /// The machines themselves, where all could be read.
+    pub(crate) units: Option<&'i [JobMachine]>,
 }
 
 const STOPS: [(&str, StopKind); 10] = [
@@ -103,6 +106,8 @@ fn lift(t: &Reader<'_>, known: &Known<'_>, ids: &mut Ids) -> Option<Lift> {
     });
     let side_shift = t.decision_or_none("side_shift", D::Length, Within(-2.0, 2.0));
     let extensions = t.yes_no("extensions");
+    let unit = machine.and_then(|i| known.units?.get(i));
+    let stance = stance(t, support, unit.map(|u| &u.machine));
     let bulk_volume = t.decision_or_none("bulk_volume", D::Volume, UpTo(50.0));
     let bulk_density = bulk_density(t);
     let gates = gate_section::passed(t, known.gates);
@@ -127,9 +132,9 @@ fn lift(t: &Reader<'_>, known: &Known<'_>, ids: &mut Ids) -> Option<Lift> {
         lock_seen: lock_seen.filter(|_| !nobody),
         side_shift: side_shift.unwrap_or(0.0),
         extensions,
-        levelled: false,
-        axle_locked: false,
-        front_tyres: None,
+        levelled: stance.levelled,
+        axle_locked: stance.axle_locked,
+        front_tyres: stance.front_tyres,
         bulk_volume,
         bulk_density: bulk_density.ok()?,
         gates: gates?,

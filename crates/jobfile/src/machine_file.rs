@@ -3,17 +3,18 @@
 use crate::document::{Document, read_table};
 use crate::limits::{BOOM, MACHINE, MASS};
 use crate::quantity_value::Bound::{UpTo, Within, ZeroTo};
-use crate::schema_notes::{Kind, Notes, SeenValue};
+use crate::schema_notes::Notes;
 use crate::table::Reader;
-use crate::{attachment_section, boom_section, chart_section, format, identity_section, text};
+use crate::{attachment_section, axle_section, body_section, boom_section, chart_section};
+use crate::{format, identity_section, text};
 use evidence::Faults;
 use geometry::DVec2;
 use machine::{
-    Axle, Body, BodyKind, CarryPosition, Levelling, Limits, Lock, Machine, Outline, Outriggers, RearAxle, Slew,
-    Stabilizers, Tyre, WindAreas, WindLimit, WindMeasure,
+    Axle, Body, BodyKind, CarryPosition, Levelling, Limits, Machine, Outline, Outriggers, Slew, Stabilizers, WindAreas,
+    WindLimit, WindMeasure,
 };
 use planning::InputLine;
-use quantity::{Dimension as D, kilograms, metres, metres_per_second, pascals, radians};
+use quantity::{Dimension as D, kilograms, metres, metres_per_second, radians};
 
 /// The format of machine files that this version reads.
 pub const MACHINE_FORMAT: &str = "counterpoise-machine/1";
@@ -90,9 +91,10 @@ fn machine(root: &Reader<'_>) -> Option<Machine> {
     let options = identity_section::options(root);
     let chart_number = root.text_or_none("chart_number");
     let greatest_capacity = root.si("greatest_capacity", D::Mass, UpTo(MASS));
-    let bodies = bodies(root);
-    let front = root.table("front_axle", "[front_axle]").map(|t| front_axle(&t));
-    let rear = root.table("rear_axle", "[rear_axle]").map(|t| rear_axle(&t));
+    let bodies = body_section::bodies(root);
+    let front = root.table("front_axle", "[front_axle]").map(|t| axle_section::front_axle(&t));
+    let rear_axle = root.table("rear_axle", "[rear_axle]");
+    let rear = rear_axle.as_ref().map(axle_section::rear_axle);
     let stabilizers = root.table_or_none("stabilizers").map(|t| stabilizers(&t));
     let outriggers = root.table_or_none("outriggers").map(|t| outriggers(&t));
     let slew = root.table_or_none("slew").map(|t| slew(&t));
@@ -134,98 +136,14 @@ fn machine(root: &Reader<'_>) -> Option<Machine> {
     };
     let stands = standing(root, &machine);
     around_tyres(root, &machine);
+    if let Some(t) = &rear_axle {
+        axle_section::lock_within_boom(t, &machine);
+    }
     if charts.is_empty() {
         root.warning("chart", text::NO_CHARTS.with("machine", &machine.id), None);
     }
     machine.charts = chart_section::charts(&charts, &machine, stands);
     Some(machine)
-}
-
-fn bodies(root: &Reader<'_>) -> Option<Vec<Body>> {
-    const KINDS: [(&str, BodyKind); 4] = [
-        ("frame", BodyKind::Frame),
-        ("front-axle", BodyKind::FrontAxle),
-        ("rear-axle", BodyKind::RearAxle),
-        ("upper", BodyKind::Upper),
-    ];
-    root.required("body", "[[body]]")?;
-    let tables = root.tables("body");
-    let read: Vec<(Option<BodyKind>, Option<Body>)> = tables.iter().map(|t| body(t, &KINDS)).collect();
-    // A body that could not be read may be the one that seems to be missing.
-    if read.iter().all(|(kind, _)| kind.is_some()) {
-        // Only a slewing machine has an upper part.
-        for (word, kind) in KINDS.into_iter().filter(|(_, kind)| *kind != BodyKind::Upper) {
-            if !read.iter().any(|(k, _)| *k == Some(kind)) {
-                root.fault("body", text::NO_BODY.with("kind", word), None);
-            }
-        }
-    }
-    read.into_iter().map(|(_, body)| body).collect()
-}
-
-fn body(t: &Reader<'_>, kinds: &[(&str, BodyKind)]) -> (Option<BodyKind>, Option<Body>) {
-    let kind = t.choice("kind", kinds);
-    let name = t.text("name", "name = \"counterweight\"");
-    let mass = t.si("mass", D::Mass, UpTo(MASS));
-    let centre = t.fact_point_3("centre", "centre = [\"-1.90 m\", \"0 m\", \"1.00 m\"]", MACHINE);
-    t.done();
-    let read = || Some(Body { kind: kind?, name: name?, mass: kilograms(mass?), least: None, centre: centre? });
-    (kind, read())
-}
-
-fn tyre(t: &Reader<'_>) -> Option<Tyre> {
-    let tyre = t.table("tyre", "tyre = { radius = \"0.60 m\", width = \"0.40 m\", pressure = \"4 bar\" }")?;
-    let radius = tyre.si("radius", D::Length, Within(0.1, 2.0));
-    let width = tyre.si("width", D::Length, Within(0.05, 2.0));
-    tyre.expects("pressure", || Kind::Words(["solid", "unknown"].map(str::to_owned).to_vec()));
-    let pressure = tyre.required("pressure", "pressure = \"4 bar\"").and_then(|node| {
-        // Solid tyres have none, and not known is said, not left out.
-        match &node.value {
-            crate::Value::Text(t) if t == "unknown" || t == "solid" => {
-                tyre.found("pressure", || SeenValue::Word(t.clone()), tyre.source());
-                Some(None)
-            }
-            _ => tyre.as_fact(node, "pressure", D::Pressure, UpTo(5e6)).map(|f| Some(pascals(f.si))),
-        }
-    });
-    tyre.done();
-    Some(Tyre { free_radius: metres(radius?), width: metres(width?), pressure: pressure?, rim: None, stiffness: None })
-}
-
-fn front_axle(t: &Reader<'_>) -> Option<Axle> {
-    let track = t.si("track", D::Length, Within(0.3, 10.0));
-    let tyre = tyre(t);
-    t.done();
-    Some(Axle { x: 0.0, half_track: track? / 2.0, tyre: tyre? })
-}
-
-fn rear_axle(t: &Reader<'_>) -> Option<RearAxle> {
-    const LOCKS: [(&str, Lock); 4] = [
-        ("never", Lock::Never),
-        ("operator", Lock::Operator),
-        ("above-boom-angle", Lock::AboveBoomAngle),
-        ("unknown", Lock::Unknown),
-    ];
-    let wheelbase = t.si("wheelbase", D::Length, UpTo(20.0));
-    let track = t.si("track", D::Length, Within(0.3, 10.0));
-    let tyre = tyre(t);
-    let pin_height = t.si("pin_height", D::Length, UpTo(5.0));
-    let oscillation = t.si("oscillation", D::Angle, Within(0.0, 30_f64.to_radians()));
-    let lock = t.choice("lock", &LOCKS);
-    t.done();
-    if let (Some(pin), Some(track)) = (pin_height, track)
-        && pin >= track / 2.0
-    {
-        let message = text::PIN_TOO_HIGH.with("pin", metres(pin)).with("half_track", metres(track / 2.0));
-        t.fault("pin_height", message, None);
-    }
-    Some(RearAxle {
-        axle: Axle { x: -wheelbase?, half_track: track? / 2.0, tyre: tyre? },
-        pin_height: pin_height?,
-        oscillation: radians(oscillation?),
-        lock: lock?,
-        lock_angle: None,
-    })
 }
 
 fn stabilizers(t: &Reader<'_>) -> Option<Stabilizers> {

@@ -1,5 +1,6 @@
 //! `[[machine]]`: the machines of a job and their state today.
 
+use crate::fitted_section::fitted;
 use crate::identity_section as identity;
 use crate::ids::Ids;
 use crate::job_file::{Files, all, at_least_one};
@@ -27,11 +28,13 @@ fn machine(t: &Reader<'_>, files: &mut Files<'_>, ids: &mut Ids, told: &mut Vec<
     let (inspected_by, nobody) = t.not_given_while_open(|t| t.text_or_none("inspected_by"));
     let mut inspected_by = inspected_by.filter(|_| !nobody);
     let tagged_out = t.text_or_none("tagged_out");
+    let mut draft = false;
     let described = opened.and_then(|(path, bytes)| {
         let Decoded { machine, faults, mut inputs, open, .. } = machine_file::decode(&path, &bytes);
         if open {
             // What somebody looked at is not yet the machine of this file.
             inspected_by = None;
+            draft = true;
         }
         let usable = !faults.any_error();
         if !told.contains(&path) {
@@ -47,6 +50,7 @@ fn machine(t: &Reader<'_>, files: &mut Files<'_>, ids: &mut Ids, told: &mut Vec<
     let seen = identity::seen(t);
     let examined = identity::examined(t);
     let cab = identity::cab(t);
+    let fitted = fitted(t, described.as_ref());
     t.done();
     let mut machine = described?;
     // Lifts and documents call it by the job's id.
@@ -61,11 +65,11 @@ fn machine(t: &Reader<'_>, files: &mut Files<'_>, ids: &mut Ids, told: &mut Vec<
         seen: seen.ok()?,
         examined: examined.ok()?,
         cab: cab?,
-        lock_tried: None,
-        flat: [false; 4],
-        pressures: [None; 4],
-        without: Vec::new(),
-        added: Vec::new(),
+        lock_tried: fitted.lock_tried.filter(|_| !draft),
+        flat: fitted.flat,
+        pressures: fitted.pressures,
+        without: fitted.without,
+        added: fitted.added,
     })
 }
 

@@ -81,7 +81,7 @@ pub struct MachineReview {
 }
 
 /// Optional keys that are no lack: they say something by being there.
-const NO_LACK: [&str; 18] = [
+const NO_LACK: [&str; 21] = [
     "source",
     "format",
     "invented",
@@ -89,6 +89,9 @@ const NO_LACK: [&str; 18] = [
     "outriggers",
     "levelling",
     "slew",
+    "body[].least",
+    "rim",
+    "stiffness",
     "chart[].unit",
     "chart[].not_permitted",
     "chart[].nested",
@@ -227,6 +230,7 @@ impl Walk<'_> {
                 None if required => self.lack(&path_of, self.must, None),
                 None if ignored || key.kinds.contains(&Kind::Tables) => {}
                 None if key.key == "load_centre_height" && hangs(table) => {}
+                None if key.key == "lock_angle" && !locks_by_angle(table) => {}
                 None if DECISIVE.contains(&key.key.as_str()) => {
                     self.lack(&path_of, Need::ForCheck, without_it(&pattern(&path_of)));
                 }
@@ -255,7 +259,7 @@ impl Walk<'_> {
                 "front_axle.tyre.pressure" | "rear_axle.tyre.pressure" => {
                     self.lack(path, Need::ForCheck, Some(words::WITHOUT_PRESSURE));
                 }
-                "rear_axle.lock" | "stabilizers.rear_axle" => {
+                "rear_axle.lock" | "rear_axle.lock_angle" | "stabilizers.rear_axle" => {
                     self.lack(path, Need::Useful, Some(words::WITHOUT_AXLE));
                 }
                 _ => self.lack(path, Need::ForCheck, None),
@@ -308,6 +312,11 @@ fn hangs(chart: Option<&Table>) -> bool {
     matches!(chart.and_then(|t| t.get("height_to")).map(|n| &n.value), Some(Value::Text(word)) if word == "hook")
 }
 
+/// True for a rear axle that locks by itself above a boom angle: it should say which.
+fn locks_by_angle(axle: Option<&Table>) -> bool {
+    matches!(axle.and_then(|t| t.get("lock")).map(|n| &n.value), Some(Value::Text(word)) if word == "above-boom-angle")
+}
+
 /// What is so without a value that may be left out.
 fn without_it(path: &str) -> Option<TextId> {
     let last = path.rsplit('.').next().unwrap_or(path);
@@ -322,6 +331,7 @@ fn without_it(path: &str) -> Option<TextId> {
         }
         "grip_force" | "grip_friction" => words::WITHOUT_GRIP,
         "width" => words::WITHOUT_WIDTH,
+        "lock_angle" => words::WITHOUT_AXLE,
         "coupling" => words::WITHOUT_COUPLING,
         "load_centre_height" => words::WITHOUT_CENTRE_HEIGHT,
         _ => return None,

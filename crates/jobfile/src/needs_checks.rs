@@ -18,7 +18,7 @@ pub const MACHINE_CHECKS: [&str; 13] = [
 ];
 
 /// Keys by the start of their path, longest first where two fit; what is not listed counts for `machine`.
-const RESTS: [(&str, &[&str]); 62] = [
+const RESTS: [(&str, &[&str]); 64] = [
     ("basket", &["attachment"]),
     ("bucket[].heel", &["attachment", "chart", "load-factor", "tilt", "line"]),
     ("bucket", &["attachment", "load-factor", "tilt"]),
@@ -74,6 +74,8 @@ const RESTS: [(&str, &[&str]); 62] = [
     ("outline", &["line"]),
     ("rear_axle.lock", &["load-factor", "tilt"]),
     ("rear_axle.tyre.pressure", &["ground"]),
+    ("rear_axle.tyre.rim", &["load-factor", "tilt"]),
+    ("rear_axle.tyre.stiffness", &["load-factor", "tilt"]),
     ("rear_axle.tyre", &["line"]),
     ("rear_axle", &["level", "load-factor", "tilt", "ground"]),
     ("levelling", &["load-factor", "tilt"]),

@@ -803,4 +803,32 @@ evidence::messages! {
     FIELD_ANSWERED_BY = "field-answered-by" [];
     /// Distance of the two lifting points along the load.
     FIELD_RIGGING_PICKS = "field-rigging-picks" [];
+
+    // Tyres, axle lock, and a machine as it is today.
+    /// Mass of this part at least.
+    FIELD_BODY_LEAST = "field-body-least" [];
+    /// Diameter of the rim.
+    FIELD_TYRE_RIM = "field-tyre-rim" [];
+    /// Vertical stiffness of the tyre at its pressure.
+    FIELD_TYRE_STIFFNESS = "field-tyre-stiffness" [];
+    /// Boom angle above which the rear axle locks by itself, or “unknown”.
+    FIELD_LOCK_ANGLE = "field-lock-angle" [];
+    /// Who tried the rear axle’s lock today and found that it holds.
+    FIELD_AXLE_LOCK_TRIED = "field-axle-lock-tried" [];
+    /// Tyres found flat.
+    FIELD_FLAT = "field-flat" [];
+    /// Tyre pressures as measured today.
+    FIELD_MEASURED_PRESSURES = "field-measured-pressures" [];
+    /// Pressure of this tyre as measured today.
+    FIELD_MEASURED_PRESSURE = "field-measured-pressure" [];
+    /// Bodies of the machine file that are not on it today.
+    FIELD_WITHOUT_BODIES = "field-without-bodies" [];
+    /// What is on the machine besides its file.
+    FIELD_ADDED = "field-added" [];
+    /// Whether the frame is levelled before the boom goes up.
+    FIELD_LIFT_LEVELLED = "field-lift-levelled" [];
+    /// Whether the operator locks the rear axle before the boom goes up.
+    FIELD_LIFT_AXLE_LOCKED = "field-lift-axle-locked" [];
+    /// Front tyres with the stabilizers down: clear or touching.
+    FIELD_LIFT_FRONT_TYRES = "field-lift-front-tyres" [];
 }

@@ -77,6 +77,13 @@ impl<'d> Reader<'d> {
         value
     }
 
+    /// The values of this table are measured, unless it says otherwise itself or everything is invented.
+    pub(crate) fn measured(&self) {
+        if self.table.get("source").is_none() && self.source.get() != Some(Certainty::Invented) {
+            self.source.set(Some(Certainty::Measured));
+        }
+    }
+
     /// Path of a key of this table.
     pub fn path_of(&self, key: &str) -> String {
         if self.path.is_empty() { key.to_owned() } else { format!("{}.{key}", self.path) }

@@ -347,4 +347,59 @@ evidence::messages! {
     // Values below the usual ones.
     /// Less than the usual, and nobody answers for it.
     BELOW_USUAL = "jobfile-below-usual" [key, usual];
+    // Tyres, axle lock, and a machine as it is today.
+    /// A body's mass at least, `least`, is more than its mass, `mass`.
+    LEAST_ABOVE_MASS = "jobfile-least-above-mass" [least, mass];
+    /// Hint: `mass` is the most that it may weigh, `least` the least.
+    HINT_LEAST = "jobfile-hint-least" [];
+    /// The rim is `rim` across, the whole tyre only `diameter`.
+    RIM_TOO_LARGE = "jobfile-rim-too-large" [rim, diameter];
+    /// Hint: the rim's diameter stands last in the tyre's size, mostly in inches.
+    HINT_RIM = "jobfile-hint-rim" [];
+    /// A stiffness is stated, and the pressure that it holds for is not known.
+    STIFFNESS_OF_NO_PRESSURE = "jobfile-stiffness-of-no-pressure" [stiffness];
+    /// Hint: state the pressure, or leave the stiffness out.
+    HINT_STIFFNESS = "jobfile-hint-stiffness" [];
+    /// `lock_angle` where the axle has another lock: `lock` is its word in the file.
+    LOCK_ANGLE_MISPLACED = "jobfile-lock-angle-misplaced" [lock];
+    /// Hint: lock_angle goes with `lock = "above-boom-angle"`.
+    HINT_LOCK_ANGLE = "jobfile-hint-lock-angle" [];
+    /// The axle locks above `angle`, and the boom goes from `low` to `high`.
+    LOCK_ANGLE_OUTSIDE_BOOM = "jobfile-lock-angle-outside-boom" [angle, low, high];
+    /// Somebody tried the lock of a rear axle that nothing locks.
+    AXLE_NEVER_LOCKS = "jobfile-axle-never-locks" [machine];
+    /// Hint: leave the key out, or correct `lock` in the machine file.
+    HINT_AXLE_NEVER_LOCKS = "jobfile-hint-axle-never-locks" [];
+    /// `word` stands twice in the list `key`.
+    LISTED_TWICE = "jobfile-listed-twice" [key, word];
+    /// Hint: was another one meant?
+    HINT_LISTED_TWICE = "jobfile-hint-listed-twice" [];
+    /// The tyre `wheel` (its word in the file) has no pressure at all.
+    NO_AIR = "jobfile-no-air" [wheel];
+    /// The description of `machine` has no body called `name`.
+    NO_BODY_OF_THAT_NAME = "jobfile-no-body-of-that-name" [name, machine];
+    /// `count` bodies of the description are called `name`.
+    BODIES_OF_ONE_NAME = "jobfile-bodies-of-one-name" [name, count];
+    /// Hint: give each a name of its own in the machine file.
+    HINT_BODIES_OF_ONE_NAME = "jobfile-hint-bodies-of-one-name" [];
+    /// What is taken off leaves no body of that kind: `kind` is the word used in the file.
+    NO_BODY_LEFT = "jobfile-no-body-left" [kind];
+    /// Hint: list what is there in its place under `[[machine.added]]`.
+    HINT_NO_BODY_LEFT = "jobfile-hint-no-body-left" [];
+    /// A lift is levelled, and `machine` has no frame levelling.
+    NO_LEVELLING = "jobfile-no-levelling" [machine];
+    /// Hint: leave levelled out, or describe `[levelling]` in the machine file.
+    HINT_NO_LEVELLING = "jobfile-hint-no-levelling" [];
+    /// Levelling on pads: `support` says which.
+    LEVELLED_ON_PADS = "jobfile-levelled-on-pads" [support];
+    /// Hint: level the machine with its pads, and leave levelled out.
+    HINT_LEVELLED_ON_PADS = "jobfile-hint-levelled-on-pads" [];
+    /// The operator of `machine` cannot lock its rear axle: `lock` is the word in its file.
+    AXLE_NOT_OPERATORS = "jobfile-axle-not-operators" [machine, lock];
+    /// Hint: leave axle_locked out, or correct `lock` in the machine file.
+    HINT_AXLE_NOT_OPERATORS = "jobfile-hint-axle-not-operators" [];
+    /// `front_tyres` without stabilizers.
+    FRONT_TYRES_MISPLACED = "jobfile-front-tyres-misplaced" [];
+    /// Hint: front_tyres goes with `support = "stabilizers"`.
+    HINT_FRONT_TYRES = "jobfile-hint-front-tyres" [];
 }

@@ -2117,3 +2117,44 @@ ui-tolerance-turns = What turns it
 ui-tolerance-note = For the planner: how far a figure may be out until the verdict is no-go. No leave to go beyond the plan; the maker’s wind limit stays.
 ui-tolerance-fact = { $alone }, all else as planned; { $at_worst }, all else at its worst ({ $turns })
 ui-tolerance-fact-at-worst = { $at_worst }, all else at its worst ({ $turns })
+## Tyres, axle lock, and a machine as it is today
+jobfile-least-above-mass = least, { $least }, is more than mass, { $mass }
+jobfile-hint-least = mass is the most that this part may weigh, least the least.
+jobfile-rim-too-large = a rim of { $rim } does not go into a tyre of { $diameter }
+jobfile-hint-rim = The diameter of the rim is the last number of the size on the side wall, mostly in inches; radius is half the diameter of the whole tyre.
+jobfile-stiffness-of-no-pressure = a stiffness of { $stiffness } holds for one pressure, and the pressure is unknown
+jobfile-hint-stiffness = Measure the pressure and compare it with that of the stiffness, or leave stiffness out.
+jobfile-lock-angle-misplaced = lock_angle is for an axle that locks above a boom angle, and the lock of this one is “{ $lock }”
+jobfile-hint-lock-angle = Leave lock_angle out, or write lock = "above-boom-angle" if the manual says so.
+jobfile-lock-angle-outside-boom = the axle locks above a boom angle of { $angle }, and the boom goes from { $low } to { $high }
+jobfile-axle-never-locks = somebody tried the lock of the rear axle, and nothing locks that of { $machine }: lock = "never" in its file
+jobfile-hint-axle-never-locks = Leave axle_lock_tried out, or correct lock in the machine file after the manual.
+jobfile-listed-twice = “{ $word }” stands twice in { $key }
+jobfile-hint-listed-twice = Leave one out, or was another one meant?
+jobfile-no-air = the tyre { $wheel } has no pressure: it is flat
+jobfile-no-body-of-that-name = the file of { $machine } has no body with the name “{ $name }”
+jobfile-bodies-of-one-name = { $count } bodies of the machine have the name “{ $name }”, and it is not clear which is not on it
+jobfile-hint-bodies-of-one-name = Give each a name of its own in the machine file.
+jobfile-no-body-left = without that the machine has no body of the kind { $kind } left
+jobfile-hint-no-body-left = List what is there in its place as [[machine.added]]; if a body stands for the whole part, split it in the machine file.
+jobfile-no-levelling = the frame cannot be levelled: { $machine } has no frame levelling
+jobfile-hint-no-levelling = Leave levelled out, or describe [levelling] in the machine file if it is fitted.
+jobfile-levelled-on-pads = the frame is levelled against the front axle, with the tyres down, and this lift stands { $support }
+jobfile-hint-levelled-on-pads = There the pads level the frame: leave levelled out.
+jobfile-axle-not-operators = the operator cannot lock the rear axle of { $machine }: its lock is “{ $lock }”
+jobfile-hint-axle-not-operators = Leave axle_locked out, or write lock = "operator" in the machine file if the manual says so.
+jobfile-front-tyres-misplaced = front_tyres says how the front tyres are with the stabilizers down, and this lift does not stand on stabilizers
+jobfile-hint-front-tyres = Leave front_tyres out, or write support = "stabilizers".
+field-body-least = Mass of this part at least, where it is not always the same
+field-tyre-rim = Diameter of the rim
+field-tyre-stiffness = Vertical stiffness of the tyre at its pressure
+field-lock-angle = Boom angle above which the rear axle locks by itself, or “unknown”
+field-axle-lock-tried = Who tried the rear axle’s lock today and found that it holds
+field-flat = Tyres found flat
+field-measured-pressures = Tyre pressures as measured today
+field-measured-pressure = Pressure of this tyre as measured today
+field-without-bodies = Bodies of the machine file that are not on it today
+field-added = What is on the machine today besides its file
+field-lift-levelled = Whether the frame is levelled before the boom goes up
+field-lift-axle-locked = Whether the operator locks the rear axle before the boom goes up
+field-lift-front-tyres = Front tyres with the stabilizers down: clear or touching

@@ -2165,3 +2165,44 @@ ui-tolerance-turns = Qué lo cambia
 ui-tolerance-note = Para quien planifica: cuánto puede errar un dato hasta que el dictamen sea negativo. No es permiso para salirse del plan; el límite de viento del fabricante sigue valiendo.
 ui-tolerance-fact = { $alone }, lo demás como se planeó; { $at_worst }, lo demás en lo peor ({ $turns })
 ui-tolerance-fact-at-worst = { $at_worst }, lo demás en lo peor ({ $turns })
+## Neumáticos, bloqueo del eje y la máquina tal como está hoy
+jobfile-least-above-mass = least, { $least }, es más que mass, { $mass }
+jobfile-hint-least = mass es lo más que puede pesar esta parte; least, lo menos.
+jobfile-rim-too-large = una llanta de { $rim } no cabe en un neumático de { $diameter }
+jobfile-hint-rim = El diámetro de la llanta es el último número de la medida del flanco, casi siempre en pulgadas; radius es la mitad del diámetro del neumático entero.
+jobfile-stiffness-of-no-pressure = una rigidez de { $stiffness } vale para una presión, y la presión es desconocida
+jobfile-hint-stiffness = Mida la presión y compárela con la de la rigidez, o quite stiffness.
+jobfile-lock-angle-misplaced = lock_angle es para un eje que se bloquea por encima de un ángulo de la pluma, y el bloqueo de este es «{ $lock }»
+jobfile-hint-lock-angle = Quite lock_angle, o escriba lock = "above-boom-angle" si así lo dice el manual.
+jobfile-lock-angle-outside-boom = el eje se bloquea por encima de un ángulo de la pluma de { $angle }, y la pluma va de { $low } a { $high }
+jobfile-axle-never-locks = alguien probó el bloqueo del eje trasero, y nada bloquea el de { $machine }: lock = "never" en su archivo
+jobfile-hint-axle-never-locks = Quite axle_lock_tried, o corrija lock en el archivo de la máquina según el manual.
+jobfile-listed-twice = «{ $word }» está dos veces en { $key }
+jobfile-hint-listed-twice = Quite una, ¿o era otra?
+jobfile-no-air = el neumático { $wheel } no tiene presión: está desinflado
+jobfile-no-body-of-that-name = el archivo de { $machine } no tiene ninguna parte con el nombre «{ $name }»
+jobfile-bodies-of-one-name = { $count } partes de la máquina tienen el nombre «{ $name }», y no queda claro cuál no está puesta
+jobfile-hint-bodies-of-one-name = Dé a cada una su propio nombre en el archivo de la máquina.
+jobfile-no-body-left = sin eso, a la máquina no le queda ninguna parte del tipo { $kind }
+jobfile-hint-no-body-left = Ponga lo que hay en su lugar como [[machine.added]]; si una sola parte es el conjunto entero, divídala en el archivo de la máquina.
+jobfile-no-levelling = el bastidor no se puede nivelar: { $machine } no tiene nivelación del bastidor
+jobfile-hint-no-levelling = Quite levelled, o describa [levelling] en el archivo de la máquina si la lleva.
+jobfile-levelled-on-pads = el bastidor se nivela respecto del eje delantero, con los neumáticos apoyados, y este izado se hace { $support }
+jobfile-hint-levelled-on-pads = Ahí nivelan los platos: quite levelled.
+jobfile-axle-not-operators = el operador no puede bloquear el eje trasero de { $machine }: su bloqueo es «{ $lock }»
+jobfile-hint-axle-not-operators = Quite axle_locked, o escriba lock = "operator" en el archivo de la máquina si así lo dice el manual.
+jobfile-front-tyres-misplaced = front_tyres dice cómo quedan los neumáticos delanteros con los estabilizadores bajados, y este izado no se hace sobre estabilizadores
+jobfile-hint-front-tyres = Quite front_tyres, o escriba support = "stabilizers".
+field-body-least = Masa mínima de esta parte, si no es siempre la misma
+field-tyre-rim = Diámetro de la llanta
+field-tyre-stiffness = Rigidez vertical del neumático a su presión
+field-lock-angle = Ángulo de la pluma por encima del cual el eje trasero se bloquea solo, o «unknown» (desconocido)
+field-axle-lock-tried = Quién probó hoy el bloqueo del eje trasero y vio que el eje queda bloqueado
+field-flat = Neumáticos que se encontraron desinflados
+field-measured-pressures = Presiones de los neumáticos medidas hoy
+field-measured-pressure = Presión de este neumático medida hoy
+field-without-bodies = Partes del archivo de la máquina que hoy no están puestas
+field-added = Lo que hoy lleva la máquina además de lo que dice su archivo
+field-lift-levelled = Si se nivela el bastidor antes de levantar la pluma
+field-lift-axle-locked = Si el operador bloquea el eje trasero antes de levantar la pluma
+field-lift-front-tyres = Neumáticos delanteros con los estabilizadores bajados: «clear» (en el aire) o «touching» (apoyan)

@@ -16,3 +16,4 @@ mod robust;
 mod schema_files;
 mod shown;
 mod starter;
+mod today;

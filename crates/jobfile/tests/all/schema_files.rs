@@ -186,7 +186,9 @@ fn what_reading_refuses_the_schema_refuses() {
     faulty("wheelbase =", "wheel_base =");
     faulty("wheelbase = \"2.45 m\"", "wheelbase = 2.45");
     faulty("wheelbase = \"2.45 m\"", "wheelbase = \"2.45\"");
-    faulty("lock = \"unknown\"", "lock = \"sometimes\"");
+    faulty("lock = \"above-boom-angle\"", "lock = \"sometimes\"");
+    faulty("lock_angle = \"40°\"", "lock_angle = \"40\"");
+    faulty("stiffness = \"320 kN/m\"", "stiffness = \"320\"");
     faulty("kind = \"frame\"", "kind = \"boom\"");
     faulty("modified = false", "modified = \"no\"");
     faulty("share = 1\n", "share = 7\n");
