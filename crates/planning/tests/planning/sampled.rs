@@ -81,7 +81,9 @@ pub(crate) struct Sample {
     pub(crate) factor: f64,
     /// The line that is worst on springs, and the leg of the movement.
     pub(crate) over: TipsOver,
+    #[expect(dead_code, reason = "told where a sample falls short")]
     pub(crate) leg: usize,
+    #[expect(dead_code, reason = "told where a sample falls short")]
     pub(crate) boom: BoomPosition,
 }
 

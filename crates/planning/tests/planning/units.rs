@@ -34,7 +34,7 @@ fn outline(line: &str) -> String {
             continue;
         }
         if !number.is_empty() {
-            out.push_str(&format!("{:?}", number.parse::<f64>().unwrap() / 0.3048));
+            out += &(number.parse::<f64>().unwrap() / 0.3048).to_string();
             number.clear();
         }
         out.push(c);
