@@ -8,9 +8,15 @@
     reason = "tests"
 )]
 
+mod any_machine;
 mod dynamics;
 mod fit;
 mod peers;
+mod prop_continuity;
+mod prop_load;
+mod prop_mirror;
+mod prop_onset;
+mod prop_scale;
 mod properties;
 mod r1;
 mod reserve_map;
