@@ -68,18 +68,37 @@ pub(crate) fn contacts(ctx: &Context<'_>) -> Contacts {
     Contacts { front_x: front.x, front_half: front.y, rear_x: rear.x, rear_half: rear.y }
 }
 
+/// The ground under the contacts, within its accuracy and within the stand's error: the same read with the stand
+/// off to each corner of that error counts too.
+fn lies(ctx: &Context<'_>, contacts: &Contacts) -> Result<Footing, site::footing::Unknown> {
+    let stand = ctx.lift.stand;
+    let under = |at: DVec2| -> Result<Footing, site::footing::Unknown> {
+        let mut surveyed = heights(&ctx.job.ground, at, stand.heading, contacts)?;
+        for (z, by) in surveyed.at.iter_mut().zip(ctx.lowered) {
+            *z -= by;
+        }
+        if ctx.exact_ground {
+            surveyed.accuracy = 0.0;
+        }
+        Ok(on_heights(at, stand.heading, contacts, surveyed))
+    };
+    let mut ground = under(stand.at)?;
+    let error = ctx.policy.stand_error;
+    if error > 0.0 {
+        let (sin, cos) = libm::sincos(stand.heading);
+        let ahead = DVec2::new(cos, sin) * error;
+        for (x, y) in [(1.0, 1.0), (1.0, -1.0), (-1.0, 1.0), (-1.0, -1.0)] {
+            ground.widen(&under(stand.at + ahead * x + ahead.perp() * y)?);
+        }
+    }
+    Ok(ground)
+}
+
 /// Poses a lift.
 pub(crate) fn pose(ctx: &Context<'_>) -> Result<Posed, NotPosed> {
     let stand = ctx.lift.stand;
     let contacts = contacts(ctx);
-    let mut surveyed = heights(&ctx.job.ground, stand.at, stand.heading, &contacts).map_err(NotPosed::Ground)?;
-    for (z, by) in surveyed.at.iter_mut().zip(ctx.lowered) {
-        *z -= by;
-    }
-    if ctx.exact_ground {
-        surveyed.accuracy = 0.0;
-    }
-    let ground = on_heights(stand.at, stand.heading, &contacts, surveyed);
+    let ground = lies(ctx, &contacts).map_err(NotPosed::Ground)?;
     let levelled = standing::levelled(ctx, &ground);
     let footing = levelled.map_or_else(|| ground.clone(), |l| standing::footing_levelled(ctx, &ground, &l));
     let attachment = ctx.attachment.ok_or(NotPosed::Attachment)?;

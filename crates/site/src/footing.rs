@@ -39,6 +39,18 @@ pub struct Footing {
     pub accuracy: f64,
 }
 
+impl Footing {
+    /// Counts the slopes of another footing besides, where the machine may stand as well. Heights and pose stay.
+    pub fn widen(&mut self, other: &Self) {
+        let both = |a: Ranged, b: Ranged| Ranged { low: a.low.min(b.low), high: a.high.max(b.high), ..a };
+        self.along = both(self.along, other.along);
+        self.across = both(self.across, other.across);
+        self.rear_across = both(self.rear_across, other.rear_across);
+        self.twist = self.twist.max(other.twist);
+        self.accuracy = self.accuracy.max(other.accuracy);
+    }
+}
+
 /// Ground heights where known; at least one is not.
 pub type Unknown = [Option<f64>; 4];
 

@@ -106,40 +106,68 @@ pub(super) struct Tried {
     pub(super) ahead: f64,
     /// False where the boom is only ever without load: forks pulled out, or not yet in.
     pub(super) loaded: bool,
+    /// At the landing, clear above it or set down.
+    pub(super) landing: bool,
 }
 
 /// Every position tried: clear above the landing and set down, each nearer by the stand error with
 /// the nearest centre (boom steeper: worse sideways), and farther out by stand error and flex with
-/// the farthest (worse forward); and the positions on the way with both. Where the boom has no range
-/// left for the error, the load is moved instead.
+/// the farthest (worse forward); the positions on the way with both; and the forks pulled out, nearer and
+/// farther by the stand error.
 pub(super) fn tried(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment) -> Option<Vec<Tried>> {
     let poses = posed.reach.ok()?;
     let movement = posed.movement.as_ref()?;
     let (low, high) =
         if ctx.load.hanging.is_some() { (0.0, 0.0) } else { (ctx.load.centre_ahead.low, ctx.load.centre_ahead.high) };
     let (flex, error) = (ctx.machine.boom.flex, ctx.policy.stand_error);
-    let mut all = Vec::with_capacity(14);
+    let mut all = Vec::with_capacity(20);
     for boom in poses {
-        let tool = tool_point(ctx, attachment, boom);
         for (moved, ahead) in [(-error, low), (error + flex, high)] {
-            let to = DVec2::new(tool.x + moved, tool.z);
-            all.push(match kinematics::position_for(&ctx.machine.boom, attachment, to, boom.fork_tilt) {
-                Ok(boom) => Tried { boom, ahead, loaded: true },
-                Err(_) => Tried { boom, ahead: ahead + moved, loaded: true },
-            });
+            all.extend(moved_by(ctx, attachment, boom, moved).map(|(boom, rest)| Tried {
+                boom,
+                ahead: ahead + rest,
+                loaded: true,
+                landing: true,
+            }));
         }
     }
     // Raised retracted as steep as any of those needs it.
     let steepest = all.iter().map(|t| t.boom.angle).fold(f64::NEG_INFINITY, f64::max);
     let raised = BoomPosition { angle: steepest, extension: 0.0, fork_tilt: posed.carry.fork_tilt };
     for boom in movement.on_the_way.iter().chain([&raised]) {
-        all.extend([low, high + flex].map(|ahead| Tried { boom: *boom, ahead, loaded: true }));
+        all.extend([low, high + flex].map(|ahead| Tried { boom: *boom, ahead, loaded: true, landing: false }));
     }
-    let free = movement.free;
-    for boom in [free, BoomPosition { extension: 0.0, ..free }] {
-        all.push(Tried { boom, ahead: 0.0, loaded: false });
+    let bare = |boom| Tried { boom, ahead: 0.0, loaded: false, landing: false };
+    for moved in [-error, error] {
+        for (boom, _) in moved_by(ctx, attachment, movement.free, moved) {
+            all.extend([boom, BoomPosition { extension: 0.0, ..boom }].map(bare));
+        }
     }
     Some(all)
+}
+
+/// The boom with its tool moved ahead by so much, m. Where it has no range left for all of it: as far as it
+/// goes, and where it is; with each what is left to move the load by.
+fn moved_by(
+    ctx: &Context<'_>,
+    attachment: &Attachment,
+    boom: BoomPosition,
+    moved: f64,
+) -> impl Iterator<Item = (BoomPosition, f64)> + use<> {
+    let tool = tool_point(ctx, attachment, boom);
+    let to = |by: f64| {
+        kinematics::position_for(&ctx.machine.boom, attachment, DVec2::new(tool.x + by, tool.z), boom.fork_tilt)
+    };
+    if let Ok(there) = to(moved) {
+        return core::iter::once((there, 0.0)).chain(None);
+    }
+    let (mut good, mut bad) = (0.0, moved);
+    while libm::fabs(bad - good) > 0.001 {
+        let middle = f64::midpoint(good, bad);
+        if to(middle).is_ok() { good = middle } else { bad = middle }
+    }
+    let last = to(good).unwrap_or(boom);
+    core::iter::once((boom, moved)).chain(Some((last, moved - good)))
 }
 
 /// `None` if the boom does not get there.
@@ -148,7 +176,7 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
     let gust = ctx.lift.wind.map(|w| w.gust.si());
     let mut search = Search::new(ctx, gust);
     let mut wind_moment = 0.0_f64;
-    for Tried { boom, ahead, loaded } in tried(ctx, posed, attachment)? {
+    for Tried { boom, ahead, loaded, .. } in tried(ctx, posed, attachment)? {
         let tool = tool_point(ctx, attachment, boom);
         let (with_load, without) = wind(ctx, gust, boom);
         wind_moment = wind_moment.max(with_load.about_ground());
@@ -486,7 +514,7 @@ pub(crate) fn tilt_finding(ctx: &Context<'_>, s: &Statics) -> Finding {
     let line = LineOnSprings::of(ctx.machine, s.tilt_corner.stance, &s.tilt_line, springs(ctx));
     working.step(|| {
         let ([first, second], lean) = line.given(&s.tilt_corner.loading);
-        let formula = "δ_s = min(δ, δ(P_i + s_i · n · cos δ) − 1.15 · φ · cos(δ − φ))";
+        let formula = "δ_s = min(δ, δ(P_i + s_i · n · cos δ) − φ · (1.15 + 0.8 · φ) · cos(δ − φ))";
         let (rigid, soft) = (("δ", angle(rigid)), ("δ_s", angle(s.tilt)));
         let mut step = on_tyres(ctx, text::WORKING_TILT_ON_TYRES, formula, rigid, soft);
         step.values.extend([

@@ -79,9 +79,8 @@ fn events(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment) -> Option<E
         }
         out
     };
-    // The first four are those at the landing.
     let tried = tried(ctx, posed, attachment)?;
-    let loaded = tried.iter().take(4).filter(|t| t.loaded);
+    let loaded = tried.iter().filter(|t| t.landing);
     let up: Vec<Case> = loaded.flat_map(|t| cases(t.boom, t.ahead)).collect();
     let most = up.iter().map(|c| c.load.at.x).fold(f64::NEG_INFINITY, f64::max);
     let farthest: Vec<Case> = up.iter().filter(|c| c.load.at.x >= most - 1e-6).map(|c| Case { ..*c }).collect();

@@ -2,8 +2,8 @@
 //! functions of `stability`, `machine` and `site` alone, with nothing of the plan's own search.
 
 use evidence::{Ranged, Silent};
-use geometry::{DVec2, DVec3};
-use machine::{Attachment, BoomPosition, Machine, kinematics};
+use geometry::{DVec2, DVec3, Pose};
+use machine::{Attachment, BoomPosition, Machine, SupportState, kinematics};
 use planning::{Job, Lift};
 use quantity::Si;
 use site::footing::{Contacts, Footing, Heights, heights, on_heights};
@@ -49,26 +49,13 @@ pub(crate) struct Beyond {
     /// Every contact's height off by up to the accuracy, all at once; a plan takes them as independent,
     /// so that the root of their squares' sum is the accuracy.
     pub(crate) every_height: bool,
-    /// The ground is that under the stand with its error.
-    pub(crate) ground_of_stand: bool,
     /// The boom reaches for the landing from the frame as it really stands, pitched by the ground's error.
     pub(crate) pitched_reach: bool,
-    /// The stand's error counts while the forks are pulled out and the boom comes down, too.
-    pub(crate) pulled_out: bool,
-    /// Where the boom cannot make up for the whole of the stand's error and the flex, it makes up for what it
-    /// can; a plan moves the load instead and leaves the boom where it is.
-    pub(crate) end_of_range: bool,
 }
 
 impl Beyond {
     /// What a plan counts.
-    pub(crate) const NONE: Self = Self {
-        every_height: false,
-        ground_of_stand: false,
-        pitched_reach: false,
-        pulled_out: false,
-        end_of_range: false,
-    };
+    pub(crate) const NONE: Self = Self { every_height: false, pitched_reach: false };
 }
 
 /// What statics say of a sample. Tilt over the tilt required, of the worst line.
@@ -87,16 +74,39 @@ pub(crate) struct Sample {
     pub(crate) boom: BoomPosition,
 }
 
-/// How the machine stands: its axles, against the frame, and gravity in the frame.
-///
-/// The one place to change when plans credit a lock or levelling: give a locked axle the roll at which it
-/// locked, and a levelled frame `Stance::levelled` with a residual within the indicator's error, for the
-/// lifts with `lift.axle_locked` and `lift.levelled`. Today neither is credited, whatever a lift says.
-fn stands(lift: &Lift, footing: &Footing) -> (Stance, DVec3) {
-    let straight = Stance::from(Support { state: lift.support, rear: RearAxleState::Free });
-    let turned = footing.rear_across.nominal.atan() - footing.across.nominal.atan();
-    // The rear axle lies on the ground under it.
-    (Stance { rear_roll: turned, ..straight }, gravity_for_slopes(footing.along.nominal, footing.across.nominal))
+/// How the machine stands: its axles, against the frame, and gravity in the frame. A levelled frame is upright
+/// within the indicator's error, as far as its range goes; a locked axle keeps the roll of the ground under it.
+fn stands(job: &Job, lift: &Lift, footing: &Footing, random: &mut Seeded) -> (Stance, DVec3) {
+    let unit = &job.machines[lift.machine];
+    let locked = lift.axle_locked && (unit.lock_tried.is_some() || random.index(2) == 0);
+    let rear = if locked { RearAxleState::Locked } else { RearAxleState::Free };
+    let [front, back] = [footing.across, footing.rear_across].map(|s| s.nominal.atan());
+    let levelling = unit.machine.levelling.filter(|_| lift.levelled && lift.support == SupportState::Tyres);
+    let roll = levelling.map_or(front, |by| {
+        let (range, error) = (by.range.si(), by.indicator_error.si());
+        let stays = random.or_end(-error, error);
+        // No further than to the stop.
+        front - (front - stays).clamp(-range, range)
+    });
+    let stance =
+        Stance { support: Support { state: lift.support, rear }, front_roll: front - roll, rear_roll: back - roll };
+    // The front axle is rigid to a frame that is not levelled.
+    (stance, gravity_for_slopes(footing.along.nominal, roll.tan()))
+}
+
+/// The frame turned upright about the pin of its front axle, as far as that goes.
+fn upright(machine: &Machine, lift: &Lift, footing: &Footing) -> Pose {
+    let lies = footing.site_from_machine;
+    let Some(by) = machine.levelling.filter(|_| lift.levelled && lift.support == SupportState::Tyres) else {
+        return lies;
+    };
+    let roll = footing.across.nominal.atan();
+    let stays = roll - roll.clamp(-by.range.si(), by.range.si());
+    let ahead = lies.turn(DVec3::X);
+    let level_left = DVec3::Z.cross(ahead).normalize();
+    let stands = Pose::from_axes(ahead, level_left - DVec3::Z * stays.tan(), DVec3::ZERO);
+    let pin = DVec3::Z * by.pin_height;
+    Pose { translation: lies * pin - stands.turn(pin), ..stands }
 }
 
 /// Errors of the four heights, m.
@@ -188,15 +198,14 @@ pub(crate) fn sample(job: &Job, lift: &Lift, random: &mut Seeded, beyond: Beyond
     let error = job.policy.stand_error;
     let [ahead_by, left_by] = [0; 2].map(|_| random.or_end(-error, error));
     let leg = random.index(LEGS);
-    let surveyed =
-        lift.stand.at + if beyond.ground_of_stand { forward * ahead_by + left * left_by } else { DVec2::ZERO };
+    let surveyed = lift.stand.at + forward * ahead_by + left * left_by;
     let Heights { at, accuracy, source } = heights(&job.ground, surveyed, lift.stand.heading, &contacts).ok()?;
     let errors = survey_errors(random, accuracy, beyond);
     let posed = |by: [f64; 4], stand: DVec2| {
         let at = std::array::from_fn(|i| at[i] + by[i]);
         on_heights(stand, lift.stand.heading, &contacts, Heights { at, accuracy: 0.0, source: source.clone() })
     };
-    let (stance, gravity) = stands(lift, &posed(errors, surveyed));
+    let (stance, gravity) = stands(job, lift, &posed(errors, surveyed), random);
 
     // The boom.
     let from = |stand: DVec2| if beyond.pitched_reach { posed(errors, stand) } else { posed([0.0; 4], stand) };
@@ -205,19 +214,12 @@ pub(crate) fn sample(job: &Job, lift: &Lift, random: &mut Seeded, beyond: Beyond
             Some(h) => landing.at.extend(landing.level + load.height + h.drop + up),
             None => (landing.at - forward * (0.5 * load.depth)).extend(landing.level + up),
         };
-        footing.site_from_machine.inverse() * site
+        upright(machine, lift, footing).inverse() * site
     };
     let clear = lift.clear.si() + landing.upstand;
     let as_stated = from(lift.stand.at);
     let fork_tilt = -as_stated.along.nominal.atan();
-    let makes_up = [0.0, clear].into_iter().all(|up| {
-        let p = to(&as_stated, up);
-        [-error, error + machine.boom.flex]
-            .into_iter()
-            .all(|by| kinematics::position_for(&machine.boom, attachment, DVec2::new(p.x + by, p.z), fork_tilt).is_ok())
-    });
-    let counted = if leg < LEGS / 2 { makes_up || beyond.end_of_range } else { beyond.pulled_out };
-    let (stand, load_by) = if counted { (lift.stand.at + forward * ahead_by, 0.0) } else { (lift.stand.at, -ahead_by) };
+    let stand = lift.stand.at + forward * ahead_by;
     let reached = from(stand);
     let under = if load.hanging.is_some() { 0.0 } else { load.depth };
     let target = |up: f64| to(&reached, up);
@@ -225,7 +227,7 @@ pub(crate) fn sample(job: &Job, lift: &Lift, random: &mut Seeded, beyond: Beyond
 
     // The load, pulled aside by shift and swing, pushed ahead by flex.
     let tool = kinematics::tool_point(&machine.boom, attachment, boom);
-    let flex = load_by + random.or_end(0.0, machine.boom.flex);
+    let flex = random.or_end(0.0, machine.boom.flex);
     let shift = random.or_end(lift.side_shift.min(0.0), lift.side_shift.max(0.0));
     let at = if load.hanging.is_some() {
         let out = random.or_end(0.0, load.swing_slope() * tool.z.max(0.0));
