@@ -83,7 +83,7 @@ fn sideways(springs: Option<Springs>) -> [f64; 2] {
 /// The load ahead of the front axle moves the centre of gravity to where the triangle is wide.
 #[test]
 fn boom_down_3000_kg_raise_the_sideways_reserve_of_r1_from_33_to_37_degrees() {
-    for (springs, [bare, loaded]) in [(None, [32.70, 37.48]), (Some(Springs { front: 1e6, rear: 7e5 }), [31.68, 36.12])]
+    for (springs, [bare, loaded]) in [(None, [32.70, 37.48]), (Some(Springs { front: 1e6, rear: 7e5 }), [31.64, 35.99])]
     {
         let found = sideways(springs);
         assert!(
