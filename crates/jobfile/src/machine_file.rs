@@ -132,7 +132,7 @@ fn machine(root: &Reader<'_>) -> Option<Machine> {
         outline: outline??,
         wind_areas: wind_areas??,
     };
-    let stands = standing(root, &machine);
+    let stands = standing(root, &machine) && crate::machine_carried::carried(root, &machine);
     around_tyres(root, &machine);
     if charts.is_empty() {
         root.warning("chart", text::NO_CHARTS.with("machine", &machine.id), None);

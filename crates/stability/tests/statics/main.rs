@@ -14,6 +14,7 @@ mod peers;
 mod properties;
 mod r1;
 mod reserve_map;
+mod settled;
 mod springs;
 mod tilting_platform;
 mod val_dynamics;
