@@ -32,8 +32,10 @@ pub(super) fn print(r: &ReactionsResult, s: &Standing, said: Said) {
     for line in &r.lines {
         let side = side(line.over);
         say(&match line.ratio {
-            None => words::REACTIONS_LINE_NONE.with("side", side),
-            Some(k) => {
+            // More is no margin that anybody reads.
+            k if k.is_none_or(|k| k > 100.0) => words::REACTIONS_LINE_NONE.with("side", side),
+            k => {
+                let k = k.unwrap_or(f64::NAN);
                 let holds = line.restoring_nm > line.overturning_nm;
                 let id = if holds { words::REACTIONS_LINE } else { words::REACTIONS_LINE_TIPS };
                 id.with("side", side).with("ratio", Quantity::number(k))

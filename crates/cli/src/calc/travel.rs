@@ -31,7 +31,8 @@ slope_along = "-8 %"         # ground rises ahead; here it falls
 slope_across = "3 %"         # ground falls to the left
 travel = "ahead"             # boom first; or "back"
 speed = "8 km/h"
-radius = "6.0 m"             # of the turn, to the middle of the machine; left out: straight
+radius = "6.0 m"             # of the turn, to the middle of the machine; left
+#                              out: straight
 retardation = "50 %"         # of gravity, by the brakes; left out: 51 %, full
 #                              braking on dry ground
 reaction_time = "2.5 s"      # until the brake takes hold; left out: 2.5 s
@@ -42,8 +43,8 @@ fork_friction = "0.3"        # load on forks: wood on steel 0.3, steel on steel
 #                              0.2
 tilt_fore_aft = "7 %"        # tilt that must remain
 tilt_sideways = "12 %"
-# gust = "9 m/s"             # at the height of load and boom; left out: no wind.
-#                              With a load also what the wind sees of it:
+# gust = "9 m/s"             # at the height of load and boom; left out: no
+#                              wind. With a load also what the wind sees of it:
 # load_depth = "1.20 m"
 # load_width = "1.20 m"
 # load_height = "1.20 m"
