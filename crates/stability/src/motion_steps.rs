@@ -2,7 +2,7 @@
 
 use crate::tip_energy::curve;
 use crate::{Acceleration, LineOnSprings, Loading, Moving, SUDDEN, Sudden, TripSpeed, text, tilt_reserve};
-use evidence::{Reading, Source, Step, Trace};
+use evidence::{Reading, Silent, Source, Step, Trace};
 use quantity::{Dimension, Quantity, STANDARD_GRAVITY as G};
 
 fn number(v: f64) -> Quantity {
@@ -129,12 +129,13 @@ fn energy_step(loading: &Loading, soft: &LineOnSprings, trace: &mut impl Trace) 
         let c = curve(loading, &soft.rigid);
         Step {
             title: text::STEP_ENERGY.message(),
-            formula: "E = A · (cos α* − cos α_s) − M_w · (α_s − α*),  α_s = α* + min(α − α*, δ_s)".into(),
+            formula: "E = A · (cos α* − cos α_s) − M_w · (α_s − α*),  sin α_s = sin(asin(p · sin α) − λ) / p".into(),
             values: vec![
                 ("A".into(), energy(c.amplitude)),
                 ("α".into(), angle(c.alpha)),
                 ("α*".into(), angle(c.balance)),
-                ("δ_s".into(), angle(soft.tilt(loading))),
+                ("p".into(), number(c.amplitude / (G * crate::tipping::arm(&loading.masses, &soft.rigid).1.length()))),
+                ("λ".into(), angle(tilt_reserve(loading, &soft.rigid, &mut Silent) - soft.tilt(loading))),
                 ("M_w".into(), energy(c.wind)),
             ],
             result: ("E".into(), energy(soft.energy_to_tip(loading))),

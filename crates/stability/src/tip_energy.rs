@@ -9,11 +9,12 @@
 //! `E = A (cos α* − cos α) − M_w (α − α*)` (mechanics; the wind's moment as it stands).
 //!
 //! On contacts that give ([`LineOnSprings::energy_to_tip`]) the far wheels come free with the body leaning
-//! already: from there to the balance the tilt `δ_s` that remains on springs is left, at most. `α` becomes
-//! `α* + min(α − α*, δ_s)`, which is never more; the work until the wheels come free is not credited.
+//! already. The tilt that the springs take, `λ = δ − δ_s`, is a turn about the line by `sin α_s = sin(asin(p sin α)
+//! − λ) / p`, and `α_s` takes the place of `α`: never more. The work until the wheels come free is not credited.
 
 use crate::tipping::arm;
-use crate::{LineOnSprings, Loading, Masses, Stance, TippingLine};
+use crate::{LineOnSprings, Loading, Masses, Stance, TippingLine, tilt_reserve};
+use evidence::Silent;
 use geometry::DVec3;
 use machine::{Attachment, BodyKind, BoomPosition, Machine, kinematics};
 use quantity::{STANDARD_GRAVITY as G, Si};
@@ -55,10 +56,14 @@ impl LineOnSprings {
     /// [`energy_to_tip`]. 0 where it tips already or a spring is no positive number.
     pub fn energy_to_tip(&self, loading: &Loading) -> f64 {
         let c = curve(loading, &self.rigid);
-        let (whole, left) = (c.alpha - c.balance, self.tilt(loading));
-        let left = if left.is_nan() || left < whole { left } else { whole };
-        let energy = c.amplitude * (libm::cos(c.balance) - libm::cos(c.balance + left)) - c.wind * left;
-        if left <= 0.0 || whole <= 0.0 { 0.0 } else { energy }
+        let (_, a) = arm(&loading.masses, &self.rigid);
+        let p = c.amplitude / (G * a.length());
+        let soft = self.tilt(loading);
+        let taken = tilt_reserve(loading, &self.rigid, &mut Silent) - soft;
+        let from = libm::asin((libm::sin(libm::asin(p * libm::sin(c.alpha)) - taken) / p).clamp(-1.0, 1.0));
+        let from = if from > c.alpha { c.alpha } else { from };
+        let energy = c.amplitude * (libm::cos(c.balance) - libm::cos(from)) - c.wind * (from - c.balance);
+        if soft <= 0.0 || from <= c.balance { 0.0 } else { energy }
     }
 }
 

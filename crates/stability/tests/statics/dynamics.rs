@@ -261,13 +261,12 @@ fn hard_tyres_leave_what_rigid_contacts_leave() {
     for state in STATES {
         let on = worst_wheel_drop_on_springs(&machine, state, &loading, 0.1, springs);
         for (on, rigid) in on.iter().zip(worst_wheel_drop(&machine, state, &loading, 0.1)) {
-            // On ground that slopes along a line the worst tilt is a little less than the turn about it.
-            assert!((on.reserve - rigid.reserve).abs() < 2e-3, "{on:?} {rigid:?}");
+            assert!((on.reserve - rigid.reserve).abs() < 1e-4, "{on:?} {rigid:?}");
         }
         for line in tipping_lines(&machine, state) {
             let soft = LineOnSprings::of(&machine, state, &line, springs);
             let (on, rigid) = (soft.energy_to_tip(&loading), energy_to_tip(&loading, &line));
-            assert!(on <= rigid + 1e-6 && on > 0.98 * rigid, "{on} {rigid}");
+            assert!(on <= rigid + 1e-6 && on > 0.9999 * rigid, "{on} {rigid}");
         }
     }
 }
