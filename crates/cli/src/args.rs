@@ -194,6 +194,8 @@ pub(crate) struct CheckArgs {
 pub(crate) enum Calculation {
     /// Capacity of a load chart at a reach and height
     Chart,
+    /// Force on each wheel or pad as the machine stands, on uneven ground too
+    Reactions,
     /// Tipping load and tilt at onset for a boom position
     Stability,
     /// What braking, turning, a kerb or a rut leave when driving, and whether it slides
@@ -368,6 +370,8 @@ pub(crate) enum Form {
     Check,
     /// The answer that `calc chart --format json` prints
     CalcChart,
+    /// The answer that `calc reactions --format json` prints
+    CalcReactions,
     /// The answer that `calc stability --format json` prints
     CalcStability,
     /// The answer that `calc travel-stability --format json` prints

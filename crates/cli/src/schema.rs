@@ -1,7 +1,7 @@
 //! `counterpoise schema`.
 
 use crate::args::{Form, SchemaArgs};
-use crate::calc::{ChartResult, FitResult, PlatformResult, StabilityResult, TravelResult, WindResult};
+use crate::calc::{ChartResult, FitResult, PlatformResult, ReactionsResult, StabilityResult, TravelResult, WindResult};
 use crate::machine::{Comparison, Explained, Missing, Reserves};
 use crate::{Outcome, Run, terminal};
 use jobfile::FileKind;
@@ -21,6 +21,7 @@ pub(crate) fn schema(form: Form) -> Schema {
         Form::Plan => schema_for!(planning::Plan),
         Form::Check => schema_for!(planning::DistanceAnswer),
         Form::CalcChart => schema_for!(ChartResult),
+        Form::CalcReactions => schema_for!(ReactionsResult),
         Form::CalcStability => schema_for!(StabilityResult),
         Form::CalcTravelStability => schema_for!(TravelResult),
         Form::CalcWind => schema_for!(WindResult),

@@ -148,7 +148,7 @@ evidence::messages! {
     /// The same where the rear axle lifts: nothing steers.
     TRAVEL_REAR_LIFTS = "cli-travel-rear-lifts" [rest];
     /// Stopping distance.
-    TRAVEL_STOPS = "cli-travel-stops" [distance];
+    TRAVEL_STOPS = "cli-travel-stops" [distance, time];
     /// It does not stop on that grade.
     TRAVEL_NEVER_STOPS = "cli-travel-never-stops" [];
     /// Tyres slide.

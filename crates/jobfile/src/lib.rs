@@ -44,6 +44,7 @@ mod liquid_section;
 mod load_mass;
 mod load_part_section;
 mod load_section;
+mod machine_carried;
 mod machine_file;
 mod machine_section;
 mod nearest;

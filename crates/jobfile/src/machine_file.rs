@@ -134,7 +134,7 @@ fn machine(root: &Reader<'_>) -> Option<Machine> {
         outline: outline??,
         wind_areas: wind_areas??,
     };
-    let stands = standing(root, &machine);
+    let stands = standing(root, &machine) && crate::machine_carried::carried(root, &machine);
     around_tyres(root, &machine);
     if let Some(t) = &rear_axle {
         axle_section::lock_within_boom(t, &machine);

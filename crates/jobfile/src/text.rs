@@ -174,6 +174,10 @@ evidence::messages! {
     CENTRE_OUTSIDE_WHEELBASE = "jobfile-centre-outside-wheelbase" [centre, wheelbase];
     /// Hint: check the bodies' masses and centres: ahead of the front axle is positive, behind is negative.
     HINT_CENTRES = "jobfile-hint-centres" [];
+    /// Boom as carried, empty with `attachment` on, its centre lies `by` ahead of the front axle: the rear axle lifts.
+    TIPS_FORWARD_EMPTY = "jobfile-tips-forward-empty" [attachment, by];
+    /// The same `by` behind the rear axle: the front axle lifts.
+    TIPS_BACK_EMPTY = "jobfile-tips-back-empty" [attachment, by];
     /// The centre of gravity lies `left` to the left, outside half the track `half_track`.
     CENTRE_OUTSIDE_TRACK = "jobfile-centre-outside-track" [left, half_track];
     /// The first of the two angles, `low`, is not below the second, `high`.

@@ -56,7 +56,7 @@ fn the_sheet_says_verdict_reserve_and_what_governs() {
             has(&text, &english().source(source));
         }
     }
-    has(&text, "(clause not checked)");
+    has(&text, "(from memory, not looked up)");
     has(&text, "Planned by");
 }
 

@@ -7,6 +7,7 @@
 //! - [`level_tipping_load`], [`load_factor`], [`tilt_reserve`]: how much is left
 //! - [`tilt_reserve_on_springs`], [`load_factor_on_springs`]: the same on tyres that give
 //! - [`reactions`]: force on each wheel or pad
+//! - [`settled`]: how it comes to stand on uneven ground, with its forces; [`moments`]: what holds, what overturns
 //! - [`wind`]: force of a gust on load, boom and frame, for every direction; [`wind_parts`] what it sees
 //!   of a machine, [`gust_at_limit`] the gust that a required tilt allows
 //! - [`moving`]: braking, starting and turning as an apparent gravity
@@ -29,9 +30,12 @@ mod force_angle;
 mod lean;
 mod linear;
 mod masses;
+mod moment_ratio;
 mod motion;
+mod motion_steps;
 mod reactions;
 mod reserve_map;
+mod settled;
 mod sliding;
 mod springs;
 mod stance;
@@ -51,21 +55,27 @@ pub use factor_on_springs::load_factor_on_springs;
 pub use force_angle::{ForceAngle, force_angle};
 pub use lean::{LineOnSprings, tilt_reserve_on_springs};
 pub use masses::{LoadOnBoom, Masses};
+pub use moment_ratio::{Moments, Parts, moments};
 pub use motion::{Acceleration, FULL_BRAKING, Moving, SUDDEN, Travel, Turn, greatest_retardation, moving, rear_share};
+pub use motion_steps::{drop_steps, moving_steps, stopping_step, trip_steps, turning_step};
 pub use reactions::{Reactions, reactions, wind_on_contacts};
 pub use reserve_map::{CellFlag, MOST_CELLS, MapAsk, ReserveCell, ReserveMap, reserve_map};
+pub use settled::{Settled, seen_turned, settled};
 pub use sliding::{First, Sliding, first_as_it_grows, sliding};
 pub use springs::{OnSprings, Springs, on_springs};
 pub use stance::Stance;
 pub use stopping::{
     REACTION, STEEL_ON_STEEL, SURE_BRAKING, WOOD_ON_STEEL, coasting_distance, friction_for_load, stopping_distance,
 };
-pub use sudden::{Criterion, Sudden, load_dropped, lowered, stop_of_lowering, wheel_drop, worst_wheel_drop};
+pub use sudden::{
+    Criterion, Sudden, load_dropped, lowered, stop_of_lowering, wheel_drop, worst_wheel_drop,
+    worst_wheel_drop_on_springs,
+};
 pub use support::{RearAxleState, Support, TippingLine, TipsOver, tipping_lines};
 pub use tilting_platform::{
     OnPlatform, PLATFORM_STANDARD, PLATFORM_TESTS, PlatformTest, Turned, descent, leans, on_platform, worst_orientation,
 };
-pub use tip_energy::{TripSpeed, energy_to_tip, inertia_at_least, trip_speed};
+pub use tip_energy::{TripSpeed, energy_to_tip, inertia_at_least, trip_speed, trip_speed_on_springs};
 pub use tipping::{
     LEVEL, Loading, Onset, gravity_for_slopes, level_tipping_load, load_factor, load_factor_with, onset,
     restoring_moment, tilt_reserve,

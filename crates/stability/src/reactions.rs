@@ -21,7 +21,7 @@ pub struct Reactions {
 }
 
 /// A point seen along gravity on the ground plane z = 0.
-fn along_gravity(p: DVec3, gravity: DVec3) -> DVec2 {
+pub(crate) fn along_gravity(p: DVec3, gravity: DVec3) -> DVec2 {
     (p - gravity * (p.z / gravity.z)).truncate()
 }
 
@@ -106,6 +106,15 @@ fn locked(p: &crate::support::Points, masses: &Masses, gravity: DVec3) -> Reacti
         *f = f.max(0.0);
     }
     Reactions { force, stands: false }
+}
+
+/// Reactions on three of four contacts, `out` left out: determinate. `None` where they stand in a line.
+pub(crate) fn on_three(contacts: &[DVec3; 4], out: usize, masses: &Masses, gravity: DVec3) -> Option<Reactions> {
+    let seen = contacts.map(|c| along_gravity(c, gravity));
+    let w = masses.total() * G;
+    let active = [0, 1, 2, 3].map(|i| i != out);
+    let force = spread(&seen, active, w, along_gravity(masses.centre(), gravity))?;
+    Some(Reactions { force, stands: force.iter().all(|f| *f >= -1e-9 * w) })
 }
 
 /// Forces `N_i = α + β x_i + γ y_i` on the active contacts (equal springs under a rigid body).

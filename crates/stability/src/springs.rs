@@ -52,6 +52,9 @@ pub enum OnSprings {
         roll: f64,
         /// Pitch of the body against the ground, nose down, rad.
         pitch: f64,
+        /// Turn of the rear axle against the body, left end down, beyond that of the stance, rad: 0 where it
+        /// is locked. Its stop is not known to the search.
+        axle: f64,
     },
     /// No position holds it: it goes over. A finding of physics.
     Tips,
@@ -308,7 +311,8 @@ fn search(body: &Body) -> OnSprings {
         let Some(step) = damped(&j, &d, shift, n) else { return OnSprings::CannotTell };
         let most = step.iter().take(n).fold(0.0_f64, |m, s| m.max(s.abs()));
         if most < 1e-10 && out < 1e-6 && holds(&j, 0.0, n) {
-            return OnSprings::Stands { force, roll: q[1], pitch: q[2] };
+            let axle = if body.free { q[3] - q[1] } else { 0.0 };
+            return OnSprings::Stands { force, roll: q[1], pitch: q[2], axle };
         }
         let mut length = (LONGEST / most).min(1.0);
         let moved = |length: f64| {

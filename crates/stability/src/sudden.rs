@@ -7,7 +7,7 @@
 //! - **energy**: all that is set free, without loss, against what it takes to tip
 //!   ([`crate::energy_to_tip`]; mechanics).
 //!
-//! Rigid contacts. Twice the static change holds for what stays on its tyres; where a wheel is in the air
+//! Rigid contacts, but for [`worst_wheel_drop_on_springs`]. Twice the static change holds for what stays on its tyres; where a wheel is in the air
 //! the energy counts.
 
 use crate::lean::turn;
@@ -15,8 +15,8 @@ use crate::support::{Points, points};
 use crate::tip_energy::curve;
 use crate::tipping::arm;
 use crate::{
-    LoadOnBoom, Loading, Masses, RearAxleState, Stance, TippingLine, TipsOver, energy_to_tip, tilt_reserve,
-    tipping_lines,
+    LineOnSprings, LoadOnBoom, Loading, Masses, RearAxleState, Springs, Stance, TippingLine, TipsOver, energy_to_tip,
+    tilt_reserve, tipping_lines,
 };
 use evidence::Silent;
 use geometry::DVec3;
@@ -50,14 +50,18 @@ pub struct Sudden {
 }
 
 fn sudden(before: &Loading, line: &TippingLine, tilt: f64, energy: f64) -> Sudden {
-    let (tilt_before, barrier) = (tilt_reserve(before, line, &mut Silent), energy_to_tip(before, line));
+    of_what_was(line.over, tilt_reserve(before, line, &mut Silent), energy_to_tip(before, line), tilt, energy)
+}
+
+/// What is left of a tilt (rad) and a barrier (J) before.
+fn of_what_was(over: TipsOver, tilt_before: f64, barrier: f64, tilt: f64, energy: f64) -> Sudden {
     let share = |left: f64, of: f64| if of <= 0.0 { -1.0 } else { left / of };
     let (by_tilt, by_energy) = (share(tilt, tilt_before), share(energy, barrier));
     // What is no number is never the better one.
     let tilt_governs = by_tilt.is_nan() || by_tilt <= by_energy;
     let (reserve, criterion) =
         if tilt_governs { (by_tilt, Criterion::TwiceStatic) } else { (by_energy, Criterion::Energy) };
-    Sudden { over: line.over, reserve, criterion, tilt, energy }
+    Sudden { over, reserve, criterion, tilt, energy }
 }
 
 /// The lesser; what is no number is the least.
@@ -119,7 +123,18 @@ pub fn load_dropped(loading: &Loading, load: LoadOnBoom, flex: f64, line: &Tippi
 /// three count. The static turn counts twice; the energy is the whole height lost down to the lowered
 /// line. Not a number where a drop is below zero or none.
 pub fn wheel_drop(machine: &Machine, stance: impl Into<Stance>, loading: &Loading, drop: [f64; 4]) -> [Sudden; 6] {
-    let stance = stance.into();
+    dropped(machine, stance.into(), loading, drop, None)
+}
+
+/// On springs the tilt is that on springs before and after, and the barrier is lower by what they take of it
+/// ([`LineOnSprings::energy_to_tip`]); never more is left than on rigid contacts.
+fn dropped(
+    machine: &Machine,
+    stance: Stance,
+    loading: &Loading,
+    drop: [f64; 4],
+    springs: Option<Springs>,
+) -> [Sudden; 6] {
     let p = points(machine, stance);
     let free = stance.support.rear == RearAxleState::Free && stance.support.state != SupportState::Outriggers;
     let valid = drop.iter().all(|d| *d >= 0.0 && d.is_finite());
@@ -131,7 +146,16 @@ pub fn wheel_drop(machine: &Machine, stance: impl Into<Stance>, loading: &Loadin
             let tilted = Loading { gravity: turned_back(loading.gravity, *turned * 2.0), ..*loading };
             let tilt = tilt_reserve(&tilted, &line, &mut Silent);
             let energy = energy_left(&p, loading, &line, drop, free, turned.length());
-            let s = sudden(loading, &line, tilt, energy);
+            let mut s = sudden(loading, &line, tilt, energy);
+            if let Some(springs) = springs {
+                let soft = LineOnSprings::of(machine, stance, &line, springs);
+                let barrier = soft.energy_to_tip(loading);
+                let energy = energy - (energy_to_tip(loading, &line) - barrier);
+                let on = of_what_was(line.over, soft.tilt(loading), barrier, soft.tilt(&tilted), energy);
+                if on.reserve.is_nan() || on.reserve <= s.reserve {
+                    s = on;
+                }
+            }
             if worst.is_none_or(|w| s.reserve.is_nan() || s.reserve < w.reserve) {
                 worst = Some(s);
             }
@@ -142,6 +166,27 @@ pub fn wheel_drop(machine: &Machine, stance: impl Into<Stance>, loading: &Loadin
 
 /// The worst over any one wheel, and any two of a side or an axle, that drop by `height` (m).
 pub fn worst_wheel_drop(machine: &Machine, stance: impl Into<Stance>, loading: &Loading, height: f64) -> [Sudden; 6] {
+    worst_dropped(machine, stance.into(), loading, height, None)
+}
+
+/// The same on contacts that give; never more is left.
+pub fn worst_wheel_drop_on_springs(
+    machine: &Machine,
+    stance: impl Into<Stance>,
+    loading: &Loading,
+    height: f64,
+    springs: Springs,
+) -> [Sudden; 6] {
+    worst_dropped(machine, stance.into(), loading, height, Some(springs))
+}
+
+fn worst_dropped(
+    machine: &Machine,
+    stance: Stance,
+    loading: &Loading,
+    height: f64,
+    springs: Option<Springs>,
+) -> [Sudden; 6] {
     const CASES: [[f64; 4]; 8] = [
         [1.0, 0.0, 0.0, 0.0],
         [0.0, 1.0, 0.0, 0.0],
@@ -152,10 +197,9 @@ pub fn worst_wheel_drop(machine: &Machine, stance: impl Into<Stance>, loading: &
         [1.0, 1.0, 0.0, 0.0],
         [0.0, 0.0, 1.0, 1.0],
     ];
-    let stance = stance.into();
-    let mut worst = wheel_drop(machine, stance, loading, CASES[0].map(|c| c * height));
+    let mut worst = dropped(machine, stance, loading, CASES[0].map(|c| c * height), springs);
     for case in &CASES[1..] {
-        let next = wheel_drop(machine, stance, loading, case.map(|c| c * height));
+        let next = dropped(machine, stance, loading, case.map(|c| c * height), springs);
         for (w, n) in worst.iter_mut().zip(next) {
             if n.reserve.is_nan() || n.reserve < w.reserve {
                 *w = n;

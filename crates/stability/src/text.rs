@@ -25,6 +25,44 @@ evidence::messages! {
     STEP_TIPPING_LOAD = "working-tipping-load" [];
     /// Working: load factor = tipping load / upper load.
     STEP_LOAD_FACTOR = "working-load-factor" [];
+    /// Working: moment of all parts that hold, about the tipping line.
+    STEP_HOLDS = "working-holds" [];
+    /// Working: moment of all parts that overturn, about the tipping line.
+    STEP_OVERTURNS = "working-overturns" [];
+    /// Working: restoring over overturning moment.
+    STEP_MOMENT_RATIO = "working-moment-ratio" [];
+    /// Working: weight of machine and load.
+    STEP_WEIGHT = "working-weight" [];
+    /// Working: where the weight meets the ground's plane; `axis` names the coordinate.
+    STEP_SEEN_CENTRE = "working-seen-centre" [axis];
+    /// Working: force on a contact.
+    STEP_CONTACT_FORCE = "working-contact-force" [contact];
+    /// Name of a contact: front left.
+    CONTACT_FRONT_LEFT = "contact-front-left" [];
+    /// Name of a contact: front right.
+    CONTACT_FRONT_RIGHT = "contact-front-right" [];
+    /// Name of a contact: rear left.
+    CONTACT_REAR_LEFT = "contact-rear-left" [];
+    /// Name of a contact: rear right.
+    CONTACT_REAR_RIGHT = "contact-rear-right" [];
+    /// Working: acceleration towards the middle of a turn.
+    STEP_TURNING = "working-turning" [];
+    /// Working: what is counted of an acceleration that may begin suddenly.
+    STEP_SUDDEN = "working-sudden" [];
+    /// Working: the pull that a moving machine feels.
+    STEP_APPARENT = "working-apparent" [];
+    /// Working: tilt that remains on contacts that give.
+    STEP_TILT_SOFT = "working-tilt-soft" [];
+    /// Working: energy that tips it.
+    STEP_ENERGY = "working-energy" [];
+    /// Working: speed below which nothing that stops it dead tips it.
+    STEP_TRIP = "working-trip" [];
+    /// Working: tilt left when wheels drop.
+    STEP_DROP = "working-drop" [];
+    /// Working: energy left when wheels drop.
+    STEP_DROP_ENERGY = "working-drop-energy" [];
+    /// Working: stopping distance.
+    STEP_STOPPING = "working-stopping" [];
     /// Name of a part: the load.
     PART_LOAD = "part-load" [];
     /// Name of a part: the boom.

@@ -8,11 +8,13 @@
 //!
 //! `E = A (cos α* − cos α) − M_w (α − α*)` (mechanics; the wind's moment as it stands).
 //!
-//! Rigid contacts. Soft tyres lower the barrier a little and lean the machine:
-//! [`crate::tilt_reserve_on_springs`].
+//! On contacts that give ([`LineOnSprings::energy_to_tip`]) the far wheels come free with the body leaning
+//! already. The tilt that the springs take, `λ = δ − δ_s`, is a turn about the line by `sin α_s = sin(asin(p sin α)
+//! − λ) / p`, and `α_s` takes the place of `α`: never more. The work until the wheels come free is not credited.
 
 use crate::tipping::arm;
-use crate::{Loading, Masses, Stance, TippingLine};
+use crate::{LineOnSprings, Loading, Masses, Stance, TippingLine, tilt_reserve};
+use evidence::Silent;
 use geometry::DVec3;
 use machine::{Attachment, BodyKind, BoomPosition, Machine, kinematics};
 use quantity::{STANDARD_GRAVITY as G, Si};
@@ -47,6 +49,22 @@ pub fn energy_to_tip(loading: &Loading, line: &TippingLine) -> f64 {
     let c = curve(loading, line);
     let energy = c.amplitude * (libm::cos(c.balance) - libm::cos(c.alpha)) - c.wind * (c.alpha - c.balance);
     if c.alpha <= c.balance { 0.0 } else { energy }
+}
+
+impl LineOnSprings {
+    /// Energy (J) to turn the machine over the line on contacts that give, at least; never more than
+    /// [`energy_to_tip`]. 0 where it tips already or a spring is no positive number.
+    pub fn energy_to_tip(&self, loading: &Loading) -> f64 {
+        let c = curve(loading, &self.rigid);
+        let (_, a) = arm(&loading.masses, &self.rigid);
+        let p = c.amplitude / (G * a.length());
+        let soft = self.tilt(loading);
+        let taken = tilt_reserve(loading, &self.rigid, &mut Silent) - soft;
+        let from = libm::asin((libm::sin(libm::asin(p * libm::sin(c.alpha)) - taken) / p).clamp(-1.0, 1.0));
+        let from = if from > c.alpha { c.alpha } else { from };
+        let energy = c.amplitude * (libm::cos(c.balance) - libm::cos(from)) - c.wind * (from - c.balance);
+        if soft <= 0.0 || from <= c.balance { 0.0 } else { energy }
+    }
 }
 
 /// Moment of inertia (kg·m²) about `line` of everything that counts for it, its bodies as points:
@@ -89,7 +107,15 @@ pub struct TripSpeed {
 /// runs show that springy contact tips below it, never below `energy`. Not a number for what is none, and
 /// for an inertia that is not positive.
 pub fn trip_speed(loading: &Loading, line: &TippingLine, inertia: f64) -> TripSpeed {
-    let barrier = energy_to_tip(loading, line);
+    trip(energy_to_tip(loading, line), loading, line, inertia)
+}
+
+/// The same on contacts that give, never faster.
+pub fn trip_speed_on_springs(loading: &Loading, line: &LineOnSprings, inertia: f64) -> TripSpeed {
+    trip(line.energy_to_tip(loading), loading, &line.rigid, inertia)
+}
+
+fn trip(barrier: f64, loading: &Loading, line: &TippingLine, inertia: f64) -> TripSpeed {
     let (_, a) = arm(&loading.masses, line);
     let lever = libm::hypot(a.x, a.y);
     if inertia.is_nan() || inertia <= 0.0 {

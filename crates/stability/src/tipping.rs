@@ -51,7 +51,7 @@ pub(crate) fn arm(masses: &Masses, line: &TippingLine) -> (f64, DVec3) {
 ///
 /// What the axle's pull along the machine does by being higher or lower than the pin is left out: it
 /// changes the onset by less than 0.1° (own comparison, `validation/witness`).
-fn through_the_pin(masses: &Masses, line: &TippingLine) -> DVec3 {
+pub(crate) fn through_the_pin(masses: &Masses, line: &TippingLine) -> DVec3 {
     let off = (masses.axle_moment - line.pin * masses.axle).with_z(0.0);
     line.along.with_x(0.0).cross(off) + DVec3::X * (masses.total() * line.held)
 }

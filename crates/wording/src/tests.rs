@@ -180,7 +180,7 @@ fn sources_say_what_was_not_read_in_the_source() {
         english,
         [
             "29 CFR 1926.600(a)(6)",
-            "EN 1991-1-4 (clause not checked)",
+            "EN 1991-1-4 (from memory, not looked up)",
             "common practice",
             "mechanics",
             "job.toml, load[1], estimated",
@@ -189,7 +189,7 @@ fn sources_say_what_was_not_read_in_the_source() {
     );
     let silent = Source::Person { name: "A. Invented".into(), statement: String::new() };
     assert_eq!(words(ENGLISH).source(&silent), "stated by A. Invented");
-    assert_eq!(words(SPANISH).source(&memory), "EN 1991-1-4 (apartado no comprobado)");
+    assert_eq!(words(SPANISH).source(&memory), "EN 1991-1-4 (de memoria, sin consultar)");
 }
 
 #[test]
@@ -204,7 +204,7 @@ fn citations_that_are_sentences_are_in_the_readers_language() {
     }
     assert!(!working.steps.is_empty());
     let tilt = Source::from_memory("ISO 22915-14 (kind of test; low confidence)");
-    assert_eq!(words(SPANISH).source(&tilt), "ISO 22915-14, según su tipo de ensayo (apartado no comprobado)");
+    assert_eq!(words(SPANISH).source(&tilt), "ISO 22915-14, según su tipo de ensayo (de memoria, sin consultar)");
 }
 
 #[test]

@@ -18,7 +18,8 @@ reach = "2.10 m"             # by the chart's own datum
 height = "4.50 m"
 box = "0.10 m"               # the point may lie this much to every side
 load = "1200 kg"
-load_centre = "0.60 m"       # from the fork face; 0 for a hook. Chooses among charts; no excess is added here
+load_centre = "0.60 m"       # from the fork face; 0 for a hook. Chooses among
+#                              charts; no excess is added here
 "#;
 
 /// Answer of the calculation. SI.
@@ -42,7 +43,7 @@ pub(crate) fn run(input: &Input, said: Said) -> Run {
     let reach = root.decision("reach", Dimension::Length, Bound::Any);
     let height = root.decision("height", Dimension::Length, Bound::Any);
     let half = root.decision("box", Dimension::Length, Bound::NotNegative);
-    let load = root.decision("load", Dimension::Mass, Bound::NotNegative);
+    let load = root.decision("load", Dimension::Mass, Bound::ZeroTo(super::standing::HEAVIEST));
     let centre = root.decision("load_centre", Dimension::Length, Bound::NotNegative);
     root.done();
     if let Some(failure) = input.faults(said) {

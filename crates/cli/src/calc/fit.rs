@@ -14,15 +14,19 @@ use serde::{Deserialize, Serialize};
 use stability::fit::{Answer, Fit, Measurement, NotIdentifiable, RowOf, Statement, Weighing, charted_zones};
 
 pub(crate) const EXAMPLE: &str = r#"# Bounds of the tipping load of a machine of which only part is known.
-# The machine file gives the geometry and the charts; masses and centres in it are not looked at.
+# The machine file gives the geometry and the charts; masses and centres in it
+# are not looked at.
 machine = "validation/machines/r1.toml"   # relative to this file
 attachment = "forks"         # where a statement names no other
-boom_sections = "known"      # or "unknown": how the sections share the extension
-charts = "leave"             # "count": no charted capacity of the machine file tips it
-# charts_factor = 1.33       # only if the maker states it: so many times each charted capacity does not tip it
+boom_sections = "known"      # or "unknown": how sections share the extension
+charts = "leave"             # "count": no charted capacity of the machine file
+#                              tips it
+# charts_factor = 1.33       # only if the maker states it: so many times each
+#                              charted capacity does not tip it
 weighing = "1 %"             # uncertainty of what you could measure next
 
-# As many statements of each kind as there are. Forks level. A name of your own is used in the answer.
+# As many statements of each kind as there are. Forks level. A name of your own
+# is used in the answer.
 [[axle_loads]]
 name = "weighbridge, boom in"
 boom_angle = "0°"
@@ -30,8 +34,10 @@ extension = "0 m"
 front = "6860 kg"            # one of both may be left out
 rear = "5740 kg"
 uncertainty = "1 %"
-# load = "1500 kg"           # a load on the forks meanwhile, with load_uncertainty, load_ahead, load_up
-# nose_up = "10°"            # one axle raised, every wheel on a level scale: this tells heights
+# load = "1500 kg"           # a load on the forks meanwhile, with
+#                              load_uncertainty, load_ahead, load_up
+# nose_up = "10°"            # one axle raised, every wheel on a level scale:
+#                              this tells heights
 
 [[axle_loads]]
 name = "weighbridge, boom half out"
@@ -48,7 +54,8 @@ uncertainty = "2 %"
 
 [[part]]
 name = "plate on the forks"
-of = "attachment"            # "chassis", "rear-axle", "section" with number = 1, "carriage"
+of = "attachment"            # "chassis", "rear-axle", "carriage", or "section"
+#                              with number = 1
 mass = ["370 kg", "390 kg"]  # and ahead, left, up: where its centre lies
 
 [[charted]]
@@ -58,10 +65,13 @@ extension = "6.00 m"
 support = "tyres"
 capacity = "800 kg"
 load_ahead = "0.61 m"
-# factor = 1.33              # only if the maker states the margin; or slope = "7 %" of ground falling ahead
-# governs = true             # only if the maker states that stability governs there, with rounded_to = "50 kg"
+# factor = 1.33              # only if the maker states the margin; or
+#                              slope = "7 %" of ground falling ahead
+# governs = true             # only if the maker states that stability governs
+#                              there, with rounded_to = "50 kg"
 
-# [[tipping_test]]           # boom_angle, extension, support, load, load_ahead, uncertainty
+# [[tipping_test]]           # boom_angle, extension, support, load, load_ahead,
+#                              uncertainty
 
 [[ask]]
 name = "over the scaffold"

@@ -1,5 +1,6 @@
 //! The input of `calc fit`: statements and what is asked.
 
+use super::standing::HEAVIEST;
 use super::text as words;
 use crate::text;
 use evidence::Message;
@@ -101,7 +102,7 @@ impl<'m> Reading<'m> {
     }
 
     fn load(table: &Reader<'_>, key: &str, share: f64) -> Option<FitLoad> {
-        let mass = table.decision(key, Dimension::Mass, Bound::Positive);
+        let mass = table.decision(key, Dimension::Mass, Bound::UpTo(HEAVIEST));
         let ahead = table.decision("load_ahead", Dimension::Length, Bound::Any);
         let up = table.decision_or_none("load_up", Dimension::Length, Bound::Any).unwrap_or(0.0);
         Some(FitLoad { mass: Between::about(mass?, share), ahead: ahead?, up })
@@ -114,7 +115,7 @@ impl<'m> Reading<'m> {
     fn axle_loads(&self, table: &Reader<'_>) -> Option<Known> {
         let pose = self.pose(table, false);
         let share = Self::share(table, "uncertainty");
-        let axle = |key| table.decision_or_none(key, Dimension::Mass, Bound::Positive);
+        let axle = |key| table.decision_or_none(key, Dimension::Mass, Bound::UpTo(HEAVIEST));
         let (front, rear) = (axle("front"), axle("rear"));
         if front.is_none() && !table.has("front") && !table.has("rear") {
             table.missing("front", "front = \"6200 kg\"");
@@ -138,7 +139,7 @@ impl<'m> Reading<'m> {
 
     fn total(&self, table: &Reader<'_>) -> Option<Known> {
         let attachment = self.attachment(table);
-        let mass = table.decision("mass", Dimension::Mass, Bound::Positive);
+        let mass = table.decision("mass", Dimension::Mass, Bound::UpTo(HEAVIEST));
         let share = Self::share(table, "uncertainty");
         Some(Known::Total { attachment, mass: Between::about(mass?, share?) })
     }
@@ -195,7 +196,7 @@ impl<'m> Reading<'m> {
             let [low, high] = table.as_numbers::<2>(node, key, dimension, bound, None)?;
             Some(Between { low, high })
         };
-        let mass = range("mass", Dimension::Mass, Bound::NotNegative);
+        let mass = range("mass", Dimension::Mass, Bound::ZeroTo(HEAVIEST));
         let axes = [
             ("ahead", FitAxis::Ahead, words::FIT_WORD_AHEAD),
             ("left", FitAxis::Left, words::FIT_WORD_LEFT),
@@ -235,7 +236,7 @@ impl<'m> Reading<'m> {
             let name = self.name(&table, words::FIT_WHAT_ASK, i);
             let pose = self.pose(&table, true);
             let ahead = table.decision("load_ahead", Dimension::Length, Bound::Any);
-            let mass = table.decision_or_none("load", Dimension::Mass, Bound::NotNegative);
+            let mass = table.decision_or_none("load", Dimension::Mass, Bound::ZeroTo(HEAVIEST));
             let up = table.decision_or_none("load_up", Dimension::Length, Bound::Any);
             let rear = table.optional("rear_axle").and_then(|n| table.as_choice(n, "rear_axle", &REAR));
             for key in ["load_up", "rear_axle"] {

@@ -6,16 +6,22 @@ mod fit_input;
 mod fit_text;
 mod input;
 mod platform;
+mod reactions;
+mod reactions_print;
 mod stability;
+mod stance_input;
 mod standing;
 pub(crate) mod text;
 mod travel;
 mod travel_cases;
+mod travel_working;
 mod wind;
+mod working;
 
 pub(crate) use chart::ChartResult;
 pub(crate) use fit::FitResult;
 pub(crate) use platform::PlatformResult;
+pub(crate) use reactions::ReactionsResult;
 pub(crate) use stability::StabilityResult;
 pub(crate) use travel_cases::TravelResult;
 pub(crate) use wind::WindResult;
@@ -27,6 +33,7 @@ use std::io::IsTerminal;
 pub(crate) fn run(args: &CalcArgs) -> Run {
     let example = match args.name {
         Calculation::Chart => chart::EXAMPLE,
+        Calculation::Reactions => reactions::EXAMPLE,
         Calculation::Stability => stability::EXAMPLE,
         Calculation::TravelStability => travel::EXAMPLE,
         Calculation::Wind => wind::EXAMPLE,
@@ -41,6 +48,7 @@ pub(crate) fn run(args: &CalcArgs) -> Run {
     let input = input::read(args)?;
     match args.name {
         Calculation::Chart => chart::run(&input, args.said),
+        Calculation::Reactions => reactions::run(&input, args.said),
         Calculation::Stability => stability::run(&input, args.said),
         Calculation::TravelStability => travel::run(&input, args.said),
         Calculation::Wind => wind::run(&input, args.said),

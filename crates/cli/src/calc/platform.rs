@@ -2,8 +2,8 @@
 //! turned the worst way.
 
 use super::input::Input;
-use super::stability::{failure, side};
-use super::standing::{Asks, given};
+use super::stance_input::Ground;
+use super::standing::{Asks, failure, given, side};
 use super::text as words;
 use crate::args::Said;
 use crate::{Outcome, Run, terminal};
@@ -26,8 +26,9 @@ load_ahead = "0.61 m"        # from the fork face; 0 for a hook
 load_up = "0.50 m"           # centre above the forks; 0 for a hook
 support = "tyres"            # "stabilizers" or "outriggers"
 rear_axle = "free"           # or "locked". Unknown counts as free
-test = "3"                   # 1 lengthwise, stacking; 2 lengthwise, travelling; 3 sideways, stacking;
-#                              4 sideways, travelling without load; left out: no slope is asked for
+test = "3"                   # 1 lengthwise, stacking; 2 lengthwise, travelling;
+#                              3 sideways, stacking; 4 sideways, travelling
+#                              without load; left out: no slope is asked for
 "#;
 
 /// Answer of the calculation. Slopes as rise over run; angles in degrees.
@@ -85,7 +86,7 @@ const TESTS: [(&str, PlatformTest); 4] =
     [("1", PLATFORM_TESTS[0]), ("2", PLATFORM_TESTS[1]), ("3", PLATFORM_TESTS[2]), ("4", PLATFORM_TESTS[3])];
 
 pub(crate) fn run(input: &Input, said: Said) -> Run {
-    let asks = Asks { level: true, ..Asks::default() };
+    let asks = Asks { ground: Ground::Level, ..Asks::default() };
     let test = |root: &Reader<'_>| Some(root.optional("test").and_then(|n| root.as_choice(n, "test", &TESTS)));
     let (s, test) = given(input, said, asks, test)?;
     let root = input.document.root();

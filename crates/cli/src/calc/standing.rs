@@ -2,22 +2,27 @@
 //! somewhere.
 
 use super::input::Input;
-use super::stability::{REAR, failure, in_range};
+use super::stance_input::{Ground, Placed, StanceKeys};
 use crate::args::Said;
 use crate::failure::Failure;
 use crate::text;
 use geometry::{DVec2, DVec3};
 use jobfile::{Bound, Reader};
 use machine::{Attachment, AttachmentKind, BoomPosition, Machine, SupportState, kinematics};
-use quantity::Dimension;
-use quantity::Si;
+use quantity::{Dimension, Quantity, Si};
 use stability::{
-    LineOnSprings, LoadOnBoom, Loading, Masses, RearAxleState, Springs, Stance, Support, gravity_for_slopes,
-    tipping_lines, wind::WindLoad,
+    LineOnSprings, LoadOnBoom, Loading, Masses, RearAxleState, Springs, Stance, TipsOver, tipping_lines, wind::WindLoad,
 };
 
+const REAR: [(&str, RearAxleState); 2] = [("free", RearAxleState::Free), ("locked", RearAxleState::Locked)];
+
+/// Nothing heavier hangs on such a boom, kg: the same that machine and job files take at most.
+pub(super) const HEAVIEST: f64 = 200_000.0;
+/// No load's centre lies further from its fork face or hook, m.
+const FARTHEST: f64 = 60.0;
+
 /// Keys as read; none where missing or wrong.
-pub(super) struct Keys {
+struct Keys {
     file: Option<String>,
     attachment: Option<String>,
     angle: Option<f64>,
@@ -27,7 +32,7 @@ pub(super) struct Keys {
     offset: [Option<f64>; 3],
     state: Option<SupportState>,
     rear: Option<RearAxleState>,
-    slopes: [Option<f64>; 2],
+    stance: StanceKeys,
 }
 
 /// What a calculation leaves open of the keys.
@@ -35,8 +40,8 @@ pub(super) struct Keys {
 pub(super) struct Asks {
     /// Set where it is for one support only.
     pub(super) state: Option<SupportState>,
-    /// True where it stands level.
-    pub(super) level: bool,
+    /// What is asked of the ground.
+    pub(super) ground: Ground,
 }
 
 /// A machine as it stands.
@@ -50,6 +55,8 @@ pub(super) struct Standing {
     pub(super) loading: Loading,
     /// Fork heel or hook, m.
     pub(super) tool: DVec3,
+    /// Ground over its common plane under front left, front right, rear left, rear right, m.
+    pub(super) heights: [f64; 4],
 }
 
 /// Reads the keys.
@@ -60,17 +67,15 @@ fn keys(root: &Reader<'_>, asks: Asks) -> Keys {
         angle: root.decision("boom_angle", Dimension::Angle, Bound::Any),
         extension: root.decision("extension", Dimension::Length, Bound::NotNegative),
         tilt: root.decision_or_none("fork_tilt", Dimension::Angle, Bound::Within(-1.0, 1.0)).unwrap_or(0.0),
-        mass: root.decision("load", Dimension::Mass, Bound::NotNegative),
+        mass: root.decision("load", Dimension::Mass, Bound::ZeroTo(HEAVIEST)),
         offset: [
-            root.decision("load_ahead", Dimension::Length, Bound::NotNegative),
-            root.decision("load_left", Dimension::Length, Bound::Any),
-            root.decision("load_up", Dimension::Length, Bound::NotNegative),
+            root.decision("load_ahead", Dimension::Length, Bound::ZeroTo(FARTHEST)),
+            root.decision("load_left", Dimension::Length, Bound::Within(-FARTHEST, FARTHEST)),
+            root.decision("load_up", Dimension::Length, Bound::ZeroTo(FARTHEST)),
         ],
         state: asks.state.or_else(|| root.choice("support", &SupportState::WORDS)),
         rear: root.choice("rear_axle", &REAR),
-        slopes: ["slope_along", "slope_across"].map(|key| {
-            if asks.level { Some(0.0) } else { root.decision(key, Dimension::Slope, Bound::Within(-1.0, 1.0)) }
-        }),
+        stance: StanceKeys::read(root, asks.ground),
     }
 }
 
@@ -94,6 +99,39 @@ pub(super) fn given<T>(
     input.faults(said).map_or(Ok((standing, asked)), Err)
 }
 
+/// All faults of the input, which has one.
+pub(super) fn failure(input: &Input, said: Said) -> Failure {
+    input.faults(said).unwrap_or_else(|| Failure::new(input.document.faults(), said))
+}
+
+/// Stiffness of front and rear contacts: both or none; `None` with a fault noted where one is missing or wrong.
+#[expect(clippy::option_option, reason = "faulty, left out, or stated")]
+pub(super) fn stiffnesses(root: &Reader<'_>) -> Option<Option<Springs>> {
+    let [front, rear] = ["front_stiffness", "rear_stiffness"]
+        .map(|key| root.decision_or_none(key, Dimension::Stiffness, Bound::Positive));
+    for (key, here, other, there) in
+        [("front_stiffness", front, "rear_stiffness", rear), ("rear_stiffness", rear, "front_stiffness", front)]
+    {
+        if here.is_some() && there.is_none() && !root.has(other) {
+            root.fault(key, text::BOTH_STIFFNESSES.with("other", other), None);
+        }
+    }
+    if root.has("front_stiffness") || root.has("rear_stiffness") {
+        return front.zip(rear).map(|(front, rear)| Some(Springs { front, rear }));
+    }
+    Some(None)
+}
+
+/// Name of a side.
+pub(super) fn side(over: TipsOver) -> evidence::TextId {
+    match over {
+        TipsOver::Front => planning::text::SIDE_FRONT,
+        TipsOver::Rear => planning::text::SIDE_REAR,
+        TipsOver::Left => planning::text::SIDE_LEFT,
+        TipsOver::Right => planning::text::SIDE_RIGHT,
+    }
+}
+
 impl Standing {
     /// What its tyres and pads give.
     pub(super) fn springs(&self) -> Springs {
@@ -106,6 +144,11 @@ impl Standing {
             .map(|line| LineOnSprings::of(&self.machine, self.stance, &line, springs))
     }
 
+    /// Without the load, as it stands.
+    pub(super) fn bare(&self) -> Masses {
+        Masses::standing(&self.machine, &self.attachment, self.boom, self.stance)
+    }
+
     /// Boom angle and extension at most as the maker has them for driving.
     pub(super) fn carried(&self) -> bool {
         let carry = &self.machine.limits.carry;
@@ -116,20 +159,20 @@ impl Standing {
 
 impl Keys {
     /// The machine that they name, as it stands. `None` where a key is missing: its fault is noted already.
-    pub(super) fn stand(self, input: &Input, root: &Reader<'_>, said: Said) -> Result<Option<Standing>, Failure> {
+    fn stand(self, input: &Input, root: &Reader<'_>, said: Said) -> Result<Option<Standing>, Failure> {
         let [ahead, left, up] = self.offset;
         let (Some(file), Some(attachment), Some(angle), Some(extension), Some(mass)) =
             (self.file, self.attachment, self.angle, self.extension, self.mass)
         else {
             return Ok(None);
         };
-        let (Some(ahead), Some(left), Some(up), Some(state), Some(rear), [Some(along), Some(across)]) =
-            (ahead, left, up, self.state, self.rear, self.slopes)
+        let (Some(ahead), Some(left), Some(up), Some(state), Some(rear)) = (ahead, left, up, self.state, self.rear)
         else {
             return Ok(None);
         };
         let machine = input.machine(&file, said)?;
         in_range(root, &machine, angle, extension, state);
+        let placed = self.stance.place(root, &machine, state, rear);
         let Some(found) = machine.attachment(&attachment).cloned() else {
             let known: Vec<_> = machine.attachments.iter().map(|a| a.id.as_str()).collect();
             let message = text::NO_ATTACHMENT.with("attachment", &attachment).with("known", known.join(", "));
@@ -140,16 +183,41 @@ impl Keys {
             root.fault("attachment", text::NO_PEOPLE.message(), Some(text::HINT_NO_PEOPLE.message()));
             return Err(failure(input, said));
         }
+        let Some(Placed { stance, gravity, heights }) = placed else { return Err(failure(input, said)) };
         let boom = BoomPosition { angle, extension, fork_tilt: self.tilt };
         let tool = kinematics::tool_point(&machine.boom, &found, boom);
         // A hung load acts at its hook, wherever its centre is below.
         let offset = if found.hangs() { DVec2::ZERO } else { DVec2::new(ahead, up) };
         let at = kinematics::on_carriage(&machine.boom, boom, found.tool_point() + offset) + DVec3::Y * left;
-        let stance = Stance::from(Support { state, rear });
         let load = LoadOnBoom { mass, at };
         let masses = Masses::standing(&machine, &found, boom, stance).with(load);
-        let loading = Loading { masses, gravity: gravity_for_slopes(along, across), wind: WindLoad::NONE };
-        Ok(Some(Standing { machine, attachment: found, boom, stance, load, loading, tool }))
+        let loading = Loading { masses, gravity, wind: WindLoad::NONE };
+        Ok(Some(Standing { machine, attachment: found, boom, stance, load, loading, tool, heights }))
+    }
+}
+
+/// The boom gets there, and the machine has what it is said to stand on.
+fn in_range(root: &Reader<'_>, machine: &Machine, angle: f64, extension: f64, state: SupportState) {
+    let b = &machine.boom;
+    let slack = 1e-9;
+    if angle < b.angle_min.si() - slack || angle > b.angle_max.si() + slack {
+        let message = text::BOOM_RANGE
+            .with("what", "boom_angle")
+            .with("value", Quantity::new(angle, Dimension::Angle))
+            .with("low", b.angle_min)
+            .with("high", b.angle_max);
+        root.fault("boom_angle", message, None);
+    }
+    if extension > b.extension_max.si() + slack {
+        let message = text::BOOM_RANGE
+            .with("what", "extension")
+            .with("value", Quantity::new(extension, Dimension::Length))
+            .with("low", Quantity::new(0.0, Dimension::Length))
+            .with("high", b.extension_max);
+        root.fault("extension", message, None);
+    }
+    if !machine.has(state) {
+        root.fault("support", text::NO_SUCH_SUPPORT.with("support", planning::support_name(state)), None);
     }
 }
 

@@ -128,6 +128,70 @@ evidence::messages! {
     /// The slopes are from memory.
     PLATFORM_NOTE = "cli-platform-note" [standard];
 
+    // How a machine stands.
+    /// A roll of the rear axle with a free one.
+    REAR_ROLL_FREE = "cli-rear-roll-free" [];
+    /// The rear axle turned by more than it can.
+    REAR_ROLL_OVER = "cli-rear-roll-over" [range];
+    /// An axle rolled that does not carry.
+    ROLL_ON_PADS = "cli-roll-on-pads" [];
+
+    // Forces on the contacts.
+    /// Weight of machine and load.
+    REACTIONS_WEIGHT = "cli-reactions-weight" [weight];
+    /// Heading: rigid contacts.
+    REACTIONS_RIGID = "cli-reactions-rigid" [];
+    /// Heading: tyres and pads that give.
+    REACTIONS_SOFT = "cli-reactions-soft" [];
+    /// Force on a contact and its share.
+    REACTIONS_CONTACT = "cli-reactions-contact" [contact, force, share];
+    /// The same where it is light.
+    REACTIONS_LIGHT = "cli-reactions-light" [contact, force, share, limit];
+    /// A contact in the air.
+    REACTIONS_IN_THE_AIR = "cli-reactions-in-the-air" [contact];
+    /// Roll and pitch of the body against level.
+    REACTIONS_ATTITUDE = "cli-reactions-attitude" [roll, pitch];
+    /// Left side down.
+    ROLL_LEFT = "cli-roll-left" [angle];
+    /// Right side down.
+    ROLL_RIGHT = "cli-roll-right" [angle];
+    /// Nose down.
+    PITCH_DOWN = "cli-pitch-down" [angle];
+    /// Nose up.
+    PITCH_UP = "cli-pitch-up" [angle];
+    /// The rear axle's left end is down against the frame.
+    REACTIONS_TURN_LEFT = "cli-reactions-turn-left" [turn];
+    /// Its right end is.
+    REACTIONS_TURN_RIGHT = "cli-reactions-turn-right" [turn];
+    /// It lies against its stop.
+    REACTIONS_STOP = "cli-reactions-stop" [range];
+    /// Share on the rear axle.
+    REACTIONS_STEERS = "cli-reactions-steers" [share];
+    /// It tips.
+    REACTIONS_TIPS = "cli-reactions-tips" [];
+    /// Nothing can be told.
+    REACTIONS_CANNOT_TELL = "cli-reactions-cannot-tell" [];
+    /// Restoring over overturning moment over a line.
+    REACTIONS_LINE = "cli-reactions-line" [side, ratio];
+    /// Nothing overturns over a line.
+    REACTIONS_LINE_NONE = "cli-reactions-line-none" [side];
+    /// What overturns is more.
+    REACTIONS_LINE_TIPS = "cli-reactions-line-tips" [side, ratio];
+    /// It stands.
+    REACTIONS_STANDS = "cli-reactions-stands" [];
+    /// It does not, or that cannot be told.
+    REACTIONS_NOT_STANDS = "cli-reactions-not-stands" [];
+    /// What it is worth.
+    REACTIONS_NOTE = "cli-reactions-note" [];
+
+    // Driving.
+    /// What the wind sees of the load, without a gust.
+    TRAVEL_WIND_WITHOUT_GUST = "cli-travel-wind-without-gust" [];
+    /// No time as can be read.
+    TRAVEL_BAD_TIME = "cli-travel-bad-time" [found];
+    /// No gust stated.
+    TRAVEL_NO_WIND = "cli-travel-no-wind" [];
+
     // Reserve of a chart.
     /// No chart for what was asked; `known` are there.
     RESERVE_NO_CHART = "cli-reserve-no-chart" [known];

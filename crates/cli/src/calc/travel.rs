@@ -1,19 +1,22 @@
 //! `calc travel-stability`: what driving leaves of a machine's stability.
 
 use super::input::Input;
-use super::stability::{failure, side};
-use super::standing::{Asks, Standing, given};
-use super::travel_cases::{Asked, TravelCase, TravelResult, answer};
+use super::standing::{Asks, Standing, failure, given, side};
+use super::text as words;
+use super::travel_cases::{Asked, AskedWind, TravelCase, TravelResult, answer};
+use super::working;
 use crate::args::Said;
 use crate::{Outcome, Run, terminal, text};
-use evidence::{Message, TextId};
+use evidence::{Message, Silent, TextId};
 use jobfile::{Bound, Reader};
 use machine::SupportState;
 use quantity::{Dimension, Quantity, STANDARD_GRAVITY as G};
-use stability::{Criterion, FULL_BRAKING, First, Travel};
+use stability::wind::WindLoad;
+use stability::{Criterion, FULL_BRAKING, First, LoadFaces, REACTION, Travel, wind_parts};
 
-pub(crate) const EXAMPLE: &str = r#"# Driving with a load: what braking, starting, turning, a kerb and a rut leave before it tips, whether it
-# slides first, and how far it takes to stop. On tyres, without wind. The boom as carried.
+pub(crate) const EXAMPLE: &str = r#"# Driving with a load: what braking, starting, turning, a kerb and a rut leave
+# before it tips, whether it slides first, and how far it takes to stop. On its
+# tyres. The boom as carried.
 machine = "validation/machines/r1.toml"   # relative to this file
 attachment = "forks"
 boom_angle = "5°"
@@ -28,21 +31,39 @@ slope_along = "-8 %"         # ground rises ahead; here it falls
 slope_across = "3 %"         # ground falls to the left
 travel = "ahead"             # boom first; or "back"
 speed = "8 km/h"
-radius = "6.0 m"             # of the turn, to the middle of the machine; left out: straight
-retardation = "50 %"         # of gravity, by the brakes; left out: 51 %, full braking on dry ground
+radius = "6.0 m"             # of the turn, to the middle of the machine; left
+#                              out: straight
+retardation = "50 %"         # of gravity, by the brakes; left out: 51 %, full
+#                              braking on dry ground
+reaction_time = "2.5 s"      # until the brake takes hold; left out: 2.5 s
 rut_depth = "0.10 m"         # one or two wheels drop so far at once; 0 m: none
-ground_friction = "0.6"      # between tyres and ground: dry earth 0.65, wet earth 0.4 to 0.5, snow 0.15
-fork_friction = "0.3"        # between load and forks: wood on steel 0.3, steel on steel 0.2
+ground_friction = "0.6"      # tyres on ground: dry earth 0.65, wet earth 0.4 to
+#                              0.5, snow 0.15
+fork_friction = "0.3"        # load on forks: wood on steel 0.3, steel on steel
+#                              0.2
 tilt_fore_aft = "7 %"        # tilt that must remain
 tilt_sideways = "12 %"
+# gust = "9 m/s"             # at the height of load and boom; left out: no
+#                              wind. With a load also what the wind sees of it:
+# load_depth = "1.20 m"
+# load_width = "1.20 m"
+# load_height = "1.20 m"
+# wind_factor = "1.4"        # shape factor of the load; 1.8 for sheets
 "#;
 
 const TRAVEL: [(&str, Travel); 2] = [("ahead", Travel::Ahead), ("back", Travel::Back)];
 
 pub(crate) fn run(input: &Input, said: Said) -> Run {
     let asks = Asks { state: Some(SupportState::Tyres), ..Asks::default() };
-    let (standing, asked) = given(input, said, asks, asked)?;
+    let (mut standing, asked) = given(input, said, asks, asked)?;
     let root = input.document.root();
+    if let Some(wind) = &asked.wind {
+        if standing.load.mass > 0.0 && wind.load.is_none() {
+            root.missing("load_depth", "load_depth = \"1.20 m\"");
+            return Err(failure(input, said));
+        }
+        standing.loading.wind = wind_load(&standing, wind);
+    }
     let Some(result) = answer(&standing, &asked) else {
         root.fault("machine", text::TRAVEL_CANNOT_TELL.message(), None);
         return Err(failure(input, said));
@@ -56,11 +77,65 @@ pub(crate) fn run(input: &Input, said: Said) -> Run {
     Ok(if result.enough && result.carried && !result.load_swings && holds { Outcome::Done } else { Outcome::Outside })
 }
 
+/// The gust on all that it sees.
+fn wind_load(s: &Standing, wind: &AskedWind) -> WindLoad {
+    let hangs = s.attachment.hangs();
+    let faces = wind.load.filter(|_| s.load.mass > 0.0).map(|([depth, width, height], factor)| LoadFaces {
+        depth,
+        width,
+        height,
+        factor,
+        hangs,
+    });
+    WindLoad::of(wind.gust, &wind_parts(&s.machine, &s.attachment, s.boom, faces), &mut Silent)
+}
+
+/// A gust, where one is stated. `None` with a fault noted where a key is missing or wrong.
+#[expect(clippy::option_option, reason = "faulty, left out, or stated")]
+fn gust(root: &Reader<'_>) -> Option<Option<AskedWind>> {
+    const LOAD: [&str; 4] = ["load_depth", "load_width", "load_height", "wind_factor"];
+    if !root.has("gust") {
+        for key in LOAD.into_iter().filter(|key| root.has(key)) {
+            let _ = root.optional(key);
+            root.fault(key, words::TRAVEL_WIND_WITHOUT_GUST.message(), None);
+        }
+        return Some(None);
+    }
+    let gust = root.decision("gust", Dimension::Speed, Bound::UpTo(100.0));
+    if !LOAD.iter().any(|key| root.has(key)) {
+        return Some(Some(AskedWind { gust: gust?, load: None }));
+    }
+    let size = ["load_depth", "load_width", "load_height"]
+        .map(|key| root.decision(key, Dimension::Length, Bound::ZeroTo(100.0)));
+    let factor = root.decision("wind_factor", Dimension::Number, Bound::Within(0.1, 3.0));
+    let [depth, width, height] = size;
+    Some(Some(AskedWind { gust: gust?, load: Some(([depth?, width?, height?], factor?)) }))
+}
+
+/// No brake takes longer to take hold, s.
+const LONGEST: f64 = 10.0;
+
+/// Seconds until the brake takes hold.
+fn reaction(root: &Reader<'_>) -> Option<f64> {
+    if !root.has("reaction_time") {
+        return Some(REACTION);
+    }
+    let written = root.text_or_none("reaction_time")?;
+    let number = written.trim().strip_suffix('s').and_then(|n| n.trim().replace(',', ".").parse::<f64>().ok());
+    let time = number.filter(|t| (0.0..=LONGEST).contains(t));
+    if time.is_none() {
+        root.fault("reaction_time", words::TRAVEL_BAD_TIME.with("found", written), None);
+    }
+    time
+}
+
 fn asked(root: &Reader<'_>) -> Option<Asked> {
     let travel = root.choice("travel", &TRAVEL);
     let speed = root.decision("speed", Dimension::Speed, Bound::ZeroTo(30.0));
     let radius = root.decision_or_none("radius", Dimension::Length, Bound::Positive);
     let retardation = root.decision_or_none("retardation", Dimension::Ratio, Bound::UpTo(1.5));
+    let reaction = reaction(root);
+    let wind = gust(root);
     let drop = root.decision("rut_depth", Dimension::Length, Bound::ZeroTo(3.0));
     let [friction, fork_friction] =
         ["ground_friction", "fork_friction"].map(|key| root.decision(key, Dimension::Number, Bound::Within(0.01, 1.5)));
@@ -74,6 +149,8 @@ fn asked(root: &Reader<'_>) -> Option<Asked> {
         radius,
         retardation: retardation.map_or(FULL_BRAKING, |share| share * G),
         drop: drop?,
+        reaction: reaction?,
+        wind: wind?,
         friction: friction?,
         fork_friction: fork_friction?,
         along: along?,
@@ -142,7 +219,9 @@ fn print(r: &TravelResult, s: &Standing, asked: &Asked, said: Said) {
         text::TRAVEL_REAR_LIFTS.with("rest", rest)
     });
     match r.stopping_distance_m {
-        Some(d) => say(&text::TRAVEL_STOPS.with("distance", Quantity::new(d, Dimension::Length))),
+        Some(d) => say(&text::TRAVEL_STOPS
+            .with("distance", Quantity::new(d, Dimension::Length))
+            .with("time", number(asked.reaction))),
         None => say(&text::TRAVEL_NEVER_STOPS.message()),
     }
     let slides = if r.slides {
@@ -162,5 +241,16 @@ fn print(r: &TravelResult, s: &Standing, asked: &Asked, said: Said) {
     if s.machine.slew.is_some() {
         say(&super::text::RESERVE_AHEAD_ONLY.message());
     }
+    if asked.wind.is_none() {
+        say(&words::TRAVEL_NO_WIND.message());
+    }
     say(&text::TRAVEL_CARRY.message());
+    for of in &r.working {
+        // The case that governs, and the stop; all are in the JSON.
+        match (of.case, r.governs) {
+            (Some(case), Some(g)) if case == g.case => working::print(&of.working, Some(&name(case).message()), said),
+            (None, _) => working::print(&of.working, None, said),
+            _ => {}
+        }
+    }
 }

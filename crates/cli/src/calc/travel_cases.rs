@@ -1,11 +1,12 @@
 //! The cases of `calc travel-stability`, and which of them governs.
 
 use super::standing::{Standing, one_a_side};
+use super::travel_working::{CaseWorking, workings};
 use serde::{Deserialize, Serialize};
 use stability::{
-    Acceleration, Criterion, First, Loading, Moving, REACTION, SUDDEN, SURE_BRAKING, Sliding, TipsOver, Travel, Turn,
-    first_as_it_grows, friction_for_load, greatest_retardation, inertia_at_least, moving, rear_share, sliding,
-    stopping_distance, tipping_lines, trip_speed, worst_wheel_drop,
+    Acceleration, Criterion, First, LineOnSprings, Loading, Moving, SUDDEN, SURE_BRAKING, Sliding, Sudden, TipsOver,
+    Travel, TripSpeed, Turn, first_as_it_grows, friction_for_load, greatest_retardation, inertia_at_least, moving,
+    rear_share, sliding, stopping_distance, tipping_lines, trip_speed_on_springs, worst_wheel_drop_on_springs,
 };
 
 /// Answer of the calculation. SI; angles in degrees, as their names say.
@@ -21,7 +22,7 @@ pub(crate) struct TravelResult {
     pub(crate) carried: bool,
     /// A load hangs: it swings, and that is not reckoned.
     pub(crate) load_swings: bool,
-    /// Speed below which nothing that stops it dead can tip it, m/s, the least of all lines.
+    /// Speed below which nothing that stops it dead can tip it on its tyres, m/s, the least of all lines.
     pub(crate) kerb_trip_speed_m_s: f64,
     /// The same if kerb and tyres gave nothing back, m/s: not to be relied on.
     pub(crate) kerb_trip_speed_without_rebound_m_s: f64,
@@ -44,6 +45,8 @@ pub(crate) struct TravelResult {
     pub(crate) load_friction_needed: Option<f64>,
     /// The load slides off.
     pub(crate) load_slides: bool,
+    /// The steps of the calculation, over the line that has least left in each case, and of the stop.
+    pub(crate) working: Vec<CaseWorking>,
 }
 
 /// What a case leaves over a tipping line.
@@ -58,7 +61,8 @@ pub(crate) struct TravelLine {
     pub(crate) tilt_deg: Option<f64>,
     /// Tilt asked for, degrees; `null` for what is sudden of itself, where the reserve counts.
     pub(crate) required_deg: Option<f64>,
-    /// Share left of what there is at rest on the same ground: 0 at the onset, −1 where it tips at rest.
+    /// Share left of what there is at rest on the same ground without wind: 0 at the onset, −1 where it tips at
+    /// rest. For wheels that drop: of what there is before, with wind.
     pub(crate) reserve: f64,
     /// For what is sudden: what the reserve comes from.
     pub(crate) criterion: Option<Criterion>,
@@ -89,7 +93,7 @@ pub(crate) enum TravelCase {
 }
 
 /// What the calculation asks besides the machine.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone)]
 pub(crate) struct Asked {
     pub(crate) travel: Travel,
     pub(crate) speed: f64,
@@ -97,12 +101,24 @@ pub(crate) struct Asked {
     /// m/s².
     pub(crate) retardation: f64,
     pub(crate) drop: f64,
+    pub(crate) wind: Option<AskedWind>,
     pub(crate) friction: f64,
     pub(crate) fork_friction: f64,
     pub(crate) along: f64,
+    /// Time until the brake takes hold, s.
+    pub(crate) reaction: f64,
     /// Tilts that must remain, rise over run.
     pub(crate) fore_aft: f64,
     pub(crate) sideways: f64,
+}
+
+/// A gust, with what it sees of the load.
+#[derive(Debug, Clone)]
+pub(crate) struct AskedWind {
+    /// m/s.
+    pub(crate) gust: f64,
+    /// Depth, width, height (m) and shape factor of the load.
+    pub(crate) load: Option<([f64; 3], f64)>,
 }
 
 impl TravelLine {
@@ -125,7 +141,7 @@ fn tips(s: &Standing, a: Acceleration) -> bool {
 }
 
 /// All cases with their accelerations.
-fn motions(asked: &Asked) -> Vec<(TravelCase, Acceleration)> {
+pub(super) fn motions(asked: &Asked) -> Vec<(TravelCase, Acceleration)> {
     let braking = Acceleration::braking(asked.travel, asked.retardation);
     let mut all = vec![
         (TravelCase::AtRest, Acceleration::default()),
@@ -153,7 +169,9 @@ fn most(a: f64, b: f64) -> f64 {
 /// Answers all cases; `None` where something is no number.
 pub(crate) fn answer(s: &Standing, asked: &Asked) -> Option<TravelResult> {
     let lines = tipping_lines(&s.machine, s.stance);
-    let at_rest = tilts(s, &moving(&s.loading, Acceleration::default()));
+    // Wind takes from what there is without it.
+    let calm = Loading { wind: stability::wind::WindLoad::NONE, ..s.loading };
+    let at_rest = tilts(s, &moving(&calm, Acceleration::default()));
     let share = |left: f64, i: usize| if at_rest[i] <= 0.0 { -1.0 } else { left / at_rest[i] };
     let mut cases = Vec::new();
     let mut shares = Vec::new();
@@ -187,10 +205,7 @@ pub(crate) fn answer(s: &Standing, asked: &Asked) -> Option<TravelResult> {
         }
         load_needs = most(friction_for_load(m.loading.gravity, s.boom.fork_tilt), load_needs);
     }
-    let trips = lines.map(|line| {
-        let inertia = inertia_at_least(&s.machine, &s.attachment, s.boom, s.stance, Some(s.load), &line);
-        trip_speed(&s.loading, &line, inertia)
-    });
+    let trips = trips(s);
     let kerbs = lines.iter().zip(trips).map(|(line, trip)| {
         let used = asked.speed / trip.energy;
         let reserve = if trip.energy > 0.0 { 1.0 - used * used } else { -1.0 };
@@ -199,7 +214,7 @@ pub(crate) fn answer(s: &Standing, asked: &Asked) -> Option<TravelResult> {
     });
     cases.extend(one_a_side(kerbs, less_left));
     if asked.drop > 0.0 {
-        cases.extend(dropped(s, &s.loading, asked.drop));
+        cases.extend(one_a_side(drops(s, asked.drop).iter().map(dropped), less_left));
     }
     let on_forks = s.load.mass > 0.0 && !s.attachment.hangs();
     // Nobody brakes harder than the machine stands and the load stays.
@@ -210,11 +225,11 @@ pub(crate) fn answer(s: &Standing, asked: &Asked) -> Option<TravelResult> {
     // Neither brake nor ground is counted on for more than what wet ground gives.
     let held = (bearable / quantity::STANDARD_GRAVITY).min(SURE_BRAKING).min(asked.friction);
     let grade = if asked.travel == Travel::Ahead { asked.along } else { -asked.along };
-    let distance = stopping_distance(asked.speed, REACTION, held, grade);
+    let distance = stopping_distance(asked.speed, asked.reaction, held, grade);
     let worst = worst?;
     let known = cases.iter().all(|c| c.reserve.is_finite());
     let known = known && !distance.is_nan() && !load_needs.is_nan() && shares.iter().all(|s| s.is_finite());
-    known.then(|| TravelResult {
+    let mut result = known.then(|| TravelResult {
         governs: cases.iter().copied().min_by(|a, b| a.reserve.total_cmp(&b.reserve)),
         enough: !cases.iter().any(TravelLine::short),
         carried: s.carried(),
@@ -231,7 +246,10 @@ pub(crate) fn answer(s: &Standing, asked: &Asked) -> Option<TravelResult> {
         slides: worst.slides,
         load_friction_needed: (on_forks && load_needs.is_finite()).then_some(load_needs),
         load_slides: on_forks && load_needs > asked.fork_friction,
-    })
+        working: Vec::new(),
+    })?;
+    result.working = workings(s, asked, &result.cases, (held, grade));
+    Some(result)
 }
 
 /// The one that leaves less, or is no number.
@@ -239,14 +257,26 @@ fn less_left(a: TravelLine, b: TravelLine) -> TravelLine {
     if a.reserve.is_nan() || a.reserve <= b.reserve { a } else { b }
 }
 
-fn dropped(s: &Standing, loading: &Loading, height: f64) -> Vec<TravelLine> {
-    let drops = worst_wheel_drop(&s.machine, s.stance, loading, height).into_iter().map(|d| TravelLine {
+/// What wheels that drop leave over each line, on its tyres.
+pub(super) fn drops(s: &Standing, height: f64) -> [Sudden; 6] {
+    worst_wheel_drop_on_springs(&s.machine, s.stance, &s.loading, height, s.springs())
+}
+
+fn dropped(d: &Sudden) -> TravelLine {
+    TravelLine {
         case: TravelCase::WheelDrop,
         over: d.over,
         tilt_deg: Some(d.tilt.to_degrees()),
         required_deg: None,
         reserve: d.reserve,
         criterion: Some(d.criterion),
-    });
-    one_a_side(drops, less_left)
+    }
+}
+
+/// Speeds at which it goes over each line when stopped dead, on its tyres.
+pub(super) fn trips(s: &Standing) -> [TripSpeed; 6] {
+    s.soft_lines(s.springs()).map(|line: LineOnSprings| {
+        let inertia = inertia_at_least(&s.machine, &s.attachment, s.boom, s.stance, Some(s.load), &line.rigid);
+        trip_speed_on_springs(&s.loading, &line, inertia)
+    })
 }

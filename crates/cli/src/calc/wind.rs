@@ -2,8 +2,7 @@
 //! which it is too much.
 
 use super::input::Input;
-use super::stability::side;
-use super::standing::{Asks, Standing, given, one_a_side};
+use super::standing::{Asks, Standing, given, one_a_side, side};
 use crate::args::Said;
 use crate::{Outcome, Run, terminal, text};
 use evidence::Silent;
@@ -14,8 +13,8 @@ use stability::exposure::{HIGHEST, Terrain};
 use stability::wind::{Part, WindLoad, gust_pressure};
 use stability::{LoadFaces, Loading, TipsOver, gust_at_limit_on_springs, wind_parts};
 
-pub(crate) const EXAMPLE: &str = r#"# Wind on a machine in one boom position: force, worst direction for each tipping line, and the gust at
-# which the tilt asked for is just left.
+pub(crate) const EXAMPLE: &str = r#"# Wind on a machine in one boom position: force, worst direction for each
+# tipping line, and the gust at which the tilt asked for is just left.
 machine = "validation/machines/r1.toml"   # relative to this file
 attachment = "forks"
 boom_angle = "55°"
@@ -36,8 +35,14 @@ gust = "12.5 m/s"            # at the height of load and boom
 terrain = "open"             # upwind: "sea", "flat", "open", "suburb" or "town"
 tilt_fore_aft = "7 %"        # tilt that must remain
 tilt_sideways = "12 %"
-# More that the wind sees, seen along and across the machine, middle in its frame:
-# part = [{ name = "sign on the boom", front = "0.5 m²", side = "1.0 m²", factor = "1.8", at = ["2 m", "0 m", "4 m"] }]
+# More that the wind sees, seen along and across the machine, with its middle in
+# the machine's frame:
+# [[part]]
+# name = "sign on the boom"
+# front = "0.5 m²"
+# side = "1.0 m²"
+# factor = "1.8"
+# at = ["2 m", "0 m", "4 m"]
 "#;
 
 /// Answer of the calculation. SI; angles in degrees, as their names say.

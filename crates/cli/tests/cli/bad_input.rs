@@ -107,3 +107,41 @@ fn a_line_in_other_coordinates_is_refused() {
     assert_eq!(said.code, 1, "{}", said.out);
     assert!(said.err.contains("jobfile::line-far") && said.err.contains("Line along the road"), "{}", said.err);
 }
+
+/// What a machine file says that cannot be is refused with the fact that contradicts it.
+#[test]
+fn impossible_machines_are_refused_with_what_contradicts_them() {
+    let file = std::fs::read_to_string(root().join("validation/machines/r1.toml")).unwrap();
+    let ask = |pairs: &[(&str, &str)]| {
+        let mut text = file.clone();
+        for (from, to) in pairs {
+            assert!(text.contains(from), "{from}");
+            text = text.replacen(from, to, 1);
+        }
+        let scratch = Scratch::new("impossible");
+        std::fs::write(scratch.0.join("m.toml"), text).unwrap();
+        let said = run_in(&scratch.0, &["machine", "explain", "m.toml"], None);
+        assert_eq!(said.code, 1, "{pairs:?}: {}", said.out);
+        let all = format!("{} {}", said.out, said.err);
+        all.split_whitespace().collect::<Vec<_>>().join(" ")
+    };
+    for mass in ["0 kg", "-8200 kg", "nan kg", "201 t", "inf kg"] {
+        let error = ask(&[("mass = \"8200 kg\"", &format!("mass = \"{mass}\""))]);
+        assert!(error.contains("mass"), "{mass}: {error}");
+    }
+    for (key, bad) in [("track = \"2.00 m\"", "track = \"0 m\""), ("spread = \"2.40 m\"", "spread = \"0 m\"")] {
+        assert!(ask(&[(key, bad)]).contains(&bad[..5]), "{key}");
+    }
+    // A frame of 2,000 kg cannot carry the boom; the boom as carried, out by 2 m, tips a light one forward.
+    let forward = ask(&[
+        ("mass = \"8200 kg\"", "mass = \"1200 kg\""),
+        ("carry_extension = \"0 m\"", "carry_extension = \"7 m\""),
+    ]);
+    assert!(forward.contains("the rear axle would lift") && forward.contains("ahead of the front axle"), "{forward}");
+    // Its frame's centre behind the rear axle tips it back.
+    let back = ask(&[
+        ("centre = [\"-1.90 m\", \"0 m\", \"1.00 m\"]", "centre = [\"-4.20 m\", \"0 m\", \"1.00 m\"]"),
+        ("carry_angle = \"5°\"", "carry_angle = \"70°\""),
+    ]);
+    assert!(back.contains("the front axle would lift") && back.contains("behind the rear axle"), "{back}");
+}

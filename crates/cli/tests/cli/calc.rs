@@ -167,10 +167,20 @@ fn wind_names_the_gust_at_which_the_tilt_runs_out() {
     let stormy = example("wind").replace("12.5 m/s", "45 m/s");
     assert_eq!(answer("wind", &stormy).0, 3, "too much wind is no success");
     // More that the wind sees takes more of the reserve, and is named.
-    let with_sign = example("wind").replace("# part = ", "part = ");
+    let with_sign = with_sign();
     let (_, more) = answer("wind", &with_sign);
     assert_eq!(more["parts"][5]["name"], "sign on the boom");
     assert!(more["greatest_force_n"].as_f64().unwrap() > calm["greatest_force_n"].as_f64().unwrap());
+}
+
+/// The example with its part no longer a comment.
+fn with_sign() -> String {
+    uncommented(&example("wind"))
+}
+
+fn uncommented(input: &str) -> String {
+    let (before, part) = input.split_once("# [[part]]").unwrap();
+    format!("{before}[[part]]{}", part.replace("\n# ", "\n"))
 }
 
 #[test]
@@ -179,8 +189,8 @@ fn wind_says_all_faults_at_once() {
         .replace("gust = \"12.5 m/s\"", "gust = \"-3 m/s\"")
         .replace("terrain = \"open\"", "terrain = \"moon\"")
         .replace("load_depth", "load_dept")
-        .replace("# part = ", "part = ")
-        .replace("front = \"0.5 m²\"", "front = \"0.5 m\"");
+        .replace("# front = \"0.5 m²\"", "# front = \"0.5 m\"");
+    let input = uncommented(&input);
     let said = run_in(&root(), &["calc", "wind"], Some(&input));
     assert_eq!(said.code, 1);
     for word in ["gust", "moon", "load_depth", "0.5 m"] {
@@ -280,4 +290,200 @@ fn driving_says_all_faults_at_once() {
     let missing = example("travel-stability").replace("attachment = \"forks\"", "attachment = \"claw\"");
     let said = run_in(&root(), &["calc", "travel-stability"], Some(&missing));
     assert!(said.code == 1 && said.err.contains("claw"), "{}", said.err);
+}
+
+/// Nothing in an example is wider than the terminal of 80 columns.
+#[test]
+fn examples_fit_in_80_columns() {
+    for name in ["chart", "reactions", "stability", "travel-stability", "wind", "fit", "platform"] {
+        for line in example(name).lines() {
+            assert!(line.chars().count() <= 80, "{name}: {line}");
+        }
+    }
+}
+
+/// Forces of R1 by hand, boom level and retracted, empty: its parts' masses and centres as the machine file has
+/// them, moments about the front contacts. `Σ m x = −8200·1.90 − 1000·3.00 + 900·(2.40 − 2.60) +
+/// 600·(2.80 − 2.60) + 420·(3.60 − 2.60) + 380·(5.00 + 0.25 − 2.60) = −17 213 kg m` of 12 600 kg, so
+/// that the rear axle carries `17 213/3.00 = 5737.67 kg`, each of its wheels half.
+#[test]
+fn forces_of_the_level_machine_are_those_reckoned_by_hand() {
+    let input = example("reactions")
+        .replace("boom_angle = \"30°\"", "boom_angle = \"0°\"")
+        .replace("extension = \"2.00 m\"", "extension = \"0 m\"")
+        .replace("load = \"2000 kg\"", "load = \"0 kg\"");
+    let (rear, all) = (17_213.0 / 3.0 * 9.806_65, 12_600.0 * 9.806_65);
+    for axle in ["free", "locked"] {
+        let (code, json) =
+            answer("reactions", &input.replace("rear_axle = \"free\"", &format!("rear_axle = \"{axle}\"")));
+        assert_eq!(code, 0, "{json}");
+        let by_hand = [(all - rear) / 2.0, (all - rear) / 2.0, rear / 2.0, rear / 2.0];
+        for (i, want) in by_hand.into_iter().enumerate() {
+            let got = json["rigid"]["contacts"][i]["force_n"].as_f64().unwrap();
+            assert!((got - want).abs() < 0.5, "{axle} {i}: {got} {want}");
+            // On tyres the body leans by a degree at most: a little of the weight moves.
+            let soft = json["on_tyres"]["contacts"][i]["force_n"].as_f64().unwrap();
+            assert!((soft - want).abs() < 0.01 * all, "{axle} {i}: {soft} {want}");
+        }
+        assert!((json["weight_n"].as_f64().unwrap() - all).abs() < 1e-6);
+        assert!((json["rigid"]["steered_share"].as_f64().unwrap() - rear / all).abs() < 1e-9);
+        // Over the front: 380·2.65 kg m and 420·1.00 overturn... only what is ahead of the contacts does:
+        // 600·0.20 + 420·1.00 + 380·2.65 = 1547; the rest holds: 17 213 + 1547.
+        let front = &json["lines"][0];
+        assert!((front["ratio"].as_f64().unwrap() - 18_760.0 / 1547.0).abs() < 1e-6, "{front}");
+        let difference = front["restoring_nm"].as_f64().unwrap() - front["overturning_nm"].as_f64().unwrap();
+        assert!((difference - 17_213.0 * 9.806_65).abs() < 0.1);
+    }
+}
+
+/// At the load that `calc stability` names as the level tipping load the ratio over the front goes through 1.
+#[test]
+fn the_ratio_of_moments_is_one_at_the_tipping_load() {
+    let place = example("stability").replace("60°", "30°").replace("3.00 m", "2.00 m");
+    let tips = answer("stability", &place).1["level_tipping_load_kg"].as_f64().unwrap();
+    let at = |kg: f64| {
+        let input = example("reactions").replace("load = \"2000 kg\"", &format!("load = \"{kg} kg\""));
+        answer("reactions", &input)
+    };
+    let (code, before) = at(tips * 0.999);
+    let ratio = before["lines"][0]["ratio"].as_f64().unwrap();
+    assert!(ratio > 1.0 && ratio < 1.01, "{ratio}");
+    assert_eq!(before["rigid"]["contacts"][2]["carries"], "light", "{before}");
+    // On its tyres it tips sooner.
+    assert!(code == 3 && before["on_tyres"]["finding"] == "tips", "{before}");
+    let (code, beyond) = at(tips * 1.001);
+    assert!(code == 3 && beyond["rigid"]["finding"] == "tips" && beyond["stands"] == false, "{beyond}");
+    assert!(beyond["lines"][0]["ratio"].as_f64().unwrap() < 1.0);
+}
+
+/// Ground under one wheel: a free axle turns by it and keeps its forces; a locked one lifts a wheel; heights that
+/// are a slope are that slope.
+#[test]
+fn uneven_ground_turns_a_free_axle_and_lifts_a_wheel_of_a_locked_one() {
+    let with = |heights: &str, more: &[(&str, &str)]| {
+        let mut input = example("reactions").replace(
+            "# ground_heights = [\"0 m\", \"0 m\", \"0.10 m\", \"0 m\"]",
+            &format!("ground_heights = [{heights}]"),
+        );
+        for (from, to) in more {
+            assert!(input.contains(from), "{from}");
+            input = input.replace(from, to);
+        }
+        input
+    };
+    let flat = "\"0 m\", \"0 m\", \"0 m\", \"0 m\"";
+    let bump = "\"0 m\", \"0 m\", \"0.10 m\", \"0 m\"";
+    let (_, free) = answer("reactions", &with(bump, &[]));
+    // 0.10 m over a track of 2.00 m: asin 0.05 = 2.87°, its right end down; the frame pitches and rolls not at all.
+    let turn = free["rigid"]["rear_axle_turn_deg"].as_f64().unwrap();
+    assert!((turn + 2.866).abs() < 0.01, "{free}");
+    assert!(free["rigid"]["roll_deg"].as_f64().unwrap().abs() < 0.02, "{free}");
+    // The pin goes up by half of it, less 0.70 m · (1 − cos 2.87°) that it loses by leaning: 0.0491 m over a
+    // wheelbase of 3.00 m is 0.938° nose down.
+    assert!((free["rigid"]["pitch_deg"].as_f64().unwrap() - 0.938).abs() < 0.002, "{free}");
+    let locked = [("rear_axle = \"free\"", "rear_axle = \"locked\"")];
+    let (_, bumped) = answer("reactions", &with(bump, &locked));
+    let carries: Vec<_> = (0..4).map(|i| bumped["rigid"]["contacts"][i]["carries"].clone()).collect();
+    assert_eq!(carries.iter().filter(|c| *c == "in-the-air").count(), 1, "{bumped}");
+    assert!(carries[2] != "in-the-air", "{bumped}");
+    // Left ground lower by a track's 5 %, stated by heights or as a slope.
+    let heights = "\"0 m\", \"0.10 m\", \"0 m\", \"0.10 m\"";
+    let sloping = ("slope_across = \"0 %\"", "slope_across = \"5.006 %\"");
+    let (_, by_heights) = answer("reactions", &with(heights, &locked));
+    let (_, by_slope) = answer("reactions", &with(flat, &[locked[0], sloping]));
+    for key in ["rigid", "on_tyres"] {
+        for i in 0..4 {
+            let force = |v: &serde_json::Value| v[key]["contacts"][i]["force_n"].as_f64().unwrap();
+            let (a, b) = (force(&by_heights), force(&by_slope));
+            assert!((a - b).abs() < 0.003 * 150_000.0, "{key} {i}: {a} {b}");
+        }
+    }
+    // Half a metre is beyond the 10° of the axle: it lies against its stop.
+    let (_, high) = answer("reactions", &with("\"0 m\", \"0 m\", \"0.50 m\", \"0 m\"", &[]));
+    assert_eq!(high["rigid"]["at_stop"], true, "{high}");
+    assert!((high["rigid"]["rear_axle_turn_deg"].as_f64().unwrap() + 10.0).abs() < 1e-6);
+}
+
+/// The text fits in 80 columns, in both languages, and shows the working.
+#[test]
+fn reactions_are_printed_in_80_columns_with_their_working() {
+    for (lang, word) in [("en", "Working"), ("es", "Cálculo")] {
+        let said = run_in(&root(), &["calc", "reactions", "--lang", lang], Some(&example("reactions")));
+        assert_eq!(said.code, 0, "{}", said.err);
+        assert!(said.out.contains(word), "{}", said.out);
+        for line in said.out.lines() {
+            assert!(line.chars().count() <= 80, "{line}");
+        }
+    }
+}
+
+/// Input that contradicts the machine is refused with what the machine has.
+#[test]
+fn stances_that_the_machine_cannot_take_are_refused() {
+    let ask = |from: &str, to: &str| {
+        let input = example("reactions");
+        assert!(input.contains(from), "{from}");
+        let said = run_in(&root(), &["calc", "reactions"], Some(&input.replace(from, to)));
+        assert_eq!(said.code, 1, "{from} {to}: {}", said.out);
+        said.err.split_whitespace().collect::<Vec<_>>().join(" ")
+    };
+    let roll = "# rear_roll = \"2°\"";
+    assert!(ask(roll, "rear_roll = \"2°\"").contains("follows the ground"));
+    let locked = "rear_axle = \"locked\"\nrear_roll = \"11°\"";
+    let error = ask("rear_axle = \"free\"", locked);
+    assert!(error.contains("10.0°"), "{error}");
+    let error = ask("# front_roll = \"3°\"", "front_roll = \"13°\"");
+    assert!(error.contains("12.0°"), "{error}");
+    let error = ask("support = \"tyres\"", "support = \"stabilizers\"\nfront_roll = \"3°\"");
+    assert!(error.contains("on its tyres"), "{error}");
+    assert!(ask("support = \"tyres\"", "support = \"outriggers\"").contains("cannot stand"));
+    for (bad, word) in [("0 kN/m", "front_stiffness"), ("-900 kN/m", "-900"), ("nan kN/m", "nan")] {
+        let to = format!("front_stiffness = \"{bad}\"\nrear_stiffness = \"900 kN/m\" #");
+        let error = ask("# front_stiffness = \"900 kN/m\"", &to);
+        assert!(error.contains(word), "{bad}: {error}");
+    }
+    for bad in ["-1 kg", "nan kg", "201 t", "inf kg"] {
+        let error = ask("load = \"2000 kg\"", &format!("load = \"{bad}\""));
+        assert!(error.contains("load"), "{bad}: {error}");
+    }
+    let error = ask(
+        "# ground_heights = [\"0 m\", \"0 m\", \"0.10 m\", \"0 m\"]",
+        "ground_heights = [\"0 m\", \"0 m\", \"3 m\"]",
+    );
+    assert!(error.contains("ground_heights"), "{error}");
+}
+
+/// Wind takes from what driving leaves, and the time until the brake takes hold goes into the distance.
+#[test]
+fn driving_counts_a_gust_and_the_stated_reaction() {
+    let gust = "gust = \"14 m/s\"\nload_depth = \"1.2 m\"\nload_width = \"1.2 m\"\nload_height = \"1.2 m\"\nwind_factor = \"1.4\"\n";
+    let calm = answer("travel-stability", &example("travel-stability")).1;
+    let windy = answer("travel-stability", &format!("{}{gust}", example("travel-stability"))).1;
+    let cases = calm["cases"].as_array().unwrap();
+    for (i, before) in cases.iter().enumerate() {
+        let (a, b) = (before["reserve"].as_f64().unwrap(), windy["cases"][i]["reserve"].as_f64().unwrap());
+        assert!(b <= a + 1e-9, "{before} {}", windy["cases"][i]);
+    }
+    assert!(windy["cases"][0]["reserve"].as_f64().unwrap() < 1.0 - 1e-3);
+    let quick = example("travel-stability").replace("\"2.5 s\"", "\"0.5 s\"");
+    let (a, b) = (&calm["stopping_distance_m"], &answer("travel-stability", &quick).1["stopping_distance_m"]);
+    // Two seconds at 8 km/h.
+    assert!((a.as_f64().unwrap() - b.as_f64().unwrap() - 2.0 * 8.0 / 3.6).abs() < 1e-6, "{a} {b}");
+    let left_out = example("travel-stability").replace("reaction_time = \"2.5 s\"", "# reaction_time");
+    assert_eq!(&answer("travel-stability", &left_out).1["stopping_distance_m"], a);
+    for bad in ["\"2.5\"", "\"-1 s\"", "\"nan s\"", "\"60 s\""] {
+        let input = example("travel-stability").replace("\"2.5 s\"", bad);
+        let said = run_in(&root(), &["calc", "travel-stability"], Some(&input));
+        assert!(said.code == 1 && said.err.contains("reaction_time"), "{bad}: {}{}", said.out, said.err);
+    }
+    // A gust on a load that nobody measured is not reckoned as if it missed it.
+    let unmeasured = format!("{}gust = \"9 m/s\"\n", example("travel-stability"));
+    let said = run_in(&root(), &["calc", "travel-stability"], Some(&unmeasured));
+    assert!(said.code == 1 && said.err.contains("load_depth"), "{}{}", said.out, said.err);
+    // The working is there, of every case and of the stop, and of the governing case in the text.
+    let working = calm["working"].as_array().unwrap();
+    assert_eq!(working.len(), cases.len() / 4 + 1);
+    assert!(working.iter().all(|w| !w["working"]["steps"].as_array().unwrap().is_empty()));
+    let text = run_in(&root(), &["calc", "travel-stability"], Some(&example("travel-stability"))).out;
+    assert!(text.contains("Working: Stopped dead by a kerb") && text.contains("(AASHTO"), "{text}");
 }

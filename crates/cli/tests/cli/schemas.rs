@@ -8,6 +8,7 @@ fn published_schemas_are_fresh() {
         "plan",
         "check",
         "calc-chart",
+        "calc-reactions",
         "calc-stability",
         "calc-travel-stability",
         "calc-wind",

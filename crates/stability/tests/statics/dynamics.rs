@@ -224,3 +224,75 @@ fn a_dropped_load_swings_back_over_the_rear() {
     assert!(s.tilt < slow && s.reserve < 1.0, "{s:?} {slow}");
     assert!((s.energy - (energy_to_tip(&without, &rear) - 0.5 * 2500.0 * G * 0.2)).abs() < 1e-6);
 }
+
+proptest! {
+    /// Contacts that give never leave more than rigid ones: energy, the speed at a kerb, a wheel that drops.
+    #[test]
+    fn what_is_sudden_is_never_more_hopeful_on_tyres(
+        angle in -3.0..70.0_f64, ext in 0.0..7.0_f64, mass in 0.0..3000.0_f64, gust in 0.0..20.0_f64,
+        along in -0.2..0.2_f64, across in -0.2..0.2_f64, drop in 0.0..0.4_f64, stiff in 2e5..1e8_f64, k in 0usize..3,
+    ) {
+        let machine = r1();
+        let (loading, _) = standing(&machine, angle, ext, mass, gust, (along, across));
+        let springs = Springs { front: stiff, rear: stiff * 0.8 };
+        let lines = tipping_lines(&machine, STATES[k]);
+        for line in lines {
+            let soft = LineOnSprings::of(&machine, STATES[k], &line, springs);
+            let (on, rigid) = (soft.energy_to_tip(&loading), energy_to_tip(&loading, &line));
+            prop_assert!(on >= 0.0 && on <= rigid * (1.0 + 1e-9) + 1e-6, "{on} {rigid}");
+            let (on, rigid) =
+                (trip_speed_on_springs(&loading, &soft, 1e4), trip_speed(&loading, &line, 1e4));
+            prop_assert!(on.energy <= rigid.energy * (1.0 + 1e-9) + 1e-6 && on.impact <= rigid.impact * (1.0 + 1e-9) + 1e-6);
+        }
+        let on = worst_wheel_drop_on_springs(&machine, STATES[k], &loading, drop, springs);
+        let rigid = worst_wheel_drop(&machine, STATES[k], &loading, drop);
+        for (on, rigid) in on.iter().zip(&rigid) {
+            prop_assert!(on.reserve <= rigid.reserve + 1e-9, "{on:?} {rigid:?}");
+        }
+    }
+}
+
+/// On contacts as hard as rock what is sudden leaves what it leaves on rigid ones.
+#[test]
+fn hard_tyres_leave_what_rigid_contacts_leave() {
+    let machine = r1();
+    let (loading, _) = standing(&machine, 30.0, 2.0, 1500.0, 0.0, (0.02, 0.03));
+    let springs = Springs { front: 1e12, rear: 1e12 };
+    for state in STATES {
+        let on = worst_wheel_drop_on_springs(&machine, state, &loading, 0.1, springs);
+        for (on, rigid) in on.iter().zip(worst_wheel_drop(&machine, state, &loading, 0.1)) {
+            assert!((on.reserve - rigid.reserve).abs() < 1e-4, "{on:?} {rigid:?}");
+        }
+        for line in tipping_lines(&machine, state) {
+            let soft = LineOnSprings::of(&machine, state, &line, springs);
+            let (on, rigid) = (soft.energy_to_tip(&loading), energy_to_tip(&loading, &line));
+            assert!(on <= rigid + 1e-6 && on > 0.9999 * rigid, "{on} {rigid}");
+        }
+    }
+}
+
+/// The working ends with the numbers that are answered.
+#[test]
+fn the_working_of_driving_ends_with_what_is_answered() {
+    let machine = r1();
+    let (loading, _) = standing(&machine, 5.0, 0.0, 2000.0, 0.0, (-0.05, 0.03));
+    let springs = Springs { front: 9e5, rear: 9e5 };
+    let line = LineOnSprings::of(&machine, STATES[0], &tipping_lines(&machine, STATES[0])[0], springs);
+    let last = |w: &evidence::Working| w.steps.last().unwrap().result.1.si;
+    let mut w = evidence::Working::default();
+    line.tilt_steps(&loading, &mut w);
+    assert_eq!(last(&w), line.tilt(&loading));
+    let trip = trip_speed_on_springs(&loading, &line, 1e4);
+    trip_steps(&loading, &line, trip, &mut w);
+    assert_eq!(last(&w), trip.energy);
+    let drop = worst_wheel_drop_on_springs(&machine, STATES[0], &loading, 0.1, springs)[0];
+    drop_steps(&loading, &line, 0.1, &drop, &mut w);
+    assert_eq!(last(&w), drop.energy);
+    stopping_step(3.0, 2.5, 0.3, -0.05, &mut w);
+    assert!((last(&w) - stopping_distance(3.0, 2.5, 0.3, -0.05)).abs() < 1e-12);
+    turning_step(3.0, 6.0, &mut w);
+    assert!((last(&w) - Acceleration::turning(Turn::Left, 3.0, 6.0).left / G).abs() < 1e-12);
+    moving_steps(&loading, Acceleration::braking(Travel::Ahead, 4.0), &mut w);
+    let heavier = moving(&loading, Acceleration::braking(Travel::Ahead, 4.0 * SUDDEN)).heavier;
+    assert_eq!(last(&w), heavier);
+}

@@ -20,6 +20,7 @@ mod prop_scale;
 mod properties;
 mod r1;
 mod reserve_map;
+mod settled;
 mod springs;
 mod tilting_platform;
 mod val_dynamics;
