@@ -39,28 +39,39 @@ pub(crate) struct Least {
 /// The worst corner over a side.
 #[derive(Debug, Clone, Copy)]
 struct Worst {
-    sine: f64,
+    looks: f64,
     line: usize,
     corner: Corner,
     load: Option<LoadOnBoom>,
+}
+
+/// How a corner looks over a line, the less the worse: the sine of the tilt that remains at least, or below
+/// -1 where that bound says no more, by the moment that is left.
+pub(super) fn looks(corner: &Corner, sine: f64, line: &TippingLine) -> f64 {
+    if sine > -1.0 {
+        return sine;
+    }
+    let left = restoring_moment(&corner.loading, line);
+    // Any rising function that stays below.
+    -2.0 + libm::atan(left * 1e-5) / core::f64::consts::FRAC_PI_2
 }
 
 impl Least {
     /// Before any corner.
     pub(crate) const NONE: Self = Self { force: [f64::INFINITY; 4], worst: [None; 4] };
 
-    /// One more corner: its forces, and the sine of the tilt that remains at least over each line.
-    pub(super) fn take(&mut self, force: [f64; 4], sines: [f64; 6], corner: Corner, load: Option<LoadOnBoom>) {
+    /// One more corner: its forces, and how it looks over each line.
+    pub(super) fn take(&mut self, force: [f64; 4], looks: [f64; 6], corner: Corner, load: Option<LoadOnBoom>) {
         for (least, force) in self.force.iter_mut().zip(force) {
             // A force that is not a number stays one.
             if force < *least || force.is_nan() {
                 *least = force;
             }
         }
-        for (line, sine) in sines.into_iter().enumerate() {
+        for (line, looks) in looks.into_iter().enumerate() {
             let worst = &mut self.worst[SIDE_OF[line]];
-            if worst.is_none_or(|w| sine < w.sine || sine.is_nan()) {
-                *worst = Some(Worst { sine, line, corner, load });
+            if worst.is_none_or(|w| looks < w.looks || looks.is_nan()) {
+                *worst = Some(Worst { looks, line, corner, load });
             }
         }
     }

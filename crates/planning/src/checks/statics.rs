@@ -3,7 +3,7 @@
 //! The rear axle counts as free in every support state: neither a lock nor levelling is credited.
 //! The load is also taken away (set down, boom still up): it is never counted on to steady.
 
-use super::contacts::Least;
+use super::contacts::{self, Least};
 use super::parts::wind_parts;
 use super::{NEAR, angle, spare};
 use crate::context::Context;
@@ -273,9 +273,10 @@ impl<'c, 'a> Search<'c, 'a> {
         let loading = &corner.loading;
         let least = core::array::from_fn(|i| self.soft[i].sine_at_very_least(loading, corner.overturning[i]));
         self.corners.push((corner, least));
+        let looks = core::array::from_fn(|i| contacts::looks(&corner, least[i], &self.lines[i]));
         let r = reactions(self.ctx.machine, support(self.ctx), &loading.masses, loading.gravity);
         let s = self.found(corner);
-        s.least.take(r.force, least, corner, load);
+        s.least.take(r.force, looks, corner, load);
         for (most, force) in s.force.iter_mut().zip(r.force) {
             // A force that is not a number stays one.
             if force > *most || force.is_nan() {

@@ -102,11 +102,11 @@ fn the_moment_ratio_is_one_where_the_load_tips_it() {
         let job = times_as_heavy(1, 0.3 + 0.04 * f64::from(step));
         let ratio = number(&findings(&job, "contacts")[0].message, "ratio");
         let factor = number(&findings(&job, "load-factor")[0].message, "factor");
-        // The factor is that on tyres, a little less than on the rigid contacts of the ratio.
+        // The factor is that on tyres, which lean: less than on the rigid contacts of the ratio.
         if factor > 1.02 {
             assert!(ratio > 1.0, "factor {factor}, ratio {ratio}");
             both[0] += 1;
-        } else if factor < 0.9 {
+        } else if factor < 0.85 {
             assert!(ratio < 1.0, "factor {factor}, ratio {ratio}");
             both[1] += 1;
         }
@@ -137,7 +137,7 @@ fn the_share_on_the_steering_follows_from_moments_about_the_front_axle() {
         let lift = &job.lifts[0];
         let machine = &job.machines[lift.machine].machine;
         let attachment = machine.attachment(&lift.attachment).unwrap();
-        let angle = quantity::Si::si(machine.limits.carry.angle);
+        let angle = quantity::Si::si(&machine.limits.carry.angle);
         let f = &findings(&job, "steering")[0];
         let load = &job.loads[lift.load];
         // Level forks where the stand pitches the machine: by the finding's own posture within a hair.
@@ -146,7 +146,7 @@ fn the_share_on_the_steering_follows_from_moments_about_the_front_axle() {
         let ahead = if load.hanging.is_some() { 0.0 } else { load.centre_ahead.high };
         let at = tool + geometry::DVec3::X * ahead;
         let mut all = vec![(load.mass_kg.high, at)];
-        all.extend(machine.bodies.iter().map(|b| (quantity::Si::si(b.mass), b.centre)));
+        all.extend(machine.bodies.iter().map(|b| (quantity::Si::si(&b.mass), b.centre)));
         all.extend(machine::kinematics::boom_masses(&machine.boom, attachment, boom));
         let mass: f64 = all.iter().map(|(m, _)| m).sum();
         let moment: f64 = all.iter().map(|(m, at)| m * (machine.front.x - at.x)).sum();
