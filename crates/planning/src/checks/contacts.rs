@@ -4,8 +4,8 @@
 //! here; how much is left before it tips, load factor and tilt say.
 
 use super::level::contact_names;
+use super::newtons;
 use super::statics::{Corner, Statics, side, support};
-use super::{kilograms, newtons};
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed};
 use crate::text;
@@ -162,13 +162,15 @@ pub(crate) fn finding(ctx: &Context<'_>, statics: Option<&Statics>, posed: Resul
     let status = of_share(share);
     let (least, level) = (s.least.force[i], level_forces(ctx, p, attachment)[i]);
     let mut working = Working::default();
-    working.step(|| Step {
-        title: text::WORKING_LEAST_FORCE.with("wheel", wheel),
-        formula: "q = N_min / N_level".into(),
-        values: vec![("N_min".into(), newtons(least)), ("N_level".into(), newtons(level))],
-        result: ("q".into(), Quantity::ratio(share)),
-        source: Source::Mechanics,
-    });
+    if status != Status::Go {
+        working.step(|| Step {
+            title: text::WORKING_LEAST_FORCE.with("wheel", wheel),
+            formula: "q = N_min / N_level".into(),
+            values: vec![("N_min".into(), newtons(least)), ("N_level".into(), newtons(level))],
+            result: ("q".into(), Quantity::ratio(share)),
+            source: Source::Mechanics,
+        });
+    }
     let ratio = ratios(ctx, s, &mut working);
     let force = newtons(least);
     let message = match status {
@@ -212,7 +214,6 @@ fn ratios(ctx: &Context<'_>, s: &Statics, working: &mut Working) -> Option<(f64,
                 title: text::WORKING_MOMENT_RATIO.with("side", side(over)),
                 formula: "n = M_h / (M_o + M_w)".into(),
                 values: vec![
-                    ("W".into(), kilograms(load.map_or(0.0, |l| l.mass))),
                     ("M_h".into(), moment(moments.hold)),
                     ("M_o".into(), moment(moments.weight)),
                     ("M_w".into(), moment(moments.wind)),

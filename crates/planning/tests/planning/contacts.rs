@@ -168,12 +168,13 @@ fn a_sudden_stop_is_a_condition_and_never_a_refusal() {
     for step in 0..20 {
         let job = times_as_heavy(4, 0.2 + 0.06 * f64::from(step));
         let all = findings(&job, "sudden");
-        assert_eq!(all.len(), 2);
+        assert!(!all.is_empty());
         for f in &all {
             assert_ne!(Verdict::from(f.status), Verdict::NoGo, "{:?}", f.message);
             assert_eq!(f.remedies.is_empty(), f.status == Status::Go);
         }
-        if all[0].status == Status::Condition {
+        if all[0].message.id == "sudden-stop-tips" {
+            assert_eq!(all[0].status, Status::Condition);
             let factor = number(&all[0].message, "factor");
             assert!((1.0..2.0).contains(&factor), "{factor}");
             assert!(factor <= last + 1e-3, "the heavier the less: {factor} after {last}");
