@@ -1021,14 +1021,12 @@ evidence::messages! {
     DO_STEER_CAREFULLY = "do-steer-carefully" [];
     /// Step: share of the weight on the rear axle.
     WORKING_STEERING = "working-steering" [];
-    /// Lowering stopped all at once is borne.
-    SUDDEN_STOP_BORNE = "sudden-stop-borne" [side];
+    /// Lowering stopped, and the load gone, all at once are borne.
+    SUDDEN_BORNE = "sudden-borne" [];
     /// Lowering stopped all at once tips it to the `side`; `factor` times the weight is borne.
     SUDDEN_STOP_TIPS = "sudden-stop-tips" [factor, side, speed];
     /// What a sudden event leaves is no number.
     SUDDEN_CANNOT_TELL = "sudden-cannot-tell" [];
-    /// The load gone all at once is borne.
-    SUDDEN_DROP_BORNE = "sudden-drop-borne" [side];
     /// The load gone all at once tips it to the `side`; a drop of `share` of it is borne.
     SUDDEN_DROP_TIPS = "sudden-drop-tips" [share, side];
     /// Do: lower slowly.

@@ -142,6 +142,11 @@ const SAME_IN_BOTH: &[&str] = &[
     "ui-paper-a4",
     "ui-heading-compass",
     "list-and-more",
+    "tolerance-of-mass",
+    "tolerance-plain",
+    "tolerance-way",
+    "tolerance-no-way",
+    "tolerance-nothing",
 ];
 
 /// "EE. UU." ends in a point that ends no sentence.

@@ -4,8 +4,8 @@
 //! here; how much is left before it tips, load factor and tilt say.
 
 use super::level::contact_names;
+use super::newtons;
 use super::statics::{Corner, Statics, side};
-use super::{kilograms, newtons};
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed};
 use crate::standing::lock;
@@ -40,28 +40,39 @@ pub(crate) struct Least {
 /// The worst corner over a side.
 #[derive(Debug, Clone, Copy)]
 struct Worst {
-    sine: f64,
+    looks: f64,
     line: usize,
     corner: Corner,
     load: Option<LoadOnBoom>,
+}
+
+/// How a corner looks over a line, the less the worse: the sine of the tilt that remains at least, or below
+/// -1 where that bound says no more, by the moment that is left.
+pub(super) fn looks(corner: &Corner, sine: f64, line: &TippingLine) -> f64 {
+    if sine > -1.0 {
+        return sine;
+    }
+    let left = restoring_moment(&corner.loading, line);
+    // Any rising function that stays below.
+    -2.0 + libm::atan(left * 1e-5) / core::f64::consts::FRAC_PI_2
 }
 
 impl Least {
     /// Before any corner.
     pub(crate) const NONE: Self = Self { force: [f64::INFINITY; 4], worst: [None; 4] };
 
-    /// One more corner: its forces, and the sine of the tilt that remains at least over each line.
-    pub(super) fn take(&mut self, force: [f64; 4], sines: [f64; 6], corner: Corner, load: Option<LoadOnBoom>) {
+    /// One more corner: its forces, and how it looks over each line.
+    pub(super) fn take(&mut self, force: [f64; 4], looks: [f64; 6], corner: Corner, load: Option<LoadOnBoom>) {
         for (least, force) in self.force.iter_mut().zip(force) {
             // A force that is not a number stays one.
             if force < *least || force.is_nan() {
                 *least = force;
             }
         }
-        for (line, sine) in sines.into_iter().enumerate() {
+        for (line, looks) in looks.into_iter().enumerate() {
             let worst = &mut self.worst[SIDE_OF[line]];
-            if worst.is_none_or(|w| sine < w.sine || sine.is_nan()) {
-                *worst = Some(Worst { sine, line, corner, load });
+            if worst.is_none_or(|w| looks < w.looks || looks.is_nan()) {
+                *worst = Some(Worst { looks, line, corner, load });
             }
         }
     }
@@ -153,13 +164,15 @@ pub(crate) fn finding(ctx: &Context<'_>, statics: Option<&Statics>, posed: Resul
     let status = of_share(share);
     let (least, level) = (s.least.force[i], level_forces(ctx, p, attachment)[i]);
     let mut working = Working::default();
-    working.step(|| Step {
-        title: text::WORKING_LEAST_FORCE.with("wheel", wheel),
-        formula: "q = N_min / N_level".into(),
-        values: vec![("N_min".into(), newtons(least)), ("N_level".into(), newtons(level))],
-        result: ("q".into(), Quantity::ratio(share)),
-        source: Source::Mechanics,
-    });
+    if status != Status::Go {
+        working.step(|| Step {
+            title: text::WORKING_LEAST_FORCE.with("wheel", wheel),
+            formula: "q = N_min / N_level".into(),
+            values: vec![("N_min".into(), newtons(least)), ("N_level".into(), newtons(level))],
+            result: ("q".into(), Quantity::ratio(share)),
+            source: Source::Mechanics,
+        });
+    }
     let ratio = ratios(ctx, s, &mut working);
     let force = newtons(least);
     let message = match status {
@@ -202,7 +215,6 @@ fn ratios(ctx: &Context<'_>, s: &Statics, working: &mut Working) -> Option<(f64,
                 title: text::WORKING_MOMENT_RATIO.with("side", side(over)),
                 formula: "n = M_h / (M_o + M_w)".into(),
                 values: vec![
-                    ("W".into(), kilograms(load.map_or(0.0, |l| l.mass))),
                     ("M_h".into(), moment(moments.hold)),
                     ("M_o".into(), moment(moments.weight)),
                     ("M_w".into(), moment(moments.wind)),

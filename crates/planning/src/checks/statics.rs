@@ -4,7 +4,7 @@
 //! is not sure both states are asked and the worse counts. The load is also taken away (set down, boom
 //! still up): it is never counted on to steady.
 
-use super::contacts::Least;
+use super::contacts::{self, Least};
 use super::parts::wind_parts;
 use super::{NEAR, angle, fitted, spare};
 use crate::context::Context;
@@ -345,18 +345,12 @@ impl<'c, 'a> Search<'c, 'a> {
         let loading = &corner.loading;
         let soft = &self.stands[corner.stand].soft;
         let least = core::array::from_fn(|i| soft[i].sine_at_very_least(loading, corner.overturning[i]));
-        // Where it tips the bound says no more than that: how far tells the moment, over the weight.
-        let lines = &self.stands[corner.stand].lines;
-        let worse: [f64; 6] = core::array::from_fn(|i| {
-            if least[i] > -1.0 {
-                return least[i];
-            }
-            restoring_moment(loading, &lines[i]).min(0.0) / loading.masses.total() - 1.0
-        });
         self.corners.push((corner, least));
+        let lines = &self.stands[corner.stand].lines;
+        let looks = core::array::from_fn(|i| contacts::looks(&corner, least[i], &lines[i]));
         let r = reactions(self.ctx.machine, corner.stance, &loading.masses, loading.gravity);
         let s = self.found(corner);
-        s.least.take(r.force, worse, corner, load);
+        s.least.take(r.force, looks, corner, load);
         for (most, force) in s.force.iter_mut().zip(r.force) {
             // A force that is not a number stays one.
             if force > *most || force.is_nan() {

@@ -67,6 +67,7 @@ pub(crate) fn finding(ctx: &Context<'_>, posed: Option<&Posed>) -> Option<Findin
         Status::Condition => said(text::STEERING_LIGHT),
         _ => text::STEERING_CANNOT_TELL.message(),
     };
-    let finding = Finding::new("steering", status, message).source(Source::CommonPractice).working(working);
-    Some(if status == Status::Go { finding } else { finding.remedy(text::DO_STEER_CAREFULLY) })
+    let finding = Finding::new("steering", status, message).source(Source::CommonPractice);
+    // The share says it all where it is enough.
+    Some(if status == Status::Go { finding } else { finding.remedy(text::DO_STEER_CAREFULLY).working(working) })
 }

