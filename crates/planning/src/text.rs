@@ -1008,7 +1008,7 @@ evidence::messages! {
     /// Do: what a light `wheel` means, and when to go on.
     DO_MIND_LIGHT = "do-mind-light" [wheel];
     /// Step: moments that hold against those that overturn, to one side.
-    WORKING_MOMENT_RATIO = "working-moment-ratio" [side];
+    WORKING_SIDE_MOMENTS = "working-side-moments" [side];
     /// Step: least force on a contact against what it carries level.
     WORKING_LEAST_FORCE = "working-least-force" [wheel];
     /// Enough weight on the rear axle to steer, load in carry position.

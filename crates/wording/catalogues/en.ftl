@@ -633,7 +633,7 @@ caution-manual = The maker's manual and the chart in the cab govern. A result of
 caution-competent = Local law, the site's competent person and licensed engineers decide.
 caution-inputs = Results rest on the inputs. Look at which of them were assumed.
 caution-never = Never people on forks. Never a lift that the chart does not show. Never drive or level the frame with the boom up.
-caution-not-computed = Not computed here: flat tyres or too little air in them, braking, swinging and sudden stops, settling ground. The required reserves are there for them; use them up for nothing else.
+caution-not-computed = Not computed here: tyre pressures nobody measured, braking and turning, settling ground. The required reserves are there for them; use them up for nothing else.
 caution-trial = Test every load first: raise it { $system ->
     [us] 4 to 8 in
    *[other] 0.1 to 0.2 m
@@ -2071,7 +2071,7 @@ contacts-lifted = { $wheel } may come off the ground.
 contacts-no-number = The forces under the wheels come to no number; nothing can be told from them.
 contacts-ratio = { $what } What holds is { $ratio } times what overturns, least to the { $side }.
 do-mind-light = { $wheel }: a wheel or pad that goes light is the first that is seen of tipping. Have it watched from a safe place, and go on only while it stays pressed on; if it lifts, lower and retract slowly, and find out why.
-working-moment-ratio = Moments to the { $side }: what holds against weight and wind that overturn
+working-side-moments = Moments to the { $side }: what holds against weight and wind that overturn
 working-least-force = { $wheel }: least force against what it carries level, boom carried, no load
 steering-enough = Driven in the carry position, { $share } of the weight is on the rear axle, which steers; at least { $required } is usual.
 steering-light = Driven in the carry position, only { $share } of the weight is on the rear axle, which steers; at least { $required } is usual.

@@ -672,7 +672,7 @@ caution-manual = Mandan el manual del fabricante y la tabla de cargas de la cabi
 caution-competent = Deciden la ley local, la persona competente de la obra y los ingenieros habilitados.
 caution-inputs = Los resultados dependen de los datos de entrada. Mire cuáles de ellos se han supuesto.
 caution-never = Nunca personas sobre las horquillas. Nunca un izado que la tabla no muestre. Nunca circule ni nivele el bastidor con la pluma levantada.
-caution-not-computed = Aquí no se calculan: neumáticos desinflados o con poca presión, frenado, oscilación y paradas bruscas, asientos del terreno. Las reservas exigidas están para eso; no las gaste en otra cosa.
+caution-not-computed = Aquí no se calculan: presiones de neumáticos que nadie ha medido, frenado y giros, asientos del terreno. Las reservas exigidas están para eso; no las gaste en otra cosa.
 caution-trial = Pruebe antes cada carga: levántela { $system ->
     [us] de 4 a 8 in
    *[other] de 0,1 a 0,2 m
@@ -2119,7 +2119,7 @@ contacts-lifted = { $wheel } puede despegarse del suelo.
 contacts-no-number = Las fuerzas bajo las ruedas no dan ningún número; no se puede decir nada de ellas.
 contacts-ratio = { $what } Lo que sujeta es { $ratio } veces lo que vuelca, lo mínimo hacia { $side }.
 do-mind-light = { $wheel }: una rueda o placa que pierde peso es lo primero que se ve de un vuelco. Que alguien la vigile desde lugar seguro, y siga solo mientras esté bien apoyada; si se levanta, baje y recoja despacio, y averigüe la causa.
-working-moment-ratio = Momentos hacia { $side }: lo que sujeta frente a peso y viento que vuelcan
+working-side-moments = Momentos hacia { $side }: lo que sujeta frente a peso y viento que vuelcan
 working-least-force = { $wheel }: fuerza mínima frente a la que lleva a nivel, pluma en transporte, sin carga
 steering-enough = En posición de transporte, el { $share } del peso va en el eje trasero, que dirige; lo usual es al menos { $required }.
 steering-light = En posición de transporte, solo el { $share } del peso va en el eje trasero, que dirige; lo usual es al menos { $required }.

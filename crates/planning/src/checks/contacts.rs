@@ -212,7 +212,7 @@ fn ratios(ctx: &Context<'_>, s: &Statics, working: &mut Working) -> Option<(f64,
         if ratio.is_finite() {
             let moment = |v: f64| Quantity::new(v, Dimension::Moment);
             working.step(|| Step {
-                title: text::WORKING_MOMENT_RATIO.with("side", side(over)),
+                title: text::WORKING_SIDE_MOMENTS.with("side", side(over)),
                 formula: "n = M_h / (M_o + M_w)".into(),
                 values: vec![
                     ("M_h".into(), moment(moments.hold)),

@@ -18,7 +18,7 @@ use quantity::{Dimension, Quantity, Si};
 use stability::wind::WindLoad;
 use stability::{
     LineOnSprings, LoadOnBoom, Loading, Masses, RearAxleState, Springs, Stance, TippingLine, TipsOver, load_factor,
-    load_factor_on_springs, load_factor_with, reactions, restoring_moment, tilt_reserve, tipping_lines,
+    load_factor_on_springs, load_factor_with, reactions, tilt_reserve, tipping_lines,
 };
 
 /// Worst of everything.

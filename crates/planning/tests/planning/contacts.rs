@@ -122,11 +122,11 @@ fn every_side_has_its_ratio_in_the_working_and_the_least_is_said() {
     let f = &findings(&job, "contacts")[0];
     let steps = &f.working.as_ref().unwrap().steps;
     let ratios: Vec<f64> =
-        steps.iter().filter(|s| s.title.id == "working-moment-ratio").map(|s| s.result.1.si).collect();
+        steps.iter().filter(|s| s.title.id == "working-side-moments").map(|s| s.result.1.si).collect();
     assert_eq!(ratios.len(), 4);
     let least = ratios.iter().copied().fold(f64::INFINITY, f64::min);
     assert!((least - number(&f.message, "ratio")).abs() < 1e-12);
-    for step in steps.iter().filter(|s| s.title.id == "working-moment-ratio") {
+    for step in steps.iter().filter(|s| s.title.id == "working-side-moments") {
         let of = |name: &str| step.values.iter().find(|(n, _)| n == name).unwrap().1.si;
         assert!((of("M_h") / (of("M_o") + of("M_w")) - step.result.1.si).abs() < 1e-9);
     }
