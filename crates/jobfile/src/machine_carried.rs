@@ -9,7 +9,8 @@ use stability::{Masses, RearAxleState, Support, TipsOver, tipping_lines};
 /// True where its centre lies between the axles with each attachment on, the boom as carried; else the faults are
 /// said, with how far out it lies and which axle would lift.
 pub(crate) fn carried(root: &Reader<'_>, machine: &Machine) -> bool {
-    machine.attachments.iter().map(|a| stands(root, machine, a)).fold(true, |all, one| all && one)
+    // Every one is looked at, whatever the others do.
+    machine.attachments.iter().filter(|a| !stands(root, machine, a)).count() == 0
 }
 
 fn stands(root: &Reader<'_>, machine: &Machine, attachment: &Attachment) -> bool {

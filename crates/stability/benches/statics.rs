@@ -75,10 +75,8 @@ fn solve(m: &mut [Vec<f64>]) -> Option<Vec<f64>> {
         for r in 0..n {
             if r != c {
                 let f = m[r][c] / m[c][c];
-                for k in c..=n {
-                    let v = m[c][k];
-                    m[r][k] -= f * v;
-                }
+                let pivot = m[c].clone();
+                m[r].iter_mut().zip(pivot).for_each(|(v, p)| *v -= f * p);
             }
         }
     }
@@ -181,6 +179,9 @@ fn reserves(bare: &Masses, load: LoadOnBoom, gravity: DVec3, lines: &[TippingLin
     (tilt, load_factor(&bare, load, lines, &mut Silent).map_or(f64::INFINITY, |(k, _)| k))
 }
 
+/// Step of the differences, m or rad.
+const H: f64 = 1e-5;
+
 /// Locked and level: heave, roll and pitch of least potential, by damped Newton.
 fn by_newton(at: &[DVec3; 4], masses: &Masses, k: f64) -> Option<[f64; 4]> {
     let w = masses.total() * G;
@@ -199,7 +200,6 @@ fn by_newton(at: &[DVec3; 4], masses: &Masses, k: f64) -> Option<[f64; 4]> {
         to[i] += by;
         to
     };
-    const H: f64 = 1e-5;
     let slope = |q: &[f64; 3]| [0, 1, 2].map(|i| (energy(&moved(q, i, H)) - energy(&moved(q, i, -H))) / (2.0 * H));
     let mut q = [0.0; 3];
     for _ in 0..200 {

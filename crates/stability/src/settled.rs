@@ -15,6 +15,9 @@ use geometry::{DVec2, DVec3};
 use machine::{Machine, SupportState};
 use quantity::{Dimension, Quantity, STANDARD_GRAVITY as G, Si};
 
+/// Names of the contacts.
+const CONTACTS: [TextId; 4] =
+    [text::CONTACT_FRONT_LEFT, text::CONTACT_FRONT_RIGHT, text::CONTACT_REAR_LEFT, text::CONTACT_REAR_RIGHT];
 /// Closer than this to the ground a contact touches it, m.
 const TOUCHES: f64 = 1e-7;
 /// Rounds of the search for the plane; each takes off more than nine tenths of what is left.
@@ -222,9 +225,7 @@ impl Settled {
                 source: Source::Mechanics,
             });
         }
-        const NAMES: [TextId; 4] =
-            [text::CONTACT_FRONT_LEFT, text::CONTACT_FRONT_RIGHT, text::CONTACT_REAR_LEFT, text::CONTACT_REAR_RIGHT];
-        for (i, name) in NAMES.into_iter().enumerate() {
+        for (i, name) in CONTACTS.into_iter().enumerate() {
             trace.step(|| Step {
                 title: text::STEP_CONTACT_FORCE.with("contact", name),
                 formula: "ΣF_i = W,  ΣF_i · x_i = W · x_W,  ΣF_i · y_i = W · y_W".into(),

@@ -87,7 +87,8 @@ pub(crate) struct StandsOn {
 #[serde(rename_all = "kebab-case")]
 pub(crate) enum Stands {
     /// It stands.
-    Stands,
+    #[serde(rename = "stands")]
+    Holds,
     /// It tips: no position holds it.
     Tips,
     /// Nothing can be told.
@@ -153,7 +154,7 @@ fn answer(s: &Standing, springs: Springs) -> ReactionsResult {
     let holds = !lines.is_empty() && lines.iter().all(|l| l.restoring_nm > l.overturning_nm);
     let rigid = rest.map_or_else(|| StandsOn::without(Stands::CannotTell), |rest| on_rigid(s, &rest));
     let on_tyres = on_tyres(s, springs, masses);
-    let stands = holds && rigid.finding == Stands::Stands && on_tyres.finding == Stands::Stands;
+    let stands = holds && rigid.finding == Stands::Holds && on_tyres.finding == Stands::Holds;
     let weight_n = s.loading.masses.total() * quantity::STANDARD_GRAVITY;
     ReactionsResult { weight_n, rigid, on_tyres, lines, stands, working }
 }
@@ -243,7 +244,7 @@ impl StandsOn {
         };
         let wheels = s.stance.support.state != SupportState::Outriggers;
         Self {
-            finding: Stands::Stands,
+            finding: Stands::Holds,
             contacts: force.map(one).to_vec(),
             steered_share: wheels.then_some((force[2] + force[3]) / all),
             roll_deg: Some(libm::atan2(gravity.y, -gravity.z).to_degrees()),

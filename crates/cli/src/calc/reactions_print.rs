@@ -57,7 +57,7 @@ fn contacts(on: &StandsOn, s: &Standing, said: Said) {
         say(&words::REACTIONS_STOP.with("range", s.machine.rear.oscillation));
     }
     match on.finding {
-        Stands::Stands => {}
+        Stands::Holds => {}
         Stands::Tips => say(&words::REACTIONS_TIPS.message()),
         Stands::CannotTell => say(&words::REACTIONS_CANNOT_TELL.message()),
     }
