@@ -2088,5 +2088,5 @@ ui-tolerance-alone = All else as planned
 ui-tolerance-at-worst = All else at its worst
 ui-tolerance-turns = What turns it
 ui-tolerance-note = For the planner: how far a figure may be out. No leave to go beyond the plan; the maker’s wind limit stays.
-ui-tolerance-fact = { $alone }, all else as planned; { $at_worst }, all else at its worst ({ $turns })
-ui-tolerance-fact-at-worst = { $at_worst }, all else at its worst ({ $turns })
+tolerance-fact = { $alone }, all else as planned; { $at_worst }, all else at its worst ({ $turns })
+tolerance-fact-at-worst = { $at_worst }, all else at its worst ({ $turns })

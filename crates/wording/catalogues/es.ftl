@@ -2136,5 +2136,5 @@ ui-tolerance-alone = Lo demás como se planeó
 ui-tolerance-at-worst = Lo demás en lo peor
 ui-tolerance-turns = Qué lo cambia
 ui-tolerance-note = Para quien planifica: hasta dónde puede errar un dato. No es permiso para salirse del plan; el límite de viento del fabricante sigue valiendo.
-ui-tolerance-fact = { $alone }, lo demás como se planeó; { $at_worst }, lo demás en lo peor ({ $turns })
-ui-tolerance-fact-at-worst = { $at_worst }, lo demás en lo peor ({ $turns })
+tolerance-fact = { $alone }, lo demás como se planeó; { $at_worst }, lo demás en lo peor ({ $turns })
+tolerance-fact-at-worst = { $at_worst }, lo demás en lo peor ({ $turns })
