@@ -1063,6 +1063,10 @@ evidence::messages! {
     TOLERANCE_WAY = "tolerance-way" [check, way];
     /// What turns.
     TOLERANCE_NO_WAY = "tolerance-no-way" [check];
+    /// How much is borne: alone, at the worst corner, and what turns there.
+    TOLERANCE_FACT = "tolerance-fact" [alone, at_worst, turns];
+    /// The same where it is not asked alone.
+    TOLERANCE_FACT_AT_WORST = "tolerance-fact-at-worst" [at_worst, turns];
     /// Nothing turns, or nothing is asked.
     TOLERANCE_NOTHING = "tolerance-nothing" [];
 }

@@ -152,6 +152,19 @@ impl Tolerance {
     }
 }
 
+impl Tolerance {
+    /// What grows, and in one sentence how much of it is borne.
+    pub fn fact(&self) -> [Message; 2] {
+        let [name, alone, at_worst, turns] = self.row();
+        let said = if self.alone.is_some() {
+            text::TOLERANCE_FACT.with("alone", alone).with("at_worst", at_worst).with("turns", turns)
+        } else {
+            text::TOLERANCE_FACT_AT_WORST.with("at_worst", at_worst).with("turns", turns)
+        };
+        [name, said]
+    }
+}
+
 fn speed(si: f64) -> Quantity {
     Quantity::new(si, Dimension::Speed)
 }

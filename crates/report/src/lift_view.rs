@@ -32,7 +32,7 @@ pub(crate) struct LiftView {
     load: Vec<Fact>,
     stand: Vec<Fact>,
     wheels: Vec<[String; 4]>,
-    tolerances: Vec<[String; 4]>,
+    tolerances: Vec<Fact>,
     findings: Vec<FindingView>,
     workings: Vec<WorkingView>,
     long: bool,
@@ -101,7 +101,7 @@ pub(crate) fn lift_view(
         load: load(lift, &say),
         stand: stand(lift, &say),
         wheels: wheels(lift, &say),
-        tolerances: lift.tolerances.iter().map(|t| t.row().map(|m| say.message(&m))).collect(),
+        tolerances: lift.tolerances.iter().map(|t| tolerance(t, &say)).collect(),
         findings: lift.findings.iter().map(|f| finding(f, accepted, &say)).collect(),
         workings: workings(lift, &say),
         long: title.len() + machine.len() + lift.load.name.len() > LONG,
@@ -289,6 +289,12 @@ fn stand(lift: &LiftPlan, say: &Say) -> Vec<Fact> {
     let ground = s.ground.as_ref().map_or_else(|| say.0.text(ui::NOT_KNOWN), |g| breakable(g));
     facts.push(say.fact(ui::GROUND_FILE, ground));
     facts
+}
+
+/// What grows, and how much of it is borne.
+fn tolerance(tolerance: &planning::Tolerance, say: &Say) -> Fact {
+    let [name, said] = tolerance.fact();
+    Fact { name: say.message(&name), value: say.message(&said) }
 }
 
 fn wheels(lift: &LiftPlan, say: &Say) -> Vec<[String; 4]> {

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use wording::{Wording, ui};
 
 /// Name in the template and text id.
-const NAMES: [(&str, TextId); 47] = [
+const NAMES: [(&str, TextId); 43] = [
     ("accepted", ui::ACCEPTED),
     ("assumed", ui::ASSUMED),
     ("area", ui::AREA),
@@ -38,11 +38,7 @@ const NAMES: [(&str, TextId); 47] = [
     ("signature", ui::SIGNATURE),
     ("stand", ui::STAND),
     ("steps", ui::STEPS),
-    ("tolerance-alone", ui::TOLERANCE_ALONE),
-    ("tolerance-at-worst", ui::TOLERANCE_AT_WORST),
     ("tolerance-note", ui::TOLERANCE_NOTE),
-    ("tolerance-turns", ui::TOLERANCE_TURNS),
-    ("tolerance-what", ui::TOLERANCE_WHAT),
     ("tolerances", ui::TOLERANCES),
     ("value", ui::VALUE),
     ("verdict", ui::VERDICT),

@@ -217,11 +217,7 @@ fn carried(w: Wording, lift: &LiftPlan) -> Vec<FactView> {
 }
 
 fn tolerance(w: Wording, tolerance: &planning::Tolerance) -> FactView {
-    let [name, alone, at_worst, turns] = tolerance.row();
-    let said = match tolerance.alone {
-        Some(_) => ui::TOLERANCE_FACT.with("alone", alone).with("at_worst", at_worst).with("turns", turns),
-        None => ui::TOLERANCE_FACT_AT_WORST.with("at_worst", at_worst).with("turns", turns),
-    };
+    let [name, said] = tolerance.fact();
     FactView { name: w.render(&name), text: w.render(&said), certainty: None }
 }
 

@@ -2208,3 +2208,5 @@ working-drop-energy = Energy left when wheels drop
 working-stopping = Distance to a stop
 jobfile-tips-forward-empty = empty, with { $attachment } on and the boom as carried, the machine’s centre of gravity lies { $by } ahead of the front axle: the rear axle would lift, and it would fall over
 jobfile-tips-back-empty = empty, with { $attachment } on and the boom as carried, the machine’s centre of gravity lies { $by } behind the rear axle: the front axle would lift, and it would fall over
+tolerance-fact = { $alone }, all else as planned; { $at_worst }, all else at its worst ({ $turns })
+tolerance-fact-at-worst = { $at_worst }, all else at its worst ({ $turns })

@@ -2256,3 +2256,5 @@ working-drop-energy = Energía que queda si caen ruedas
 working-stopping = Distancia hasta parar
 jobfile-tips-forward-empty = vacía, con { $attachment } y la pluma en posición de transporte, el centro de gravedad de la máquina queda { $by } por delante del eje delantero: se levantaría el eje trasero y volcaría
 jobfile-tips-back-empty = vacía, con { $attachment } y la pluma en posición de transporte, el centro de gravedad de la máquina queda { $by } por detrás del eje trasero: se levantaría el eje delantero y volcaría
+tolerance-fact = { $alone }, lo demás como se planeó; { $at_worst }, lo demás en lo peor ({ $turns })
+tolerance-fact-at-worst = { $at_worst }, lo demás en lo peor ({ $turns })

@@ -209,10 +209,6 @@ evidence::messages! {
     TOLERANCE_AT_WORST = "ui-tolerance-at-worst" [];
     /// Heading: which check turns.
     TOLERANCE_TURNS = "ui-tolerance-turns" [];
-    /// How much is borne: alone, at the worst corner, and what turns there.
-    TOLERANCE_FACT = "ui-tolerance-fact" [alone, at_worst, turns];
-    /// The same where it is not asked alone.
-    TOLERANCE_FACT_AT_WORST = "ui-tolerance-fact-at-worst" [at_worst, turns];
     /// What these numbers are for.
     TOLERANCE_NOTE = "ui-tolerance-note" [];
     /// The stand holds within a disc and a heading error.

@@ -44,7 +44,7 @@ struct Case {
 #[derive(Debug, Clone, Copy)]
 struct Left {
     /// Above zero where it is borne.
-    left: f64,
+    value: f64,
     over: TipsOver,
     case: usize,
 }
@@ -90,7 +90,7 @@ fn events(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment) -> Option<E
 
 /// Keeps the lesser; what is no number is the least and stays it.
 fn keep(worst: &mut Option<Left>, next: Left) {
-    if worst.is_none_or(|w| !w.left.is_nan() && (next.left.is_nan() || next.left < w.left)) {
+    if worst.is_none_or(|w| !w.value.is_nan() && (next.value.is_nan() || next.value < w.value)) {
         *worst = Some(next);
     }
 }
@@ -102,8 +102,8 @@ impl Events {
         for (case, (c, moving)) in self.farthest.iter().zip(&self.moving).enumerate() {
             for line in &c.lines {
                 let speed = more * G * AT_ONCE / 2.0;
-                let left = stop_of_lowering(&c.loading, *moving, speed, AT_ONCE, line).tilt;
-                keep(&mut worst, Left { left, over: line.over, case });
+                let value = stop_of_lowering(&c.loading, *moving, speed, AT_ONCE, line).tilt;
+                keep(&mut worst, Left { value, over: line.over, case });
             }
         }
         worst
@@ -116,8 +116,8 @@ impl Events {
             let load = LoadOnBoom { mass: c.load.mass * share, ..c.load };
             let flex = give(ctx, load);
             for line in &c.lines {
-                let left = load_dropped(&c.loading, load, flex, line).reserve;
-                keep(&mut worst, Left { left, over: line.over, case });
+                let value = load_dropped(&c.loading, load, flex, line).reserve;
+                keep(&mut worst, Left { value, over: line.over, case });
             }
         }
         worst
@@ -137,8 +137,8 @@ fn give(ctx: &Context<'_>, load: LoadOnBoom) -> f64 {
 
 fn of_left(left: Option<Left>) -> Status {
     match left {
-        Some(l) if l.left > 0.0 => Status::Go,
-        Some(l) if l.left <= 0.0 => Status::Condition,
+        Some(l) if l.value > 0.0 => Status::Go,
+        Some(l) if l.value <= 0.0 => Status::Condition,
         _ => Status::CannotTell,
     }
 }
@@ -164,7 +164,7 @@ fn most(borne: impl Fn(f64) -> Option<Left>) -> f64 {
     let (mut good, mut bad) = (0.0, 1.0);
     for _ in 0..HALVINGS {
         let middle = f64::midpoint(good, bad);
-        if borne(middle).is_some_and(|l| l.left > 0.0) { good = middle } else { bad = middle }
+        if borne(middle).is_some_and(|l| l.value > 0.0) { good = middle } else { bad = middle }
     }
     good
 }
@@ -199,7 +199,7 @@ fn stop_finding(_: &Context<'_>, events: &Events, left: Left) -> Finding {
         formula: "k = 1 + 2 · v / (g · t) ≤ 2".into(),
         values: vec![
             ("m".into(), kilograms(events.moving.get(left.case).map_or(f64::NAN, |m| m.0))),
-            ("δ(2)".into(), angle(left.left)),
+            ("δ(2)".into(), angle(left.value)),
             ("t".into(), Quantity::number(SOFT)),
         ],
         result: ("k".into(), Quantity::number(1.0 + more)),
@@ -225,7 +225,7 @@ fn drop_finding(ctx: &Context<'_>, events: &Events, left: Left) -> Finding {
             ("m".into(), kilograms(load.map_or(f64::NAN, |l| l.mass))),
             ("f".into(), metres(load.map_or(f64::NAN, |l| give(ctx, l)))),
         ],
-        result: ("r".into(), Quantity::ratio(left.left)),
+        result: ("r".into(), Quantity::ratio(left.value)),
         source: Source::Mechanics,
     });
     let share = Quantity::ratio(most(|share| events.gone(ctx, share)));

@@ -60,8 +60,11 @@ fn windier(job: &mut Job, by: f64) {
     wind.gust = metres_per_second(wind.gust.si() + by);
 }
 
+/// Changes a job by so much.
+type Changing = fn(&mut Job, f64);
+
 /// Passes just below what is borne, and turns just beyond by the check that is named.
-fn turns_at(job: &Job, most: f64, turned_by: Option<&str>, margin: f64, change: fn(&mut Job, f64)) {
+fn turns_at(job: &Job, most: f64, turned_by: Option<&str>, margin: f64, change: Changing) {
     let verdict = |by: f64| {
         let mut changed = job.clone();
         change(&mut changed, by);
@@ -79,7 +82,7 @@ fn turns_at(job: &Job, most: f64, turned_by: Option<&str>, margin: f64, change: 
 
 #[test]
 fn a_job_changed_by_hand_turns_where_the_plan_says() {
-    let changes: [(ToleranceOf, f64, fn(&mut Job, f64)); 3] = [
+    let changes: [(ToleranceOf, f64, Changing); 3] = [
         (ToleranceOf::LoadMass, 0.004, heavier),
         (ToleranceOf::LoadAside, 0.002, aside),
         (ToleranceOf::Gust, 0.05, windier),
@@ -100,7 +103,7 @@ fn a_job_changed_by_hand_turns_where_the_plan_says() {
             for (job, borne) in [(&job, &t.at_worst), (&exact, t.alone.as_ref().unwrap())] {
                 if what == ToleranceOf::LoadAside {
                     // The worse of both sides: neither turns below it, one of them beyond.
-                    let right: fn(&mut Job, f64) = |job, m| aside(job, -m);
+                    let right: Changing = |job, m| aside(job, -m);
                     let left = borne.way.as_ref().is_none_or(|w| w.id == "side-left");
                     turns_at(job, borne.most, borne.turned_by.as_deref(), margin, if left { aside } else { right });
                     turns_at(job, borne.most, None, margin, if left { right } else { aside });
