@@ -128,9 +128,8 @@ pub(crate) fn lock(ctx: &Context<'_>, angle: f64) -> LockCounted {
         SupportState::Stabilizers | SupportState::Tyres => {}
     }
     match ctx.machine.rear.lock {
-        Lock::Never => LockCounted::Free,
         Lock::Operator if ctx.lift.axle_locked => when_tried(),
-        Lock::Operator => LockCounted::Free,
+        Lock::Never | Lock::Operator => LockCounted::Free,
         Lock::AboveBoomAngle => match ctx.machine.rear.lock_angle.map(|a| a.si()) {
             Some(trigger) if angle > trigger + TRIGGER_ERROR => when_tried(),
             Some(trigger) if angle < trigger - TRIGGER_ERROR => LockCounted::Free,

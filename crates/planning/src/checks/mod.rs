@@ -23,6 +23,7 @@ pub(crate) mod machine_fit;
 pub(crate) mod matters;
 pub(crate) mod parts;
 pub(crate) mod rigging;
+pub(crate) mod search;
 pub(crate) mod slewing;
 pub(crate) mod statics;
 pub(crate) mod steering;

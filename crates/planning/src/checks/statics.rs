@@ -4,8 +4,9 @@
 //! is not sure both states are asked and the worse counts. The load is also taken away (set down, boom
 //! still up): it is never counted on to steady.
 
-use super::contacts::{self, Least};
+use super::contacts::Least;
 use super::parts::wind_parts;
+use super::search::Search;
 use super::{NEAR, angle, fitted, spare};
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed, tool_point, why_not};
@@ -18,7 +19,7 @@ use quantity::{Dimension, Quantity, Si};
 use stability::wind::WindLoad;
 use stability::{
     LineOnSprings, LoadOnBoom, Loading, Masses, RearAxleState, Springs, Stance, TippingLine, TipsOver, load_factor,
-    load_factor_on_springs, load_factor_with, reactions, tilt_reserve, tipping_lines,
+    tilt_reserve, tipping_lines,
 };
 
 /// Worst of everything.
@@ -26,34 +27,34 @@ use stability::{
 pub(crate) struct Statics {
     /// Smallest load factor with its line; `None`: no load tips it.
     pub(crate) factor: Option<(f64, TipsOver)>,
-    factor_corner: Option<(Corner, LoadOnBoom)>,
+    pub(super) factor_corner: Option<(Corner, LoadOnBoom)>,
     /// Remaining and required tilt of the line with the smallest ratio of the two, rad.
     pub(crate) tilt: f64,
     pub(crate) tilt_required: f64,
     pub(crate) over: TipsOver,
-    tilt_corner: Corner,
-    tilt_line: TippingLine,
+    pub(super) tilt_corner: Corner,
+    pub(super) tilt_line: TippingLine,
     /// Greatest force on each contact, N, the wind's share included.
     pub(crate) force: [f64; 4],
     /// Least force on each contact, and the worst corner over each side.
     pub(crate) least: Least,
     /// Gust used, m/s; `None`: none stated, so no wind in the numbers.
-    gust: Option<f64>,
+    pub(super) gust: Option<f64>,
 }
 
 /// One corner of the uncertain inputs, with what its working needs.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Corner {
     pub(super) loading: Loading,
-    boom: BoomPosition,
+    pub(super) boom: BoomPosition,
     /// How the axles stand under the frame.
     pub(super) stance: Stance,
     /// Which of the search's stands that is.
-    stand: usize,
+    pub(super) stand: u16,
     /// Load on the boom, or taken away.
-    loaded: bool,
+    pub(super) loaded: bool,
     /// Moment of the wind about each line, N·m.
-    overturning: [f64; 6],
+    pub(super) overturning: [f64; 6],
 }
 
 /// What the contacts give: pads and tyres.
@@ -61,7 +62,7 @@ pub(super) fn springs(ctx: &Context<'_>) -> Springs {
     super::tyres::springs(ctx)
 }
 
-fn required(ctx: &Context<'_>, over: TipsOver) -> f64 {
+pub(super) fn required(ctx: &Context<'_>, over: TipsOver) -> f64 {
     let p = &ctx.policy;
     let slope = match over {
         TipsOver::Front | TipsOver::Rear => p.tilt_fore_aft,
@@ -189,7 +190,7 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
             .collect();
         for (stance, gravities) in stances(ctx, posed, boom) {
             let stand = search.stand(stance);
-            let lines = search.stands[stand].lines;
+            let lines = search.lines(stand);
             let about = |wind: WindLoad| lines.map(|line| wind.overturning(&line));
             let (about_loaded, about_bare) = (about(with_load), about(without));
             let corner = |masses, gravity, loaded| {
@@ -271,161 +272,6 @@ pub(super) fn wind(ctx: &Context<'_>, gust: Option<f64>, boom: BoomPosition) -> 
         parts.split_last().map_or((&parts[..], &parts[..]), |(l, rest)| (core::slice::from_ref(l), rest));
     let without = WindLoad::of(gust, rest, &mut Silent);
     (without.and(WindLoad::of(gust, load, &mut Silent)), without)
-}
-
-/// One stance with its tipping lines.
-struct Stand {
-    stance: Stance,
-    lines: [TippingLine; 6],
-    /// The same lines where tyres and pads give.
-    soft: [LineOnSprings; 6],
-}
-
-/// Keeps the worst of all corners.
-struct Search<'c, 'a> {
-    ctx: &'c Context<'a>,
-    springs: Springs,
-    stands: Vec<Stand>,
-    /// Required tilt for each line, rad.
-    required: [f64; 6],
-    /// Every corner, with the least sine of the tilt that can remain over each line.
-    corners: Vec<(Corner, [f64; 6])>,
-    /// Corners without load, with the load to be put on, and how much of it tips them on rigid contacts.
-    factors: Vec<(Corner, LoadOnBoom, f64, TipsOver)>,
-    /// Sine of the tilt below which a line becomes the worst so far.
-    threshold: [f64; 6],
-    gust: Option<f64>,
-    found: Option<Statics>,
-}
-
-impl<'c, 'a> Search<'c, 'a> {
-    fn new(ctx: &'c Context<'a>, gust: Option<f64>) -> Self {
-        let over = [TipsOver::Front, TipsOver::Rear, TipsOver::Left, TipsOver::Right, TipsOver::Left, TipsOver::Right];
-        Self {
-            ctx,
-            springs: springs(ctx),
-            stands: Vec::new(),
-            required: over.map(|over| required(ctx, over)),
-            corners: Vec::with_capacity(256),
-            factors: Vec::with_capacity(128),
-            threshold: [f64::INFINITY; 6],
-            gust,
-            found: None,
-        }
-    }
-
-    /// Index of a stance, reckoned once.
-    fn stand(&mut self, stance: Stance) -> usize {
-        if let Some(known) = self.stands.iter().position(|s| s.stance == stance) {
-            return known;
-        }
-        let lines = tipping_lines(self.ctx.machine, stance);
-        let soft = lines.map(|line| LineOnSprings::of(self.ctx.machine, stance, &line, self.springs));
-        self.stands.push(Stand { stance, lines, soft });
-        self.stands.len() - 1
-    }
-
-    fn found(&mut self, corner: Corner) -> &mut Statics {
-        let (gust, line) = (self.gust, self.stands[corner.stand].lines[0]);
-        self.found.get_or_insert(Statics {
-            factor: None,
-            factor_corner: None,
-            tilt: f64::INFINITY,
-            tilt_required: 1.0,
-            over: TipsOver::Front,
-            tilt_corner: corner,
-            tilt_line: line,
-            force: [f64::NEG_INFINITY; 4],
-            least: Least::NONE,
-            gust,
-        })
-    }
-
-    fn take(&mut self, corner: Corner, load: Option<LoadOnBoom>) {
-        let loading = &corner.loading;
-        let soft = &self.stands[corner.stand].soft;
-        let least = core::array::from_fn(|i| soft[i].sine_at_very_least(loading, corner.overturning[i]));
-        self.corners.push((corner, least));
-        let lines = &self.stands[corner.stand].lines;
-        let looks = core::array::from_fn(|i| contacts::looks(&corner, least[i], &lines[i]));
-        let r = reactions(self.ctx.machine, corner.stance, &loading.masses, loading.gravity);
-        let s = self.found(corner);
-        s.least.take(r.force, looks, corner, load);
-        for (most, force) in s.force.iter_mut().zip(r.force) {
-            // A force that is not a number stays one.
-            if force > *most || force.is_nan() {
-                *most = force;
-            }
-        }
-    }
-
-    /// Reckons the tilt of every corner over every line that is not proven to be no worse than the worst:
-    /// first of the one that looks worst, so that few are left.
-    fn tilts(&mut self) {
-        let corners = std::mem::take(&mut self.corners);
-        let looks =
-            |(_, least): &(Corner, [f64; 6])| (0..6).map(|i| least[i] / self.required[i]).fold(f64::INFINITY, f64::min);
-        if let Some((corner, _)) = corners.iter().min_by(|a, b| looks(a).total_cmp(&looks(b))) {
-            (0..6).for_each(|i| self.tilt(corner, i));
-        }
-        for (corner, least) in &corners {
-            for (i, least) in least.iter().enumerate() {
-                // A comparison with what is no number goes on to the full reckoning.
-                if *least >= self.threshold[i] {
-                    continue;
-                }
-                let nearer = self.stands[corner.stand].soft[i].sine_at_least(&corner.loading, corner.overturning[i]);
-                if nearer >= self.threshold[i] {
-                    continue;
-                }
-                self.tilt(corner, i);
-            }
-        }
-    }
-
-    fn tilt(&mut self, corner: &Corner, i: usize) {
-        let stand = &self.stands[corner.stand];
-        let (line, needed) = (stand.lines[i], self.required[i]);
-        let tilt = stand.soft[i].tilt(&corner.loading);
-        let s = self.found(*corner);
-        // A tilt that is not a number must never pass: it becomes the worst and stays it.
-        if tilt.is_nan() || tilt / needed < s.tilt / s.tilt_required {
-            (s.tilt, s.tilt_required, s.over, s.tilt_corner, s.tilt_line) = (tilt, needed, line.over, *corner, line);
-            let ratio = tilt / needed;
-            for k in 0..6 {
-                self.threshold[k] = libm::sin((ratio * self.required[k]).clamp(-1.5, 1.5));
-            }
-        }
-    }
-
-    fn factor(&mut self, at_rest: Corner, load: LoadOnBoom) {
-        if let Some((rigid, over)) =
-            load_factor_with(&at_rest.loading, load, &self.stands[at_rest.stand].lines, &at_rest.overturning)
-        {
-            self.factors.push((at_rest, load, rigid, over));
-        }
-    }
-
-    /// The least load factor of all corners, the one that is least on rigid contacts first.
-    fn least_factor(&mut self) {
-        let mut factors = std::mem::take(&mut self.factors);
-        if let Some(first) = (0..factors.len()).min_by(|a, b| factors[*a].2.total_cmp(&factors[*b].2)) {
-            factors.swap(0, first);
-        }
-        for (at_rest, load, rigid, over) in factors {
-            let worst = self.found.and_then(|s| s.factor).map_or(f64::INFINITY, |(worst, _)| worst);
-            // On tyres that give it tips sooner. What is no worse than the worst so far needs no search.
-            let most = rigid.min(worst);
-            let lines = &self.stands[at_rest.stand].soft;
-            let soft = load_factor_on_springs(lines, &at_rest.overturning, &at_rest.loading, load, most);
-            let found = soft.map_or((rigid, over), |(factor, line)| (factor, line.over));
-            let s = self.found(at_rest);
-            if found.0.is_nan() || found.0 < worst {
-                s.factor = Some(found);
-                s.factor_corner = Some((at_rest, load));
-            }
-        }
-    }
 }
 
 impl Statics {

@@ -69,11 +69,11 @@ fn status_of(ctx: &Context<'_>, wheel: usize) -> Status {
         return Status::NoGo;
     }
     match off(ctx, wheel) {
-        None => Status::Go,
         Some(off) if off.is_nan() => Status::CannotTell,
         Some(off) if off < -TOO_LOW => Status::NoGo,
         Some(off) if !(-LOW..=HIGH).contains(&off) => Status::Condition,
-        Some(_) => Status::Go,
+        // Within the usual, or nothing to hold it against.
+        Some(_) | None => Status::Go,
     }
 }
 
