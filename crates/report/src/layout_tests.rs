@@ -227,13 +227,3 @@ fn count_pictures(frame: &Frame) -> usize {
         })
         .sum()
 }
-
-#[test]
-fn tmp_pdf() {
-    let plan = demo();
-    for (n, language) in [("en", Language::English), ("es", Language::Spanish)] {
-        let pdf =
-            Printer::new().unwrap().plan_sheet(&plan, &Wording::new(language, UnitSystem::Si), PaperSize::A4).unwrap();
-        std::fs::write(format!("/tmp/tol-{n}.pdf"), pdf).unwrap();
-    }
-}
