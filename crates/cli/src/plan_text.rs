@@ -97,10 +97,11 @@ fn print_tolerances(lift: &LiftPlan, w: Wording) {
     let mut rows = vec![head.map(|id| w.text(id))];
     rows.extend(lift.tolerances.iter().map(|t| t.row().map(|m| w.render(&m))));
     // The name and what turns share what the two numbers leave.
-    let widest = |k: usize| rows.iter().map(|r| r[k].chars().count()).max().unwrap_or(0).min(20);
+    let widest = |k: usize| rows.iter().map(|r| r[k].chars().count()).max().unwrap_or(0).min(16);
     let numbers = [widest(1), widest(2)];
     let rest = width().saturating_sub(numbers[0] + numbers[1] + 4 + 6);
-    let widths = [rest - rest / 2, numbers[0], numbers[1], rest / 2];
+    let turns = rest * 11 / 20;
+    let widths = [rest - turns, numbers[0], numbers[1], turns];
     for row in &rows {
         let cells: Vec<Vec<String>> = row
             .iter()
