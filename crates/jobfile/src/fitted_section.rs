@@ -48,7 +48,8 @@ pub(crate) fn fitted(t: &Reader<'_>, machine: Option<&Machine>) -> Fitted {
 fn lock_tried(t: &Reader<'_>, machine: Option<&Machine>) -> Option<String> {
     let (by, nobody) = t.not_given_while_open(|t| t.text_or_none("axle_lock_tried"));
     if by.is_some()
-        && let Some(machine) = machine.filter(|m| m.rear.lock == Lock::Never)
+        && let Some(machine) =
+            machine.filter(|m| m.rear.lock == Lock::Never && m.stabilizers.as_ref().is_none_or(|s| s.rear_axle_free))
     {
         let message = text::AXLE_NEVER_LOCKS.with("machine", &machine.name);
         t.fault("axle_lock_tried", message, Some(text::HINT_AXLE_NEVER_LOCKS.message()));

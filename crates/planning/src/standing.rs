@@ -118,16 +118,12 @@ pub(crate) enum LockCounted {
 
 /// What is counted at a boom angle (rad).
 pub(crate) fn lock(ctx: &Context<'_>, angle: f64) -> LockCounted {
-    let when_tried = || if ctx.unit.lock_tried.is_some() { LockCounted::Locked } else { LockCounted::NotTried };
-    match ctx.lift.support {
+    if ctx.lift.support == SupportState::Outriggers {
         // No tyre carries: the frame stands on four pads.
-        SupportState::Outriggers => return LockCounted::Locked,
-        SupportState::Stabilizers if ctx.machine.stabilizers.as_ref().is_some_and(|s| !s.rear_axle_free) => {
-            return when_tried();
-        }
-        SupportState::Stabilizers | SupportState::Tyres => {}
+        return LockCounted::Locked;
     }
-    match ctx.machine.rear.lock {
+    let when_tried = || if ctx.unit.lock_tried.is_some() { LockCounted::Locked } else { LockCounted::NotTried };
+    let own = match ctx.machine.rear.lock {
         Lock::Operator if ctx.lift.axle_locked => when_tried(),
         Lock::Never | Lock::Operator => LockCounted::Free,
         Lock::AboveBoomAngle => match ctx.machine.rear.lock_angle.map(|a| a.si()) {
@@ -137,7 +133,19 @@ pub(crate) fn lock(ctx: &Context<'_>, angle: f64) -> LockCounted {
             Some(_) | None => LockCounted::NotTried,
         },
         Lock::Unknown => LockCounted::NotTried,
+    };
+    match own {
+        LockCounted::Free if locked_by_pads(ctx) => {
+            // Which of two locks was tried nobody states: where another one is fitted, it was that one.
+            if ctx.machine.rear.lock == Lock::Never { when_tried() } else { LockCounted::NotTried }
+        }
+        other => other,
     }
+}
+
+/// True if the stabilizers, which this lift has down, lock the rear axle.
+pub(crate) fn locked_by_pads(ctx: &Context<'_>) -> bool {
+    ctx.lift.support == SupportState::Stabilizers && ctx.machine.stabilizers.as_ref().is_some_and(|s| !s.rear_axle_free)
 }
 
 impl LockCounted {

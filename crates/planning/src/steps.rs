@@ -59,6 +59,9 @@ pub(crate) fn steps(ctx: &Context<'_>, posed: &Posed) -> Vec<Message> {
             out.push(text::STEP_TAKE_AWAY.with("height", clear));
         }
     }
+    if posed.levelled.is_some() || ctx.lift.axle_locked {
+        out.push(text::STEP_UNLOCK.message());
+    }
     if let Some(gust) = crate::remedies::stop_gust(ctx.lift) {
         out.push(text::STEP_STOP_WHEN.with("gust", Quantity::new(gust, quantity::Dimension::Speed)));
     }

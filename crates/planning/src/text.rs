@@ -75,6 +75,8 @@ evidence::messages! {
     DO_MEND_TYRE = "do-mend-tyre" [];
     /// Do: bring it to the pressure asked.
     DO_INFLATE = "do-inflate" [asked];
+    /// Do: let air out by the manual.
+    DO_LET_OUT = "do-let-out" [asked];
     /// Do: lower the stabilizers until the front tyres are clear.
     DO_LIFT_FRONT_TYRES = "do-lift-front-tyres" [];
     /// Do: look, and say so in the lift.
@@ -86,6 +88,10 @@ evidence::messages! {
     AXLE_LOCKED = "axle-locked" [by];
     /// Counted as locked by itself above a boom angle.
     AXLE_LOCKS_ITSELF = "axle-locks-itself" [by, trigger];
+    /// Counted as locked by the stabilizers.
+    AXLE_LOCKED_BY_PADS = "axle-locked-by-pads" [by];
+    /// Tried, but not known when it locks or which of two locks it was.
+    AXLE_NOT_COUNTED = "axle-not-counted" [];
     /// To be locked, but nobody tried the lock.
     AXLE_NOT_TRIED = "axle-not-tried" [];
     /// Do: try it today.
@@ -440,6 +446,8 @@ evidence::messages! {
     STEP_STABILIZERS = "step-stabilizers" [];
     /// Step: level the frame, boom down.
     STEP_LEVEL_FRAME = "step-level-frame" [];
+    /// Step: unlock the axle before driving off.
+    STEP_UNLOCK = "step-unlock" [];
     /// Step: lock the rear axle.
     STEP_LOCK_AXLE = "step-lock-axle" [];
     /// Step: trial lift.

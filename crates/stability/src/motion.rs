@@ -147,5 +147,8 @@ pub(crate) fn last_that(holds: impl Fn(f64) -> bool, most: f64) -> f64 {
 /// Share of all forces that the rear axle carries: on rough-terrain trucks it always steers.
 pub fn rear_share(reactions: &Reactions) -> f64 {
     let all: f64 = reactions.force.iter().sum();
-    (reactions.force[2] + reactions.force[3]) / all
+    let share = (reactions.force[2] + reactions.force[3]) / all;
+    // Of a locked axle that tips only what presses is left, which says nothing of what steers.
+    let cut = !reactions.stands && reactions.force.iter().all(|f| *f >= 0.0);
+    if cut { share.min(0.0) } else { share }
 }

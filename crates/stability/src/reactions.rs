@@ -38,7 +38,7 @@ pub fn reactions(machine: &Machine, stance: impl Into<Stance>, masses: &Masses, 
 /// Greatest extra force on each contact for a unit overturning moment of the wind about the ground,
 /// from any side, 1/m: over the altitude of the support triangle from that corner (rear axle free:
 /// two front supports and the pin; the pin's share counted whole on either rear wheel, safe side).
-/// Locked: over the shorter of track and base.
+/// Locked: over the altitude of the right-angled triangle of track and base, as one contact may be off the ground.
 pub fn wind_on_contacts(machine: &Machine, support: Support) -> [f64; 4] {
     let p = points(machine, support.into());
     let flat = |q: DVec3| q.truncate();
@@ -54,8 +54,9 @@ pub fn wind_on_contacts(machine: &Machine, support: Support) -> [f64; 4] {
             [front, front, rear, rear]
         }
         RearAxleState::Locked => {
-            let least = (2.0 * left.y.min(p.rear[0].y)).min(left.x - pin.x);
-            [1.0 / least; 4]
+            // With one contact off the ground: over the altitude of the right-angled triangle of the others.
+            let (track, base) = (2.0 * left.y.min(p.rear[0].y), left.x - pin.x);
+            [libm::hypot(track, base) / (track * base); 4]
         }
     }
 }

@@ -61,14 +61,18 @@ impl Least {
     /// Before any corner.
     pub(crate) const NONE: Self = Self { force: [f64::INFINITY; 4], worst: [None; 4] };
 
-    /// One more corner: its forces, and how it looks over each line.
-    pub(super) fn take(&mut self, force: [f64; 4], looks: [f64; 6], corner: Corner, load: Option<LoadOnBoom>) {
+    /// Forces of one more corner.
+    pub(super) fn forces(&mut self, force: [f64; 4]) {
         for (least, force) in self.force.iter_mut().zip(force) {
             // A force that is not a number stays one.
             if force < *least || force.is_nan() {
                 *least = force;
             }
         }
+    }
+
+    /// How one more corner looks over each line.
+    pub(super) fn looks(&mut self, looks: [f64; 6], corner: Corner, load: Option<LoadOnBoom>) {
         for (line, looks) in looks.into_iter().enumerate() {
             let worst = &mut self.worst[SIDE_OF[line]];
             if worst.is_none_or(|w| looks < w.looks || looks.is_nan()) {

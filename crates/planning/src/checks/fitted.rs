@@ -27,10 +27,12 @@ pub(crate) fn changes(ctx: &Context<'_>, stance: Stance) -> Vec<Masses> {
     for body in added {
         always = change(always, body, body.mass.si());
     }
+    // What was added is no part of the plan's safety: taken off again it must hold as well.
+    let taken_off = added.iter().map(|body| (body, -body.mass.si()));
     let there = ctx.machine.bodies.iter().filter(|body| !ctx.unit.without.contains(&body.name));
     let lighter: Vec<(&Body, f64)> = there
-        .chain(added)
         .filter_map(|body| body.least.map(|least| (body, least.si() - body.mass.si())))
+        .chain(taken_off)
         .filter(|(_, less)| *less != 0.0)
         .collect();
     let (apart, together) = lighter.split_at(lighter.len().min(APART));

@@ -49,7 +49,12 @@ impl Level {
         let within = self.roll <= self.tolerance.sideways.si()
             && self.pitch <= self.tolerance.fore_aft.si()
             && self.twist <= ctx.machine.rear.oscillation.si();
-        if within { Status::Go } else { Status::NoGo }
+        match (within, self.levelled) {
+            (false, _) => Status::NoGo,
+            // It rests on what the operator does first.
+            (true, Some(_)) => Status::Condition,
+            (true, None) => Status::Go,
+        }
     }
 }
 
@@ -131,9 +136,10 @@ pub(crate) fn finding(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Fi
     // The direction with less reserve is the one shown as a length.
     let (demand, bound) =
         if reserve(l.roll, side) <= reserve(l.pitch, fore) { (l.roll, side) } else { (l.pitch, fore) };
-    Finding::new("level", Status::Go, message)
+    let finding = Finding::new("level", l.status(ctx), message)
         .measured(angle(demand), angle(bound), reserve(demand, bound))
-        .source(chart)
+        .source(chart);
+    if l.levelled.is_some() { finding.remedy(text::STEP_LEVEL_FRAME) } else { finding }
 }
 
 /// True if levelling the frame, which is not asked, would bring it within the tolerance.

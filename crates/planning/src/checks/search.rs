@@ -1,11 +1,12 @@
 //! The worst of many corners of the uncertain inputs: few of them are reckoned in full.
 
 use super::contacts::{self, Least};
-use super::statics::{Corner, Statics, required, springs};
+use super::statics::{Corner, Statics, required};
 use crate::context::Context;
+use machine::SupportState;
 use stability::{
-    LineOnSprings, LoadOnBoom, Springs, Stance, TippingLine, TipsOver, load_factor_on_springs, load_factor_with,
-    reactions, tipping_lines,
+    LineOnSprings, LoadOnBoom, RearAxleState, Stance, Support, TippingLine, TipsOver, load_factor_on_springs,
+    load_factor_with, reactions, tipping_lines,
 };
 
 /// One stance with its tipping lines.
@@ -19,7 +20,6 @@ pub(super) struct Stand {
 /// Keeps the worst of all corners.
 pub(super) struct Search<'c, 'a> {
     ctx: &'c Context<'a>,
-    springs: Springs,
     pub(super) stands: Vec<Stand>,
     /// Required tilt for each line, rad.
     required: [f64; 6],
@@ -38,7 +38,6 @@ impl<'c, 'a> Search<'c, 'a> {
         let over = [TipsOver::Front, TipsOver::Rear, TipsOver::Left, TipsOver::Right, TipsOver::Left, TipsOver::Right];
         Self {
             ctx,
-            springs: springs(ctx),
             stands: Vec::new(),
             required: over.map(|over| required(ctx, over)),
             corners: Vec::with_capacity(256),
@@ -55,7 +54,8 @@ impl<'c, 'a> Search<'c, 'a> {
             return known as u16;
         }
         let lines = tipping_lines(self.ctx.machine, stance);
-        let soft = lines.map(|line| LineOnSprings::of(self.ctx.machine, stance, &line, self.springs));
+        let springs = super::tyres::springs(self.ctx, stance.support.state);
+        let soft = lines.map(|line| LineOnSprings::of(self.ctx.machine, stance, &line, springs));
         self.stands.push(Stand { stance, lines, soft });
         (self.stands.len() - 1) as u16
     }
@@ -88,15 +88,32 @@ impl<'c, 'a> Search<'c, 'a> {
         self.corners.push((corner, least));
         let lines = &self.stands[usize::from(corner.stand)].lines;
         let looks = core::array::from_fn(|i| contacts::looks(&corner, least[i], &lines[i]));
-        let r = reactions(self.ctx.machine, corner.stance, &loading.masses, loading.gravity);
+        let forces = self.forces(&corner);
         let s = self.found(corner);
-        s.least.take(r.force, looks, corner, load);
-        for (most, force) in s.force.iter_mut().zip(r.force) {
-            // A force that is not a number stays one.
-            if force > *most || force.is_nan() {
-                *most = force;
+        s.least.looks(looks, corner, load);
+        for force in forces.into_iter().flatten() {
+            s.least.forces(force);
+            for (most, force) in s.force.iter_mut().zip(force) {
+                // A force that is not a number stays one.
+                if force > *most || force.is_nan() {
+                    *most = force;
+                }
             }
         }
+    }
+
+    /// Forces on the contacts of the lift. A locked axle carries from before it locked on: as much as free, as
+    /// locked, or between. Driven on its tyres to stand on pads, none of them.
+    fn forces(&self, corner: &Corner) -> [Option<[f64; 4]>; 2] {
+        let Corner { loading, stance, .. } = corner;
+        let state = stance.support.state;
+        if state != self.ctx.lift.support {
+            return [None; 2];
+        }
+        let on = |stance: Stance| reactions(self.ctx.machine, stance, &loading.masses, loading.gravity).force;
+        let may_be_free = stance.support.rear == RearAxleState::Locked && state != SupportState::Outriggers;
+        let free = Stance { support: Support { rear: RearAxleState::Free, ..stance.support }, ..*stance };
+        [Some(on(*stance)), may_be_free.then(|| on(free))]
     }
 
     /// Reckons the tilt of every corner over every line that is not proven to be no worse than the worst:

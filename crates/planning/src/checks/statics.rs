@@ -14,7 +14,7 @@ use crate::standing::{Levelled, attitudes, lock};
 use crate::text;
 use evidence::{Finding, Message, Silent, Source, Status, Step, Trace, Working};
 use geometry::{DVec2, DVec3};
-use machine::{Attachment, BoomPosition, kinematics};
+use machine::{Attachment, BoomPosition, SupportState, kinematics};
 use quantity::{Dimension, Quantity, Si};
 use stability::wind::WindLoad;
 use stability::{
@@ -59,7 +59,7 @@ pub(super) struct Corner {
 
 /// What the contacts give: pads and tyres.
 pub(super) fn springs(ctx: &Context<'_>) -> Springs {
-    super::tyres::springs(ctx)
+    super::tyres::springs(ctx, ctx.lift.support)
 }
 
 pub(super) fn required(ctx: &Context<'_>, over: TipsOver) -> f64 {
@@ -226,7 +226,11 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
     search.least_factor();
     let mut found = search.found?;
     // Wind presses on the lee contacts besides; its greatest share on any of them, from any side.
-    let shares = search.stands.iter().map(|s| stability::wind_on_contacts(ctx.machine, s.stance.support));
+    let shares = search
+        .stands
+        .iter()
+        .filter(|s| s.stance.support.state == ctx.lift.support)
+        .map(|s| stability::wind_on_contacts(ctx.machine, s.stance.support));
     let share = shares.fold([0.0; 4], |most: [f64; 4], s| core::array::from_fn(|i| most[i].max(s[i])));
     for (i, share) in share.into_iter().enumerate() {
         found.force[i] += wind_moment * share;
@@ -236,13 +240,13 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
 }
 
 /// How the machine may stand with the boom there: each stance with every direction of gravity that may go
-/// with it. Carried, the frame is not levelled yet.
+/// with it. Carried, the frame is not levelled yet, the axle not locked, and no pad is down.
 pub(super) fn stances(ctx: &Context<'_>, posed: &Posed, boom: BoomPosition) -> Vec<(Stance, Vec<DVec3>)> {
     let mut all: Vec<(Stance, Vec<DVec3>)> = Vec::new();
-    let mut take = |levelled: Option<&Levelled>| {
+    let mut take = |levelled: Option<&Levelled>, support: SupportState, states: &[RearAxleState]| {
         for attitude in attitudes(&posed.ground, levelled) {
-            for state in lock(ctx, boom.angle).states() {
-                let stance = attitude.stance(ctx.lift.support, *state);
+            for state in states {
+                let stance = attitude.stance(support, *state);
                 match all.iter_mut().find(|(known, _)| *known == stance) {
                     Some((_, gravities)) => gravities.push(attitude.gravity),
                     None => all.push((stance, vec![attitude.gravity])),
@@ -250,9 +254,9 @@ pub(super) fn stances(ctx: &Context<'_>, posed: &Posed, boom: BoomPosition) -> V
             }
         }
     };
-    take(posed.levelled.as_ref());
-    if posed.levelled.is_some() && boom.angle <= posed.carry.angle && boom.extension <= posed.carry.extension {
-        take(None);
+    take(posed.levelled.as_ref(), ctx.lift.support, lock(ctx, boom.angle).states());
+    if boom.angle <= posed.carry.angle && boom.extension <= posed.carry.extension {
+        take(None, SupportState::Tyres, &[RearAxleState::Free]);
     }
     all
 }
@@ -351,7 +355,8 @@ pub(crate) fn tilt_finding(ctx: &Context<'_>, s: &Statics) -> Finding {
     let mut working = Working::default();
     corner_steps(ctx, s.gust, &s.tilt_corner, &mut working);
     let rigid = tilt_reserve(&s.tilt_corner.loading, &s.tilt_line, &mut working);
-    let line = LineOnSprings::of(ctx.machine, s.tilt_corner.stance, &s.tilt_line, springs(ctx));
+    let on = super::tyres::springs(ctx, s.tilt_corner.stance.support.state);
+    let line = LineOnSprings::of(ctx.machine, s.tilt_corner.stance, &s.tilt_line, on);
     working.step(|| {
         let ([first, second], lean) = line.given(&s.tilt_corner.loading);
         let formula = "δ_s = min(δ, δ(P_i + s_i · n · cos δ) − φ · (1.15 + 0.8 · φ) · cos(δ − φ))";

@@ -1,7 +1,7 @@
 //! Weight on the rear axle, which steers, while the load is driven in the carry position.
 
-use super::newtons;
 use super::statics::load_at;
+use super::{fitted, newtons};
 use crate::context::Context;
 use crate::posed::{Posed, tool_point};
 use crate::text;
@@ -21,7 +21,12 @@ fn carried(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment) -> Reactio
     let masses = Masses::of(ctx.machine, attachment, boom).with(load);
     // It drives on its tyres, whatever it stands on for the lift.
     let support = Support { state: SupportState::Tyres, rear: RearAxleState::Free };
-    reactions(ctx.machine, support, &masses, LEVEL)
+    let all = fitted::changes(ctx, support.into())
+        .into_iter()
+        .map(|change| reactions(ctx.machine, support, &masses.and(change), LEVEL));
+    // The least share; what is no number is the least.
+    let key = |r: &Reactions| Some(rear_share(r)).filter(|s| !s.is_nan()).unwrap_or(f64::NEG_INFINITY);
+    all.min_by(|a, b| key(a).total_cmp(&key(b))).unwrap_or(Reactions { force: [f64::NAN; 4], stands: false })
 }
 
 fn ahead(ctx: &Context<'_>) -> f64 {

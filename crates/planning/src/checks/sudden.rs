@@ -51,8 +51,6 @@ struct Left {
 
 /// What both are reckoned with.
 struct Events {
-    /// Load at its greatest reach.
-    farthest: Vec<Case>,
     /// Load at the landing, near and far.
     up: Vec<Case>,
     moving: Vec<(f64, DVec3)>,
@@ -82,10 +80,8 @@ fn events(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment) -> Option<E
     let tried = tried(ctx, posed, attachment)?;
     let loaded = tried.iter().filter(|t| t.landing);
     let up: Vec<Case> = loaded.flat_map(|t| cases(t.boom, t.ahead)).collect();
-    let most = up.iter().map(|c| c.load.at.x).fold(f64::NEG_INFINITY, f64::max);
-    let farthest: Vec<Case> = up.iter().filter(|c| c.load.at.x >= most - 1e-6).map(|c| Case { ..*c }).collect();
-    let moving = farthest.iter().map(|c| lowered(ctx.machine, attachment, c.boom, Some(c.load))).collect();
-    Some(Events { farthest, up, moving })
+    let moving = up.iter().map(|c| lowered(ctx.machine, attachment, c.boom, Some(c.load))).collect();
+    Some(Events { up, moving })
 }
 
 /// Keeps the lesser; what is no number is the least and stays it.
@@ -99,7 +95,7 @@ impl Events {
     /// Tilt left (rad) as lowering is stopped so that it presses with `1 + more` times the weight.
     fn stopped(&self, more: f64) -> Option<Left> {
         let mut worst = None;
-        for (case, (c, moving)) in self.farthest.iter().zip(&self.moving).enumerate() {
+        for (case, (c, moving)) in self.up.iter().zip(&self.moving).enumerate() {
             for line in &c.lines {
                 let speed = more * G * AT_ONCE / 2.0;
                 let value = stop_of_lowering(&c.loading, *moving, speed, AT_ONCE, line).tilt;

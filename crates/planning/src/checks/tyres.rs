@@ -13,8 +13,9 @@ use stability::Springs;
 /// (our own figures; charts and statics presume the pressure asked).
 const LOW: f64 = 0.10;
 const TOO_LOW: f64 = 0.25;
-/// The same above it: a condition only, a hard tyre leans less but presses more on the ground.
+/// The same above it: a hard tyre presses more on the ground, and may burst.
 const HIGH: f64 = 0.10;
+const TOO_HIGH: f64 = 0.25;
 
 const NAMES: [TextId; 4] =
     [text::WHEEL_FRONT_LEFT, text::WHEEL_FRONT_RIGHT, text::WHEEL_REAR_LEFT, text::WHEEL_REAR_RIGHT];
@@ -24,21 +25,23 @@ fn tyre<'a>(ctx: &Context<'a>, wheel: usize) -> &'a Tyre {
 }
 
 /// True if the wheel carries in this support state.
-fn carries(ctx: &Context<'_>, wheel: usize) -> bool {
-    ctx.machine.pad_area(ctx.lift.support, wheel).is_none()
+fn carries(ctx: &Context<'_>, state: SupportState, wheel: usize) -> bool {
+    ctx.machine.pad_area(state, wheel).is_none()
 }
 
 /// How much lower the wheels with a flat tyre stand, m: by the height of the sidewall, until the rim carries.
 pub(crate) fn lowered(ctx: &Context<'_>) -> [f64; 4] {
-    core::array::from_fn(|i| if ctx.unit.flat[i] && carries(ctx, i) { machine::sidewall(tyre(ctx, i)) } else { 0.0 })
+    core::array::from_fn(|i| {
+        if ctx.unit.flat[i] && carries(ctx, ctx.lift.support, i) { machine::sidewall(tyre(ctx, i)) } else { 0.0 }
+    })
 }
 
 /// What tyres and pads give: of an axle the softer tyre by the pressures asked and measured. What the lean
 /// over a side needs is the stiffness of the tyres on that side, which way it may go is not known.
-pub(crate) fn springs(ctx: &Context<'_>) -> Springs {
-    let asked = Springs::of(ctx.machine, ctx.lift.support);
+pub(crate) fn springs(ctx: &Context<'_>, state: SupportState) -> Springs {
+    let asked = Springs::of(ctx.machine, state);
     let softest = |asked: f64, wheels: [usize; 2]| {
-        wheels.into_iter().filter(|i| carries(ctx, *i)).fold(asked, |least, i| {
+        wheels.into_iter().filter(|i| carries(ctx, state, *i)).fold(asked, |least, i| {
             let Some(measured) = ctx.unit.pressures[i] else { return least };
             let by_measure = machine::tyre_stiffness(&tyre(ctx, i).at(measured));
             // What is no number stays none.
@@ -62,15 +65,13 @@ fn off(ctx: &Context<'_>, wheel: usize) -> Option<f64> {
 }
 
 fn status_of(ctx: &Context<'_>, wheel: usize) -> Status {
-    if !carries(ctx, wheel) {
-        return Status::Go;
-    }
+    // In every support state: it drives there on its tyres.
     if ctx.unit.flat[wheel] {
         return Status::NoGo;
     }
     match off(ctx, wheel) {
         Some(off) if off.is_nan() => Status::CannotTell,
-        Some(off) if off < -TOO_LOW => Status::NoGo,
+        Some(off) if !(-TOO_LOW..=TOO_HIGH).contains(&off) => Status::NoGo,
         Some(off) if !(-LOW..=HIGH).contains(&off) => Status::Condition,
         // Within the usual, or nothing to hold it against.
         Some(_) | None => Status::Go,
@@ -109,11 +110,13 @@ pub(crate) fn findings(ctx: &Context<'_>) -> Vec<Finding> {
         }
         let pressures = tyre(ctx, i).pressure.zip(ctx.unit.pressures[i]);
         let (asked, measured) = pressures.map_or((f64::NAN, f64::NAN), |(a, m)| (a.si(), m.si()));
-        let id = if measured > asked { text::TYRE_HARD } else { text::TYRE_SOFT };
+        let hard = measured > asked;
+        let id = if hard { text::TYRE_HARD } else { text::TYRE_SOFT };
+        let remedy = if hard { text::DO_LET_OUT } else { text::DO_INFLATE };
         let message = id.with("wheel", name).with("measured", pascals(measured)).with("asked", pascals(asked));
         out.push(
             Finding::new("tyres", status, message)
-                .remedy(text::DO_INFLATE.with("asked", pascals(asked)))
+                .remedy(remedy.with("asked", pascals(asked)))
                 .source(seen)
                 .source(Source::CommonPractice),
         );
