@@ -2118,8 +2118,6 @@ ui-tolerance-alone = Rest as planned
 ui-tolerance-at-worst = Rest at worst
 ui-tolerance-turns = What turns it
 ui-tolerance-note = For the planner: how far a figure may be out. No leave to go beyond the plan; the maker’s wind limit stays.
-ui-tolerance-fact = { $alone }, all else as planned; { $at_worst }, all else at its worst ({ $turns })
-ui-tolerance-fact-at-worst = { $at_worst }, all else at its worst ({ $turns })
 ## Tyres, axle lock, and a machine as it is today
 jobfile-least-above-mass = least, { $least }, is more than mass, { $mass }
 jobfile-hint-least = mass is the most that this part may weigh, least the least.

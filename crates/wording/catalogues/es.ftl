@@ -2166,8 +2166,6 @@ ui-tolerance-alone = Resto según plan
 ui-tolerance-at-worst = Resto en lo peor
 ui-tolerance-turns = Qué lo cambia
 ui-tolerance-note = Para quien planifica: hasta dónde puede errar un dato. No es permiso para salirse del plan; el límite de viento del fabricante sigue valiendo.
-ui-tolerance-fact = { $alone }, lo demás como se planeó; { $at_worst }, lo demás en lo peor ({ $turns })
-ui-tolerance-fact-at-worst = { $at_worst }, lo demás en lo peor ({ $turns })
 ## Neumáticos, bloqueo del eje y la máquina tal como está hoy
 jobfile-least-above-mass = least, { $least }, es más que mass, { $mass }
 jobfile-hint-least = mass es lo más que puede pesar esta parte; least, lo menos.
