@@ -133,11 +133,14 @@ fn not_levelled_and_not_locked_need_no_levelling_and_no_lock() {
 fn only_an_operator_locks() {
     for lock in ["never", "above-boom-angle", "unknown"] {
         let mut folder = able();
-        let machine = changed(&text(&folder, MACHINE), &[
-            ("lock = \"operator\"", &format!("lock = \"{lock}\"")),
-            // Nor do the stabilizers.
-            ("rear_axle = \"locked\"", "rear_axle = \"free\""),
-        ]);
+        let machine = changed(
+            &text(&folder, MACHINE),
+            &[
+                ("lock = \"operator\"", &format!("lock = \"{lock}\"")),
+                // Nor do the stabilizers.
+                ("rear_axle = \"locked\"", "rear_axle = \"free\""),
+            ],
+        );
         folder.insert(MACHINE.into(), machine.into_bytes());
         let tried = ("kept = \"own\"\n", "kept = \"own\"\naxle_lock_tried = \"J. Abreu\"\n");
         let locked = ("support = \"tyres\"\n", "support = \"tyres\"\naxle_locked = true\n");

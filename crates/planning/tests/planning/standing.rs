@@ -42,6 +42,12 @@ fn finding(job: &Job, check: &str) -> Finding {
     all.into_iter().find(|f| f.check == check).unwrap_or_else(|| panic!("no finding {check}"))
 }
 
+fn named(job: &Job) {
+    for f in check_lift(job, &job.lifts[0]).unwrap().findings() {
+        assert!(planning::check_name(&f.check).is_some(), "{} has no name", f.check);
+    }
+}
+
 fn status(job: &Job, check: &str) -> Option<Status> {
     let all = check_lift(job, &job.lifts[0]).unwrap().findings();
     all.into_iter().filter(|f| f.check == check).map(|f| f.status).max()
@@ -95,6 +101,7 @@ fn a_lock_counts_once_somebody_tried_it() {
     let free = tilt(&job);
     job.lifts[0].axle_locked = true;
     assert_eq!(status(&job, "axle"), Some(Status::Condition));
+    named(&job);
     // Free and locked are both reckoned: never better than free.
     let untried = tilt(&job);
     assert!((untried - free).abs() < 1e-12, "{untried} {free}");
@@ -135,6 +142,7 @@ fn a_flat_tyre_is_no_go_and_leans_the_machine() {
         let mut flat = job.clone();
         flat.machines[index].flat[wheel] = true;
         assert_eq!(status(&flat, "tyres"), Some(Status::NoGo));
+        named(&flat);
         if wheel < 2 {
             assert!(tilt(&flat) < tilt(&job), "wheel {wheel}");
         }
