@@ -6,8 +6,8 @@
 //! halving: a check that turns and turns back farther out is found at its first turn, unless both lie
 //! between two steps.
 //!
-//! *Alone*: every uncertain input at its nominal value (ranges, stand error, boom flex and the survey's
-//! accuracy are nothing). *At the worst corner*: as the verdict is reckoned. What is stated and not
+//! *Alone*: every uncertain input at its nominal value (ranges, stand error, boom flex, the level
+//! indicator's error and the survey's accuracy are nothing). *At the worst corner*: as the verdict is reckoned. What is stated and not
 //! uncertain stays as it is in both: the gust at which work stops, the swing of a hung load, side shift,
 //! the allowances over lines.
 
@@ -21,7 +21,7 @@ use crate::{Lift, Policy, WindInput, text};
 use evidence::{Message, Ranged, TextId, Verdict};
 use geometry::DVec2;
 use machine::{Load, Machine};
-use quantity::{Dimension, Quantity, Si, metres_per_second};
+use quantity::{Dimension, Quantity, Si, metres_per_second, radians};
 use serde::{Deserialize, Serialize};
 use stability::TipsOver;
 
@@ -216,6 +216,9 @@ impl<'a> Trial<'a> {
             *range = Ranged::exact(range.nominal);
         }
         trial.machine.boom.flex = 0.0;
+        if let Some(levelling) = &mut trial.machine.levelling {
+            levelling.indicator_error = radians(0.0);
+        }
         trial.policy.stand_error = 0.0;
         trial.base.exact_ground = true;
         trial.before = trial.turned(&Change::default());

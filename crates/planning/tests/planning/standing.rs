@@ -37,6 +37,16 @@ fn aslant(slope: f64) -> Job {
     job
 }
 
+/// The same with the machine that has stabilizers, on them; and that machine's index.
+fn on_stabilizers(front_tyres: Option<FrontTyres>) -> (Job, usize) {
+    let mut job = demo();
+    let index = job.machines.iter().position(|m| m.machine.stabilizers.is_some()).unwrap();
+    job.lifts.truncate(1);
+    let lift = &mut job.lifts[0];
+    (lift.machine, lift.support, lift.front_tyres) = (index, machine::SupportState::Stabilizers, front_tyres);
+    (job, index)
+}
+
 fn finding(job: &Job, check: &str) -> Finding {
     let all = check_lift(job, &job.lifts[0]).unwrap().findings();
     all.into_iter().find(|f| f.check == check).unwrap_or_else(|| panic!("no finding {check}"))
@@ -220,11 +230,7 @@ fn what_is_missing_or_added_or_may_be_lighter_counts() {
 
 #[test]
 fn front_tyres_on_stabilizers_are_seen_clear() {
-    let mut job = demo();
-    let index = job.machines.iter().position(|m| m.machine.stabilizers.is_some()).unwrap();
-    job.lifts.truncate(1);
-    let lift = &mut job.lifts[0];
-    (lift.machine, lift.support) = (index, machine::SupportState::Stabilizers);
+    let (mut job, _) = on_stabilizers(None);
     assert_eq!(status(&job, "tyres"), Some(Status::Condition));
     job.lifts[0].front_tyres = Some(FrontTyres::Touching);
     assert_eq!(status(&job, "tyres"), Some(Status::NoGo));
@@ -276,24 +282,14 @@ fn what_was_added_never_makes_a_lift_pass() {
 
 #[test]
 fn a_flat_tyre_off_the_ground_is_told_all_the_same() {
-    let mut job = demo();
-    let index = job.machines.iter().position(|m| m.machine.stabilizers.is_some()).unwrap();
-    job.lifts.truncate(1);
-    let lift = &mut job.lifts[0];
-    (lift.machine, lift.support) = (index, machine::SupportState::Stabilizers);
-    lift.front_tyres = Some(FrontTyres::Clear);
+    let (mut job, index) = on_stabilizers(Some(FrontTyres::Clear));
     job.machines[index].flat[0] = true;
     assert_eq!(status(&job, "tyres"), Some(Status::NoGo));
 }
 
 #[test]
 fn stabilizers_that_lock_the_axle_count_where_no_other_lock_was_meant() {
-    let mut job = demo();
-    let index = job.machines.iter().position(|m| m.machine.stabilizers.is_some()).unwrap();
-    job.lifts.truncate(1);
-    let lift = &mut job.lifts[0];
-    (lift.machine, lift.support) = (index, machine::SupportState::Stabilizers);
-    lift.front_tyres = Some(FrontTyres::Clear);
+    let (mut job, index) = on_stabilizers(Some(FrontTyres::Clear));
     job.machines[index].machine.stabilizers.as_mut().unwrap().rear_axle_free = false;
     let untried = tilt(&job);
     job.machines[index].lock_tried = Some("A. Invented".into());
