@@ -55,7 +55,7 @@ pub use factor_on_springs::load_factor_on_springs;
 pub use force_angle::{ForceAngle, force_angle};
 pub use lean::{LineOnSprings, tilt_reserve_on_springs};
 pub use masses::{LoadOnBoom, Masses};
-pub use moment_ratio::{Moments, Parts, moments};
+pub use moment_ratio::{Moments, Parts, machine_and_load, moments};
 pub use motion::{Acceleration, FULL_BRAKING, Moving, SUDDEN, Travel, Turn, greatest_retardation, moving, rear_share};
 pub use motion_steps::{drop_steps, moving_steps, stopping_step, trip_steps, turning_step};
 pub use reactions::{Reactions, reactions, wind_on_contacts};

@@ -7,7 +7,8 @@
 //! ground's plane, so that the ratio goes to 1 at the onset.
 
 use crate::tipping::through_the_pin;
-use crate::{LoadOnBoom, Masses, Stance, TippingLine, text};
+use crate::wind::WindLoad;
+use crate::{LoadOnBoom, Loading, Masses, Stance, TippingLine, restoring_moment, text};
 use evidence::{Source, Step, Trace};
 use geometry::DVec3;
 use machine::{Attachment, BodyKind, BoomPosition, Machine, kinematics};
@@ -66,6 +67,25 @@ pub fn moments(parts: &Parts<'_>, gravity: DVec3, line: &TippingLine, trace: &mu
         add(through_the_pin(&Masses::standing(machine, attachment, boom, stance).with(load), line));
     }
     steps(&sum, gravity, line, trace);
+    sum
+}
+
+/// The moments of machine and load as two parts, wind among what overturns; of the weight of each what presses
+/// on the ground's plane and what pulls along it apart: each counts where it helps (mechanics).
+///
+/// `load` is the one in `loading`, `None` where it carries none.
+pub fn machine_and_load(loading: &Loading, load: Option<LoadOnBoom>, line: &TippingLine) -> Moments {
+    let alone = load.map(|l| Masses::default().with(l));
+    let bare = load.map_or(loading.masses, |l| loading.masses.with(LoadOnBoom { mass: -l.mass, ..l }));
+    let g = loading.gravity;
+    let pulls = [DVec3::new(0.0, 0.0, g.z), DVec3::new(g.x, g.y, 0.0)];
+    let mut sum = Moments { restoring: 0.0, overturning: loading.wind.overturning(line) };
+    for masses in core::iter::once(bare).chain(alone) {
+        for gravity in pulls {
+            let moment = restoring_moment(&Loading { masses, gravity, wind: WindLoad::NONE }, line);
+            if moment < 0.0 { sum.overturning -= moment } else { sum.restoring += moment }
+        }
+    }
     sum
 }
 

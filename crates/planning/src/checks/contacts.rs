@@ -11,12 +11,11 @@ use crate::posed::{NotPosed, Posed};
 use crate::standing::lock;
 use crate::text;
 use evidence::{Finding, Source, Status, Step, Trace, Working};
-use geometry::DVec3;
 use machine::Attachment;
 use quantity::{Dimension, Quantity};
-use stability::wind::WindLoad;
 use stability::{
-    LEVEL, LoadOnBoom, Loading, Masses, Support, TippingLine, TipsOver, reactions, restoring_moment, tipping_lines,
+    LEVEL, LoadOnBoom, Masses, Support, TippingLine, TipsOver, machine_and_load, reactions, restoring_moment,
+    tipping_lines,
 };
 
 /// Share of what a contact carries level, boom carried and no load, below which it counts as light (our own
@@ -79,43 +78,6 @@ impl Least {
                 *worst = Some(Worst { looks, line, corner, load });
             }
         }
-    }
-}
-
-/// Moments about a tipping line, N·m, all positive.
-#[derive(Debug, Clone, Copy, PartialEq)]
-struct Moments {
-    /// What holds.
-    hold: f64,
-    /// What overturns by weight: load or machine beyond the line, and the pull downhill.
-    weight: f64,
-    /// What overturns by wind.
-    wind: f64,
-}
-
-impl Moments {
-    /// Machine and load apart, and of the weight of each what presses on the ground's plane and what pulls
-    /// along it apart: each counts where it helps.
-    fn about(loading: &Loading, load: Option<LoadOnBoom>, line: &TippingLine) -> Self {
-        let alone = load.map(|l| Masses::default().with(l));
-        let bare = load.map_or(loading.masses, |l| loading.masses.with(LoadOnBoom { mass: -l.mass, ..l }));
-        let g = loading.gravity;
-        let pulls = [DVec3::new(0.0, 0.0, g.z), DVec3::new(g.x, g.y, 0.0)];
-        let wind = loading.wind.overturning(line);
-        let mut all = Self { hold: 0.0, weight: 0.0, wind };
-        for masses in core::iter::once(bare).chain(alone) {
-            for gravity in pulls {
-                let moment = restoring_moment(&Loading { masses, gravity, wind: WindLoad::NONE }, line);
-                if moment < 0.0 { all.weight -= moment } else { all.hold += moment }
-            }
-        }
-        all
-    }
-
-    /// What holds over what overturns; infinite where nothing does.
-    fn ratio(&self) -> f64 {
-        let overturns = self.weight + self.wind;
-        if overturns == 0.0 { f64::INFINITY } else { self.hold / overturns }
     }
 }
 
@@ -208,7 +170,8 @@ fn ratios(ctx: &Context<'_>, s: &Statics, working: &mut Working) -> Option<(f64,
     let mut least: Option<(f64, TipsOver)> = None;
     for (over, worst) in SIDES.into_iter().zip(s.least.worst) {
         let Some(Worst { line, corner, load, .. }) = worst else { continue };
-        let moments = Moments::about(&corner.loading, load, &tipping_lines(ctx.machine, corner.stance)[line]);
+        let moments = machine_and_load(&corner.loading, load, &tipping_lines(ctx.machine, corner.stance)[line]);
+        let wind = corner.overturning[line];
         let ratio = moments.ratio();
         if least.is_none_or(|(l, _)| ratio < l || ratio.is_nan()) {
             least = Some((ratio, over));
@@ -219,9 +182,9 @@ fn ratios(ctx: &Context<'_>, s: &Statics, working: &mut Working) -> Option<(f64,
                 title: text::WORKING_SIDE_MOMENTS.with("side", side(over)),
                 formula: "n = M_h / (M_o + M_w)".into(),
                 values: vec![
-                    ("M_h".into(), moment(moments.hold)),
-                    ("M_o".into(), moment(moments.weight)),
-                    ("M_w".into(), moment(moments.wind)),
+                    ("M_h".into(), moment(moments.restoring)),
+                    ("M_o".into(), moment(moments.overturning - wind)),
+                    ("M_w".into(), moment(wind)),
                 ],
                 result: ("n".into(), Quantity::number(ratio)),
                 source: Source::Mechanics,
