@@ -16,7 +16,20 @@ pub enum FileKind {
     GeoTiff,
     /// Level points as text.
     Levels,
+    /// Surfaces, survey points and plan features as XML.
+    LandXml,
+    /// Drawing.
+    Dxf,
+    /// Shapes as JSON.
+    GeoJson,
+    /// Shapes with a table beside them.
+    Shapefile,
+    /// A site that this program stored.
+    StoredSite,
 }
+
+/// First bytes of a stored site.
+pub(crate) const STORED_MAGIC: &[u8] = b"\x89CPSITE\n";
 
 /// First bytes count more than the name: a cloud renamed to `.txt` is a cloud.
 pub(crate) fn sniff(name: &str, bytes: &[u8], notes: &mut Notes<'_>) -> Result<FileKind, Refused> {
@@ -31,7 +44,31 @@ pub(crate) fn sniff(name: &str, bytes: &[u8], notes: &mut Notes<'_>) -> Result<F
     if [b"II*\0", b"MM\0*", b"II+\0", b"MM\0+"].iter().any(|magic| bytes.starts_with(*magic)) {
         return Ok(FileKind::GeoTiff);
     }
+    if bytes.starts_with(STORED_MAGIC) {
+        return Ok(FileKind::StoredSite);
+    }
+    if bytes.starts_with(&[0x00, 0x00, 0x27, 0x0A]) {
+        return Ok(FileKind::Shapefile);
+    }
     let extension = name.rsplit_once('.').map_or(String::new(), |(_, e)| e.to_lowercase());
+    if bytes.starts_with(b"AutoCAD Binary DXF") || (extension == "dxf" && !bytes.starts_with(b"AC10")) {
+        return Ok(FileKind::Dxf);
+    }
+    let head = bytes[..bytes.len().min(4096)].trim_ascii_start();
+    let head = head.strip_prefix(b"\xEF\xBB\xBF").unwrap_or(head).trim_ascii_start();
+    let holds = |word: &[u8]| head.windows(word.len()).any(|w| w == word);
+    if head.starts_with(b"<") && holds(b"LandXML") {
+        return Ok(FileKind::LandXml);
+    }
+    if head.starts_with(b"{") && (extension == "geojson" || holds(b"Feature")) {
+        return Ok(FileKind::GeoJson);
+    }
+    if [&b"glTF"[..], b"ISO-10303-21", b"AC10"].iter().any(|magic| head.starts_with(magic)) {
+        return Err(notes.refuse("survey::model", text::MODEL, text::DO_OUTLINE_MODEL));
+    }
+    if [&b"\x89PNG"[..], b"\xFF\xD8\xFF"].iter().any(|magic| head.starts_with(magic)) {
+        return Err(notes.refuse("survey::picture", text::PICTURE, text::DO_GIVE_KNOWN_KIND));
+    }
     match extension.as_str() {
         "las" | "laz" | "tif" | "tiff" => {
             let message = text::NOT_THE_KIND.with("extension", extension);

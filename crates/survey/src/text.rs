@@ -7,6 +7,12 @@ evidence::messages! {
     NOT_THE_KIND = "survey-not-the-kind" [extension];
     /// The file is of no kind that is read: LAS, LAZ, GeoTIFF, CSV levels.
     KIND_UNKNOWN = "survey-kind-unknown" [];
+    /// A building model or a drawing in a closed format: not read.
+    MODEL = "survey-model" [];
+    /// A picture: nothing in it says where it lies.
+    PICTURE = "survey-picture" [];
+    /// The file holds shapes in plan, and no ground.
+    NO_GROUND_IN_PLAN = "survey-no-ground-in-plan" [];
     /// A point cloud (LAS or LAZ) is needed here, and this file is none.
     NOT_A_CLOUD = "survey-not-a-cloud" [];
     /// Several grids cannot be joined into one surface.
@@ -139,6 +145,8 @@ evidence::messages! {
     /// Do: decompress to LAS and compress again with a current program.
     DO_COMPRESS_AGAIN = "survey-do-compress-again" [];
     /// Do: give LAS, LAZ, GeoTIFF or CSV levels.
+    DO_OUTLINE_MODEL = "survey-do-outline-model" [];
+    DO_GIVE_GROUND = "survey-do-give-ground" [];
     DO_GIVE_KNOWN_KIND = "survey-do-give-known-kind" [];
     /// Do: list each grid as a ground source of its own.
     DO_GIVE_GRIDS_APART = "survey-do-give-grids-apart" [];

@@ -27,6 +27,9 @@ pub fn read_ground(name: &str, bytes: &[u8], options: &GroundOptions) -> Result<
             let (grid, facts) = geotiff::grid(bytes, options, &mut notes)?;
             return Ok((Terrain::Grid(grid), facts));
         }
+        if matches!(kind, FileKind::GeoJson | FileKind::Shapefile) {
+            return Err(notes.refuse("survey::no-ground", text::NO_GROUND_IN_PLAN, text::DO_GIVE_GROUND));
+        }
         let (points, facts) = points(kind, bytes, options, &mut notes)?;
         Ok((triangulate(&points, facts.kind, options, &mut notes)?, facts))
     });
@@ -87,7 +90,8 @@ fn points(
 ) -> Result<(Vec<DVec3>, Facts), Refused> {
     match kind {
         FileKind::Levels => levels::points(bytes, options, notes),
-        _ => cloud::ground(kind, bytes, options, notes),
+        FileKind::Las | FileKind::Laz => cloud::ground(kind, bytes, options, notes),
+        _ => Err(notes.refuse("survey::no-ground", text::NO_GROUND_IN_PLAN, text::DO_GIVE_GROUND)),
     }
 }
 
