@@ -6,17 +6,20 @@
 //!
 //! - [`Pose`]: a rigid transform
 //! - [`Segment`], [`Capsule`], [`OrientedBox`]: solids that stand for conductors, booms, loads
-//! - [`distance_point_segment`], [`distance_segment_segment`], [`distance_segment_box`]: closed form, exact to round-off
+//! - [`distance_point_segment`], [`distance_segment_segment`], [`distance_segment_box`],
+//!   [`distance_box_box`], [`distance_solid_solid`]: closed form, exact to round-off
 
 mod distance_point_segment;
 mod distance_segment_box;
 mod distance_segment_segment;
+mod distance_solid_solid;
 mod pose;
 mod solid;
 
 pub use distance_point_segment::{distance_point_segment, nearest_on_segment};
 pub use distance_segment_box::distance_segment_box;
 pub use distance_segment_segment::distance_segment_segment;
+pub use distance_solid_solid::{distance_box_box, distance_solid_solid};
 pub use glam::{DMat3, DVec2, DVec3};
 pub use pose::{Pose, heading_from_degrees, heading_to_degrees};
 pub use solid::{Capsule, OrientedBox, Segment, Solid, distance_segment_solid};

@@ -3,18 +3,45 @@
 //! - [`Terrain`]: heights from a grid or a triangulation; a hole is `None`, never a number
 //! - [`footing`]: ground under four contacts: the machine's pose on it, slope along and across
 //! - [`PowerLine`], [`Span`]: conductors with sag; what is not known stays not known
+//! - [`conductor`]: sag as parabola and catenary, with wind
+//! - [`Surroundings`]: [`Thing`]s that stand, [`Excavation`]s, [`Buried`] things, [`Zone`]s
+//! - [`distance_thing`], [`ThingIndex`]: how near a part of a machine comes to them
+//! - [`profile`], [`headroom`], [`sight`]: a cut through the site, room above a path, what a point is hidden by
 //! - [`clearance`]: required distance by voltage and regime, with its clause
 //! - [`Landing`]: the place that receives the load
 //! - [`Gate`]: narrow places that it is driven through
 
+mod below_ground;
 pub mod clearance;
+pub mod conductor;
+mod distance_thing;
 pub mod footing;
 mod gate;
+mod headroom;
 mod landing;
+mod plan_area;
+mod plan_shape;
 mod power_line;
+mod profile;
+mod sight;
+mod surroundings;
 mod terrain;
+mod thing;
+mod thing_index;
+mod zone;
 
+pub use below_ground::{Buried, BuriedKind, Excavation, SoilType, Support};
+pub use distance_thing::{Distance, distance_thing, least_distance};
 pub use gate::{Gate, USUAL_CLEARANCE, USUAL_CLEARANCE_ABOVE};
+pub use headroom::{Headroom, Overhead, headroom};
 pub use landing::{ApproachDirection, Landing, LandingRating};
+pub use plan_area::PlanArea;
+pub use plan_shape::PlanShape;
 pub use power_line::{DeadConfirmation, PowerLine, Span};
+pub use profile::{Cut, Station, profile};
+pub use sight::{Hidden, sight};
+pub use surroundings::Surroundings;
 pub use terrain::{Grid, Ground, GroundSource, Terrain, Tin, TinError};
+pub use thing::{Body, Columns, Opening, Thing, ThingKind};
+pub use thing_index::ThingIndex;
+pub use zone::{DayTime, Zone, ZoneRule};

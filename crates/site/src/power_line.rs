@@ -1,5 +1,6 @@
 //! Overhead lines: what is not known stays not known.
 
+use crate::conductor::Catenary;
 use geometry::{DVec3, Segment};
 use quantity::{Length, Voltage};
 
@@ -29,7 +30,7 @@ pub struct Span {
     pub from: DVec3,
     /// Conductor at the other support, m.
     pub to: DVec3,
-    /// Sag at mid-span below the chord, m (parabola).
+    /// Sag at mid-span below the chord, m.
     pub sag: f64,
 }
 
@@ -45,15 +46,24 @@ pub struct DeadConfirmation {
 }
 
 impl Span {
-    /// The parabola as `pieces` chords. Chords of a sagging curve lie above it: each is lowered by
-    /// the largest gap between chord and parabola, `sag / pieces²`, so that none is too high.
+    /// The conductor as `pieces` chords. Parabola and catenary of the same sag at mid-span are both
+    /// computed and the lower counts. Chords of a sagging curve lie above it: each is lowered by the
+    /// largest gap between chord and curve, so that none is too high. For the parabola that is
+    /// `sag / pieces²`, for the catenary at most its greatest bend times the piece squared over 8.
     pub fn chords(&self, pieces: usize) -> Vec<Segment> {
         let n = pieces.max(1);
-        let lower = DVec3::new(0.0, 0.0, self.sag / (n * n) as f64);
+        let plan = self.to.truncate().distance(self.from.truncate());
+        let catenary = Catenary::with_sag(plan, self.to.z - self.from.z, self.sag);
+        let piece = plan / n as f64;
+        let gap = catenary.map_or(0.0, |c| c.greatest_bend() * piece * piece / 8.0);
+        let lower = DVec3::new(0.0, 0.0, gap.max(self.sag / (n * n) as f64));
         let point = |i: usize| {
             let t = i as f64 / n as f64;
             let mut p = self.from.lerp(self.to, t);
             p.z -= 4.0 * self.sag * t * (1.0 - t);
+            if let Some(c) = &catenary {
+                p.z = p.z.min(self.from.z + c.height(t * plan));
+            }
             p
         };
         (0..n).map(|i| Segment { a: point(i) - lower, b: point(i + 1) - lower }).collect()

@@ -2,5 +2,7 @@
 #![allow(missing_docs, clippy::unwrap_used, clippy::print_stderr, reason = "tests")]
 
 mod clearances;
+mod conductors;
 mod spans;
+mod things;
 mod surfaces;
