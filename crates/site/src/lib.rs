@@ -1,5 +1,6 @@
 //! The site: ground surface, overhead lines, landings, clearances. Pure. Site frame, metres.
 //!
+//! - [`Site`]: all of it together
 //! - [`Terrain`]: heights from a grid or a triangulation; a hole is `None`, never a number
 //! - [`footing`]: ground under four contacts: the machine's pose on it, slope along and across
 //! - [`PowerLine`], [`Span`]: conductors with sag; what is not known stays not known
@@ -28,6 +29,7 @@ mod surroundings;
 mod terrain;
 mod thing;
 mod thing_index;
+mod whole;
 mod zone;
 
 pub use below_ground::{Buried, BuriedKind, Excavation, SoilType, Support};
@@ -44,4 +46,5 @@ pub use surroundings::Surroundings;
 pub use terrain::{Grid, Ground, GroundSource, Terrain, Tin, TinError};
 pub use thing::{Body, Columns, Opening, Thing, ThingKind};
 pub use thing_index::ThingIndex;
+pub use whole::Site;
 pub use zone::{DayTime, Zone, ZoneRule};
