@@ -7,12 +7,12 @@ use crate::node::{Node, Value};
 use crate::schema_notes::{Kind, Notes, SeenValue};
 use crate::table::Reader;
 use crate::{
-    accept_section, format, gate_section, ground_section, landing_section, lift_section, line_section, load_section,
+    accept_section, below_section, format, gate_section, ground_section, landing_section, lift_section, line_section, load_section,
 };
-use crate::{machine_section, placeholder, policy_section, text};
+use crate::{machine_section, placeholder, policy_section, text, thing_section, zone_section};
 use evidence::{Faults, Place};
 use planning::{InputLine, Job};
-use site::Ground;
+use site::{Ground, Surroundings};
 
 /// Name of the job's own file.
 pub const JOB_FILE: &str = "job.toml";
@@ -139,6 +139,10 @@ fn job(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Job> {
     let landings = landing_section::landings(root, &mut landing_ids);
     let mut gate_ids = Ids::default();
     let gates = gate_section::gates(root, &mut gate_ids);
+    let things = thing_section::things(root);
+    let excavations = below_section::excavations(root);
+    let buried = below_section::buried(root);
+    let zones = zone_section::zones(root);
     let lifts = lift_section::lifts(
         root,
         &lift_section::Known {
@@ -168,6 +172,12 @@ fn job(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Job> {
         lines_complete,
         landings: landings?,
         gates: gates?,
+        surroundings: Surroundings {
+            things: things?,
+            excavations: excavations?,
+            buried: buried?,
+            zones: zones?,
+        },
         lifts: lifts?,
         policy: policy?,
         acceptances: acceptances?,

@@ -673,6 +673,92 @@ evidence::messages! {
     FIELD_GATE_CLEARANCE = "field-gate-clearance" [];
     /// Room that must stay above.
     FIELD_GATE_CLEARANCE_ABOVE = "field-gate-clearance-above" [];
+    /// Things that stand on the site and can be hit.
+    FIELD_THING = "field-thing" [];
+    /// Short name.
+    FIELD_THING_ID = "field-thing-id" [];
+    /// Name of the thing.
+    FIELD_THING_NAME = "field-thing-name" [];
+    /// What it is.
+    FIELD_THING_KIND = "field-thing-kind" [];
+    /// Corners in plan, in order.
+    FIELD_SHAPE_OUTLINE = "field-shape-outline" [];
+    /// Unit of its lists of plain numbers.
+    FIELD_SHAPE_UNIT = "field-shape-unit" [];
+    /// Middle line in plan.
+    FIELD_SHAPE_COURSE = "field-shape-course" [];
+    /// Whole width along its course.
+    FIELD_SHAPE_WIDTH = "field-shape-width" [];
+    /// Middle of the circle.
+    FIELD_SHAPE_AT = "field-shape-at" [];
+    /// Radius of the circle.
+    FIELD_SHAPE_RADIUS = "field-shape-radius" [];
+    /// Level of its underside; left out, it stands on the ground.
+    FIELD_THING_BASE = "field-thing-base" [];
+    /// Level of its top, or “unknown”.
+    FIELD_THING_TOP = "field-thing-top" [];
+    /// How far it may lie or reach beyond what is given.
+    FIELD_THING_ACCURACY = "field-thing-accuracy" [];
+    /// Openings in it: windows, doors, gaps.
+    FIELD_OPENING = "field-opening" [];
+    /// One jamb.
+    FIELD_OPENING_FROM = "field-opening-from" [];
+    /// The other jamb.
+    FIELD_OPENING_TO = "field-opening-to" [];
+    /// Level of the sill.
+    FIELD_OPENING_SILL = "field-opening-sill" [];
+    /// Level of the head.
+    FIELD_OPENING_HEAD = "field-opening-head" [];
+    /// Trenches, pits and other digs.
+    FIELD_EXCAVATION = "field-excavation" [];
+    /// Short name.
+    FIELD_EXCAVATION_ID = "field-excavation-id" [];
+    /// Name of the dig.
+    FIELD_EXCAVATION_NAME = "field-excavation-name" [];
+    /// Depth below the ground at its edge, or “unknown”.
+    FIELD_EXCAVATION_DEPTH = "field-excavation-depth" [];
+    /// How far that may be wrong either way.
+    FIELD_GIVE_OR_TAKE = "field-give-or-take" [];
+    /// Soil of its sides, as the competent person classed it.
+    FIELD_EXCAVATION_SOIL = "field-excavation-soil" [];
+    /// What holds its sides: “none”, “supported”, “unknown”, or who designed the support for loads beside it.
+    FIELD_EXCAVATION_SUPPORT = "field-excavation-support" [];
+    /// Who designed the support for loads beside it.
+    FIELD_EXCAVATION_SUPPORT_BY = "field-excavation-support-by" [];
+    /// Who saw or stated it.
+    FIELD_EXCAVATION_BY = "field-excavation-by" [];
+    /// What lies in the ground.
+    FIELD_BURIED = "field-buried" [];
+    /// Short name.
+    FIELD_BURIED_ID = "field-buried-id" [];
+    /// Name of what lies there.
+    FIELD_BURIED_NAME = "field-buried-name" [];
+    /// What it is.
+    FIELD_BURIED_KIND = "field-buried-kind" [];
+    /// Ground above its crown, or “unknown”.
+    FIELD_BURIED_COVER = "field-buried-cover" [];
+    /// Pressure at its crown that its owner allows.
+    FIELD_BURIED_ALLOWED = "field-buried-allowed" [];
+    /// Who answers for what is known of it.
+    FIELD_BURIED_BY = "field-buried-by" [];
+    /// Parts of the site with a rule of their own.
+    FIELD_SITE_ZONE = "field-site-zone" [];
+    /// Short name.
+    FIELD_SITE_ZONE_ID = "field-site-zone-id" [];
+    /// Name of the zone.
+    FIELD_SITE_ZONE_NAME = "field-site-zone-name" [];
+    /// What applies there.
+    FIELD_SITE_ZONE_RULE = "field-site-zone-rule" [];
+    /// Direction of travel, clockwise from north.
+    FIELD_SITE_ZONE_HEADING = "field-site-zone-heading" [];
+    /// Greatest speed there.
+    FIELD_SITE_ZONE_SPEED = "field-site-zone-speed" [];
+    /// Steepest ground that is driven there.
+    FIELD_SITE_ZONE_SLOPE = "field-site-zone-slope" [];
+    /// When it applies; left out: always.
+    FIELD_SITE_ZONE_TIMES = "field-site-zone-times" [];
+    /// Who set it.
+    FIELD_SITE_ZONE_BY = "field-site-zone-by" [];
     /// Gates it passes with the load; [] states none.
     FIELD_LIFT_GATES = "field-lift-gates" [];
     /// How the slings hold: vertical, choker or basket.

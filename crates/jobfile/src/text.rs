@@ -287,6 +287,12 @@ evidence::messages! {
     FILL_TOO_HIGH = "jobfile-fill-too-high" [fill, height];
     /// The liquid alone is heavier (`liquid`) than the whole load (`mass`).
     LIQUID_HEAVIER = "jobfile-liquid-heavier" [liquid, mass];
+    /// The outline crosses itself, or has fewer than three corners.
+    OUTLINE_CROSSES = "jobfile-outline-crosses" [];
+    /// Give the corners in order.
+    HINT_CORNERS_IN_ORDER = "jobfile-hint-corners-in-order" [];
+    /// `time` is no part of a day.
+    BAD_TIME = "jobfile-bad-time" [time];
     /// A gate.
     KIND_GATE = "jobfile-kind-gate" [];
     // Charts in every form.

@@ -4,7 +4,8 @@ use crate::checks::line::LineOutcome;
 use crate::checks::statics::Statics;
 use crate::checks::{
     approach, attachment, axle, chart, contacts, fitted, forks, gates, ground, identity, landing, level, line, load,
-    load_shape, machine_fit, matters, rigging, slewing, statics, steering, stops, sudden, tool, tyres, wind,
+    load_shape, machine_fit, matters, obstacle, rigging, slewing, statics, steering, stops, sudden, tool, tyres, wind,
+    zones,
 };
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed, pose};
@@ -80,11 +81,15 @@ pub(crate) fn check_context(ctx: Context<'_>) -> LiftCheck<'_> {
     statuses.extend(rigging::status(&ctx).map(|s| ("rigging", s)));
     statuses.extend(gates::status(&ctx).map(|s| ("gate", s)));
     statuses.extend(slewing::status(&ctx).map(|s| ("slewing", s)));
+    let obstacle = obstacle::status(&ctx, posed.as_ref().ok()).map(|s| ("obstacles", s));
+    statuses.extend(obstacle);
+    let zones = zones::statuses(&ctx, posed.as_ref().ok());
+    statuses.extend(zones.iter().copied());
     if job.lines_complete.is_none() {
         statuses.push(("line", Status::CannotTell));
     }
     // Lines and ground count where they refuse; what they cannot tell, no other place tells either.
-    let refusing = of_lines().chain([ground]).filter(|(_, s)| *s >= Status::NoGo);
+    let refusing = of_lines().chain([ground]).chain(obstacle).chain(zones).filter(|(_, s)| *s >= Status::NoGo);
     let placed = placed.into_iter().chain(refusing).map(|(_, s)| s).max().unwrap_or(Status::CannotTell);
     LiftCheck { ctx, posed, statics, lines, statuses, placed }
 }
@@ -153,6 +158,8 @@ impl LiftCheck<'_> {
         out.push(approach::finding(ctx, posed));
         out.push(landing::finding(ctx));
         out.extend(gates::findings(ctx));
+        out.extend(obstacle::findings(ctx, posed));
+        out.extend(zones::findings(ctx, posed.ok()));
         out.extend(matters::findings(ctx));
         out
     }

@@ -4,7 +4,7 @@ use geometry::DVec2;
 use machine::{LatchSeen, Load, LockSeen, Machine, SupportState};
 use quantity::{Length, Pressure, Speed};
 use serde::{Deserialize, Serialize};
-use site::{Gate, Ground, Landing, PowerLine};
+use site::{Gate, Ground, Landing, PowerLine, Surroundings};
 
 /// A package of lifts on one site.
 #[derive(Debug, Clone)]
@@ -33,6 +33,8 @@ pub struct Job {
     pub landings: Vec<Landing>,
     /// Gates and other narrow places.
     pub gates: Vec<Gate>,
+    /// What stands, is dug, lies in the ground, and the zones.
+    pub surroundings: Surroundings,
     /// Lifts.
     pub lifts: Vec<Lift>,
     /// Required reserves and allowances.

@@ -724,6 +724,48 @@ evidence::messages! {
     ENDS_SHIFT = "ends-shift" [];
     /// Ends the plan: any value outside what is stated.
     ENDS_VALUES = "ends-values" [];
+    // Things, zones, digs, what is buried.
+    /// Every part stays clear of the thing.
+    THING_CLEAR = "thing-clear" [thing, distance, required];
+    /// A part comes too near the thing.
+    THING_NEAR = "thing-near" [thing, distance, required];
+    /// How high the thing is, is not known, and something comes over or near it.
+    THING_HEIGHT_UNKNOWN = "thing-height-unknown" [thing, distance, required];
+    /// The distance to the thing was not checked.
+    THING_NOT_CHECKED = "thing-not-checked" [thing, why];
+    /// So many things are out of reach.
+    THINGS_FAR = "things-far" [count];
+    /// Stand farther from it by so much, or have it moved.
+    DO_THING_AWAY = "do-thing-away" [distance];
+    /// Measure how high it is.
+    DO_MEASURE_THING = "do-measure-thing" [];
+    /// Working: distance required to a thing.
+    WORKING_THING_REQUIRED = "working-thing-required" [];
+    /// Working: nearest distance to a thing.
+    WORKING_THING_NEAREST = "working-thing-nearest" [];
+    /// Machine, boom or load comes into a zone that is closed.
+    ZONE_NO_GO = "zone-no-go" [zone, by];
+    /// The same, at some times of the day.
+    ZONE_NO_GO_TIMES = "zone-no-go-times" [zone, by, times];
+    /// Machine, boom or load comes over a place where people are.
+    ZONE_PEOPLE = "zone-people" [zone, by];
+    /// The same, at some times of the day.
+    ZONE_PEOPLE_TIMES = "zone-people-times" [zone, by, times];
+    /// A wheel or pad stands on soft ground.
+    ZONE_SOFT = "zone-soft" [zone, by];
+    /// A wheel or pad stands inside an excavation.
+    STANDS_IN_EXCAVATION = "stands-in-excavation" [name];
+    /// A wheel or pad stands over something in the ground.
+    STANDS_OVER_BURIED = "stands-over-buried" [name, by];
+    /// Find a stand outside it.
+    DO_LEAVE_ZONE = "do-leave-zone" [];
+    /// Lift at another time.
+    DO_WAIT_FOR_ZONE = "do-wait-for-zone" [];
+    /// Find another stand.
+    DO_OTHER_STAND = "do-other-stand" [];
+    /// Have its owner or an engineer state what it carries.
+    DO_CLEAR_BURIED = "do-clear-buried" [];
+
     // Loads, rigging, gates.
     /// Name of the check: gates and narrow places.
     CHECK_GATE = "check-gate" [];

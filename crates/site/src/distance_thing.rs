@@ -37,7 +37,7 @@ pub fn distance_thing(solid: &Solid, thing: &Thing) -> Distance {
         Body::Upright { shape, base, top } => {
             // Without a known end it goes on past the solid.
             let reach = top.unwrap_or_else(|| high.max(base.unwrap_or(high)) + 1.0);
-            let base = base.unwrap_or(low - 1.0).min(reach);
+            let base = base.unwrap_or(low.min(reach) - 1.0).min(reach);
             let least = shape
                 .outlines()
                 .iter()
@@ -48,7 +48,7 @@ pub fn distance_thing(solid: &Solid, thing: &Thing) -> Distance {
         Body::Columns(columns) => {
             let mut least = f64::INFINITY;
             for (corner, top) in columns.iter() {
-                let base = (low - 1.0).min(top);
+                let base = low.min(top) - 1.0;
                 let column = upright_box(corner, corner + DVec2::splat(columns.cell), base, top);
                 if bound(solid, &column) < least {
                     least = least.min(distance_solid_solid(solid, &Solid::Box(column)));
@@ -180,6 +180,9 @@ fn pieces(a: DVec2, b: DVec2, base: f64, top: f64, openings: &[Opening], shell: 
     let mut cuts: Vec<f64> = holes.iter().flat_map(|h| [h.0, h.1]).chain([0.0, length]).collect();
     cuts.sort_by(f64::total_cmp);
     cuts.dedup();
+    if base == top {
+        return vec![Wall { a, b, base, top }];
+    }
     let mut out = Vec::new();
     for w in cuts.windows(2) {
         let middle = f64::midpoint(w[0], w[1]);

@@ -35,4 +35,16 @@ impl PlanArea {
         let first = *self.outer.first()?;
         Some(self.outer.iter().fold((first, first), |(low, high), p| (low.min(*p), high.max(*p))))
     }
+
+    /// True if two edges that are no neighbours meet: then nobody knows what it encloses.
+    pub fn crosses_itself(&self) -> bool {
+        let edges: Vec<(DVec2, DVec2)> = self.edges().collect();
+        let meet = |(a, b): (DVec2, DVec2), (c, d): (DVec2, DVec2)| {
+            let side = |p: DVec2, q: DVec2, r: DVec2| (q - p).perp_dot(r - p);
+            let (s1, s2) = (side(a, b, c), side(a, b, d));
+            let (s3, s4) = (side(c, d, a), side(c, d, b));
+            s1 * s2 < 0.0 && s3 * s4 < 0.0
+        };
+        edges.iter().enumerate().any(|(i, e)| edges[i + 1..].iter().any(|f| meet(*e, *f)))
+    }
 }

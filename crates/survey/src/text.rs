@@ -145,7 +145,9 @@ evidence::messages! {
     /// Do: decompress to LAS and compress again with a current program.
     DO_COMPRESS_AGAIN = "survey-do-compress-again" [];
     /// Do: give LAS, LAZ, GeoTIFF or CSV levels.
+    /// Export its outline, or type its corners.
     DO_OUTLINE_MODEL = "survey-do-outline-model" [];
+    /// Give it as a plan, and the ground from another file.
     DO_GIVE_GROUND = "survey-do-give-ground" [];
     DO_GIVE_KNOWN_KIND = "survey-do-give-known-kind" [];
     /// Do: list each grid as a ground source of its own.

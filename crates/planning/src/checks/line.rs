@@ -83,7 +83,7 @@ pub(crate) fn required(
 }
 
 /// How far the survey's error under the wheels may lean the boom's tip over, m.
-fn lean_error(ctx: &Context<'_>, posed: Option<&Posed>) -> f64 {
+pub(crate) fn lean_error(ctx: &Context<'_>, posed: Option<&Posed>) -> f64 {
     posed.map_or(0.0, |p| {
         let half = |r: evidence::Ranged| (r.high - r.low) / 2.0;
         libm::hypot(half(p.footing.along), half(p.footing.across)) * boom_radius(ctx)
@@ -163,7 +163,7 @@ fn plan_distance(ctx: &Context<'_>, line: &PowerLine) -> f64 {
 }
 
 /// Greatest distance of any moving part from the boom's foot pin, m, whatever the boom does.
-fn boom_radius(ctx: &Context<'_>) -> f64 {
+pub(crate) fn boom_radius(ctx: &Context<'_>) -> f64 {
     let b = &ctx.machine.boom;
     let load = ctx.load;
     let tool = ctx.attachment.map_or(DVec2::ZERO, Attachment::tool_point);

@@ -1,0 +1,123 @@
+//! Zones, excavations and buried things against where the machine stands and what it sweeps.
+
+use super::swept::{self, Parts};
+use crate::context::Context;
+use crate::posed::Posed;
+use crate::{Matter, text};
+use evidence::{Finding, Source, Status};
+use geometry::DVec2;
+use site::{Body, Thing, ThingKind, Zone, ZoneRule, distance_thing};
+
+/// One finding of a zone, with its check.
+struct Met {
+    check: &'static str,
+    status: Status,
+    message: evidence::Message,
+    remedy: evidence::TextId,
+}
+
+/// Plan places of the contacts, m; empty where the machine cannot be posed.
+fn contacts(ctx: &Context<'_>, posed: Option<&Posed>) -> Vec<DVec2> {
+    let Some(posed) = posed else { return Vec::new() };
+    let pose = posed.footing.site_from_machine;
+    ctx.machine
+        .contacts(ctx.lift.support)
+        .iter()
+        .map(|c| (pose * geometry::DVec3::new(c.x, c.y, 0.0)).truncate())
+        .collect()
+}
+
+/// True if any part of machine or load comes over the zone in plan, during the lift.
+fn swept_over(ctx: &Context<'_>, posed: &Posed, zone: &Zone) -> bool {
+    let Some(attachment) = ctx.attachment else { return true };
+    // Without a top it reaches up without end: the distance is the one in plan.
+    let column = Thing {
+        id: String::new(),
+        name: String::new(),
+        kind: ThingKind::Unnamed,
+        body: Body::Upright { shape: zone.shape.clone(), base: None, top: None },
+        openings: Vec::new(),
+        accuracy: 0.0,
+        source: String::new(),
+    };
+    let margin = ctx.policy.stand_error;
+    let least =
+        swept::least(ctx, posed, attachment, Parts::All, margin, |solid| distance_thing(solid, &column).metres());
+    least.is_none_or(|d| d <= margin)
+}
+
+fn met(ctx: &Context<'_>, posed: Option<&Posed>) -> Vec<Met> {
+    let around = &ctx.job.surroundings;
+    if around.zones.is_empty() && around.excavations.is_empty() && around.buried.is_empty() {
+        return Vec::new();
+    }
+    let mut out = Vec::new();
+    let contacts = contacts(ctx, posed);
+    let error = ctx.policy.stand_error;
+    for zone in &around.zones {
+        let named = |id: evidence::TextId| id.with("zone", &zone.name).with("by", &zone.by);
+        match zone.rule {
+            ZoneRule::NoGo | ZoneRule::People => {
+                if posed.is_some_and(|p| swept_over(ctx, p, zone)) {
+                    let always = zone.times.is_empty();
+                    let (check, id, remedy) = match (zone.rule, always) {
+                        (ZoneRule::NoGo, true) => ("obstacles", text::ZONE_NO_GO, text::DO_LEAVE_ZONE),
+                        (ZoneRule::NoGo, false) => ("obstacles", text::ZONE_NO_GO_TIMES, text::DO_WAIT_FOR_ZONE),
+                        (_, true) => ("people", text::ZONE_PEOPLE, text::DO_LEAVE_ZONE),
+                        (_, false) => ("people", text::ZONE_PEOPLE_TIMES, text::DO_WAIT_FOR_ZONE),
+                    };
+                    let status = if always { Status::NoGo } else { Status::Condition };
+                    let message = if always { named(id) } else { named(id).with("times", times(zone)) };
+                    out.push(Met { check, status, message, remedy });
+                }
+            }
+            ZoneRule::Soft => {
+                if contacts.iter().any(|c| zone.shape.distance(*c) <= error) {
+                    let accepted = ctx.accepted(Matter::GroundStrength).is_some();
+                    let status = if accepted { Status::Condition } else { Status::CannotTell };
+                    out.push(Met {
+                        check: "ground",
+                        status,
+                        message: named(text::ZONE_SOFT),
+                        remedy: text::DO_LEAVE_ZONE,
+                    });
+                }
+            }
+            // Rules of driving: a stand does not break them.
+            ZoneRule::OneWay { .. } | ZoneRule::Speed { .. } | ZoneRule::SlopeLimit { .. } => {}
+        }
+    }
+    for dig in &around.excavations {
+        if contacts.iter().any(|c| dig.outline.contains(*c)) {
+            let message = text::STANDS_IN_EXCAVATION.with("name", &dig.name);
+            out.push(Met { check: "edges", status: Status::NoGo, message, remedy: text::DO_OTHER_STAND });
+        }
+    }
+    for buried in &around.buried {
+        if contacts.iter().any(|c| buried.shape.distance(*c) <= error) {
+            let accepted = ctx.accepted(Matter::Buried).is_some();
+            let status = if accepted { Status::Condition } else { Status::CannotTell };
+            let message = text::STANDS_OVER_BURIED.with("name", &buried.name).with("by", &buried.source);
+            out.push(Met { check: "buried", status, message, remedy: text::DO_CLEAR_BURIED });
+        }
+    }
+    out
+}
+
+/// "07:00-09:30, 12:00-13:00": times of day are written alike in every language.
+fn times(zone: &Zone) -> String {
+    let clock = |m: u16| format!("{:02}:{:02}", m / 60, m % 60);
+    zone.times.iter().map(|t| format!("{}-{}", clock(t.from), clock(t.to))).collect::<Vec<_>>().join(", ")
+}
+
+/// Of each that is met, by the id of its check.
+pub(crate) fn statuses(ctx: &Context<'_>, posed: Option<&Posed>) -> Vec<(&'static str, Status)> {
+    met(ctx, posed).into_iter().map(|m| (m.check, m.status)).collect()
+}
+
+pub(crate) fn findings(ctx: &Context<'_>, posed: Option<&Posed>) -> Vec<Finding> {
+    met(ctx, posed)
+        .into_iter()
+        .map(|m| Finding::new(m.check, m.status, m.message).remedy(m.remedy).source(Source::CommonPractice))
+        .collect()
+}
