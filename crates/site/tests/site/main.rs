@@ -4,3 +4,4 @@
 mod clearances;
 mod spans;
 mod surfaces;
+mod triangles;
