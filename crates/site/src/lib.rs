@@ -2,6 +2,7 @@
 //!
 //! - [`Site`]: all of it together
 //! - [`Terrain`]: heights from a grid or a triangulation; a hole is `None`, never a number
+//! - [`Tin`]: triangles from points, from points with breaklines and rings, or as a design gives them
 //! - [`footing`]: ground under four contacts: the machine's pose on it, slope along and across
 //! - [`PowerLine`], [`Span`]: conductors with sag; what is not known stays not known
 //! - [`conductor`]: sag as parabola and catenary, with wind
@@ -29,6 +30,13 @@ mod surroundings;
 mod terrain;
 mod thing;
 mod thing_index;
+mod tin;
+mod tin_breaklines;
+mod tin_buckets;
+mod tin_faces;
+mod tin_overlap;
+mod tin_points;
+mod tin_rings;
 mod whole;
 mod zone;
 
@@ -43,8 +51,10 @@ pub use power_line::{DeadConfirmation, PowerLine, Span};
 pub use profile::{Cut, Station, profile};
 pub use sight::{Hidden, sight};
 pub use surroundings::Surroundings;
-pub use terrain::{Grid, Ground, GroundSource, Terrain, Tin, TinError};
+pub use terrain::{Grid, Ground, GroundSource, Terrain};
 pub use thing::{Body, Columns, Opening, Thing, ThingKind};
 pub use thing_index::ThingIndex;
+pub use tin::{Tin, TinDoubts, TinError, TinParts};
+pub use tin_rings::{Ring, RingKind};
 pub use whole::Site;
 pub use zone::{DayTime, Zone, ZoneRule};

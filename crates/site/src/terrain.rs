@@ -1,7 +1,7 @@
 //! The ground surface. A hole is a hole: nothing is filled in.
 
-use geometry::{DVec2, DVec3};
-use spade::Triangulation as _;
+use crate::Tin;
+use geometry::DVec2;
 
 /// The ground of a site: one or more surfaces, the first that knows a point answers.
 #[derive(Debug, Clone, Default)]
@@ -28,7 +28,7 @@ pub struct GroundSource {
 pub enum Terrain {
     /// Regular grid.
     Grid(Grid),
-    /// Triangulated points.
+    /// Triangles.
     Tin(Tin),
 }
 
@@ -111,115 +111,5 @@ impl Grid {
             DVec2::new(self.north_west.x, self.north_west.y - span.y),
             DVec2::new(self.north_west.x + span.x, self.north_west.y),
         )
-    }
-}
-
-/// Why points make no surface.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum TinError {
-    /// Fewer than three points that are not in one line.
-    TooFewPoints,
-    /// A coordinate is NaN, infinite or too large to triangulate.
-    BadCoordinate {
-        /// Index of the point.
-        index: usize,
-    },
-}
-
-/// A Delaunay triangulation of ground points (spade). Triangles with an edge longer than
-/// `longest_edge` are holes: what lies between far points is not known.
-#[derive(Clone)]
-pub struct Tin {
-    triangulation: spade::DelaunayTriangulation<Vertex, (), (), (), spade::HierarchyHintGenerator<f64>>,
-    longest_edge: f64,
-    origin: DVec2,
-}
-
-#[derive(Debug, Clone, Copy)]
-struct Vertex {
-    position: spade::Point2<f64>,
-    z: f64,
-}
-impl spade::HasPosition for Vertex {
-    type Scalar = f64;
-    fn position(&self) -> spade::Point2<f64> {
-        self.position
-    }
-}
-
-impl std::fmt::Debug for Tin {
-    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        write!(f, "Tin({} points, longest edge {} m)", self.triangulation.num_vertices(), self.longest_edge)
-    }
-}
-
-impl Tin {
-    /// Triangulates `points` (x, y, z in m). Points that share x and y: the last one stands.
-    pub fn new(points: &[DVec3], longest_edge: f64) -> Result<Self, TinError> {
-        // Relative to the first point: eastings of millions would cost the predicates digits.
-        let origin = points.first().map_or(DVec2::ZERO, |p| p.truncate().floor());
-        let mut vertices = Vec::with_capacity(points.len());
-        for (index, p) in points.iter().enumerate() {
-            let v = Vertex { position: spade::Point2::new(p.x - origin.x, p.y - origin.y), z: p.z };
-            if !p.is_finite() || spade::validate_vertex(&v).is_err() {
-                return Err(TinError::BadCoordinate { index });
-            }
-            vertices.push(v);
-        }
-        let triangulation =
-            spade::DelaunayTriangulation::bulk_load(vertices).map_err(|_| TinError::BadCoordinate { index: 0 })?;
-        if triangulation.num_inner_faces() == 0 {
-            return Err(TinError::TooFewPoints);
-        }
-        Ok(Self { triangulation, longest_edge, origin })
-    }
-
-    /// Number of points.
-    pub fn len(&self) -> usize {
-        self.triangulation.num_vertices()
-    }
-    /// True without points (never after [`Tin::new`]).
-    pub fn is_empty(&self) -> bool {
-        self.len() == 0
-    }
-
-    /// Linear height in the triangle that holds `at`; `None` outside or in a hole.
-    pub fn height(&self, at: DVec2) -> Option<f64> {
-        use spade::PositionInTriangulation as P;
-        let q = spade::Point2::new(at.x - self.origin.x, at.y - self.origin.y);
-        if !(q.x.is_finite() && q.y.is_finite()) {
-            return None;
-        }
-        let face = match self.triangulation.locate(q) {
-            P::OnVertex(v) => return Some(self.triangulation.vertex(v).data().z),
-            P::OnFace(f) => self.triangulation.face(f),
-            P::OnEdge(e) => {
-                let edge = self.triangulation.directed_edge(e);
-                let sides = [edge.face(), edge.rev().face()];
-                sides.into_iter().filter_map(|f| f.as_inner()).find(|f| self.short_edges(f))?
-            }
-            P::OutsideOfConvexHull(_) | P::NoTriangulation => return None,
-        };
-        if !self.short_edges(&face) {
-            return None;
-        }
-        let [a, b, c] = face.vertices().map(|v| *v.data());
-        let (p, q1, q2) = (a.position, b.position, c.position);
-        let area = (q1.x - p.x) * (q2.y - p.y) - (q2.x - p.x) * (q1.y - p.y);
-        let wb = ((q.x - p.x) * (q2.y - p.y) - (q2.x - p.x) * (q.y - p.y)) / area;
-        let wc = ((q1.x - p.x) * (q.y - p.y) - (q.x - p.x) * (q1.y - p.y)) / area;
-        Some(a.z + wb * (b.z - a.z) + wc * (c.z - a.z))
-    }
-
-    fn short_edges(&self, face: &spade::handles::FaceHandle<'_, spade::handles::InnerTag, Vertex, (), (), ()>) -> bool {
-        face.adjacent_edges().iter().all(|e| e.length_2() <= self.longest_edge * self.longest_edge)
-    }
-
-    /// Smallest and largest corner of the points, m.
-    pub fn bounds(&self) -> Option<(DVec2, DVec2)> {
-        let mut it = self.triangulation.vertices().map(|v| DVec2::new(v.position().x, v.position().y));
-        let first = it.next()?;
-        let (low, high) = it.fold((first, first), |(l, h), p| (l.min(p), h.max(p)));
-        Some((low + self.origin, high + self.origin))
     }
 }

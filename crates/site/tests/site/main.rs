@@ -6,3 +6,4 @@ mod conductors;
 mod spans;
 mod things;
 mod surfaces;
+mod triangles;
