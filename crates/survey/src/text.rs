@@ -13,6 +13,14 @@ evidence::messages! {
     PICTURE = "survey-picture" [];
     /// The file holds shapes in plan, and no ground.
     NO_GROUND_IN_PLAN = "survey-no-ground-in-plan" [];
+    /// The file is no stored site.
+    NOT_A_SITE = "survey-not-a-site" [];
+    /// The site was stored by another version of this program: form `found`; `known` is read.
+    SITE_VERSION = "survey-site-version" [found, known];
+    /// The stored site ends too early.
+    SITE_CUT = "survey-site-cut" [];
+    /// The stored site is not as it was written.
+    SITE_DAMAGED = "survey-site-damaged" [];
     /// A point cloud (LAS or LAZ) is needed here, and this file is none.
     NOT_A_CLOUD = "survey-not-a-cloud" [];
     /// Several grids cannot be joined into one surface.
@@ -145,6 +153,10 @@ evidence::messages! {
     /// Do: decompress to LAS and compress again with a current program.
     DO_COMPRESS_AGAIN = "survey-do-compress-again" [];
     /// Do: give LAS, LAZ, GeoTIFF or CSV levels.
+    /// Give a stored site.
+    DO_GIVE_SITE = "survey-do-give-site" [];
+    /// Bring the survey files in again.
+    DO_BRING_IN_AGAIN = "survey-do-bring-in-again" [];
     /// Export its outline, or type its corners.
     DO_OUTLINE_MODEL = "survey-do-outline-model" [];
     /// Give it as a plan, and the ground from another file.

@@ -104,11 +104,11 @@ fn triangulate(
     let usual = if kind == FileKind::Levels { LONGEST_EDGE_LEVELS } else { LONGEST_EDGE_CLOUD };
     match Tin::new(points, options.longest_edge.unwrap_or(usual)) {
         Ok(tin) => Ok(Terrain::Tin(tin)),
-        Err(TinError::TooFewPoints) => {
+        Err(TinError::TooFewPoints | TinError::NoFaces) => {
             let message = text::TOO_FEW_POINTS.with("points", points.len());
             Err(notes.refuse("survey::too-few-points", message, text::DO_MORE_POINTS))
         }
-        Err(TinError::BadCoordinate { .. }) => {
+        Err(TinError::BadCoordinate { .. } | TinError::BadFace { .. } | TinError::TooMany) => {
             Err(notes.refuse("survey::damaged", text::HEADER_ABSURD, text::DO_EXPORT_AGAIN))
         }
     }
