@@ -19,7 +19,7 @@ const UNITS: [(&str, LengthUnit); 3] =
     [("m", LengthUnit::Metre), ("ft", LengthUnit::Foot), ("US ft", LengthUnit::UsSurveyFoot)];
 
 pub(crate) fn surfaces(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Vec<GroundSource>> {
-    if !root.has("ground") {
+    if !root.has("ground") && !root.has("site_from") {
         root.warning("ground", text::NO_GROUND, None);
     }
     let mut read = Vec::new();

@@ -9,7 +9,7 @@ use crate::table::Reader;
 use crate::{
     accept_section, below_section, format, gate_section, ground_section, landing_section, lift_section, line_section, load_section,
 };
-use crate::{machine_section, placeholder, policy_section, text, thing_section, zone_section};
+use crate::{machine_section, placeholder, policy_section, site_section, text, thing_section, zone_section};
 use evidence::{Faults, Place};
 use planning::{InputLine, Job};
 use site::{Ground, Surroundings};
@@ -121,6 +121,7 @@ fn job(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Job> {
     let planner = root.text("planner", "planner = \"A. Planner\"");
     let invented = root.yes_no("invented").unwrap_or(false);
     let policy = policy_section::policy(root);
+    let stored = site_section::stored(root, files);
     let surfaces = ground_section::surfaces(root, files);
     let lines = line_section::lines(root);
     let (lines_complete, nobody) = root.not_given_while_open(|root| {
@@ -159,7 +160,7 @@ fn job(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Job> {
         line_section::near(root, lines, lifts);
     }
     root.done();
-    Some(Job {
+    let mut job = Job {
         name: name?,
         site: site?,
         date: date?,
@@ -183,7 +184,9 @@ fn job(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Job> {
         acceptances: acceptances?,
         inputs: Vec::new(),
         warnings: Faults::default(),
-    })
+    };
+    site_section::join(&mut job, stored.ok()?);
+    Some(job)
 }
 
 /// A date as year-month-day, in quotes or without.

@@ -486,6 +486,7 @@ const JOB: &[(&str, TextId, Option<TextId>)] = &[
     ("gate[].clearance.by", FIELD_ANSWERED_BY, None),
     ("gate[].clearance_above.value", FIELD_ANSWERED_VALUE, None),
     ("gate[].clearance_above.by", FIELD_ANSWERED_BY, None),
+    ("site_from", FIELD_SITE_FROM, None),
     ("thing", FIELD_THING, None),
     ("thing[].id", FIELD_THING_ID, None),
     ("thing[].name", FIELD_THING_NAME, None),

@@ -673,6 +673,8 @@ evidence::messages! {
     FIELD_GATE_CLEARANCE = "field-gate-clearance" [];
     /// Room that must stay above.
     FIELD_GATE_CLEARANCE_ABOVE = "field-gate-clearance-above" [];
+    /// A stored site: its ground, things, lines and zones.
+    FIELD_SITE_FROM = "field-site-from" [];
     /// Things that stand on the site and can be hit.
     FIELD_THING = "field-thing" [];
     /// Short name.

@@ -13,6 +13,10 @@ evidence::messages! {
     PICTURE = "survey-picture" [];
     /// The file holds shapes in plan, and no ground.
     NO_GROUND_IN_PLAN = "survey-no-ground-in-plan" [];
+    /// Nobody has said how accurate the ground is.
+    ACCURACY_NOT_STATED = "survey-accuracy-not-stated" [];
+    /// A stored site holds more than one surface.
+    STORED_SITE = "survey-stored-site" [];
     /// The file is no stored site.
     NOT_A_SITE = "survey-not-a-site" [];
     /// The site was stored by another version of this program: form `found`; `known` is read.
@@ -153,6 +157,10 @@ evidence::messages! {
     /// Do: decompress to LAS and compress again with a current program.
     DO_COMPRESS_AGAIN = "survey-do-compress-again" [];
     /// Do: give LAS, LAZ, GeoTIFF or CSV levels.
+    /// State the height accuracy.
+    DO_STATE_ACCURACY = "survey-do-state-accuracy" [];
+    /// Take it as the job's site.
+    DO_SITE_FROM = "survey-do-site-from" [];
     /// Give a stored site.
     DO_GIVE_SITE = "survey-do-give-site" [];
     /// Bring the survey files in again.

@@ -27,6 +27,9 @@ pub fn read_ground(name: &str, bytes: &[u8], options: &GroundOptions) -> Result<
             let (grid, facts) = geotiff::grid(bytes, options, &mut notes)?;
             return Ok((Terrain::Grid(grid), facts));
         }
+        if kind == FileKind::StoredSite {
+            return Err(notes.refuse("survey::stored-site", text::STORED_SITE, text::DO_SITE_FROM));
+        }
         if matches!(kind, FileKind::GeoJson | FileKind::Shapefile) {
             return Err(notes.refuse("survey::no-ground", text::NO_GROUND_IN_PLAN, text::DO_GIVE_GROUND));
         }

@@ -1,0 +1,44 @@
+//! `site_from`: a stored site, taken whole.
+
+use crate::job_file::Files;
+use crate::table::{Faulty, Reader};
+use evidence::Certainty;
+use planning::{InputLine, Job};
+use site::Site;
+
+/// The site of the file that `site_from` names; `None` where the job has none.
+pub(crate) fn stored(root: &Reader<'_>, files: &mut Files<'_>) -> Result<Option<Site>, Faulty> {
+    let Some(node) = root.optional("site_from") else { return Ok(None) };
+    let (name, bytes) = files.open(root, node, "site_from").ok_or(Faulty)?;
+    let stored = match survey::read_stored(&name, &bytes) {
+        Ok(stored) => stored,
+        Err(faults) => {
+            files.faults.append(faults);
+            return Err(Faulty);
+        }
+    };
+    for record in &stored.records {
+        let said = record.date.iter().cloned().chain([record.count.to_string()]).collect::<Vec<_>>();
+        files.inputs.push(InputLine {
+            name: format!("site[{}]", record.file),
+            place: format!("{}:{} site_from", root.document().file(), root.document().line(node.span)),
+            value: said.join("; "),
+            certainty: Certainty::Measured,
+        });
+        // What was doubtful when it was brought in is doubtful still.
+        files.faults.list.extend(record.notes.iter().cloned());
+    }
+    Ok(Some(stored.site))
+}
+
+/// Puts a stored site behind what the job itself has: own levels answer before the survey's.
+pub(crate) fn join(job: &mut Job, site: Option<Site>) {
+    let Some(site) = site else { return };
+    job.ground.surfaces.extend(site.ground.surfaces);
+    job.lines.extend(site.lines);
+    let (to, from) = (&mut job.surroundings, site.surroundings);
+    to.things.extend(from.things);
+    to.excavations.extend(from.excavations);
+    to.buried.extend(from.buried);
+    to.zones.extend(from.zones);
+}
