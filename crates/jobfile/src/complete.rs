@@ -13,6 +13,9 @@ pub fn complete_job() -> [(&'static str, &'static str); 3] {
     ]
 }
 
+/// The stored site of it.
+pub const COMPLETE_SITE: (&str, &[u8]) = ("survey/plot.site", include_bytes!("../complete/survey/plot.site"));
+
 /// The machine file of it.
 const MACHINE: &str = "machines/machine.toml";
 
@@ -24,7 +27,8 @@ pub fn machine_shapes() -> Notes {
 
 /// What reading asks of a job file.
 pub fn job_shapes() -> Notes {
-    let folder: BTreeMap<String, Vec<u8>> =
+    let mut folder: BTreeMap<String, Vec<u8>> =
         complete_job().into_iter().map(|(path, text)| (path.to_owned(), text.as_bytes().to_vec())).collect();
+    folder.insert(COMPLETE_SITE.0.to_owned(), COMPLETE_SITE.1.to_vec());
     job_file::notes(&folder)
 }

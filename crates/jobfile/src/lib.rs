@@ -72,7 +72,7 @@ pub mod text;
 mod thing_section;
 mod zone_section;
 
-pub use complete::{complete_job, job_shapes, machine_shapes};
+pub use complete::{COMPLETE_SITE, complete_job, job_shapes, machine_shapes};
 pub use document::{Document, read_table};
 pub use folder::{Folder, stays_inside};
 pub use job_file::{JOB_FILE, JOB_FORMAT, read_job};

@@ -15,5 +15,6 @@ mod needs;
 mod robust;
 mod schema_files;
 mod shown;
+mod site_from;
 mod starter;
 mod today;

@@ -16,7 +16,9 @@ fn folder(files: impl IntoIterator<Item = (String, String)>) -> BTreeMap<String,
 }
 
 fn complete() -> BTreeMap<String, Vec<u8>> {
-    folder(jobfile::complete_job().map(|(path, text)| (path.to_owned(), text.to_owned())))
+    let mut files = folder(jobfile::complete_job().map(|(path, text)| (path.to_owned(), text.to_owned())));
+    files.insert(jobfile::COMPLETE_SITE.0.to_owned(), jobfile::COMPLETE_SITE.1.to_vec());
+    files
 }
 
 #[test]

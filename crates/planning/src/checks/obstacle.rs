@@ -112,7 +112,7 @@ pub(crate) fn status(ctx: &Context<'_>, posed: Option<&Posed>) -> Option<Status>
 /// One finding for each thing within reach; one for all that are out of it.
 pub(crate) fn findings(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Vec<Finding> {
     let things = &ctx.job.surroundings.things;
-    let mut far = 0;
+    let mut far = 0_usize;
     let mut out = Vec::new();
     for thing in things {
         let found = outcome(ctx, posed.ok(), thing);
