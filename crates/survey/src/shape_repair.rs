@@ -1,6 +1,7 @@
 //! Outlines that cross themselves.
 
 use crate::feature::{PlanPoint, Shape};
+use geo::algorithm::bool_ops::FillRule;
 use geo::{BooleanOps, Coord, LineString, MultiPolygon, Polygon, Validation};
 use geometry::DVec2;
 
@@ -51,12 +52,7 @@ pub(crate) fn mend(outer: &[PlanPoint], holes: &[Vec<PlanPoint>]) -> Vec<Shape> 
 
 /// The loops of a ring, whichever way round each runs.
 fn loops(polygon: &Polygon) -> MultiPolygon {
-    let mut reversed = polygon.clone();
-    reversed.exterior_mut(|line| line.0.reverse());
-    let one = geo::unary_union(std::iter::once(polygon));
-    let other = geo::unary_union(std::iter::once(&reversed));
-    // Loops of the two directions never overlap; joined, two that touch would be one that touches itself.
-    MultiPolygon(one.0.into_iter().chain(other.0).collect())
+    polygon.union_with_fill_rule(&MultiPolygon(Vec::new()), FillRule::NonZero)
 }
 
 #[cfg(test)]

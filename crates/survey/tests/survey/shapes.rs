@@ -19,7 +19,7 @@ const FILES: &[(&str, Option<u16>, Result<(usize, &[&str]), &str>)] = &[
     ("lines/bayreuth_north_power_wgs84.geojson", Some(25832), Ok((464, &["survey::datums-differ"]))),
     ("lines/bayreuth_window_400m_buildings_epsg25832.geojson", None, Ok((77, &[]))),
     ("lines/bayreuth_window_400m_buildings_epsg25832.geojson", Some(25832), Ok((77, &[]))),
-    ("lines/bayreuth_window_400m_buildings_epsg25832.geojson", Some(2154), Err("survey::outside-area")),
+    ("lines/bayreuth_window_400m_buildings_epsg25832.geojson", Some(25830), Err("survey::outside-area")),
     ("lines/bayreuth_window_400m_power_epsg25832.geojson", None, Ok((9, &[]))),
     ("plans/alexandria_buildings.geojson", None, Err("survey::degrees")),
     ("plans/alexandria_buildings.geojson", Some(26918), Ok((84, &["survey::datums-differ"]))),
