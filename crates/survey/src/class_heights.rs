@@ -71,7 +71,7 @@ pub fn class_heights_in(
             for record in block.chunks_exact(header.record_length) {
                 if frame.class(record) == (class, false) {
                     let point = frame.metres(RecordFrame::stored(record));
-                    if contains(polygon, placement.from_metres(point.truncate())) {
+                    if contains(polygon, placement.of_metres(point.truncate())) {
                         sorted.push(point.z);
                     }
                 }

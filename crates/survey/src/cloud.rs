@@ -132,7 +132,7 @@ pub(crate) fn ground(
             if class == GROUND && !withheld {
                 let mut point = frame.metres(stored);
                 if !as_stored {
-                    point = placement.from_metres(point.truncate()).extend(point.z);
+                    point = placement.of_metres(point.truncate()).extend(point.z);
                 }
                 tally.ground += 1;
                 if !is_plausible(point.z) {

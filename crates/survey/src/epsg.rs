@@ -170,11 +170,6 @@ impl System {
             name,
         })
     }
-
-    /// True where one of the two datums is a shift of nothing away from WGS 84.
-    pub(crate) fn has_null_shift(&self) -> bool {
-        self.shift.as_deref() == Some("0,0,0,0,0,0,0")
-    }
 }
 
 #[cfg(test)]

@@ -34,11 +34,6 @@ pub(crate) struct Settled {
 const STEPS: u32 = 8;
 
 impl Placement {
-    /// Only the units: the file is in the site's own coordinate system.
-    pub(crate) fn of_units(units: UnitFacts) -> Self {
-        Self { horizontal: units.horizontal.metres(), vertical: units.vertical.metres(), projection: None, local: None }
-    }
-
     /// Works out how a file is placed; `corners` are the smallest and largest numbers in the file.
     ///
     /// Refused: unit or system unknown where it is needed, degrees without a system to project them
@@ -72,12 +67,12 @@ impl Placement {
 
     /// East and north in the site frame, m; NaN where the projection has no answer.
     pub(crate) fn plan(&self, at: DVec2) -> DVec2 {
-        self.from_metres(at * self.horizontal)
+        self.of_metres(at * self.horizontal)
     }
 
     /// The same from metres (or degrees) of the file's system.
     #[inline]
-    pub(crate) fn from_metres(&self, at: DVec2) -> DVec2 {
+    pub(crate) fn of_metres(&self, at: DVec2) -> DVec2 {
         let at = match &self.projection {
             None => at,
             Some(projection) => projection.apply(at).unwrap_or(DVec2::NAN),
@@ -127,7 +122,7 @@ impl Placement {
 
     /// The same for a box in metres (or degrees) of the file's system, with heights in m.
     pub(crate) fn bounds_of_metres(&self, low: DVec3, high: DVec3) -> (DVec3, DVec3) {
-        let (min, max) = around(low.truncate(), high.truncate(), |p| self.from_metres(p));
+        let (min, max) = around(low.truncate(), high.truncate(), |p| self.of_metres(p));
         (min.extend(low.z), max.extend(high.z))
     }
 

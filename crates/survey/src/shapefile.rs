@@ -182,7 +182,7 @@ fn known(height: f64) -> Option<f64> {
 /// A count; the slices that are taken by it check that the bytes are there.
 fn index(bytes: &[u8], at: usize) -> Option<usize> {
     let value = u32::from_le_bytes(bytes.get(at..at + 4)?.try_into().ok()?);
-    (value <= i32::MAX as u32).then_some(value as usize)
+    usize::try_from(value).ok().filter(|_| i32::try_from(value).is_ok())
 }
 
 fn double(bytes: &[u8], at: usize) -> Option<f64> {

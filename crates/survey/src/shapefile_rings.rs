@@ -25,12 +25,12 @@ pub(crate) fn areas(rings: Vec<Vec<RawPoint>>) -> Vec<RawShape> {
     let known = outer.len();
     for hole in holes.drain(..) {
         let around = (0..known).filter(|&i| holds(&outer[i], &hole));
-        match around.min_by(|&a, &b| signed_area(&outer[a]).abs().total_cmp(&signed_area(&outer[b]).abs())) {
-            Some(i) => of[i].push(hole),
-            None => {
-                outer.push(hole);
-                of.push(Vec::new());
-            }
+        let size = |i: usize| signed_area(&outer[i]).abs();
+        if let Some(i) = around.min_by(|&a, &b| size(a).total_cmp(&size(b))) {
+            of[i].push(hole);
+        } else {
+            outer.push(hole);
+            of.push(Vec::new());
         }
     }
     outer
@@ -69,7 +69,7 @@ mod tests {
     use super::*;
 
     fn square(x: f64, side: f64, clockwise: bool) -> Vec<RawPoint> {
-        let mut corners = vec![(x, x), (x + side, x), (x + side, x + side), (x, x + side), (x, x)];
+        let mut corners = [(x, x), (x + side, x), (x + side, x + side), (x, x + side), (x, x)];
         if clockwise {
             corners.reverse();
         }

@@ -78,11 +78,9 @@ fn options(file: Option<u16>, site: u16) -> GroundOptions {
 }
 
 fn levels(rows: [(f64, f64); 4]) -> Vec<u8> {
-    let mut text = String::from("point,easting,northing,level\n");
-    for (i, (e, n)) in rows.iter().enumerate() {
-        text += &format!("{i},{e},{n},{}\n", 10.0 + i as f64);
-    }
-    text.into_bytes()
+    let rows = rows.iter().enumerate().map(|(i, (e, n))| format!("{i},{e},{n},{}", 10.0 + i as f64));
+    let rows: Vec<String> = std::iter::once("point,easting,northing,level".to_owned()).chain(rows).collect();
+    rows.join("\n").into_bytes()
 }
 
 /// Four corners of 20 m in Delft, in EPSG:28992.

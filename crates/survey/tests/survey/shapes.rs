@@ -12,9 +12,12 @@ fn site(code: u16) -> GroundOptions {
     GroundOptions { site_crs: Some(Epsg(code)), ..GroundOptions::default() }
 }
 
-/// File, site system, features, codes of the warnings; or the code of the refusal.
+/// Features and codes of the warnings, or the code of the refusal.
+type Outcome = Result<(usize, &'static [&'static str]), &'static str>;
+
+/// File, site system, and what it gives.
 #[rustfmt::skip]
-const FILES: &[(&str, Option<u16>, Result<(usize, &[&str]), &str>)] = &[
+const FILES: &[(&str, Option<u16>, Outcome)] = &[
     ("lines/bayreuth_north_power_wgs84.geojson", None, Err("survey::degrees")),
     ("lines/bayreuth_north_power_wgs84.geojson", Some(25832), Ok((464, &["survey::datums-differ"]))),
     ("lines/bayreuth_window_400m_buildings_epsg25832.geojson", None, Ok((77, &[]))),
