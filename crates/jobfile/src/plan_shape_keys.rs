@@ -82,7 +82,7 @@ fn area(t: &Reader<'_>, mut outer: Vec<geometry::DVec2>) -> Option<PlanArea> {
         outer.pop();
     }
     let area = PlanArea { outer, holes: Vec::new() };
-    if area.outer.len() < 3 || area.crosses_itself() {
+    if area.check().is_err() {
         t.fault("outline", text::OUTLINE_CROSSES, Some(text::HINT_CORNERS_IN_ORDER.message()));
         return None;
     }

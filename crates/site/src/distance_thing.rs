@@ -121,7 +121,7 @@ fn over_or_under(solid: &Solid, outline: &PlanArea, base: f64, top: f64) -> f64 
     let (corners, ..) = extent(solid);
     let mut least = f64::INFINITY;
     for p in &corners.at {
-        if outline.contains(p.truncate()) {
+        if outline.encloses(p.truncate()) {
             let gap = (p.z - top).max(base - p.z).max(0.0);
             least = least.min((gap - corners.radius).max(0.0));
         }
@@ -129,7 +129,7 @@ fn over_or_under(solid: &Solid, outline: &PlanArea, base: f64, top: f64) -> f64 
     for edge in &corners.edges {
         for level in [base, top] {
             let (za, zb) = (edge.a.z - level, edge.b.z - level);
-            if za * zb < 0.0 && outline.contains(edge.a.lerp(edge.b, za / (za - zb)).truncate()) {
+            if za * zb < 0.0 && outline.encloses(edge.a.lerp(edge.b, za / (za - zb)).truncate()) {
                 return 0.0;
             }
         }

@@ -11,6 +11,7 @@
 //! - [`profile`], [`headroom`], [`sight`]: a cut through the site, room above a path, what a point is hidden by
 //! - [`clearance`]: required distance by voltage and regime, with its clause
 //! - [`Landing`]: the place that receives the load
+//! - [`PlanArea`]: an area in plan with holes: distances, area, what is inside
 //! - [`Gate`]: narrow places that it is driven through
 
 mod below_ground;
@@ -45,7 +46,7 @@ pub use distance_thing::{Distance, distance_thing, least_distance};
 pub use gate::{Gate, USUAL_CLEARANCE, USUAL_CLEARANCE_ABOVE};
 pub use headroom::{Headroom, Overhead, headroom};
 pub use landing::{ApproachDirection, Landing, LandingRating};
-pub use plan_area::PlanArea;
+pub use plan_area::{PlanArea, PlanAreaError};
 pub use plan_shape::PlanShape;
 pub use power_line::{DeadConfirmation, PowerLine, Span};
 pub use profile::{Cut, Station, profile};

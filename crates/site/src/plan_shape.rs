@@ -61,8 +61,8 @@ impl PlanShape {
     /// True inside.
     pub fn contains(&self, at: DVec2) -> bool {
         match self {
-            Self::Area(area) => area.contains(at),
-            Self::Strip { .. } => self.outlines().iter().any(|o| o.contains(at)),
+            Self::Area(area) => area.encloses(at),
+            Self::Strip { .. } => self.outlines().iter().any(|o| o.encloses(at)),
             Self::Round { centre, radius } => centre.distance(at) <= *radius,
         }
     }
@@ -74,7 +74,7 @@ impl PlanShape {
         }
         let flat = |p: DVec2| DVec3::new(p.x, p.y, 0.0);
         let to = |outline: &PlanArea| {
-            if outline.contains(at) {
+            if outline.encloses(at) {
                 return 0.0;
             }
             let edge = |(a, b)| distance_point_segment(flat(at), &Segment { a: flat(a), b: flat(b) });

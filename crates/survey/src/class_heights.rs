@@ -64,13 +64,14 @@ pub fn class_heights_in(
         if !matches!(kind, FileKind::Las | FileKind::Laz) {
             return Err(notes.refuse("survey::not-a-cloud", text::NOT_A_CLOUD, text::DO_GIVE_KNOWN_KIND));
         }
-        let (header, units) = cloud::open(bytes, options, &mut notes)?;
-        let frame = RecordFrame::new(&header, units);
+        let (header, settled) = cloud::open(bytes, options, &mut notes)?;
+        let frame = RecordFrame::new(&header, settled.units);
+        let placement = settled.placement;
         cloud_records::visit(&header, bytes, &mut notes, |block| {
             for record in block.chunks_exact(header.record_length) {
                 if frame.class(record) == (class, false) {
                     let point = frame.metres(RecordFrame::stored(record));
-                    if contains(polygon, point.truncate()) {
+                    if contains(polygon, placement.of_metres(point.truncate())) {
                         sorted.push(point.z);
                     }
                 }

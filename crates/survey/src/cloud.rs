@@ -1,12 +1,13 @@
 //! Ground points of a cloud.
 
 use crate::cloud_header::{self, CloudHeader, count};
-use crate::crs::{is_on_earth, is_plausible, refuse_degrees};
+use crate::crs::{is_on_earth, is_plausible};
 use crate::kind::FileKind;
 use crate::notes::{Notes, Refused};
 use crate::options::{GroundOptions, LONGEST_EDGE_CLOUD};
+use crate::placement::{Placement, Settled};
 use crate::reading::{Facts, UnitFacts};
-use crate::{cloud_records, kind, text, units};
+use crate::{cloud_records, kind, text};
 use evidence::Faults;
 use geometry::{DVec2, DVec3};
 use quantity::Quantity;
@@ -17,7 +18,7 @@ const GROUND: u8 = 2;
 
 /// Most ground points that are kept: their triangulation takes about 150 bytes a point, so this
 /// stays well under a gigabyte. A larger survey needs a window.
-const MOST_GROUND_POINTS: u64 = 4_000_000;
+pub(crate) const MOST_GROUND_POINTS: u64 = 4_000_000;
 
 /// Fewer ground points per square metre than this leave holes under a machine. Ours: one wheel
 /// track apart.
@@ -48,24 +49,23 @@ pub fn read_cloud(name: &str, bytes: &[u8], options: &GroundOptions) -> Result<C
     Ok(CloudPoints { ground, facts, notes })
 }
 
-/// Header, units and coordinates of a cloud, before any point is decoded.
+/// Header and placement of a cloud, before any point is decoded.
 pub(crate) fn open(
     bytes: &[u8],
     options: &GroundOptions,
     notes: &mut Notes<'_>,
-) -> Result<(CloudHeader, UnitFacts), Refused> {
+) -> Result<(CloudHeader, Settled), Refused> {
     let header = cloud_header::read(bytes, notes)?;
     cloud_records::check_chunks(&header, bytes, notes)?;
     let (min, max) = header.declared;
     if !(min.is_finite() && max.is_finite()) {
         return Err(notes.refuse("survey::damaged", text::HEADER_ABSURD, text::DO_EXPORT_AGAIN));
     }
-    refuse_degrees(&header.crs, min.truncate(), max.truncate(), options, notes)?;
-    let units = units::resolve(&header.crs, options, notes)?;
-    Ok((header, units))
+    let settled = Placement::settle(&header.crs, (min.truncate(), max.truncate()), options, notes)?;
+    Ok((header, settled))
 }
 
-/// Turns record coordinates into metres in the site frame.
+/// Turns record coordinates into metres (or degrees) of the file's own system; [`Placement`] does the rest.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct RecordFrame {
     scale: DVec3,
@@ -77,7 +77,7 @@ pub(crate) struct RecordFrame {
 
 impl RecordFrame {
     pub(crate) fn new(header: &CloudHeader, units: UnitFacts) -> Self {
-        let factor = DVec3::new(units.horizontal.metres(), units.horizontal.metres(), units.vertical.metres());
+        let factor = factor(units);
         let extended = header.format >= 6;
         Self {
             scale: header.scale * factor,
@@ -115,8 +115,9 @@ pub(crate) fn ground(
     options: &GroundOptions,
     notes: &mut Notes<'_>,
 ) -> Result<(Vec<DVec3>, Facts), Refused> {
-    let (header, units) = open(bytes, options, notes)?;
+    let (header, Settled { placement, units, crs }) = open(bytes, options, notes)?;
     let frame = RecordFrame::new(&header, units);
+    let as_stored = placement.is_plain();
     let window = options.window.map(|w| w.grown(options.longest_edge.unwrap_or(LONGEST_EDGE_CLOUD)));
     let mut tally = Tally::default();
     let mut ground = Vec::new();
@@ -129,10 +130,15 @@ pub(crate) fn ground(
             tally.classes[usize::from(class)] += 1;
             tally.withheld += u64::from(withheld);
             if class == GROUND && !withheld {
-                let point = frame.metres(stored);
+                let mut point = frame.metres(stored);
+                if !as_stored {
+                    point = placement.of_metres(point.truncate()).extend(point.z);
+                }
                 tally.ground += 1;
                 if !is_plausible(point.z) {
                     tally.implausible += 1;
+                } else if !point.is_finite() {
+                    tally.without_place += 1;
                 } else if window.is_none_or(|w| w.contains(point.truncate())) {
                     tally.kept += 1;
                     if tally.kept <= MOST_GROUND_POINTS {
@@ -142,7 +148,8 @@ pub(crate) fn ground(
             }
         }
     })?;
-    let (min, max) = (frame.metres(tally.low), frame.metres(tally.high));
+    let (low, high) = (frame.metres(tally.low), frame.metres(tally.high));
+    let (min, max) = if as_stored { (low, high) } else { placement.bounds_of_metres(low, high) };
     let facts = Facts {
         kind,
         points: header.points,
@@ -150,13 +157,13 @@ pub(crate) fn ground(
         min: min.to_array(),
         max: max.to_array(),
         units,
-        crs: header.crs.name.clone().or_else(|| options.crs.clone()),
+        crs,
         unknown_cells: 0,
         cell: None,
         classes: tally.classes(),
         withheld: tally.withheld,
     };
-    check_bounds(&header, units, (min, max), notes)?;
+    check_bounds(&header, units, (low, high), notes)?;
     tally.check(&facts, &ground, notes)?;
     Ok((ground, facts))
 }
@@ -168,6 +175,7 @@ struct Tally {
     withheld: u64,
     ground: u64,
     implausible: u64,
+    without_place: u64,
     kept: u64,
 }
 
@@ -180,6 +188,7 @@ impl Default for Tally {
             withheld: 0,
             ground: 0,
             implausible: 0,
+            without_place: 0,
             kept: 0,
         }
     }
@@ -200,12 +209,16 @@ impl Tally {
             let message = text::HEIGHTS_IMPLAUSIBLE.with("count", count(self.implausible));
             notes.warn("survey::implausible-heights", message, text::DO_CHECK_HEIGHTS);
         }
+        if self.without_place > 0 {
+            let message = text::POINTS_WITHOUT_PLACE.with("count", count(self.without_place));
+            notes.warn("survey::points-without-place", message, text::DO_CHECK_SYSTEMS);
+        }
         if self.kept > MOST_GROUND_POINTS {
             let message =
                 text::TOO_MANY_POINTS.with("points", count(self.kept)).with("most", count(MOST_GROUND_POINTS));
             return Err(notes.refuse("survey::too-many-points", message, text::DO_STATE_WINDOW));
         }
-        if self.implausible < self.ground {
+        if self.implausible + self.without_place < self.ground {
             refuse_empty_window(ground, facts, notes)?;
         }
         warn_thin(ground, notes);
@@ -237,6 +250,12 @@ fn warn_thin(ground: &[DVec3], notes: &mut Notes<'_>) {
     }
 }
 
+/// Metres in the file's numbers; 1 for degrees.
+fn factor(units: UnitFacts) -> DVec3 {
+    let horizontal = units.horizontal.metres();
+    DVec3::new(horizontal, horizontal, units.vertical.metres())
+}
+
 /// Points against the box that the header declares. Compressed data carry no checksum, and points
 /// outside the box are the one sign of damage; plain data are only reported.
 fn check_bounds(
@@ -249,7 +268,7 @@ fn check_bounds(
         let message = text::NOT_ON_EARTH.with("east", Quantity::number(max.x)).with("north", Quantity::number(max.y));
         return Err(notes.refuse("survey::coordinates-absurd", message, text::DO_EXPORT_AGAIN));
     }
-    let factor = DVec3::new(units.horizontal.metres(), units.horizontal.metres(), units.vertical.metres());
+    let factor = factor(units);
     let (low, high) = (header.declared.0 * factor, header.declared.1 * factor);
     // Writers round the box, some to two digits.
     let slack = (header.scale * factor * 2.0).max(DVec3::splat(0.02));

@@ -261,7 +261,6 @@ impl<'a> Found<'a> {
         for text in &self.texts {
             crs.add_text(text);
         }
-        crs.complete();
         Records { crs, laz: self.laz }
     }
 }

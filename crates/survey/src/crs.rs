@@ -1,5 +1,6 @@
 //! What a file says about its coordinate system, gathered from all the places that say something.
 
+use crate::epsg::Epsg;
 use crate::geo_keys::GeoKeys;
 use crate::notes::{Notes, Refused};
 use crate::options::GroundOptions;
@@ -20,8 +21,10 @@ pub(crate) struct CrsStatements {
     pub(crate) not_a_plane: Option<&'static str>,
     /// Name of the system, as written.
     pub(crate) name: Option<String>,
-    /// Projected system by EPSG code.
+    /// The system by its EPSG code.
     pub(crate) epsg: Option<u16>,
+    /// A second code that the file gives, different from the first.
+    pub(crate) other_epsg: Option<u16>,
 }
 
 impl CrsStatements {
@@ -49,10 +52,8 @@ impl CrsStatements {
             (_, None) if keys.short(2048).is_some() => self.not_a_plane = Some(PLACE),
             _ => {}
         }
-        if let Some(code) = projected.filter(|&c| c != 32767) {
-            self.epsg = self.epsg.or(Some(code));
-        }
         let geographic = keys.short(2048).filter(|_| self.not_a_plane.is_some());
+        self.add_code(projected.or(geographic).filter(|&c| c != 32767));
         let coded = projected.or(geographic).filter(|&c| c != 32767).map(|c| format!("EPSG:{c}"));
         let cited = keys.text(1026).or_else(|| keys.text(3073)).or_else(|| keys.text(2049));
         self.add_name(match (coded, cited) {
@@ -70,17 +71,22 @@ impl CrsStatements {
         if found.not_a_plane {
             self.not_a_plane = Some(PLACE);
         }
+        self.add_code(found.epsg.or_else(|| found.plane.as_deref().and_then(Epsg::of_name).map(|e| e.0)));
         self.add_name(found.name);
     }
 
-    /// A code whose definition is in metres by the rule that made it, if nothing names a unit:
-    /// UTM zones of WGS 84 (326xx, 327xx), ETRS89 (258xx) and NAD83 (269xx).
-    pub(crate) fn complete(&mut self) {
-        if !self.horizontal.is_empty() {
-            return;
+    fn add_code(&mut self, code: Option<u16>) {
+        if self.epsg.is_some() && code.is_some() && code != self.epsg {
+            self.other_epsg = code;
         }
-        if let Some(32601..=32660 | 32701..=32760 | 25828..=25838 | 26901..=26923) = self.epsg {
-            self.horizontal.push(UnitStatement { factor: 1.0, place: "EPSG" });
+        self.epsg = self.epsg.or(code);
+    }
+
+    /// The unit by definition of the system, if nothing names a unit.
+    pub(crate) fn complete(&mut self) {
+        let defined = self.epsg.and_then(|code| Epsg(code).system()).and_then(|system| system.unit);
+        if let Some(unit) = defined.filter(|_| self.horizontal.is_empty()) {
+            self.horizontal.push(UnitStatement { factor: unit.metres(), place: "EPSG" });
         }
     }
 

@@ -1,18 +1,20 @@
 //! Height grids from GeoTIFF.
 
 use crate::cloud_header::count;
-use crate::crs::{CrsStatements, refuse_degrees};
+use crate::crs::CrsStatements;
 use crate::geo_keys::GeoKeys;
-use crate::geotiff_cells::{Band, Placed, fill};
-use crate::geotiff_frame::{self, FrameTags};
+use crate::geotiff_cells::{Band, Layout, Placed, fill};
+use crate::geotiff_frame::{self, Frame, FrameTags};
+use crate::geotiff_points;
 use crate::kind::FileKind;
 use crate::notes::{Notes, Refused};
 use crate::options::GroundOptions;
+use crate::placement::{Placement, Settled};
 use crate::reading::Facts;
+use crate::text;
 use crate::units::{LengthUnit, UnitStatement};
-use crate::{text, units};
 use geometry::DVec2;
-use site::Grid;
+use site::{Grid, Terrain};
 use std::collections::BTreeMap;
 use std::io::Cursor;
 use std::panic::AssertUnwindSafe;
@@ -31,8 +33,13 @@ const COARSE_CELL: f64 = 2.5;
 
 pub(crate) type Source<'a> = Decoder<Cursor<&'a [u8]>>;
 
-/// Reads the first image of a GeoTIFF as a grid, rows from the north.
-pub(crate) fn grid(bytes: &[u8], options: &GroundOptions, notes: &mut Notes<'_>) -> Result<(Grid, Facts), Refused> {
+/// Reads the first image of a GeoTIFF: as a grid, rows from the north, where its rows and columns
+/// stay along east and north; otherwise its cell centres are joined to triangles.
+pub(crate) fn terrain(
+    bytes: &[u8],
+    options: &GroundOptions,
+    notes: &mut Notes<'_>,
+) -> Result<(Terrain, Facts), Refused> {
     // The decoder asserts here and there instead of answering with an error.
     let result = std::panic::catch_unwind(AssertUnwindSafe(|| read(bytes, options, notes)));
     match result {
@@ -41,7 +48,7 @@ pub(crate) fn grid(bytes: &[u8], options: &GroundOptions, notes: &mut Notes<'_>)
     }
 }
 
-fn read(bytes: &[u8], options: &GroundOptions, notes: &mut Notes<'_>) -> Result<(Grid, Facts), Refused> {
+fn read(bytes: &[u8], options: &GroundOptions, notes: &mut Notes<'_>) -> Result<(Terrain, Facts), Refused> {
     let mut source = open(bytes, notes)?;
     let (cols, rows) = size(&mut source, bytes, notes)?;
     let keys = GeoKeys::new(
@@ -60,7 +67,6 @@ fn read(bytes: &[u8], options: &GroundOptions, notes: &mut Notes<'_>) -> Result<
     if !keys.is_empty() {
         crs.add_keys(&keys);
     }
-    crs.complete();
     if let Some(unit) = &band.unit {
         let factor = LengthUnit::of_name(unit).map_or(f64::NAN, LengthUnit::metres);
         crs.vertical.push(UnitStatement { factor, place: "band unit" });
@@ -68,35 +74,59 @@ fn read(bytes: &[u8], options: &GroundOptions, notes: &mut Notes<'_>) -> Result<
     let opposite = frame.first_centre
         + DVec2::new((cols - 1) as f64 * frame.east_per_col, (rows - 1) as f64 * frame.north_per_row);
     let (low, high) = (frame.first_centre.min(opposite), frame.first_centre.max(opposite));
-    refuse_degrees(&crs, low, high, options, notes)?;
-    let units = units::resolve(&crs, options, notes)?;
+    let Settled { placement, units, crs } = Placement::settle(&crs, (low, high), options, notes)?;
     check_samples(&mut source, notes)?;
-    let place = Placed::new(frame, units, (cols, rows), options, notes)?;
+    let as_grid = placement.keeps_axes();
+    let layout = if as_grid {
+        grid_layout(frame, &placement, options)
+    } else {
+        geotiff_points::layout(frame, (low, high), &placement, options)
+    };
+    let place = Placed::new(&layout, (cols, rows), notes)?;
     let mut heights = vec![f32::NAN; place.kept_cols.len() * place.kept_rows.len()];
     let tally = fill(&mut source, bytes, (cols, rows), &place, &band, &mut heights, notes)?;
     tally.check(notes)?;
-    let cell = place.cell;
+    let cell = if as_grid { place.cell } else { geotiff_points::cell(&place, &placement) };
     if cell.max_element() > COARSE_CELL {
         let message = text::CELLS_COARSE.with("cell", quantity::metres(cell.max_element()));
         notes.warn("survey::coarse-cells", message, text::DO_FINER);
     }
-    let half = cell / 2.0;
+    let half = place.cell / 2.0;
+    let (mut min, mut max) = (place.low - half, place.high + half);
+    if !as_grid {
+        (min, max) = placement.bounds(min, max);
+    }
     let facts = Facts {
         kind: FileKind::GeoTiff,
         points: cols as u64 * rows as u64,
         ground_points: tally.known,
-        min: [place.low.x - half.x, place.low.y - half.y, tally.low],
-        max: [place.high.x + half.x, place.high.y + half.y, tally.high],
+        min: min.extend(tally.low).to_array(),
+        max: max.extend(tally.high).to_array(),
         units,
-        crs: crs.name.or_else(|| options.crs.clone()),
+        crs,
         unknown_cells: tally.unknown,
         cell: Some(cell.to_array()),
         classes: BTreeMap::new(),
         withheld: 0,
     };
+    if !as_grid {
+        let terrain = geotiff_points::join(&place, &heights, &placement, cell, options, notes)?;
+        return Ok((terrain, facts));
+    }
     let grid =
         Grid { north_west: place.north_west, cell, rows: place.kept_rows.len(), cols: place.kept_cols.len(), heights };
-    Ok((grid, facts))
+    Ok((Terrain::Grid(grid), facts))
+}
+
+/// Cells in metres of the site frame: units, scale and shift only.
+fn grid_layout(frame: Frame, placement: &Placement, options: &GroundOptions) -> Layout {
+    Layout {
+        first: placement.plan(frame.first_centre),
+        cell: placement.length(DVec2::new(frame.east_per_col, frame.north_per_row.abs())),
+        south_up: frame.north_per_row > 0.0,
+        window: options.window,
+        height_factor: placement.height(1.0),
+    }
 }
 
 fn open<'a>(bytes: &'a [u8], notes: &mut Notes<'_>) -> Result<Source<'a>, Refused> {

@@ -3,10 +3,8 @@
 use crate::cloud_header::count;
 use crate::crs::{is_on_earth, is_plausible};
 use crate::geotiff::{MOST_SWELL, Source, decode_failed};
-use crate::geotiff_frame::Frame;
 use crate::notes::{Notes, Refused};
-use crate::options::GroundOptions;
-use crate::reading::UnitFacts;
+use crate::options::Window;
 use crate::text;
 use geometry::DVec2;
 use quantity::Quantity;
@@ -70,18 +68,24 @@ pub(crate) struct Placed {
     height_factor: f64,
 }
 
+/// How a file's cells are laid out, in metres of the site frame, or in the file's own numbers where
+/// they are carried over one by one.
+pub(crate) struct Layout {
+    /// Centre of cell (0, 0).
+    pub(crate) first: DVec2,
+    /// Cell size, positive.
+    pub(crate) cell: DVec2,
+    /// Rows run north.
+    pub(crate) south_up: bool,
+    /// Only what lies in and just around it is kept.
+    pub(crate) window: Option<Window>,
+    /// Metres in a unit of height.
+    pub(crate) height_factor: f64,
+}
+
 impl Placed {
-    pub(crate) fn new(
-        frame: Frame,
-        units: UnitFacts,
-        (cols, rows): (usize, usize),
-        options: &GroundOptions,
-        notes: &mut Notes<'_>,
-    ) -> Result<Self, Refused> {
-        let factor = units.horizontal.metres();
-        let cell = DVec2::new(frame.east_per_col, frame.north_per_row.abs()) * factor;
-        let first = frame.first_centre * factor;
-        let south_up = frame.north_per_row > 0.0;
+    pub(crate) fn new(layout: &Layout, (cols, rows): (usize, usize), notes: &mut Notes<'_>) -> Result<Self, Refused> {
+        let Layout { first, cell, south_up, window, height_factor } = *layout;
         let span = DVec2::new((cols - 1) as f64 * cell.x, (rows - 1) as f64 * cell.y);
         let low = if south_up { first } else { DVec2::new(first.x, first.y - span.y) };
         let high = low + span;
@@ -91,7 +95,7 @@ impl Placed {
             return Err(notes.refuse("survey::coordinates-absurd", message, text::DO_EXPORT_AGAIN));
         }
         let (mut kept_cols, mut kept_rows) = (0..cols, 0..rows);
-        if let Some(window) = options.window {
+        if let Some(window) = window {
             kept_cols = between(window.min.x - low.x, window.max.x - low.x, cell.x, cols);
             kept_rows = between(high.y - window.max.y, high.y - window.min.y, cell.y, rows);
         }
@@ -109,7 +113,6 @@ impl Placed {
             return Err(notes.refuse("survey::too-many-points", message, text::DO_STATE_WINDOW));
         }
         let north_west = DVec2::new(low.x + kept_cols.start as f64 * cell.x, high.y - kept_rows.start as f64 * cell.y);
-        let height_factor = units.vertical.metres();
         Ok(Self { cell, low, high, north_west, kept_cols, kept_rows, south_up, height_factor })
     }
 }

@@ -1,14 +1,15 @@
 //! Level points from comma-separated text.
 
 use crate::cloud::refuse_empty_window;
-use crate::crs::{CrsStatements, is_on_earth, is_plausible, refuse_degrees};
+use crate::crs::{CrsStatements, is_on_earth, is_plausible};
 use crate::kind::{self, FileKind};
 use crate::level_columns::{self, Layout};
 use crate::notes::{Notes, Refused};
 use crate::options::{GroundOptions, LONGEST_EDGE_LEVELS};
+use crate::placement::{Placement, Settled};
 use crate::reading::Facts;
+use crate::text;
 use crate::units::UnitStatement;
-use crate::{text, units};
 use geometry::{DVec2, DVec3};
 use std::collections::BTreeMap;
 
@@ -139,14 +140,12 @@ fn finish(
         ..CrsStatements::default()
     };
     let (low, high) = corners(rows.iter().map(|r| r.at));
-    if rows.len() >= 3 {
-        refuse_degrees(&crs, low.truncate(), high.truncate(), options, notes)?;
-    }
-    let units = units::resolve(&crs, options, notes)?;
-    let factor = DVec3::new(units.horizontal.metres(), units.horizontal.metres(), units.vertical.metres());
+    // One or two points of a list are too few to tell degrees by, and too few for a surface.
+    let told = if rows.len() >= 3 { (low.truncate(), high.truncate()) } else { (DVec2::ZERO, DVec2::ZERO) };
+    let Settled { placement, units, crs } = Placement::settle(&crs, told, options, notes)?;
     let mut points: Vec<(DVec3, u64)> = Vec::with_capacity(rows.len());
     for row in rows {
-        let at = row.at * factor;
+        let at = placement.point(row.at);
         if !is_on_earth(at) || !is_plausible(at.z) {
             let message = text::ROW_IMPLAUSIBLE.with("height", quantity::metres(at.z));
             notes.refuse_line("survey::bad-row", row.line, message, text::DO_MEND_ROW);
@@ -171,7 +170,7 @@ fn finish(
         min: min.to_array(),
         max: max.to_array(),
         units,
-        crs: options.crs.clone(),
+        crs,
         unknown_cells: 0,
         cell: None,
         classes: BTreeMap::new(),

@@ -6,9 +6,11 @@
 //! - [`read_cloud`]: only the ground points and facts of a cloud, not triangulated
 //! - [`class_heights_in`]: heights of one class inside a polygon, such as a roof
 //! - [`GroundOptions`]: what the job states: units, window, columns, longest edge
+//! - [`read_plan`], [`read_shapefile`]: shapes in plan: GeoJSON, Shapefile
+//! - [`Epsg`], [`LocalGrid`]: the coordinate systems of file and site, and the site's own grid
 //! - [`slopes`], [`SlopeStatistics`]: Horn's 3 × 3 slope of a grid
 //!
-//! Limits: no reprojection; ground of a cloud is what its file classes as ground (class 2); no
+//! Limits: heights are never transformed, datum steps use no grid files; ground of a cloud is what its file classes as ground (class 2); no
 //! rotated grids; headers are checked against the byte length before anything is decoded or
 //! allocated, so that a broken file costs neither memory nor time. `docs/survey-files.md` says in
 //! the user's words what is read and what is refused.
@@ -18,22 +20,34 @@ mod cloud;
 mod cloud_header;
 mod cloud_records;
 mod crs;
+mod epsg;
 mod feature;
 mod geo_keys;
+mod geojson_file;
 mod geotiff;
 mod geotiff_cells;
 mod geotiff_frame;
+mod geotiff_points;
 mod kind;
 mod level_columns;
 mod levels;
+mod local_grid;
 mod notes;
 mod options;
 mod placement;
 mod plan_rules;
 mod plan_things;
+mod plans;
+mod projection;
 mod reading;
+mod shape_repair;
+mod shapefile;
+mod shapefile_rings;
+mod shapefile_table;
+mod shapes;
 mod slope;
 mod stored;
+mod systems;
 pub mod text;
 mod tiles;
 mod units;
@@ -41,14 +55,18 @@ mod well_known_text;
 
 pub use class_heights::{ClassHeights, class_heights_in};
 pub use cloud::{CloudPoints, read_cloud};
+pub use epsg::Epsg;
 pub use feature::{Attribute, Feature, PlanFacts, PlanPoint, PlanReading, Shape};
 pub use kind::FileKind;
 pub use level_columns::{Column, LevelColumns};
+pub use local_grid::{LocalGrid, LocalGridError};
 pub use options::{GroundOptions, LONGEST_EDGE_CLOUD, LONGEST_EDGE_LEVELS, Window};
 pub use plan_rules::{Becomes, HeightFrom, LayerRule, guess};
 pub use plan_things::{Placed, PlanSource, place};
+pub use plans::{read_plan, read_shapefile};
 pub use reading::{Facts, GroundReading, UnitFacts, UnitSource};
 pub use slope::{SlopeStatistics, slopes};
 pub use stored::{SourceRecord, StoreError, StoredSite, Used, read_stored, write_stored};
+pub use systems::{ConvertError, convert};
 pub use tiles::{read_ground, read_tiles};
 pub use units::LengthUnit;

@@ -18,6 +18,12 @@ impl<'a> Notes<'a> {
         Self { file, faults: Faults::default() }
     }
 
+    /// The file name without folder and ending.
+    pub(crate) fn stem(&self) -> String {
+        let name = self.file.rsplit(['/', '\\']).next().unwrap_or(self.file);
+        name.rsplit_once('.').map_or(name, |(stem, _)| stem).to_owned()
+    }
+
     /// Adds an error; the return value goes into `Err` where reading ends.
     pub(crate) fn refuse(&mut self, code: &str, message: impl Into<Message>, hint: impl Into<Message>) -> Refused {
         self.add(code, Severity::Error, None, message, hint);
@@ -68,7 +74,6 @@ impl<'a> Notes<'a> {
         self.faults.any_error()
     }
 
-    #[cfg(test)]
     pub(crate) fn into_faults(self) -> Faults {
         self.faults
     }

@@ -1,6 +1,6 @@
 //! What the job states about a survey file.
 
-use crate::{LengthUnit, LevelColumns};
+use crate::{Epsg, LengthUnit, LevelColumns, LocalGrid};
 use geometry::DVec2;
 
 /// Longest triangle edge in a point cloud, m; longer ones are holes. Ours: ground points of
@@ -21,6 +21,13 @@ pub struct GroundOptions {
     pub height_units: Option<LengthUnit>,
     /// Coordinate system in the user's words; only shown.
     pub crs: Option<String>,
+    /// Coordinate system that the file is in; counts more than what the file says.
+    pub file_crs: Option<Epsg>,
+    /// Coordinate system that the site frame is in. With it, every file must be known to be in some
+    /// system, and is converted if that is another one; without it, numbers are taken as they are.
+    pub site_crs: Option<Epsg>,
+    /// The site's own grid on top of that system.
+    pub local: Option<LocalGrid>,
     /// Which columns of a CSV file hold what.
     pub columns: Option<LevelColumns>,
     /// Longest triangle edge, m, instead of [`LONGEST_EDGE_CLOUD`] or [`LONGEST_EDGE_LEVELS`].

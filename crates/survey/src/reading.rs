@@ -66,4 +66,6 @@ pub enum UnitSource {
     File,
     /// Nobody: heights taken in the horizontal unit.
     AsHorizontal,
+    /// Degrees in the file, projected to metres.
+    Projected,
 }

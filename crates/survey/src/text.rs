@@ -96,6 +96,124 @@ evidence::messages! {
     /// The file says (`crs`, in `place`) that its numbers are longitude and latitude, but they reach `east`, `north`, which cannot be.
     CRS_IMPOSSIBLE = "survey-crs-impossible" [crs, place, east, north];
 
+    /// The file says it is in `found`; taken as `stated`, as the job states.
+    CRS_REPLACED = "survey-crs-replaced" [found, stated];
+    /// The job states the system `crs` for the file, but none for the site.
+    SITE_CRS_UNKNOWN = "survey-site-crs-unknown" [crs];
+    /// The site is in `site`, and nothing says which coordinate system the file is in.
+    FILE_CRS_UNKNOWN = "survey-file-crs-unknown" [site];
+    /// The site is in `site`; the file names its system `crs`, which cannot be told for certain.
+    FILE_CRS_NOT_KNOWN = "survey-file-crs-not-known" [crs, site];
+    /// The file names two coordinate systems: `first` and `second`.
+    CRS_CONTRADICTS = "survey-crs-contradicts" [first, second];
+    /// The site cannot be in `crs`: longitude and latitude are no lengths.
+    SITE_IN_DEGREES = "survey-site-in-degrees" [crs];
+    /// `crs` is none of the systems that are converted here.
+    CRS_NOT_CONVERTED = "survey-crs-not-converted" [crs];
+    /// `from` and `to` lie on different datums, and no shift between them is known without a grid file.
+    NO_DATUM_SHIFT = "survey-no-datum-shift" [from, to];
+    /// `from` cannot be converted to `to`.
+    NO_CONVERSION = "survey-no-conversion" [from, to];
+    /// The datums `from` and `to` differ: the plan was moved by published shifts, good to about `accuracy`; heights were not transformed.
+    DATUMS_DIFFER = "survey-datums-differ" [from, to, accuracy];
+    /// The same, where nobody says how good the shifts are.
+    DATUMS_DIFFER_UNKNOWN = "survey-datums-differ-unknown" [from, to];
+    /// In `crs` (degrees) the second number is the latitude; `second` is none, while `first` could be one.
+    LATITUDE_SECOND = "survey-latitude-second" [crs, first, second];
+    /// The file is in `crs`, but `first`, `second` are no longitude and latitude.
+    NOT_DEGREES = "survey-not-degrees" [crs, first, second];
+    /// `first`, `second` lie outside the area of `file` or of `site`, and inside when they are swapped.
+    AXES_SWAPPED = "survey-axes-swapped" [file, site, first, second];
+    /// `first`, `second` lie far outside the area where `file` or `site` is used.
+    OUTSIDE_AREA = "survey-outside-area" [file, site, first, second];
+    /// Nothing says which unit the heights beside longitude and latitude are in.
+    HEIGHT_UNITS_UNKNOWN = "survey-height-units-unknown" [];
+    /// The site grid's turn, scale or shift is no usable number.
+    LOCAL_GRID = "survey-local-grid" [];
+    /// The tiles are in different coordinate systems: `first` and `second`.
+    TILES_DIFFER = "survey-tiles-differ" [first, second];
+    /// `count` points have no place in the site's system and were left out.
+    POINTS_WITHOUT_PLACE = "survey-points-without-place" [count];
+    /// The grid was converted to another system: its cell centres became points, joined to triangles; nothing was resampled.
+    GRID_TO_TRIANGLES = "survey-grid-to-triangles" [];
+    /// Do: state the coordinate system of the site in the job (an EPSG code), or none for the file.
+    DO_STATE_SITE_CRS = "survey-do-state-site-crs" [];
+    /// Do: state the coordinate system of this file in the job (an EPSG code), after asking who made it.
+    DO_STATE_FILE_CRS = "survey-do-state-file-crs" [];
+    /// Do: state a plane system for the site, such as UTM or the national grid.
+    DO_PLANE_SITE_CRS = "survey-do-plane-site-crs" [];
+    /// Do: convert the file in a survey program first, and check a known point in the result.
+    DO_CONVERT_OUTSIDE = "survey-do-convert-outside" [];
+    /// Do: check a known point; where decimetres count, have the file converted with the national grid file.
+    DO_CHECK_DATUM = "survey-do-check-datum" [];
+    /// Do: export with east (longitude) first and north (latitude) second.
+    DO_EAST_FIRST = "survey-do-east-first" [];
+    /// Do: check the systems of file and site, and their units.
+    DO_CHECK_SYSTEMS = "survey-do-check-systems" [];
+    /// Do: work the site grid out again from known points.
+    DO_LOCAL_GRID = "survey-do-local-grid" [];
+    /// Do: state one coordinate system for the site, so that all tiles are brought into it.
+    DO_ONE_SITE_CRS = "survey-do-one-site-crs" [];
+
+    /// Shape `place`: a corner lies nowhere in the site's system.
+    SHAPE_WITHOUT_PLACE = "survey-shape-without-place" [place];
+    /// Shape `place`: of no known kind, or its coordinates are no numbers.
+    SHAPE_UNREADABLE = "survey-shape-unreadable" [place];
+    /// Shape `place`: a line without length; left out.
+    LINE_WITHOUT_LENGTH = "survey-line-without-length" [place];
+    /// Shape `place`: an outline of fewer than three corners; left out.
+    RING_TOO_SHORT = "survey-ring-too-short" [place];
+    /// Shape `place`: a hole of fewer than three corners; left out.
+    HOLE_TOO_SHORT = "survey-hole-too-short" [place];
+    /// Shape `place`: an outline that encloses nothing; left out.
+    AREA_OF_NOTHING = "survey-area-of-nothing" [place];
+    /// Shape `place`: an outline that crosses or touches itself; everything it encloses was taken.
+    AREA_CROSSES_ITSELF = "survey-area-crosses-itself" [place];
+    /// `count` points stood twice in a row and were taken once.
+    POINTS_REPEATED = "survey-points-repeated" [count];
+    /// `count` outlines were not closed; closed from last corner to first.
+    RINGS_UNCLOSED = "survey-rings-unclosed" [count];
+    /// `count` more shapes were mended, left out or unreadable.
+    MORE_BAD_SHAPES = "survey-more-bad-shapes" [count];
+    /// `count` features have no shape at all.
+    WITHOUT_SHAPE = "survey-without-shape" [count];
+    /// `count` surfaces in space (MultiPatch) are not read.
+    MULTIPATCH_LEFT_OUT = "survey-multipatch-left-out" [count];
+    /// No shape in the file can be used.
+    NO_SHAPES = "survey-no-shapes" [];
+    /// `found` bytes are more than the `most` that are taken.
+    TOO_MANY_BYTES = "survey-too-many-bytes" [found, most];
+    /// The text is no JSON: `detail` is the decoder's own remark, in English.
+    JSON_BROKEN = "survey-json-broken" [detail];
+    /// JSON, but neither features nor a geometry.
+    NOT_GEOJSON = "survey-not-geojson" [];
+    /// Shapes in plan are needed here, and this file holds none.
+    NOT_A_PLAN = "survey-not-a-plan" [];
+    /// Record `place` declares `length` bytes where `room` are left.
+    RECORD_ABSURD = "survey-record-absurd" [place, length, room];
+    /// No table (.dbf) beside the shapes: names and attributes are missing.
+    TABLE_MISSING = "survey-table-missing" [];
+    /// `shapes` shapes, but `rows` rows in the table: which belongs to which is not known.
+    TABLE_DIFFERS = "survey-table-differs" [shapes, rows];
+    /// The table ends inside its header.
+    TABLE_CUT = "survey-table-cut" [];
+    /// The table's header holds sizes that cannot be.
+    TABLE_ABSURD = "survey-table-absurd" [];
+    /// `count` texts hold letters of a code page that is not known; those letters are marked.
+    TABLE_WORDS = "survey-table-words" [count];
+    /// No .shp among the files.
+    SHP_MISSING = "survey-shp-missing" [];
+    /// Two files with `ending`, or one of another Shapefile.
+    PARTS_MIXED = "survey-parts-mixed" [ending];
+    /// Do: look at the shape in the program that drew it, and mend it there.
+    DO_MEND_SHAPE = "survey-do-mend-shape" [];
+    /// Do: give GeoJSON, a Shapefile or DXF.
+    DO_GIVE_PLAN = "survey-do-give-plan" [];
+    /// Do: give .shp, .dbf, .prj and .cpg of one export together.
+    DO_GIVE_PARTS = "survey-do-give-parts" [];
+    /// Do: export in UTF-8, with a .cpg file.
+    DO_GIVE_CODE_PAGE = "survey-do-give-code-page" [];
+
     /// The grid is turned or skewed against north.
     ROTATED = "survey-rotated" [];
     /// The grid's columns run west: it is mirrored.

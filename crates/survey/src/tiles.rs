@@ -1,6 +1,7 @@
 //! One surface from one file or from several.
 
 use crate::cloud;
+use crate::epsg::Epsg;
 use crate::geotiff;
 use crate::kind::{self, FileKind};
 use crate::levels;
@@ -24,8 +25,7 @@ pub fn read_ground(name: &str, bytes: &[u8], options: &GroundOptions) -> Result<
     let mut notes = Notes::new(name);
     let result = kind::sniff(name, bytes, &mut notes).and_then(|kind| {
         if kind == FileKind::GeoTiff {
-            let (grid, facts) = geotiff::grid(bytes, options, &mut notes)?;
-            return Ok((Terrain::Grid(grid), facts));
+            return geotiff::terrain(bytes, options, &mut notes);
         }
         if kind == FileKind::StoredSite {
             return Err(notes.refuse("survey::stored-site", text::STORED_SITE, text::DO_SITE_FROM));
@@ -62,6 +62,9 @@ pub fn read_tiles(tiles: &[(&str, &[u8])], options: &GroundOptions) -> Result<Gr
             Ok(((points, facts), notes)) => {
                 all.extend(points);
                 faults.append(notes);
+                if let Some(sum) = &together {
+                    refuse_other_system(sum, &facts, name, &mut faults);
+                }
                 together = Some(match together {
                     None => facts,
                     Some(sum) => joined(sum, &facts),
@@ -98,6 +101,18 @@ fn points(
     }
 }
 
+/// Tiles that name different systems would lie beside each other.
+fn refuse_other_system(sum: &Facts, facts: &Facts, name: &str, faults: &mut Faults) {
+    let code = |facts: &Facts| facts.crs.as_deref().and_then(Epsg::of_text);
+    let (Some(first), Some(second)) = (code(sum), code(facts)) else { return };
+    if first != second {
+        let mut notes = Notes::new(name);
+        let message = text::TILES_DIFFER.with("first", first.words()).with("second", second.words());
+        notes.refuse("survey::tiles-differ", message, text::DO_ONE_SITE_CRS);
+        faults.append(notes.into_faults());
+    }
+}
+
 fn triangulate(
     points: &[DVec3],
     kind: FileKind,
@@ -105,7 +120,12 @@ fn triangulate(
     notes: &mut Notes<'_>,
 ) -> Result<Terrain, Refused> {
     let usual = if kind == FileKind::Levels { LONGEST_EDGE_LEVELS } else { LONGEST_EDGE_CLOUD };
-    match Tin::new(points, options.longest_edge.unwrap_or(usual)) {
+    joined_up(points, options.longest_edge.unwrap_or(usual), notes)
+}
+
+/// A triangulation without edges longer than `longest` (m).
+pub(crate) fn joined_up(points: &[DVec3], longest: f64, notes: &mut Notes<'_>) -> Result<Terrain, Refused> {
+    match Tin::new(points, longest) {
         Ok(tin) => Ok(Terrain::Tin(tin)),
         Err(TinError::TooFewPoints | TinError::NoFaces) => {
             let message = text::TOO_FEW_POINTS.with("points", points.len());

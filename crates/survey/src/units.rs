@@ -155,6 +155,26 @@ pub(crate) fn resolve(
     Ok(UnitFacts { horizontal, horizontal_source, vertical, vertical_source })
 }
 
+/// The unit of heights beside longitude and latitude: what the job states, else what the file states.
+///
+/// Refused where neither says it: degrees give no hint to the unit of heights.
+pub(crate) fn of_heights(
+    statements: &CrsStatements,
+    options: &GroundOptions,
+    notes: &mut Notes<'_>,
+) -> Result<UnitFacts, Refused> {
+    let heights = &statements.vertical;
+    let (vertical, vertical_source) = match options.height_units.or(options.units) {
+        Some(stated) => (stated, UnitSource::Stated),
+        None if heights.is_empty() => {
+            return Err(notes.refuse("survey::units-unknown", text::HEIGHT_UNITS_UNKNOWN, text::DO_STATE_UNITS));
+        }
+        None => (one_voice(heights, notes)?, UnitSource::File),
+    };
+    let horizontal = LengthUnit::Metre;
+    Ok(UnitFacts { horizontal, horizontal_source: UnitSource::Projected, vertical, vertical_source })
+}
+
 fn one_voice(statements: &[UnitStatement], notes: &mut Notes<'_>) -> Result<LengthUnit, Refused> {
     if let Some(unit) = agreed(statements) {
         return Ok(unit);

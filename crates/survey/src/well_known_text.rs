@@ -12,6 +12,10 @@ pub(crate) struct Found {
     pub(crate) not_a_plane: bool,
     /// Name of the whole system.
     pub(crate) name: Option<String>,
+    /// Name of the plane system, or of longitude and latitude where there is none.
+    pub(crate) plane: Option<String>,
+    /// EPSG code of that system.
+    pub(crate) epsg: Option<u16>,
 }
 
 /// Reads a text; `None` if it is not well-known text.
@@ -38,9 +42,14 @@ fn gather(node: &Node, found: &mut Found) {
     match node.keyword.as_str() {
         "PROJCS" | "PROJCRS" | "PROJECTEDCRS" | "LOCAL_CS" | "ENGCRS" | "ENGINEERINGCRS" | "DERIVEDPROJCRS" => {
             found.horizontal.extend(units(node));
+            identify(node, found);
         }
         "VERT_CS" | "VERTCS" | "VERTCRS" | "VERTICALCRS" => found.vertical.extend(units(node)),
-        "GEOGCS" | "GEOGCRS" | "GEOGRAPHICCRS" | "GEODCRS" | "GEODETICCRS" | "GEOCCS" => found.not_a_plane = true,
+        "GEOGCS" | "GEOGCRS" | "GEOGRAPHICCRS" | "GEODCRS" | "GEODETICCRS" => {
+            found.not_a_plane = true;
+            identify(node, found);
+        }
+        "GEOCCS" => found.not_a_plane = true,
         "COMPD_CS" | "COMPOUNDCRS" | "BOUNDCRS" | "SOURCECRS" => {
             for child in &node.children {
                 gather(child, found);
@@ -48,6 +57,16 @@ fn gather(node: &Node, found: &mut Found) {
         }
         _ => {}
     }
+}
+
+fn identify(node: &Node, found: &mut Found) {
+    found.plane = found.plane.take().or_else(|| node.name.clone());
+    let code = |c: &Node| {
+        let by_epsg = c.name.as_deref().is_some_and(|n| n.eq_ignore_ascii_case("EPSG"));
+        let code = c.second.as_deref().and_then(|t| t.parse().ok()).or(c.number.map(|n| n as u16));
+        code.filter(|_| by_epsg && matches!(c.keyword.as_str(), "AUTHORITY" | "ID"))
+    };
+    found.epsg = found.epsg.or_else(|| node.children.iter().find_map(code));
 }
 
 /// Length units of the node itself and of its axes, not of deeper systems.
@@ -69,6 +88,8 @@ fn units(node: &Node) -> Vec<f64> {
 struct Node {
     keyword: String,
     name: Option<String>,
+    /// The second quoted text, such as a code after its authority.
+    second: Option<String>,
     number: Option<f64>,
     children: Vec<Node>,
 }
@@ -96,7 +117,11 @@ impl Parser<'_> {
             self.rest = self.rest.trim_start();
             if self.rest.starts_with('"') {
                 let text = self.quoted()?;
-                node.name.get_or_insert(text);
+                if node.name.is_none() {
+                    node.name = Some(text);
+                } else {
+                    node.second.get_or_insert(text);
+                }
             } else if self.rest.starts_with(|c: char| c.is_ascii_digit() || matches!(c, '-' | '+' | '.')) {
                 let end = self.rest.find([',', ']', ')']).unwrap_or(self.rest.len());
                 let value = self.rest[..end].trim().parse().ok();
@@ -176,6 +201,18 @@ mod tests {
         )
         .unwrap();
         assert_eq!(found.horizontal, [0.3048]);
+        assert_eq!((found.epsg, found.plane.as_deref()), (Some(2994), Some("p")));
+    }
+
+    #[test]
+    fn the_code_of_the_plane_and_not_of_its_parts() {
+        let found = read(
+            r#"PROJCS["RD",GEOGCS["g",UNIT["degree",0.0174],AUTHORITY["EPSG","4289"]],UNIT["metre",1,AUTHORITY["EPSG","9001"]],AUTHORITY["EPSG","28992"]]"#,
+        )
+        .unwrap();
+        assert_eq!(found.epsg, Some(28992));
+        let none = read(r#"PROJCS["RD_New",GEOGCS["g",AUTHORITY["EPSG","4289"]],UNIT["Meter",1.0]]"#).unwrap();
+        assert_eq!((none.epsg, none.plane.as_deref()), (None, Some("RD_New")));
     }
 
     #[test]

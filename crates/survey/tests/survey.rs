@@ -4,6 +4,8 @@
 
 #[path = "survey/clouds.rs"]
 mod clouds;
+#[path = "survey/coordinates.rs"]
+mod coordinates;
 #[path = "survey/every_file.rs"]
 mod every_file;
 #[path = "survey/grids.rs"]
@@ -16,11 +18,15 @@ mod made;
 mod made_clouds;
 #[path = "survey/made_grids.rs"]
 mod made_grids;
+#[path = "survey/made_shapes.rs"]
+mod made_shapes;
 #[path = "survey/mutations.rs"]
 mod mutations;
 #[path = "survey/reference.rs"]
 mod reference;
 #[path = "survey/stored.rs"]
 mod stored;
+#[path = "survey/shapes.rs"]
+mod shapes;
 #[path = "survey/texts.rs"]
 mod texts;

@@ -9,6 +9,9 @@ const METRES: GroundOptions = GroundOptions {
     units: Some(LengthUnit::Metre),
     height_units: None,
     crs: None,
+    file_crs: None,
+    site_crs: None,
+    local: None,
     columns: None,
     longest_edge: None,
     window: None,
@@ -62,10 +65,12 @@ fn units_from_keys_text_and_job() {
     };
     assert!((width(&text, &GroundOptions::default()) - 11.0 * 1200.0 / 3937.0).abs() < 1e-9);
     assert!((width(&feet, &METRES) - 11.0).abs() < 1e-9);
-    // UTM zones are in metres by definition, any other code alone names no unit.
+    // A known system has its unit by definition; an unknown code alone names none.
     let zone = Cloud { keys: vec![(1024, 1), (3072, 32633)], ..Cloud::default() };
     assert!((width(&zone, &GroundOptions::default()) - 11.0).abs() < 1e-9);
-    let code = Cloud { keys: vec![(1024, 1), (3072, 2994)], ..Cloud::default() };
+    let feet = Cloud { keys: vec![(1024, 1), (3072, 2994)], ..Cloud::default() };
+    assert!((width(&feet, &GroundOptions::default()) - 11.0 * 0.3048).abs() < 1e-9);
+    let code = Cloud { keys: vec![(1024, 1), (3072, 20_000)], ..Cloud::default() };
     assert_eq!(refused(&code.bytes(), &GroundOptions::default()), ["survey::units-unknown"]);
     let both = Cloud { text: text.text, ..Cloud::default() };
     assert_eq!(refused(&both.bytes(), &GroundOptions::default()), ["survey::units-contradict"]);

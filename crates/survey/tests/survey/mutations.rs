@@ -22,7 +22,7 @@ fn target(bytes: &[u8]) {
     }
 }
 
-fn mutated(seed: &[u8], dice: &mut Dice) -> Vec<u8> {
+pub(crate) fn mutated(seed: &[u8], dice: &mut Dice) -> Vec<u8> {
     let mut bytes = seed.to_vec();
     for _ in 0..=dice.below(4) {
         if bytes.len() < 8 {

@@ -40,6 +40,12 @@ pub(crate) fn expected() -> serde_json::Value {
     serde_json::from_slice(&std::fs::read(path).unwrap()).unwrap()
 }
 
+/// A file of `validation`.
+pub(crate) fn validation(path: &str) -> Vec<u8> {
+    let path = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("../../validation").join(path);
+    std::fs::read(&path).unwrap_or_else(|e| panic!("{}: {e}", path.display()))
+}
+
 /// The codes, in order.
 pub(crate) fn codes(faults: &Faults) -> Vec<&str> {
     faults.list.iter().map(|f| f.code.as_str()).collect()
