@@ -3,6 +3,7 @@
 use crate::cloud;
 use crate::geotiff;
 use crate::kind::{self, FileKind};
+use crate::landxml;
 use crate::levels;
 use crate::notes::{Notes, Refused};
 use crate::options::{GroundOptions, LONGEST_EDGE_CLOUD, LONGEST_EDGE_LEVELS};
@@ -27,6 +28,9 @@ pub fn read_ground(name: &str, bytes: &[u8], options: &GroundOptions) -> Result<
             let (grid, facts) = geotiff::grid(bytes, options, &mut notes)?;
             return Ok((Terrain::Grid(grid), facts));
         }
+        if kind == FileKind::LandXml {
+            return landxml::ground(bytes, options, &mut notes);
+        }
         if matches!(kind, FileKind::GeoJson | FileKind::Shapefile) {
             return Err(notes.refuse("survey::no-ground", text::NO_GROUND_IN_PLAN, text::DO_GIVE_GROUND));
         }
@@ -50,7 +54,7 @@ pub fn read_tiles(tiles: &[(&str, &[u8])], options: &GroundOptions) -> Result<Gr
     for (name, bytes) in tiles {
         let mut notes = Notes::new(name);
         let result = kind::sniff(name, bytes, &mut notes).and_then(|kind| {
-            if kind == FileKind::GeoTiff {
+            if matches!(kind, FileKind::GeoTiff | FileKind::LandXml) {
                 return Err(notes.refuse("survey::tiles-of-grids", text::TILES_OF_GRIDS, text::DO_GIVE_GRIDS_APART));
             }
             points(kind, bytes, options, &mut notes)
@@ -104,11 +108,11 @@ fn triangulate(
     let usual = if kind == FileKind::Levels { LONGEST_EDGE_LEVELS } else { LONGEST_EDGE_CLOUD };
     match Tin::new(points, options.longest_edge.unwrap_or(usual)) {
         Ok(tin) => Ok(Terrain::Tin(tin)),
-        Err(TinError::TooFewPoints) => {
+        Err(TinError::TooFewPoints | TinError::NoFaces) => {
             let message = text::TOO_FEW_POINTS.with("points", points.len());
             Err(notes.refuse("survey::too-few-points", message, text::DO_MORE_POINTS))
         }
-        Err(TinError::BadCoordinate { .. }) => {
+        Err(TinError::BadCoordinate { .. } | TinError::BadFace { .. } | TinError::TooMany) => {
             Err(notes.refuse("survey::damaged", text::HEADER_ABSURD, text::DO_EXPORT_AGAIN))
         }
     }
