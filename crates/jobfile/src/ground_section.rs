@@ -50,7 +50,7 @@ fn surface(t: &Reader<'_>, files: &mut Files<'_>) -> Option<(GroundSource, bool)
         window: window(t),
         columns: columns(t),
         surface: t.text_or_none("surface"),
-        survey_points: false,
+        survey_points: t.yes_no("survey_points").unwrap_or(false),
     };
     t.done();
     if units.is_err() || height_units.is_err() {

@@ -1015,7 +1015,7 @@ survey-zero-heights = { $count ->
    *[other] { $count } survey points have the height 0, far from every other height of the file; they were taken as without height
 }
 survey-do-name-surface = Name the surface that is the ground of today in the job (surface = "…").
-survey-do-use-survey-points = Export the surface too; or, if every point was measured on the ground, give the points as CSV levels.
+survey-do-use-survey-points = Export the surface too; or, if every point was measured on the ground, say so in the job (survey_points = true).
 survey-do-export-surface = Export the surface with its points and faces.
 survey-do-mend-at-source = Mend it in the program that wrote the file, and export it again.
 survey-do-check-holes = Make sure that no stand and no way lies in such a hole.
@@ -1243,6 +1243,8 @@ field-ground-units = Unit of the survey’s coordinates
 field-ground-height-units = Unit of the survey’s heights
 field-ground-crs = Coordinate system, only shown
 field-ground-longest-edge = Longest gap between points that is bridged
+field-ground-surface = Surface of a LandXML file that is the ground, by its name
+field-ground-survey-points = True: the survey points of a LandXML file are the ground
 field-ground-window = Part of a large survey that is used
 field-window-from = South-west corner of the part
 field-window-to = North-east corner of the part

@@ -1063,7 +1063,7 @@ survey-zero-heights = { $count ->
    *[other] { $count } puntos de levantamiento tienen la cota 0, lejos de toda otra cota del archivo; se han tomado como sin cota
 }
 survey-do-name-surface = Nombre en el trabajo la superficie que es el terreno de hoy (surface = "…").
-survey-do-use-survey-points = Exporte también la superficie; o, si todos los puntos se midieron sobre el terreno, entregue los puntos como cotas en CSV.
+survey-do-use-survey-points = Exporte también la superficie; o, si todos los puntos se midieron sobre el terreno, dígalo en el trabajo (survey_points = true).
 survey-do-export-surface = Exporte la superficie con sus puntos y caras.
 survey-do-mend-at-source = Corríjalo en el programa que escribió el archivo y expórtelo de nuevo.
 survey-do-check-holes = Asegúrese de que ningún emplazamiento ni camino quede en un hueco así.
@@ -1291,6 +1291,8 @@ field-ground-units = Unidad de las coordenadas medidas
 field-ground-height-units = Unidad de las cotas medidas
 field-ground-crs = Sistema de coordenadas, solo informativo
 field-ground-longest-edge = Mayor hueco entre puntos que se salva
+field-ground-surface = Superficie de un archivo LandXML que es el terreno, por su nombre
+field-ground-survey-points = True: los puntos de levantamiento de un archivo LandXML son el terreno
 field-ground-window = Parte que se usa de un levantamiento topográfico grande
 field-window-from = Esquina suroeste de la parte
 field-window-to = Esquina noreste de la parte
