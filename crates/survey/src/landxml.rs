@@ -19,7 +19,7 @@ use std::collections::BTreeMap;
 /// Most points and most faces of a surface that are taken at once.
 pub(crate) const MOST_POINTS: usize = 4_000_000;
 
-/// What is inside of a LandXML file: every surface, in metres, in file order.
+/// What is inside of a LandXML file: every surface that has points, in metres, in file order.
 ///
 /// # Errors
 /// Every fault of the file and of all its surfaces; a file that does not state its unit.
@@ -28,6 +28,7 @@ pub fn landxml_surfaces(name: &str, bytes: &[u8]) -> Result<Vec<SurfaceFacts>, F
     let options = GroundOptions::default();
     let result = landxml_reader::read(bytes, &mut notes).and_then(|mut document| {
         let units = resolve(&document, &options, &mut notes)?;
+        document.surfaces.retain(has_content);
         let surfaces = std::mem::take(&mut document.surfaces);
         Ok(make_all(surfaces, &document, units, &options, &mut notes))
     });
@@ -43,9 +44,9 @@ pub(crate) fn ground(
     let mut document = landxml_reader::read(bytes, notes)?;
     if options.survey_points && options.surface.is_none() {
         let units = resolve(&document, options, notes)?;
-        return landxml_points::ground(&document, units, options, notes);
+        return landxml_points::ground(&mut document, units, options, notes);
     }
-    document.surfaces.retain(|s| !s.is_empty() || s.problems.total > 0);
+    document.surfaces.retain(has_content);
     if document.surfaces.is_empty() {
         let (message, hint) = match document.points.len() {
             0 => (text::NO_SURFACE.into(), text::DO_EXPORT_SURFACE),
@@ -97,6 +98,11 @@ pub(crate) fn ground(
     };
     let tin = cut_out(made, options, &facts, notes)?;
     Ok((Terrain::Tin(tin), facts))
+}
+
+/// False for a mere name, as some programs write it.
+fn has_content(surface: &RawSurface) -> bool {
+    !surface.is_empty() || surface.problems.total > 0
 }
 
 /// Facts without points yet.

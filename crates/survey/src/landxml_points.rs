@@ -79,7 +79,7 @@ pub(crate) fn note_zeros(document: &Document, places: &Places, notes: &mut Notes
 
 /// The survey points as levels.
 pub(crate) fn ground(
-    document: &Document,
+    document: &mut Document,
     units: UnitFacts,
     options: &GroundOptions,
     notes: &mut Notes<'_>,
@@ -100,8 +100,8 @@ pub(crate) fn ground(
             problems.add("survey::bad-point", point.line, message, text::DO_MEND_AT_SOURCE);
         }
     }
+    std::mem::take(&mut document.point_problems).report(notes);
     problems.report(notes);
-    report_points(document, notes);
     drop_repeated(&mut points, notes);
     if notes.any_error() {
         return Err(Refused);
@@ -133,16 +133,4 @@ pub(crate) fn ground(
     cloud::refuse_empty_window(&kept, &facts, notes)?;
     let tin = Tin::new(&kept, longest).map_err(|_| too_few(notes, kept.len()))?;
     Ok((Terrain::Tin(tin), facts))
-}
-
-/// Faults of the points as they were read.
-fn report_points(document: &Document, notes: &mut Notes<'_>) {
-    for p in &document.point_problems.list {
-        notes.refuse_line(p.code, p.line, p.message.clone(), p.hint);
-    }
-    let more = document.point_problems.total - document.point_problems.list.len();
-    if more > 0 {
-        let message = text::MORE_PROBLEMS.with("count", more);
-        notes.refuse("survey::more-problems", message, text::DO_MEND_AT_SOURCE);
-    }
 }

@@ -140,6 +140,9 @@ impl Visitor for Reader {
             "F" if parent == "Faces" => self.face(content, line),
             "Boundary" => self.boundary = None,
             "Contour" => self.contour = None,
+            // Points by reference to others, or in a file of their own.
+            "Chain" if parent == "Chains" => self.count_without_height(),
+            "PointFile" => self.count_without_height(),
             "PntList3D" | "PntList2D" => self.list(name == "PntList3D", parent, content, line),
             "CgPoints" => {
                 self.groups.pop();
@@ -208,6 +211,12 @@ impl Reader {
         };
         crs.vertical.push(statement(vertical));
         self.document.area_unit = e.attribute("areaUnit").and_then(area_unit);
+    }
+
+    fn count_without_height(&mut self) {
+        if let Some(s) = &mut self.surface {
+            s.without_height += 1;
+        }
     }
 
     fn coordinate_system(&mut self, e: &Opened<'_>) {

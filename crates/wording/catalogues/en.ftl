@@ -1007,8 +1007,8 @@ survey-breaklines-cross = { $count ->
    *[other] { $count } pieces of breaklines cross earlier ones and were left out; their end points were kept
 }
 survey-lines-without-height = { $count ->
-    [one] { $count } line or list of points has no heights and was left out
-   *[other] { $count } lines or lists of points have no heights and were left out
+    [one] { $count } line or list of points without heights of its own was left out
+   *[other] { $count } lines or lists of points without heights of their own were left out
 }
 survey-zero-heights = { $count ->
     [one] { $count } survey point has the height 0, far from every other height of the file; it was taken as without height

@@ -1055,8 +1055,8 @@ survey-breaklines-cross = { $count ->
    *[other] { $count } tramos de líneas de rotura cruzan otros anteriores y se han dejado fuera; sus extremos se conservan
 }
 survey-lines-without-height = { $count ->
-    [one] { $count } línea o lista de puntos no tiene cotas y se ha dejado fuera
-   *[other] { $count } líneas o listas de puntos no tienen cotas y se han dejado fuera
+    [one] { $count } línea o lista de puntos sin cotas propias se ha dejado fuera
+   *[other] { $count } líneas o listas de puntos sin cotas propias se han dejado fuera
 }
 survey-zero-heights = { $count ->
     [one] { $count } punto de levantamiento tiene la cota 0, lejos de toda otra cota del archivo; se ha tomado como sin cota

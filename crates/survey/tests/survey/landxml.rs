@@ -74,7 +74,9 @@ fn a_job_chooses_among_several_surfaces() {
     assert_eq!(listed, [("EG", 4, 2, 100.0), ("FG", 4, 2, 100.0)]);
     assert!((facts[0].mean_slope.unwrap() - 0.1).abs() < 1e-12);
     // An empty one is no choice.
-    assert!(plain(&with_surfaces(&format!("<Surface name=\"old\"/>{SQUARE}"))).is_ok());
+    let old = with_surfaces(&format!("<Surface name=\"old\"/>{SQUARE}"));
+    assert!(plain(&old).is_ok());
+    assert_eq!(landxml_surfaces("site.xml", old.as_bytes()).unwrap().len(), 1);
 }
 
 #[test]
