@@ -49,6 +49,8 @@ fn surface(t: &Reader<'_>, files: &mut Files<'_>) -> Option<(GroundSource, bool)
         longest_edge: t.decision_or_none("longest_edge", D::Length, UpTo(10_000.0)),
         window: window(t),
         columns: columns(t),
+        surface: t.text_or_none("surface"),
+        survey_points: t.yes_no("survey_points").unwrap_or(false),
         ..GroundOptions::default()
     };
     t.done();

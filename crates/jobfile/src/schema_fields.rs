@@ -319,6 +319,8 @@ const JOB: &[(&str, TextId, Option<TextId>)] = &[
     ("ground[].height_units", FIELD_GROUND_HEIGHT_UNITS, None),
     ("ground[].crs", FIELD_GROUND_CRS, None),
     ("ground[].longest_edge", FIELD_GROUND_LONGEST_EDGE, None),
+    ("ground[].surface", FIELD_GROUND_SURFACE, None),
+    ("ground[].survey_points", FIELD_GROUND_SURVEY_POINTS, None),
     ("ground[].window", FIELD_GROUND_WINDOW, None),
     ("ground[].window.from", FIELD_WINDOW_FROM, None),
     ("ground[].window.to", FIELD_WINDOW_TO, None),

@@ -425,6 +425,10 @@ evidence::messages! {
     FIELD_GROUND_CRS = "field-ground-crs" [];
     /// Longest gap between points that is bridged.
     FIELD_GROUND_LONGEST_EDGE = "field-ground-longest-edge" [];
+    /// Surface of a LandXML file, by its name.
+    FIELD_GROUND_SURFACE = "field-ground-surface" [];
+    /// The survey points of a LandXML file are the ground.
+    FIELD_GROUND_SURVEY_POINTS = "field-ground-survey-points" [];
     /// Part of a large survey that is used.
     FIELD_GROUND_WINDOW = "field-ground-window" [];
     /// South-west corner of the part.

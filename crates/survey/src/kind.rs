@@ -54,7 +54,8 @@ pub(crate) fn sniff(name: &str, bytes: &[u8], notes: &mut Notes<'_>) -> Result<F
     if bytes.starts_with(b"AutoCAD Binary DXF") || (extension == "dxf" && !bytes.starts_with(b"AC10")) {
         return Ok(FileKind::Dxf);
     }
-    let head = bytes[..bytes.len().min(4096)].trim_ascii_start();
+    let head = crate::xml_text::head_of(bytes);
+    let head = head.trim_ascii_start();
     let head = head.strip_prefix(b"\xEF\xBB\xBF").unwrap_or(head).trim_ascii_start();
     let holds = |word: &[u8]| head.windows(word.len()).any(|w| w == word);
     if head.starts_with(b"<") && holds(b"LandXML") {

@@ -203,7 +203,7 @@ fn check_names(rows: &[Row], notes: &mut Notes<'_>) {
 }
 
 /// The same place with the same height is kept once; with two heights it is an error.
-fn drop_repeated(points: &mut Vec<(DVec3, u64)>, notes: &mut Notes<'_>) {
+pub(crate) fn drop_repeated(points: &mut Vec<(DVec3, u64)>, notes: &mut Notes<'_>) {
     let mut order: Vec<usize> = (0..points.len()).collect();
     let plan = |i: usize, points: &[(DVec3, u64)]| -> DVec2 { points[i].0.truncate() };
     order.sort_by(|&a, &b| {

@@ -1,10 +1,11 @@
 //! Readers of survey files: from bytes to a ground surface, or every reason why not. Pure: no
 //! files, no clock. Metres inside, whatever the file is in.
 //!
-//! - [`read_ground`]: LAS, LAZ, GeoTIFF or CSV levels, told apart by their first bytes and name
+//! - [`read_ground`]: LAS, LAZ, GeoTIFF, LandXML or CSV levels, told apart by their first bytes and name
 //! - [`read_tiles`]: several clouds or level files as one surface, without seams
 //! - [`read_cloud`]: only the ground points and facts of a cloud, not triangulated
 //! - [`class_heights_in`]: heights of one class inside a polygon, such as a roof
+//! - [`landxml_surfaces`], [`landxml_plan`]: what is inside of a LandXML file; its points and lines
 //! - [`GroundOptions`]: what the job states: units, window, columns, longest edge
 //! - [`read_plan`], [`read_shapefile`]: shapes in plan: GeoJSON, Shapefile
 //! - [`Epsg`], [`LocalGrid`]: the coordinate systems of file and site, and the site's own grid
@@ -15,6 +16,7 @@
 //! allocated, so that a broken file costs neither memory nor time. `docs/survey-files.md` says in
 //! the user's words what is read and what is refused.
 
+mod arc_chords;
 mod class_heights;
 mod cloud;
 mod cloud_header;
@@ -29,6 +31,13 @@ mod geotiff_cells;
 mod geotiff_frame;
 mod geotiff_points;
 mod kind;
+mod landxml;
+mod landxml_document;
+mod landxml_notes;
+mod landxml_plan;
+mod landxml_points;
+mod landxml_reader;
+mod landxml_surface;
 mod level_columns;
 mod levels;
 mod local_grid;
@@ -52,12 +61,17 @@ pub mod text;
 mod tiles;
 mod units;
 mod well_known_text;
+mod xml_scan;
+mod xml_text;
 
 pub use class_heights::{ClassHeights, class_heights_in};
 pub use cloud::{CloudPoints, read_cloud};
 pub use epsg::Epsg;
 pub use feature::{Attribute, Feature, PlanFacts, PlanPoint, PlanReading, Shape};
 pub use kind::FileKind;
+pub use landxml::landxml_surfaces;
+pub use landxml_plan::landxml_plan;
+pub use landxml_surface::SurfaceFacts;
 pub use level_columns::{Column, LevelColumns};
 pub use local_grid::{LocalGrid, LocalGridError};
 pub use options::{GroundOptions, LONGEST_EDGE_CLOUD, LONGEST_EDGE_LEVELS, Window};

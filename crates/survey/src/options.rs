@@ -32,6 +32,10 @@ pub struct GroundOptions {
     pub columns: Option<LevelColumns>,
     /// Longest triangle edge, m, instead of [`LONGEST_EDGE_CLOUD`] or [`LONGEST_EDGE_LEVELS`].
     pub longest_edge: Option<f64>,
+    /// Which surface of a LandXML file, by its name.
+    pub surface: Option<String>,
+    /// Take the survey points of a LandXML file as ground instead of a surface.
+    pub survey_points: bool,
     /// Only the ground in and just around this rectangle is kept.
     pub window: Option<Window>,
 }

@@ -5,7 +5,7 @@ evidence::messages! {
     EMPTY = "survey-empty" [];
     /// The name ends in `extension`, but the content is of another kind.
     NOT_THE_KIND = "survey-not-the-kind" [extension];
-    /// The file is of no kind that is read: LAS, LAZ, GeoTIFF, CSV levels.
+    /// The file is of no kind that is read: LAS, LAZ, GeoTIFF, LandXML, CSV levels.
     KIND_UNKNOWN = "survey-kind-unknown" [];
     /// A building model or a drawing in a closed format: not read.
     MODEL = "survey-model" [];
@@ -27,7 +27,7 @@ evidence::messages! {
     SITE_DAMAGED = "survey-site-damaged" [];
     /// A point cloud (LAS or LAZ) is needed here, and this file is none.
     NOT_A_CLOUD = "survey-not-a-cloud" [];
-    /// Several grids cannot be joined into one surface.
+    /// Several grids, or surfaces of triangles, cannot be joined into one surface.
     TILES_OF_GRIDS = "survey-tiles-of-grids" [];
 
     /// The file ends inside its header.
@@ -285,10 +285,11 @@ evidence::messages! {
     DO_BRING_IN_AGAIN = "survey-do-bring-in-again" [];
     /// Export its outline, or type its corners.
     DO_OUTLINE_MODEL = "survey-do-outline-model" [];
-    /// Give it as a plan, and the ground from another file.
+    /// Do: give this file as a plan of things, and the ground in a file of its own.
     DO_GIVE_GROUND = "survey-do-give-ground" [];
+    /// Do: give LAS, LAZ, GeoTIFF, LandXML or CSV levels.
     DO_GIVE_KNOWN_KIND = "survey-do-give-known-kind" [];
-    /// Do: list each grid as a ground source of its own.
+    /// Do: list each of the files as a ground source of its own.
     DO_GIVE_GRIDS_APART = "survey-do-give-grids-apart" [];
     /// Do: give the heights themselves (one band), not a coloured picture or an orthophoto.
     DO_GIVE_HEIGHTS = "survey-do-give-heights" [];
@@ -334,4 +335,84 @@ evidence::messages! {
     DO_STATE_COLUMNS = "survey-do-state-columns" [];
     /// Do: mend or delete the row.
     DO_MEND_ROW = "survey-do-mend-row" [];
+
+    // LandXML.
+    /// The file says that its text is in `encoding`, which is not known.
+    XML_ENCODING_UNKNOWN = "survey-xml-encoding-unknown" [encoding];
+    /// The bytes are not text in `encoding`.
+    XML_ENCODING_WRONG = "survey-xml-encoding-wrong" [encoding];
+    /// The file is not well-formed XML: `detail` is the parser's own remark, in English.
+    XML_BROKEN = "survey-xml-broken" [detail];
+    /// The file should hold one element `expected`, and here is `found`.
+    XML_ROOT = "survey-xml-root" [expected, found];
+    /// The file ends inside the element `element`.
+    XML_CUT = "survey-xml-cut" [element];
+    /// The file uses an entity of its own, `name`, which is not resolved.
+    XML_ENTITY = "survey-xml-entity" [name];
+    /// Elements stand inside each other more than `most` deep.
+    XML_DEEP = "survey-xml-deep" [most];
+    /// An element has more than `most` attributes.
+    XML_ATTRIBUTES = "survey-xml-attributes" [most];
+    /// The element `element` needs `needed` numbers a point, and holds `found`.
+    NUMBERS_WRONG = "survey-numbers-wrong" [element, needed, found];
+    /// A face needs three or four point ids, and holds `found`.
+    FACE_WRONG = "survey-face-wrong" [found];
+    /// The face names point `id`, which is not there.
+    FACE_POINT_MISSING = "survey-face-point-missing" [id];
+    /// The point id `id` stands in line `first` already, at another place.
+    POINT_ID_TWICE = "survey-point-id-twice" [id, first];
+    /// There is no survey point `name`.
+    REFERENCE_UNKNOWN = "survey-reference-unknown" [name];
+    /// Several survey points at different places are named `name`.
+    REFERENCE_UNCLEAR = "survey-reference-unclear" [name];
+    /// `count` more faults of this kind.
+    MORE_PROBLEMS = "survey-more-problems" [count];
+    /// The file holds no surface with points.
+    NO_SURFACE = "survey-no-surface" [];
+    /// The file holds no surface, but `points` survey points.
+    NO_SURFACE_BUT_POINTS = "survey-no-surface-but-points" [points];
+    /// The file holds `count` surfaces and the job names none of them.
+    SURFACES_SEVERAL = "survey-surfaces-several" [count];
+    /// The file has no surface `name`.
+    SURFACE_NOT_THERE = "survey-surface-not-there" [name];
+    /// `count` surfaces of the file are named `name`.
+    SURFACE_NAME_TWICE = "survey-surface-name-twice" [name, count];
+    /// Surface to choose: `name`, `points` points, heights `low` to `high`, `area` in plan.
+    SURFACE_OFFERED = "survey-surface-offered" [name, points, low, high, area];
+    /// The `points` points and the faces of surface `name` cover no ground.
+    SURFACE_EMPTY = "survey-surface-empty" [name, points];
+    /// Surfaces `first` and `second` lie over the same ground, their heights `gap` apart: one of them is wrong.
+    SURFACES_APART = "survey-surfaces-apart" [first, second, gap];
+    /// The file states `declared` in plan, its triangles cover `computed`.
+    PLAN_AREA_DIFFERS = "survey-plan-area-differs" [declared, computed];
+    /// The file states a surface of `declared`, its triangles measure `computed`.
+    SURFACE_AREA_DIFFERS = "survey-surface-area-differs" [declared, computed];
+    /// `count` faces are marked as invisible and were left out: holes.
+    FACES_INVISIBLE = "survey-faces-invisible" [count];
+    /// `count` faces stand upright or have no area and were left out.
+    FACES_UPRIGHT = "survey-faces-upright" [count];
+    /// `count` faces repeat another and were left out.
+    FACES_REPEATED = "survey-faces-repeated" [count];
+    /// `count` faces lie over others; where they disagree by more than 1 cm, the ground is not known.
+    FACES_OVERLAP = "survey-faces-overlap" [count];
+    /// So many faces crowd in one place that those over each other were not all counted.
+    FACES_OVERLAP_UNCOUNTED = "survey-faces-overlap-uncounted" [];
+    /// `count` pieces of breaklines cross an earlier one and were left out.
+    BREAKLINES_CROSS = "survey-breaklines-cross" [count];
+    /// `count` lists of points of the surface have no heights and were left out.
+    LINES_WITHOUT_HEIGHT = "survey-lines-without-height" [count];
+    /// `count` survey points have height 0, far from all others: taken as without height.
+    ZERO_HEIGHTS = "survey-zero-heights" [count];
+    /// Do: name the surface that is the ground in the job.
+    DO_NAME_SURFACE = "survey-do-name-surface" [];
+    /// Do: say that the survey points are the ground, or export a surface.
+    DO_USE_SURVEY_POINTS = "survey-do-use-survey-points" [];
+    /// Do: export the surface, with points and faces.
+    DO_EXPORT_SURFACE = "survey-do-export-surface" [];
+    /// Do: mend it in the program that wrote the file, and export again.
+    DO_MEND_AT_SOURCE = "survey-do-mend-at-source" [];
+    /// Do: make sure that no stand or way lies in such a hole.
+    DO_CHECK_HOLES = "survey-do-check-holes" [];
+    /// Do: look at the surface in the program that made it.
+    DO_CHECK_SURFACE = "survey-do-check-surface" [];
 }

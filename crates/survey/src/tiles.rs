@@ -4,6 +4,7 @@ use crate::cloud;
 use crate::epsg::Epsg;
 use crate::geotiff;
 use crate::kind::{self, FileKind};
+use crate::landxml;
 use crate::levels;
 use crate::notes::{Notes, Refused};
 use crate::options::{GroundOptions, LONGEST_EDGE_CLOUD, LONGEST_EDGE_LEVELS};
@@ -30,6 +31,9 @@ pub fn read_ground(name: &str, bytes: &[u8], options: &GroundOptions) -> Result<
         if kind == FileKind::StoredSite {
             return Err(notes.refuse("survey::stored-site", text::STORED_SITE, text::DO_SITE_FROM));
         }
+        if kind == FileKind::LandXml {
+            return landxml::ground(bytes, options, &mut notes);
+        }
         if matches!(kind, FileKind::GeoJson | FileKind::Shapefile) {
             return Err(notes.refuse("survey::no-ground", text::NO_GROUND_IN_PLAN, text::DO_GIVE_GROUND));
         }
@@ -53,7 +57,7 @@ pub fn read_tiles(tiles: &[(&str, &[u8])], options: &GroundOptions) -> Result<Gr
     for (name, bytes) in tiles {
         let mut notes = Notes::new(name);
         let result = kind::sniff(name, bytes, &mut notes).and_then(|kind| {
-            if kind == FileKind::GeoTiff {
+            if matches!(kind, FileKind::GeoTiff | FileKind::LandXml) {
                 return Err(notes.refuse("survey::tiles-of-grids", text::TILES_OF_GRIDS, text::DO_GIVE_GRIDS_APART));
             }
             points(kind, bytes, options, &mut notes)

@@ -10,6 +10,10 @@ mod coordinates;
 mod every_file;
 #[path = "survey/grids.rs"]
 mod grids;
+#[path = "survey/landxml.rs"]
+mod landxml;
+#[path = "survey/landxml_files.rs"]
+mod landxml_files;
 #[path = "survey/levels.rs"]
 mod levels;
 #[path = "survey/made.rs"]

@@ -848,7 +848,7 @@ working-line-nearest = Nearest distance of machine, boom and load over the whole
 
 survey-empty = the file is empty
 survey-not-the-kind = the name ends in { $extension }, but the content is of another kind
-survey-kind-unknown = the file is of no kind that is read here (LAS, LAZ, GeoTIFF, CSV levels)
+survey-kind-unknown = the file is of no kind that is read here (LAS, LAZ, GeoTIFF, LandXML, CSV levels)
 survey-model = this is a building model or a drawing in a format that is not read here (IFC, glTF, DWG)
 survey-picture = this is a picture: nothing in it says where on the ground it lies
 survey-no-ground-in-plan = the file holds shapes in plan and no ground heights
@@ -859,7 +859,7 @@ survey-site-version = the site was stored in form { $found }; this program reads
 survey-site-cut = the stored site ends too early
 survey-site-damaged = the stored site is not as it was written
 survey-not-a-cloud = a point cloud (LAS or LAZ) is needed here, and this file is none
-survey-tiles-of-grids = several grids cannot be joined into one surface
+survey-tiles-of-grids = several grids or LandXML surfaces cannot be joined into one
 survey-header-cut = the file ends inside its header
 survey-truncated = the file is cut short: it should have at least { $needed } bytes and has { $found }
 survey-too-few-bytes = the file declares { $points } points or cells, more than its { $bytes } bytes can hold: it is cut short, or its header is wrong
@@ -997,8 +997,8 @@ survey-do-give-site = Give a site stored by “counterpoise survey”.
 survey-do-bring-in-again = Bring the survey files in again with this version.
 survey-do-outline-model = Export the outline of the building as DXF or GeoJSON with its height, or type its corners into the job.
 survey-do-give-ground = Give it as a plan of things, and the ground as LAS, LAZ, GeoTIFF, LandXML or CSV levels.
-survey-do-give-known-kind = Give LAS, LAZ, GeoTIFF or CSV levels.
-survey-do-give-grids-apart = List each grid as a ground source of its own.
+survey-do-give-known-kind = Give LAS, LAZ, GeoTIFF, LandXML or CSV levels.
+survey-do-give-grids-apart = List each file as a ground source of its own.
 survey-do-give-heights = Give the heights themselves (one band), not a coloured picture or an aerial photo.
 survey-do-check-crs = Check where the coordinate system of the file is stated; export it again if it is missing.
 survey-do-cut-out = Cut the file down to the site in the survey program.
@@ -1021,6 +1021,72 @@ survey-do-georeference = Export it with its georeference (GeoTIFF tags); a separ
 survey-do-save-utf8 = Save the text as UTF-8.
 survey-do-state-columns = Add a header line (point, easting, northing, elevation), or state the columns in the job.
 survey-do-mend-row = Mend or delete the row.
+survey-xml-encoding-unknown = the file says that its text is encoded as { $encoding }, which is not known here
+survey-xml-encoding-wrong = the bytes of the file are not text in { $encoding }, as it says or as is usual
+survey-xml-broken = the file is not well-formed XML: { $detail }
+survey-xml-root = the file should hold one element { $expected }; here stands { $found }
+survey-xml-cut = the file ends inside the element { $element }
+survey-xml-entity = the file uses something that it defines itself ({ $name }); such entities can swell without limit and are not read
+survey-xml-deep = elements stand inside each other more than { $most } deep
+survey-xml-attributes = an element has more than { $most } attributes
+survey-numbers-wrong = { $element } needs { $needed } numbers for each point (north, east, height); found: { $found }
+survey-face-wrong = a face needs the ids of three or four points; found: { $found }
+survey-face-point-missing = the face names point { $id }, which is not in the surface
+survey-point-id-twice = the point id { $id } stands in line { $first } already, for another place
+survey-reference-unknown = there is no survey point named { $name }
+survey-reference-unclear = several survey points at different places are named { $name }
+survey-more-problems = { $count ->
+    [one] { $count } more fault like these
+   *[other] { $count } more faults like these
+}
+survey-no-surface = the file holds no surface with points
+survey-no-surface-but-points = { $points ->
+    [one] the file holds no surface, only { $points } survey point
+   *[other] the file holds no surface, only { $points } survey points
+}
+survey-surfaces-several = the file holds { $count } surfaces, and the job does not say which of them is the ground
+survey-surface-not-there = the file has no surface named “{ $name }”
+survey-surface-name-twice = { $count } surfaces of the file are named “{ $name }”
+survey-surface-offered = surface to choose: “{ $name }”, { $points } points, heights from { $low } to { $high }, { $area } in plan
+survey-surface-empty = the { $points } points and the faces of surface “{ $name }” cover no ground
+survey-surfaces-apart = the surfaces “{ $first }” and “{ $second }” lie over each other, and their heights are at least { $gap } apart: one of them cannot be right
+survey-plan-area-differs = the file states an area in plan of { $declared }, and its triangles cover { $computed }
+survey-surface-area-differs = the file states a surface of { $declared }, and its triangles measure { $computed }
+survey-faces-invisible = { $count ->
+    [one] { $count } face is marked as invisible and was left out; the ground there is not known
+   *[other] { $count } faces are marked as invisible and were left out; the ground there is not known
+}
+survey-faces-upright = { $count ->
+    [one] { $count } face stands upright or has no area, and was left out
+   *[other] { $count } faces stand upright or have no area, and were left out
+}
+survey-faces-repeated = { $count ->
+    [one] { $count } face repeats another, and was left out
+   *[other] { $count } faces repeat others, and were left out
+}
+survey-faces-overlap = { $count ->
+    [one] { $count } face lies over another; where the two disagree by more than 1 cm, the ground is not known
+   *[other] { $count } faces lie over others; where they disagree by more than 1 cm, the ground is not known
+}
+survey-faces-overlap-uncounted = so many faces crowd in one place that those over each other were not all counted
+survey-breaklines-cross = { $count ->
+    [one] { $count } piece of a breakline crosses an earlier one and was left out; its end points were kept
+   *[other] { $count } pieces of breaklines cross earlier ones and were left out; their end points were kept
+}
+survey-lines-without-height = { $count ->
+    [one] { $count } line or list of points without heights of its own was left out
+   *[other] { $count } lines or lists of points without heights of their own were left out
+}
+survey-zero-heights = { $count ->
+    [one] { $count } survey point has the height 0, far from every other height of the file; it was taken as without height
+   *[other] { $count } survey points have the height 0, far from every other height of the file; they were taken as without height
+}
+survey-do-name-surface = Name the surface that is the ground of today in the job (surface = "…").
+survey-do-use-survey-points = Export the surface too; or, if every point was measured on the ground, say so in the job (survey_points = true).
+survey-do-export-surface = Export the surface with its points and faces.
+survey-do-mend-at-source = Mend it in the program that wrote the file, and export it again.
+survey-do-check-holes = Make sure that no stand and no way lies in such a hole.
+survey-do-check-surface = Look at the surface in the program that made it, at stands and ways above all.
 
 ## Sentences of the command line (cli)
 
@@ -1244,6 +1310,8 @@ field-ground-units = Unit of the survey’s coordinates
 field-ground-height-units = Unit of the survey’s heights
 field-ground-crs = Coordinate system, only shown
 field-ground-longest-edge = Longest gap between points that is bridged
+field-ground-surface = Surface of a LandXML file that is the ground, by its name
+field-ground-survey-points = True: the survey points of a LandXML file are the ground
 field-ground-window = Part of a large survey that is used
 field-window-from = South-west corner of the part
 field-window-to = North-east corner of the part

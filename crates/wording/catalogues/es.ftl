@@ -893,7 +893,7 @@ working-line-nearest = Distancia menor de máquina, pluma y carga en todo el mov
 
 survey-empty = el archivo está vacío
 survey-not-the-kind = el nombre termina en { $extension }, pero el contenido es de otro tipo
-survey-kind-unknown = el archivo no es de ningún tipo que se lea aquí (LAS, LAZ, GeoTIFF, cotas en CSV)
+survey-kind-unknown = el archivo no es de ningún tipo que se lea aquí (LAS, LAZ, GeoTIFF, LandXML, cotas en CSV)
 survey-model = es un modelo de edificio o un dibujo en un formato que aquí no se lee (IFC, glTF, DWG)
 survey-picture = es una imagen: nada en ella dice dónde está sobre el terreno
 survey-no-ground-in-plan = el archivo contiene formas en planta y ninguna cota del terreno
@@ -904,7 +904,7 @@ survey-site-version = el sitio se guardó en la forma { $found }; este programa 
 survey-site-cut = el sitio guardado termina antes de tiempo
 survey-site-damaged = el sitio guardado no está como se escribió
 survey-not-a-cloud = aquí hace falta una nube de puntos (LAS o LAZ), y este archivo no lo es
-survey-tiles-of-grids = varias mallas no se pueden unir en una sola superficie
+survey-tiles-of-grids = varias mallas o superficies LandXML no se pueden unir en una sola
 survey-header-cut = el archivo termina dentro de su cabecera
 survey-truncated = el archivo está cortado: debería tener al menos { $needed } bytes y tiene { $found }
 survey-too-few-bytes = el archivo declara { $points } puntos o celdas, más de lo que cabe en sus { $bytes } bytes: está cortado, o su cabecera es errónea
@@ -1045,8 +1045,8 @@ survey-do-give-site = Indique un sitio guardado con «counterpoise survey».
 survey-do-bring-in-again = Vuelva a traer los archivos del levantamiento con esta versión.
 survey-do-outline-model = Exporte el contorno del edificio como DXF o GeoJSON con su altura, o escriba sus esquinas en el trabajo.
 survey-do-give-ground = Indíquelo como plano de cosas, y el terreno como LAS, LAZ, GeoTIFF, LandXML o cotas CSV.
-survey-do-give-known-kind = Entregue LAS, LAZ, GeoTIFF o cotas en CSV.
-survey-do-give-grids-apart = Ponga cada malla como una fuente de terreno aparte.
+survey-do-give-known-kind = Entregue LAS, LAZ, GeoTIFF, LandXML o cotas en CSV.
+survey-do-give-grids-apart = Ponga cada archivo como una fuente de terreno aparte.
 survey-do-give-heights = Entregue las cotas mismas (una sola banda), no una imagen en color ni una foto aérea.
 survey-do-check-crs = Compruebe dónde se indica el sistema de coordenadas del archivo; expórtelo de nuevo si falta.
 survey-do-cut-out = Recorte el archivo a la obra en el programa de topografía.
@@ -1069,6 +1069,72 @@ survey-do-georeference = Expórtelo con su georreferencia (etiquetas GeoTIFF); n
 survey-do-save-utf8 = Guarde el texto en UTF-8.
 survey-do-state-columns = Añada una línea de títulos (punto, este, norte, cota), o indique las columnas en el trabajo.
 survey-do-mend-row = Corrija o borre la fila.
+survey-xml-encoding-unknown = el archivo dice que su texto está codificado como { $encoding }, que aquí no se conoce
+survey-xml-encoding-wrong = los bytes del archivo no son texto en { $encoding }, como dice o como es habitual
+survey-xml-broken = el archivo no es XML bien formado: { $detail }
+survey-xml-root = el archivo debería contener un solo elemento { $expected }; aquí está { $found }
+survey-xml-cut = el archivo termina dentro del elemento { $element }
+survey-xml-entity = el archivo usa algo que define él mismo ({ $name }); tales entidades pueden crecer sin límite y no se leen
+survey-xml-deep = hay elementos anidados a más de { $most } niveles
+survey-xml-attributes = un elemento tiene más de { $most } atributos
+survey-numbers-wrong = { $element } necesita { $needed } números por punto (norte, este, cota); hay: { $found }
+survey-face-wrong = una cara necesita los identificadores de tres o cuatro puntos; hay: { $found }
+survey-face-point-missing = la cara nombra el punto { $id }, que no está en la superficie
+survey-point-id-twice = el identificador de punto { $id } ya está en la línea { $first }, para otro lugar
+survey-reference-unknown = no hay ningún punto de levantamiento llamado { $name }
+survey-reference-unclear = varios puntos de levantamiento en lugares distintos se llaman { $name }
+survey-more-problems = { $count ->
+    [one] { $count } fallo más como estos
+   *[other] { $count } fallos más como estos
+}
+survey-no-surface = el archivo no contiene ninguna superficie con puntos
+survey-no-surface-but-points = { $points ->
+    [one] el archivo no contiene ninguna superficie, solo { $points } punto de levantamiento
+   *[other] el archivo no contiene ninguna superficie, solo { $points } puntos de levantamiento
+}
+survey-surfaces-several = el archivo contiene { $count } superficies, y el trabajo no dice cuál de ellas es el terreno
+survey-surface-not-there = el archivo no tiene ninguna superficie llamada «{ $name }»
+survey-surface-name-twice = { $count } superficies del archivo se llaman «{ $name }»
+survey-surface-offered = superficie que se puede elegir: «{ $name }», { $points } puntos, cotas de { $low } a { $high }, { $area } en planta
+survey-surface-empty = los { $points } puntos y las caras de la superficie «{ $name }» no cubren ningún terreno
+survey-surfaces-apart = las superficies «{ $first }» y «{ $second }» están una sobre otra y sus cotas distan al menos { $gap }: una de ellas no puede ser correcta
+survey-plan-area-differs = el archivo indica un área en planta de { $declared }, y sus triángulos cubren { $computed }
+survey-surface-area-differs = el archivo indica una superficie de { $declared }, y sus triángulos miden { $computed }
+survey-faces-invisible = { $count ->
+    [one] { $count } cara está marcada como invisible y se ha dejado fuera; allí no se conoce el terreno
+   *[other] { $count } caras están marcadas como invisibles y se han dejado fuera; allí no se conoce el terreno
+}
+survey-faces-upright = { $count ->
+    [one] { $count } cara es vertical o no tiene área, y se ha dejado fuera
+   *[other] { $count } caras son verticales o no tienen área, y se han dejado fuera
+}
+survey-faces-repeated = { $count ->
+    [one] { $count } cara repite otra, y se ha dejado fuera
+   *[other] { $count } caras repiten otras, y se han dejado fuera
+}
+survey-faces-overlap = { $count ->
+    [one] { $count } cara está sobre otra; donde difieren en más de 1 cm, no se conoce el terreno
+   *[other] { $count } caras están sobre otras; donde difieren en más de 1 cm, no se conoce el terreno
+}
+survey-faces-overlap-uncounted = hay tantas caras en un mismo lugar que no se han contado todas las que están unas sobre otras
+survey-breaklines-cross = { $count ->
+    [one] { $count } tramo de línea de rotura cruza otro anterior y se ha dejado fuera; sus extremos se conservan
+   *[other] { $count } tramos de líneas de rotura cruzan otros anteriores y se han dejado fuera; sus extremos se conservan
+}
+survey-lines-without-height = { $count ->
+    [one] { $count } línea o lista de puntos sin cotas propias se ha dejado fuera
+   *[other] { $count } líneas o listas de puntos sin cotas propias se han dejado fuera
+}
+survey-zero-heights = { $count ->
+    [one] { $count } punto de levantamiento tiene la cota 0, lejos de toda otra cota del archivo; se ha tomado como sin cota
+   *[other] { $count } puntos de levantamiento tienen la cota 0, lejos de toda otra cota del archivo; se han tomado como sin cota
+}
+survey-do-name-surface = Nombre en el trabajo la superficie que es el terreno de hoy (surface = "…").
+survey-do-use-survey-points = Exporte también la superficie; o, si todos los puntos se midieron sobre el terreno, dígalo en el trabajo (survey_points = true).
+survey-do-export-surface = Exporte la superficie con sus puntos y caras.
+survey-do-mend-at-source = Corríjalo en el programa que escribió el archivo y expórtelo de nuevo.
+survey-do-check-holes = Asegúrese de que ningún emplazamiento ni camino quede en un hueco así.
+survey-do-check-surface = Mire la superficie en el programa que la hizo, sobre todo en emplazamientos y caminos.
 
 ## Frases de la línea de órdenes (cli)
 
@@ -1292,6 +1358,8 @@ field-ground-units = Unidad de las coordenadas medidas
 field-ground-height-units = Unidad de las cotas medidas
 field-ground-crs = Sistema de coordenadas, solo informativo
 field-ground-longest-edge = Mayor hueco entre puntos que se salva
+field-ground-surface = Superficie de un archivo LandXML que es el terreno, por su nombre
+field-ground-survey-points = True: los puntos de levantamiento de un archivo LandXML son el terreno
 field-ground-window = Parte que se usa de un levantamiento topográfico grande
 field-window-from = Esquina suroeste de la parte
 field-window-to = Esquina noreste de la parte

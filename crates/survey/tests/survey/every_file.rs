@@ -1,4 +1,4 @@
-//! Every cloud and every grid of the reference data, one row each: read with these facts and
+//! Every cloud, grid and LandXML file of the reference data, one row each: read with these facts and
 //! warnings, or refused with this fault. A file that has no row fails.
 
 use crate::reference::{bytes, codes, files, present};
@@ -63,6 +63,7 @@ const FILES: &[(&str, Option<LengthUnit>, Outcome)] = &[
     ("pointcloud/stbarth_building_site_100m.laz", NO, UNKNOWN),
     ("pointcloud/stbarth_building_site_100m.laz", M, Read(249_120, 30_825, &[])),
     ("pointcloud/town_1km_decimated.laz", NO, Read(289_055, 152_678, THIN)),
+    ("survey/partridge_survey_lxml11_ft.xml", NO, Refused(&["survey::no-surface"])),
     ("terrain/alexandria_dsm_2m.tif", NO, Read(73_297, 73_297, &[])),
     ("terrain/alexandria_dtm_2m.tif", NO, Read(73_297, 73_021, &[])),
     ("terrain/alexandria_height_above_ground_2m.tif", NO, Read(73_297, 73_297, &[])),
@@ -71,6 +72,13 @@ const FILES: &[(&str, Option<LengthUnit>, Outcome)] = &[
     ("terrain/bilbao_dem_5m.tif", NO, Read(462_400, 462_400, &["survey::whole-heights", "survey::coarse-cells"])),
     ("terrain/derived_autzen_ground_5ft.tif", NO, Read(27_018, 11_829, &[])),
     ("terrain/derived_delft_ground_1m.tif", NO, Read(60_950, 34_182, &[])),
+    ("terrain/landxml/landfill_tin_lxml12_usft_164pts.xml", NO, Read(164, 164, &[])),
+    ("terrain/landxml/landfill_tin_lxml12_usft_1657pts.xml", NO, Read(1657, 1657, &[])),
+    ("terrain/landxml/landfill_tin_lxml12_usft_1657pts.xml", FT, Read(1657, 1657, &["survey::units-overridden", "survey::units-overridden"])),
+    ("terrain/landxml/olympus_design_tin_lxml20_ft.xml", NO, Read(12_390, 12_390, &[])),
+    ("terrain/landxml/subdivision_eg_fg_lxml11_ft.xml", NO, Refused(&["survey::which-surface", "survey::surface-offered",
+        "survey::surface-offered", "survey::surfaces-apart"])),
+    ("terrain/landxml/toivola_road_inframodel404_m.xml", NO, Read(2309, 2309, &["survey::upright-faces"])),
     ("terrain/montpellier_tile_77055_627760_dsm_50cm.tif", NO, Read(10_000, 9993, &[])),
     ("terrain/montpellier_tile_77055_627760_dtm_50cm.tif", NO, Read(10_000, 9995, &[])),
     ("terrain/odd/bridge_surface_20cm_nodata_plus9999.tif", NO, Read(107_840, 107_840, &[])),
@@ -119,13 +127,15 @@ fn no_file_is_without_a_row() {
         "pointcloud/broken",
         "pointcloud/formats",
         "pointcloud/montpellier_block",
+        "survey",
         "terrain",
+        "terrain/landxml",
         "terrain/odd",
     ];
     let mut seen = 0;
-    for path in folders.iter().flat_map(|f| files(f, &["las", "laz", "tif"])) {
+    for path in folders.iter().flat_map(|f| files(f, &["las", "laz", "tif", "xml"])) {
         assert!(FILES.iter().any(|row| row.0 == path), "{path} has no row");
         seen += 1;
     }
-    assert_eq!(seen, 46, "files came or went");
+    assert_eq!(seen, 52, "files came or went");
 }

@@ -14,6 +14,8 @@ const METRES: GroundOptions = GroundOptions {
     local: None,
     columns: None,
     longest_edge: None,
+    surface: None,
+    survey_points: false,
     window: None,
 };
 
@@ -194,8 +196,8 @@ fn kinds_by_first_bytes_then_by_name() {
     };
     assert_eq!(code("cloud.laz", b"not a cloud"), "survey::not-the-kind");
     assert_eq!(code("grid.tif", b"x,y,z\n1,2,3\n"), "survey::not-the-kind");
-    assert_eq!(code("surface.xml", b"<LandXML/>"), "survey::kind-unknown");
-    assert_eq!(code("levels.csv", b"<LandXML/>"), "survey::kind-unknown");
+    assert_eq!(code("surface.xml", b"<LandXML/>"), "survey::no-surface");
+    assert_eq!(code("levels.csv", b"<LandXML/>"), "survey::no-surface");
     assert_eq!(code("levels.csv", b"\x00\x01\x02\x03"), "survey::kind-unknown");
     assert_eq!(code("levels.csv", b""), "survey::empty");
 }

@@ -1,12 +1,17 @@
 //! Seeded mutations of small files: no reader panics, and none answers without a reason.
 
 use crate::made::{Cloud, Dice, Raster};
-use survey::{GroundOptions, LengthUnit, read_ground};
+use survey::{GroundOptions, LengthUnit, landxml_plan, landxml_surfaces, read_ground};
 
 /// What a fuzzer calls: any bytes, under every name that chooses another reader.
 fn target(bytes: &[u8]) {
     let options = GroundOptions { units: Some(LengthUnit::Metre), ..GroundOptions::default() };
-    for (name, options) in [("file.csv", &options), ("file.csv", &GroundOptions::default())] {
+    let of_points = GroundOptions { survey_points: true, ..GroundOptions::default() };
+    if bytes.windows(7).any(|w| w == b"LandXML") {
+        let _ = landxml_surfaces("file.xml", bytes);
+        let _ = landxml_plan("file.xml", bytes, &options);
+    }
+    for (name, options) in [("file.csv", &options), ("file.csv", &GroundOptions::default()), ("file.xml", &of_points)] {
         match read_ground(name, bytes, options) {
             Ok(reading) => {
                 assert!(!reading.notes.any_error());
@@ -21,6 +26,17 @@ fn target(bytes: &[u8]) {
         }
     }
 }
+
+/// Everything that the reader knows, once.
+const LANDXML: &[u8] = br#"<?xml version="1.0" encoding="UTF-8"?><LandXML xmlns="http://www.landxml.org/schema/LandXML-1.2">
+<Units><Metric linearUnit="meter" areaUnit="squareMeter" elevationUnit="meter"/></Units><CoordinateSystem epsgCode="25832"/>
+<CgPoints><CgPoint name="1">0 0 9</CgPoint><CgPoint name="2">0 9 9</CgPoint><CgPoint name="3">9 9 9</CgPoint></CgPoints>
+<Surfaces><Surface name="EG"><SourceData><Breaklines><Breakline><PntList3D>0 0 10 9 9 11</PntList3D></Breakline></Breaklines>
+<Boundaries><Boundary bndType="void"><PntList2D>1 1 1 2 2 2</PntList2D></Boundary></Boundaries></SourceData>
+<Definition surfType="TIN" area2DSurf="81"><Pnts><P id="1">0 0 10</P><P id="2">0 9 10</P><P id="3">9 9 11</P><P id="4">9 0 11</P></Pnts>
+<Faces><F>1 2 3</F><F>1 3 4</F><F i="1">1 2 4</F></Faces></Definition></Surface></Surfaces>
+<PlanFeatures><PlanFeature name="f"><CoordGeom><Line><Start pntRef="1"/><End>5 5</End></Line><Curve rot="cw"><Start>5 5</Start>
+<Center>5 6</Center><End>5 7</End></Curve></CoordGeom></PlanFeature></PlanFeatures></LandXML>"#;
 
 pub(crate) fn mutated(seed: &[u8], dice: &mut Dice) -> Vec<u8> {
     let mut bytes = seed.to_vec();
@@ -70,6 +86,7 @@ fn no_mutation_makes_a_reader_panic() {
         }
         .bytes(),
         b"point,x [m],y [m],z [m],remark\n1,0,0,10,\"a, b\"\n2,10,0,11,\n3,0,10,12,peg\n4,9,9,13,\n".to_vec(),
+        LANDXML.to_vec(),
         b"1;5000,1;1000,2;12,5;A\r\n2;5010,1;1000,2;12,6;B\r\n3;5000,1;1010,2;12,7;C\r\n".to_vec(),
     ];
     let mut dice = Dice(0x5EED_2026);
