@@ -13,36 +13,54 @@
 //! allocated, so that a broken file costs neither memory nor time. `docs/survey-files.md` says in
 //! the user's words what is read and what is refused.
 
+mod building_heights;
+mod cell_outline;
 mod class_heights;
 mod cloud;
+mod cloud_grid;
 mod cloud_header;
+mod cloud_raster;
 mod cloud_records;
+mod cloud_stream;
+mod conductor_fit;
+mod conductor_seeds;
+mod conductors;
 mod crs;
+mod doubtful_ground;
 mod feature;
 mod geo_keys;
 mod geotiff;
 mod geotiff_cells;
 mod geotiff_frame;
+mod ground_filter;
+mod ground_pick;
 mod kind;
 mod level_columns;
 mod levels;
 mod notes;
 mod options;
 mod placement;
+mod raster_opening;
 mod reading;
 mod slope;
 pub mod text;
+mod things_above;
 mod tiles;
 mod units;
 mod well_known_text;
 
+pub use building_heights::{BuildingHeights, building_heights};
 pub use class_heights::{ClassHeights, class_heights_in};
 pub use cloud::{CloudPoints, read_cloud};
+pub use cloud_grid::{CloudGrid, GroundCell, grid_cloud};
+pub use conductors::{ConductorOptions, LikelyConductors, LikelySpan, likely_conductors};
 pub use feature::{Attribute, Feature, PlanFacts, PlanPoint, PlanReading, Shape};
+pub use ground_filter::GroundFilter;
 pub use kind::FileKind;
 pub use level_columns::{Column, LevelColumns};
 pub use options::{GroundOptions, LONGEST_EDGE_CLOUD, LONGEST_EDGE_LEVELS, Window};
 pub use reading::{Facts, GroundReading, UnitFacts, UnitSource};
 pub use slope::{SlopeStatistics, slopes};
+pub use things_above::{ClassVotes, CloudThing, ThingColumn, ThingOptions, ThingsAbove, things_above};
 pub use tiles::{read_ground, read_tiles};
 pub use units::LengthUnit;

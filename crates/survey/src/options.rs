@@ -1,6 +1,6 @@
 //! What the job states about a survey file.
 
-use crate::{LengthUnit, LevelColumns};
+use crate::{GroundFilter, LengthUnit, LevelColumns};
 use geometry::DVec2;
 
 /// Longest triangle edge in a point cloud, m; longer ones are holes. Ours: ground points of
@@ -27,6 +27,8 @@ pub struct GroundOptions {
     pub longest_edge: Option<f64>,
     /// Only the ground in and just around this rectangle is kept.
     pub window: Option<Window>,
+    /// Ground of a cloud by a filter instead of its classes; only where the job asks for it.
+    pub ground_filter: Option<GroundFilter>,
 }
 
 /// A rectangle in the site frame, m.

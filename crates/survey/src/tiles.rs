@@ -1,7 +1,9 @@
 //! One surface from one file or from several.
 
 use crate::cloud;
+use crate::doubtful_ground;
 use crate::geotiff;
+use crate::ground_pick::GroundPick;
 use crate::kind::{self, FileKind};
 use crate::levels;
 use crate::notes::{Notes, Refused};
@@ -21,6 +23,7 @@ use site::{Terrain, Tin, TinError};
 /// Every fault found; see `docs/survey-files.md`. Warnings of a usable file are in
 /// [`GroundReading::notes`].
 pub fn read_ground(name: &str, bytes: &[u8], options: &GroundOptions) -> Result<GroundReading, Faults> {
+    let pick = GroundPick::of(&[(name, bytes)], options)?;
     let mut notes = Notes::new(name);
     let result = kind::sniff(name, bytes, &mut notes).and_then(|kind| {
         if kind == FileKind::GeoTiff {
@@ -30,7 +33,10 @@ pub fn read_ground(name: &str, bytes: &[u8], options: &GroundOptions) -> Result<
         if matches!(kind, FileKind::GeoJson | FileKind::Shapefile) {
             return Err(notes.refuse("survey::no-ground", text::NO_GROUND_IN_PLAN, text::DO_GIVE_GROUND));
         }
-        let (points, facts) = points(kind, bytes, options, &mut notes)?;
+        let (mut points, facts) = points(kind, name, bytes, options, &pick, &mut notes)?;
+        if facts.kind != FileKind::Levels {
+            doubtful_ground::leave_out(&mut points, &mut notes);
+        }
         Ok((triangulate(&points, facts.kind, options, &mut notes)?, facts))
     });
     let ((terrain, facts), notes) = notes.finish(result)?;
@@ -43,6 +49,7 @@ pub fn read_ground(name: &str, bytes: &[u8], options: &GroundOptions) -> Result<
 /// # Errors
 /// Every fault of every file. Tiles without ground in the window are left out as long as one has.
 pub fn read_tiles(tiles: &[(&str, &[u8])], options: &GroundOptions) -> Result<GroundReading, Faults> {
+    let pick = GroundPick::of(tiles, options)?;
     let mut faults = Faults::default();
     let mut all = Vec::new();
     let mut together: Option<Facts> = None;
@@ -53,7 +60,7 @@ pub fn read_tiles(tiles: &[(&str, &[u8])], options: &GroundOptions) -> Result<Gr
             if kind == FileKind::GeoTiff {
                 return Err(notes.refuse("survey::tiles-of-grids", text::TILES_OF_GRIDS, text::DO_GIVE_GRIDS_APART));
             }
-            points(kind, bytes, options, &mut notes)
+            points(kind, name, bytes, options, &pick, &mut notes)
         });
         match notes.finish(result) {
             Ok(((points, facts), notes)) => {
@@ -76,6 +83,9 @@ pub fn read_tiles(tiles: &[(&str, &[u8])], options: &GroundOptions) -> Result<Gr
         return Err(faults);
     };
     let mut notes = Notes::new(tiles.first().map_or("", |t| t.0));
+    if facts.kind != FileKind::Levels {
+        doubtful_ground::leave_out(&mut all, &mut notes);
+    }
     let result = triangulate(&all, facts.kind, options, &mut notes);
     let (terrain, more) = notes.finish(result)?;
     faults.append(more);
@@ -84,13 +94,15 @@ pub fn read_tiles(tiles: &[(&str, &[u8])], options: &GroundOptions) -> Result<Gr
 
 fn points(
     kind: FileKind,
+    name: &str,
     bytes: &[u8],
     options: &GroundOptions,
+    pick: &GroundPick,
     notes: &mut Notes<'_>,
 ) -> Result<(Vec<DVec3>, Facts), Refused> {
     match kind {
         FileKind::Levels => levels::points(bytes, options, notes),
-        FileKind::Las | FileKind::Laz => cloud::ground(kind, bytes, options, notes),
+        FileKind::Las | FileKind::Laz => cloud::ground(name, bytes, options, pick, notes),
         _ => Err(notes.refuse("survey::no-ground", text::NO_GROUND_IN_PLAN, text::DO_GIVE_GROUND)),
     }
 }
@@ -114,7 +126,7 @@ fn triangulate(
     }
 }
 
-fn joined(mut sum: Facts, more: &Facts) -> Facts {
+pub(crate) fn joined(mut sum: Facts, more: &Facts) -> Facts {
     sum.points += more.points;
     sum.ground_points += more.ground_points;
     sum.withheld += more.withheld;
