@@ -23,8 +23,18 @@ pub(crate) struct RasterPlan {
     /// North-west corner (not centre), m.
     pub(crate) corner: DVec2,
     pub(crate) cell: f64,
+    /// Number of the southmost row and the westmost column, counted from the origin.
+    first: DVec2,
     pub(crate) rows: usize,
     pub(crate) cols: usize,
+}
+
+/// Cells are counted in whole sizes from the origin; a point on an edge belongs to the cell to the
+/// north and east of it. The millionth of a cell keeps decimal coordinates on the side where their
+/// last binary digit does not: 0.3 m is on the edge of a cell of 0.1 m.
+#[inline]
+fn number(at: DVec2, cell: f64) -> DVec2 {
+    (at / cell + 1e-6).floor()
 }
 
 impl RasterPlan {
@@ -55,7 +65,7 @@ impl RasterPlan {
         if !(low.x <= high.x && low.y <= high.y) {
             return Ok(None);
         }
-        let (first, last) = ((low / cell).floor(), (high / cell).floor());
+        let (first, last) = (number(low, cell), number(high, cell));
         let size = last - first + DVec2::ONE;
         let cells = size.x * size.y;
         if cells > most as f64 {
@@ -68,7 +78,7 @@ impl RasterPlan {
             return Err(notes.refuse("survey::too-many-cells", message, text::DO_WINDOW_OR_CELL));
         }
         let corner = DVec2::new(first.x, last.y + 1.0) * cell;
-        Ok(Some(Self { corner, cell, rows: size.y as usize, cols: size.x as usize }))
+        Ok(Some(Self { corner, cell, first, rows: size.y as usize, cols: size.x as usize }))
     }
 
     pub(crate) fn cells(&self) -> usize {
@@ -78,12 +88,12 @@ impl RasterPlan {
     /// Row and column; `None` outside.
     #[inline]
     pub(crate) fn row_col(&self, at: DVec2) -> Option<(usize, usize)> {
-        let (c, r) = ((at.x - self.corner.x) / self.cell, (self.corner.y - at.y) / self.cell);
+        let DVec2 { x: col, y: up } = number(at, self.cell) - self.first;
         // Also false for NaN.
-        if c >= 0.0 && r >= 0.0 {
-            let (row, col) = (r as usize, c as usize);
-            if row < self.rows && col < self.cols {
-                return Some((row, col));
+        if col >= 0.0 && up >= 0.0 {
+            let (up, col) = (up as usize, col as usize);
+            if up < self.rows && col < self.cols {
+                return Some((self.rows - 1 - up, col));
             }
         }
         None

@@ -4,12 +4,18 @@
 //! - [`read_ground`]: LAS, LAZ, GeoTIFF or CSV levels, told apart by their first bytes and name
 //! - [`read_tiles`]: several clouds or level files as one surface, without seams
 //! - [`read_cloud`]: only the ground points and facts of a cloud, not triangulated
+//! - [`grid_cloud`]: ground of clouds as a grid, in one pass, without keeping points
+//! - [`GroundFilter`]: ground of unclassified clouds, only where the options ask for it
+//! - [`things_above`]: what stands above the ground, whatever its class
+//! - [`likely_conductors`]: spans that points hang on; a suggestion, and no proof of absence
+//! - [`building_heights`]: roof inside an outline, ground around it
 //! - [`class_heights_in`]: heights of one class inside a polygon, such as a roof
 //! - [`GroundOptions`]: what the job states: units, window, columns, longest edge
 //! - [`slopes`], [`SlopeStatistics`]: Horn's 3 × 3 slope of a grid
 //!
-//! Limits: no reprojection; ground of a cloud is what its file classes as ground (class 2); no
-//! rotated grids; headers are checked against the byte length before anything is decoded or
+//! Limits: no reprojection; ground of a cloud is what its file classes as ground (class 2) unless
+//! the filter is asked for, less patches that stand up by cliffs all around; no rotated grids;
+//! headers are checked against the byte length before anything is decoded or
 //! allocated, so that a broken file costs neither memory nor time. `docs/survey-files.md` says in
 //! the user's words what is read and what is refused.
 
