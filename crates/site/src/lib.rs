@@ -3,6 +3,7 @@
 //! - [`Site`]: all of it together
 //! - [`Terrain`]: heights from a grid or a triangulation; a hole is `None`, never a number
 //! - [`Tin`]: triangles from points, from points with breaklines and rings, or as a design gives them
+//! - [`fit_plane`], [`Plane`]: slope, downhill direction and roughness of a piece of ground
 //! - [`footing`]: ground under four contacts: the machine's pose on it, slope along and across
 //! - [`PowerLine`], [`Span`]: conductors with sag; what is not known stays not known
 //! - [`conductor`]: sag as parabola and catenary, with wind
@@ -24,6 +25,7 @@ mod headroom;
 mod landing;
 mod plan_area;
 mod plan_shape;
+mod plane_fit;
 mod power_line;
 mod profile;
 mod sight;
@@ -48,6 +50,7 @@ pub use headroom::{Headroom, Overhead, headroom};
 pub use landing::{ApproachDirection, Landing, LandingRating};
 pub use plan_area::{PlanArea, PlanAreaError};
 pub use plan_shape::PlanShape;
+pub use plane_fit::{Plane, fit_plane};
 pub use power_line::{DeadConfirmation, PowerLine, Span};
 pub use profile::{Cut, Station, profile};
 pub use sight::{Hidden, sight};

@@ -1,12 +1,9 @@
 //! Heights of one class inside a polygon: a roof, a slab, a bridge deck.
 
-use crate::cloud::{self, RecordFrame};
-use crate::cloud_records;
-use crate::kind::{self, FileKind};
+use crate::cloud_stream::Tile;
 use crate::notes::Notes;
 use crate::options::GroundOptions;
 use crate::slope::quantile;
-use crate::text;
 use evidence::Faults;
 use geometry::DVec2;
 
@@ -17,6 +14,11 @@ pub struct ClassHeights {
 }
 
 impl ClassHeights {
+    /// From heights in any order.
+    pub(crate) fn of(mut heights: Vec<f64>) -> Self {
+        heights.sort_by(f64::total_cmp);
+        Self { sorted: heights }
+    }
     /// Number of points.
     pub fn count(&self) -> usize {
         self.sorted.len()
@@ -60,31 +62,22 @@ pub fn class_heights_in(
 ) -> Result<ClassHeights, Faults> {
     let mut notes = Notes::new(name);
     let mut sorted = Vec::new();
-    let result = kind::sniff(name, bytes, &mut notes).and_then(|kind| {
-        if !matches!(kind, FileKind::Las | FileKind::Laz) {
-            return Err(notes.refuse("survey::not-a-cloud", text::NOT_A_CLOUD, text::DO_GIVE_KNOWN_KIND));
-        }
-        let (header, settled) = cloud::open(bytes, options, &mut notes)?;
-        let frame = RecordFrame::new(&header, settled.units);
-        let placement = settled.placement;
-        cloud_records::visit(&header, bytes, &mut notes, |block| {
-            for record in block.chunks_exact(header.record_length) {
-                if frame.class(record) == (class, false) {
-                    let point = frame.metres(RecordFrame::stored(record));
-                    if contains(polygon, placement.of_metres(point.truncate())) {
-                        sorted.push(point.z);
-                    }
+    let result = Tile::open(name, bytes, options, &mut notes).and_then(|tile| {
+        tile.visit(&mut notes, |frame, sample| {
+            if (sample.class, sample.withheld) == (class, false) {
+                let point = frame.metres(sample.stored);
+                if contains(polygon, point.truncate()) {
+                    sorted.push(point.z);
                 }
             }
         })
     });
     notes.finish(result)?;
-    sorted.sort_by(f64::total_cmp);
-    Ok(ClassHeights { sorted })
+    Ok(ClassHeights::of(sorted))
 }
 
 /// Crossings of a ray to the east, counted even-odd.
-fn contains(polygon: &[DVec2], at: DVec2) -> bool {
+pub(crate) fn contains(polygon: &[DVec2], at: DVec2) -> bool {
     let mut inside = false;
     for (i, a) in polygon.iter().enumerate() {
         let b = polygon[(i + 1) % polygon.len()];

@@ -1,20 +1,17 @@
 //! Ground points of a cloud.
 
 use crate::cloud_header::{self, CloudHeader, count};
+use crate::cloud_stream::Tile;
 use crate::crs::{is_on_earth, is_plausible};
-use crate::kind::FileKind;
+use crate::ground_pick::GroundPick;
 use crate::notes::{Notes, Refused};
 use crate::options::{GroundOptions, LONGEST_EDGE_CLOUD};
 use crate::placement::{Placement, Settled};
 use crate::reading::{Facts, UnitFacts};
-use crate::{cloud_records, kind, text};
+use crate::{cloud_records, text};
 use evidence::Faults;
 use geometry::{DVec2, DVec3};
 use quantity::Quantity;
-use std::collections::BTreeMap;
-
-/// The class of ground points (LAS 1.4 R15, tables 9 and 17).
-const GROUND: u8 = 2;
 
 /// Most ground points that are kept: their triangulation takes about 150 bytes a point, so this
 /// stays well under a gigabyte. A larger survey needs a window.
@@ -41,10 +38,8 @@ pub struct CloudPoints {
 /// Every fault of the file; see `docs/survey-files.md`.
 pub fn read_cloud(name: &str, bytes: &[u8], options: &GroundOptions) -> Result<CloudPoints, Faults> {
     let mut notes = Notes::new(name);
-    let result = kind::sniff(name, bytes, &mut notes).and_then(|kind| match kind {
-        FileKind::Las | FileKind::Laz => ground(kind, bytes, options, &mut notes),
-        _ => Err(notes.refuse("survey::not-a-cloud", text::NOT_A_CLOUD, text::DO_GIVE_KNOWN_KIND)),
-    });
+    let pick = GroundPick::of(&[(name, bytes)], options)?;
+    let result = ground(name, bytes, options, &pick, &mut notes);
     let ((ground, facts), notes) = notes.finish(result)?;
     Ok(CloudPoints { ground, facts, notes })
 }
@@ -65,18 +60,20 @@ pub(crate) fn open(
     Ok((header, settled))
 }
 
-/// Turns record coordinates into metres (or degrees) of the file's own system; [`Placement`] does the rest.
-#[derive(Debug, Clone, Copy)]
+/// Turns record coordinates into metres in the site frame.
+#[derive(Debug, Clone)]
 pub(crate) struct RecordFrame {
     scale: DVec3,
     offset: DVec3,
     /// Position of the byte that holds the class, and its layout.
     class_at: usize,
     extended: bool,
+    /// From metres (or degrees) of the file's system; `None`: they are the site's.
+    placement: Option<Placement>,
 }
 
 impl RecordFrame {
-    pub(crate) fn new(header: &CloudHeader, units: UnitFacts) -> Self {
+    pub(crate) fn new(header: &CloudHeader, units: UnitFacts, placement: &Placement) -> Self {
         let factor = factor(units);
         let extended = header.format >= 6;
         Self {
@@ -84,6 +81,7 @@ impl RecordFrame {
             offset: header.offset * factor,
             class_at: if extended { 16 } else { 15 },
             extended,
+            placement: (!placement.is_plain()).then(|| placement.clone()),
         }
     }
 
@@ -94,10 +92,25 @@ impl RecordFrame {
         [at(0), at(4), at(8)]
     }
 
-    /// Metres of stored coordinates.
+    /// Metres (or degrees) of stored coordinates in the file's own system.
     #[inline]
-    pub(crate) fn metres(&self, [x, y, z]: [i32; 3]) -> DVec3 {
+    pub(crate) fn of_file(&self, [x, y, z]: [i32; 3]) -> DVec3 {
         DVec3::new(f64::from(x), f64::from(y), f64::from(z)) * self.scale + self.offset
+    }
+
+    /// Metres of stored coordinates in the site frame; NaN where the projection has no answer.
+    #[inline]
+    pub(crate) fn metres(&self, stored: [i32; 3]) -> DVec3 {
+        let at = self.of_file(stored);
+        match &self.placement {
+            None => at,
+            Some(placement) => placement.of_metres(at.truncate()).extend(at.z),
+        }
+    }
+
+    /// A box of the file's own system in the site frame.
+    pub(crate) fn bounds(&self, low: DVec3, high: DVec3) -> (DVec3, DVec3) {
+        self.placement.as_ref().map_or((low, high), |placement| placement.bounds_of_metres(low, high))
     }
 
     /// Class, and whether the point is withheld.
@@ -108,98 +121,62 @@ impl RecordFrame {
     }
 }
 
-/// Ground points and facts.
+/// Ground points and facts; `pick` says which points are ground.
 pub(crate) fn ground(
-    kind: FileKind,
+    name: &str,
     bytes: &[u8],
     options: &GroundOptions,
+    pick: &GroundPick,
     notes: &mut Notes<'_>,
 ) -> Result<(Vec<DVec3>, Facts), Refused> {
-    let (header, Settled { placement, units, crs }) = open(bytes, options, notes)?;
-    let frame = RecordFrame::new(&header, units);
-    let as_stored = placement.is_plain();
+    let tile = Tile::open(name, bytes, options, notes)?;
     let window = options.window.map(|w| w.grown(options.longest_edge.unwrap_or(LONGEST_EDGE_CLOUD)));
-    let mut tally = Tally::default();
+    let mut tally = GroundTally::default();
     let mut ground = Vec::new();
-    cloud_records::visit(&header, bytes, notes, |block| {
-        for record in block.chunks_exact(header.record_length) {
-            let stored = RecordFrame::stored(record);
-            tally.low = std::array::from_fn(|i| tally.low[i].min(stored[i]));
-            tally.high = std::array::from_fn(|i| tally.high[i].max(stored[i]));
-            let (class, withheld) = frame.class(record);
-            tally.classes[usize::from(class)] += 1;
-            tally.withheld += u64::from(withheld);
-            if class == GROUND && !withheld {
-                let mut point = frame.metres(stored);
-                if !as_stored {
-                    point = placement.of_metres(point.truncate()).extend(point.z);
-                }
-                tally.ground += 1;
-                if !is_plausible(point.z) {
-                    tally.implausible += 1;
-                } else if !point.is_finite() {
-                    tally.without_place += 1;
-                } else if window.is_none_or(|w| w.contains(point.truncate())) {
-                    tally.kept += 1;
-                    if tally.kept <= MOST_GROUND_POINTS {
-                        ground.push(point);
-                    }
-                }
+    let seen = tile.visit(notes, |frame, sample| {
+        let Some(point) = pick.ground(frame, sample) else { return };
+        tally.ground += 1;
+        if !is_plausible(point.z) {
+            tally.implausible += 1;
+        } else if !point.is_finite() {
+            tally.without_place += 1;
+        } else if window.is_none_or(|w| w.contains(point.truncate())) {
+            tally.kept += 1;
+            if tally.kept <= MOST_GROUND_POINTS {
+                ground.push(point);
             }
         }
     })?;
-    let (low, high) = (frame.metres(tally.low), frame.metres(tally.high));
-    let (min, max) = if as_stored { (low, high) } else { placement.bounds_of_metres(low, high) };
-    let facts = Facts {
-        kind,
-        points: header.points,
-        ground_points: tally.ground,
-        min: min.to_array(),
-        max: max.to_array(),
-        units,
-        crs,
-        unknown_cells: 0,
-        cell: None,
-        classes: tally.classes(),
-        withheld: tally.withheld,
-    };
-    check_bounds(&header, units, (low, high), notes)?;
-    tally.check(&facts, &ground, notes)?;
+    let facts = tile.facts(&seen, tally.ground);
+    tally.check(&facts, notes)?;
+    if tally.kept > MOST_GROUND_POINTS {
+        let message = text::TOO_MANY_POINTS.with("points", count(tally.kept)).with("most", count(MOST_GROUND_POINTS));
+        return Err(notes.refuse("survey::too-many-points", message, text::DO_STATE_WINDOW));
+    }
+    pick.warn(&facts, notes);
+    if tally.implausible + tally.without_place < tally.ground {
+        refuse_empty_window(&ground, &facts, notes)?;
+    }
+    warn_thin(&ground, notes);
     Ok((ground, facts))
 }
 
-struct Tally {
-    low: [i32; 3],
-    high: [i32; 3],
-    classes: [u64; 256],
-    withheld: u64,
-    ground: u64,
-    implausible: u64,
-    without_place: u64,
-    kept: u64,
+/// Ground points that went by.
+#[derive(Debug, Default, Clone, Copy)]
+pub(crate) struct GroundTally {
+    /// All of them.
+    pub(crate) ground: u64,
+    /// With heights that no ground can have.
+    pub(crate) implausible: u64,
+    /// Where the projection has no answer.
+    pub(crate) without_place: u64,
+    /// In the window and usable.
+    pub(crate) kept: u64,
 }
 
-impl Default for Tally {
-    fn default() -> Self {
-        Self {
-            low: [i32::MAX; 3],
-            high: [i32::MIN; 3],
-            classes: [0; 256],
-            withheld: 0,
-            ground: 0,
-            implausible: 0,
-            without_place: 0,
-            kept: 0,
-        }
-    }
-}
-
-impl Tally {
-    fn classes(&self) -> BTreeMap<u8, u64> {
-        (0..=u8::MAX).zip(self.classes).filter(|c| c.1 > 0).collect()
-    }
-
-    fn check(&self, facts: &Facts, ground: &[DVec3], notes: &mut Notes<'_>) -> Result<(), Refused> {
+impl GroundTally {
+    /// A cloud without ground is refused, points that cannot be are told.
+    pub(crate) fn check(&self, facts: &Facts, notes: &mut Notes<'_>) -> Result<(), Refused> {
         if self.ground == 0 {
             let classes = facts.classes.iter().map(|(c, n)| format!("{c}: {n}")).collect::<Vec<_>>().join(", ");
             let message = text::UNCLASSIFIED.with("points", count(facts.points)).with("classes", classes);
@@ -213,37 +190,34 @@ impl Tally {
             let message = text::POINTS_WITHOUT_PLACE.with("count", count(self.without_place));
             notes.warn("survey::points-without-place", message, text::DO_CHECK_SYSTEMS);
         }
-        if self.kept > MOST_GROUND_POINTS {
-            let message =
-                text::TOO_MANY_POINTS.with("points", count(self.kept)).with("most", count(MOST_GROUND_POINTS));
-            return Err(notes.refuse("survey::too-many-points", message, text::DO_STATE_WINDOW));
-        }
-        if self.implausible + self.without_place < self.ground {
-            refuse_empty_window(ground, facts, notes)?;
-        }
-        warn_thin(ground, notes);
         Ok(())
     }
 }
 
 /// Points exist, but none in the window.
 pub(crate) fn refuse_empty_window(ground: &[DVec3], facts: &Facts, notes: &mut Notes<'_>) -> Result<(), Refused> {
-    if !ground.is_empty() {
-        return Ok(());
-    }
+    if ground.is_empty() { Err(refuse_window(facts, notes)) } else { Ok(()) }
+}
+
+/// No ground in the window.
+pub(crate) fn refuse_window(facts: &Facts, notes: &mut Notes<'_>) -> Refused {
     let message = text::WINDOW_EMPTY
         .with("west", quantity::metres(facts.min[0]))
         .with("south", quantity::metres(facts.min[1]))
         .with("east", quantity::metres(facts.max[0]))
         .with("north", quantity::metres(facts.max[1]));
-    Err(notes.refuse("survey::window-empty", message, text::DO_CHECK_WINDOW))
+    notes.refuse("survey::window-empty", message, text::DO_CHECK_WINDOW)
 }
 
 fn warn_thin(ground: &[DVec3], notes: &mut Notes<'_>) {
     let corner = |pick: fn(DVec2, DVec2) -> DVec2| ground.iter().map(|p| p.truncate()).reduce(pick);
     let (Some(low), Some(high)) = (corner(DVec2::min), corner(DVec2::max)) else { return };
-    let area = (high - low).x * (high - low).y;
-    let density = ground.len() as f64 / area;
+    warn_thin_area(ground.len() as f64, high - low, notes);
+}
+
+/// Warns of too few points on a rectangle of this size, m.
+pub(crate) fn warn_thin_area(points: f64, size: DVec2, notes: &mut Notes<'_>) {
+    let density = points / (size.x * size.y);
     if density < THIN {
         let message = text::CLOUD_THIN.with("density", Quantity::number(density));
         notes.warn("survey::thin-cloud", message, text::DO_DENSER);
@@ -251,14 +225,14 @@ fn warn_thin(ground: &[DVec3], notes: &mut Notes<'_>) {
 }
 
 /// Metres in the file's numbers; 1 for degrees.
-fn factor(units: UnitFacts) -> DVec3 {
+pub(crate) fn factor(units: UnitFacts) -> DVec3 {
     let horizontal = units.horizontal.metres();
     DVec3::new(horizontal, horizontal, units.vertical.metres())
 }
 
 /// Points against the box that the header declares. Compressed data carry no checksum, and points
 /// outside the box are the one sign of damage; plain data are only reported.
-fn check_bounds(
+pub(crate) fn check_bounds(
     header: &CloudHeader,
     units: UnitFacts,
     (min, max): (DVec3, DVec3),
@@ -270,8 +244,7 @@ fn check_bounds(
     }
     let factor = factor(units);
     let (low, high) = (header.declared.0 * factor, header.declared.1 * factor);
-    // Writers round the box, some to two digits.
-    let slack = (header.scale * factor * 2.0).max(DVec3::splat(0.02));
+    let slack = bounds_slack(header, units);
     let outside = (low - slack - min).max(max - high - slack).max_element();
     if outside <= 0.0 {
         return Ok(());
@@ -282,4 +255,10 @@ fn check_bounds(
     }
     notes.warn("survey::bounds-differ", message, text::DO_EXPORT_AGAIN);
     Ok(())
+}
+
+/// What points may lie outside the declared box, m: writers round it, some to two digits.
+pub(crate) fn bounds_slack(header: &CloudHeader, units: UnitFacts) -> DVec3 {
+    let factor = DVec3::new(units.horizontal.metres(), units.horizontal.metres(), units.vertical.metres());
+    (header.scale * factor * 2.0).max(DVec3::splat(0.02))
 }

@@ -4,6 +4,11 @@
 //! - [`read_ground`]: LAS, LAZ, GeoTIFF, LandXML or CSV levels, told apart by their first bytes and name
 //! - [`read_tiles`]: several clouds or level files as one surface, without seams
 //! - [`read_cloud`]: only the ground points and facts of a cloud, not triangulated
+//! - [`grid_cloud`]: ground of clouds as a grid, in one pass, without keeping points
+//! - [`GroundFilter`]: ground of unclassified clouds, only where the options ask for it
+//! - [`things_above`]: what stands above the ground, whatever its class
+//! - [`likely_conductors`]: spans that points hang on; a suggestion, and no proof of absence
+//! - [`building_heights`]: roof inside an outline, ground around it
 //! - [`class_heights_in`]: heights of one class inside a polygon, such as a roof
 //! - [`landxml_surfaces`], [`landxml_plan`]: what is inside of a LandXML file; its points and lines
 //! - [`GroundOptions`]: what the job states: units, window, columns, longest edge
@@ -15,13 +20,25 @@
 //! rotated grids; headers are checked against the byte length before anything is decoded or
 //! allocated, so that a broken file costs neither memory nor time. `docs/survey-files.md` says in
 //! the user's words what is read and what is refused.
+//! Limits: no reprojection; ground of a cloud is what its file classes as ground (class 2) unless
+//! the filter is asked for, less patches that stand up by cliffs all around; no rotated grids;
+//! headers are checked against the byte length before anything is decoded or
 
 mod arc_chords;
+mod building_heights;
+mod cell_outline;
 mod class_heights;
 mod cloud;
+mod cloud_grid;
 mod cloud_header;
+mod cloud_raster;
 mod cloud_records;
+mod cloud_stream;
+mod conductor_fit;
+mod conductor_seeds;
+mod conductors;
 mod crs;
+mod doubtful_ground;
 mod epsg;
 mod feature;
 mod geo_keys;
@@ -30,6 +47,8 @@ mod geotiff;
 mod geotiff_cells;
 mod geotiff_frame;
 mod geotiff_points;
+mod ground_filter;
+mod ground_pick;
 mod kind;
 mod landxml;
 mod landxml_document;
@@ -48,6 +67,7 @@ mod plan_rules;
 mod plan_things;
 mod plans;
 mod projection;
+mod raster_opening;
 mod reading;
 mod shape_repair;
 mod shapefile;
@@ -58,16 +78,21 @@ mod slope;
 mod stored;
 mod systems;
 pub mod text;
+mod things_above;
 mod tiles;
 mod units;
 mod well_known_text;
 mod xml_scan;
 mod xml_text;
 
+pub use building_heights::{BuildingHeights, building_heights};
 pub use class_heights::{ClassHeights, class_heights_in};
 pub use cloud::{CloudPoints, read_cloud};
+pub use cloud_grid::{CloudGrid, GroundCell, grid_cloud};
+pub use conductors::{ConductorOptions, LikelyConductors, LikelySpan, likely_conductors};
 pub use epsg::Epsg;
 pub use feature::{Attribute, Feature, PlanFacts, PlanPoint, PlanReading, Shape};
+pub use ground_filter::GroundFilter;
 pub use kind::FileKind;
 pub use landxml::landxml_surfaces;
 pub use landxml_plan::landxml_plan;
@@ -82,5 +107,6 @@ pub use reading::{Facts, GroundReading, UnitFacts, UnitSource};
 pub use slope::{SlopeStatistics, slopes};
 pub use stored::{SourceRecord, StoreError, StoredSite, Used, read_stored, write_stored};
 pub use systems::{ConvertError, convert};
+pub use things_above::{ClassVotes, CloudThing, ThingColumn, ThingOptions, ThingsAbove, things_above};
 pub use tiles::{read_ground, read_tiles};
 pub use units::LengthUnit;

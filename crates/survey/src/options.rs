@@ -1,6 +1,6 @@
 //! What the job states about a survey file.
 
-use crate::{Epsg, LengthUnit, LevelColumns, LocalGrid};
+use crate::{Epsg, GroundFilter, LengthUnit, LevelColumns, LocalGrid};
 use geometry::DVec2;
 
 /// Longest triangle edge in a point cloud, m; longer ones are holes. Ours: ground points of
@@ -38,6 +38,8 @@ pub struct GroundOptions {
     pub survey_points: bool,
     /// Only the ground in and just around this rectangle is kept.
     pub window: Option<Window>,
+    /// Ground of a cloud by a filter instead of its classes; only where the job asks for it.
+    pub ground_filter: Option<GroundFilter>,
 }
 
 /// A rectangle in the site frame, m.

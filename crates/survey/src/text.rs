@@ -68,8 +68,30 @@ evidence::messages! {
     UNCLASSIFIED = "survey-unclassified" [points, classes];
     /// No ground in the window; the file covers east `west` to `east`, north `south` to `north` (m).
     WINDOW_EMPTY = "survey-window-empty" [west, south, east, north];
-    /// Only `density` ground points per square metre: between them nothing is known, so much of the ground stays unknown.
+    /// Only `density` ground points per square metre: much of the ground stays unknown, and the cloud is too thin for a check of clearances.
     CLOUD_THIN = "survey-cloud-thin" [density];
+    /// Ground was found by the filter: `ground` of `points` points, `share` %.
+    GROUND_FILTERED = "survey-ground-filtered" [ground, points, share];
+    /// A parameter of the ground filter cannot be.
+    FILTER_ABSURD = "survey-filter-absurd" [];
+    /// Ground points (at least `points`) at `east`, `north` stand up by cliffs all around, heights `low` to `high` (m), on `area` m²: no ground is known there.
+    GROUND_DOUBTFUL = "survey-ground-doubtful" [points, east, north, low, high, area];
+    /// `count` more such patches.
+    GROUND_DOUBTFUL_MORE = "survey-ground-doubtful-more" [count];
+    /// Cells of `cell` over `east` by `north` make `cells` cells, more than `most`.
+    TOO_MANY_CELLS = "survey-too-many-cells" [cell, east, north, cells, most];
+    /// A cell of `cell` m cannot be.
+    CELL_SIZE = "survey-cell-size" [cell];
+    /// The ground that is given knows no height where the cloud lies.
+    NO_GROUND_UNDER = "survey-no-ground-under" [];
+    /// `count` points stand alone above the ground and were left out.
+    LONE_POINTS = "survey-lone-points" [count];
+    /// `count` places where points hang like a conductor: a suggestion.
+    CONDUCTORS_LIKELY = "survey-conductors-likely" [count];
+    /// An option is no number, or outside its range.
+    OPTION_ABSURD = "survey-option-absurd" [];
+    /// An outline with fewer than three corners, or with one that is no number.
+    OUTLINE_ABSURD = "survey-outline-absurd" [];
     /// `count` ground points have heights no ground can have and were left out.
     HEIGHTS_IMPLAUSIBLE = "survey-heights-implausible" [count];
 
@@ -313,8 +335,26 @@ evidence::messages! {
     DO_EXPORT_METRES = "survey-do-export-metres" [];
     /// Do: project to a plane coordinate system in metres first (UTM or the national grid).
     DO_REPROJECT = "survey-do-reproject" [];
-    /// Do: have the ground classified (class 2) in the survey program, or give levels or a terrain grid.
+    /// Do: have the ground classified (class 2) in the survey program, or give levels or a terrain grid; or ask for the ground filter.
     DO_CLASSIFY = "survey-do-classify" [];
+    /// Do: compare the filtered ground with the site before anything stands on it.
+    DO_CHECK_FILTERED = "survey-do-check-filtered" [];
+    /// Do: state parameters of the filter in their ranges.
+    DO_FILTER = "survey-do-filter" [];
+    /// Do: look there; if it is ground that a machine reaches, measure levels.
+    DO_LOOK_THERE = "survey-do-look-there" [];
+    /// Do: state a window around the site, or larger cells.
+    DO_WINDOW_OR_CELL = "survey-do-window-or-cell" [];
+    /// Do: state a cell of 0.01 to 1000 m.
+    DO_STATE_CELL = "survey-do-state-cell" [];
+    /// Do: give the ground of the same place, in the same coordinate system.
+    DO_GIVE_GROUND_THERE = "survey-do-give-ground-there" [];
+    /// Do: confirm or refuse each on site, with the line's owner.
+    DO_CONFIRM_LINE = "survey-do-confirm-line" [];
+    /// Do: state options in their ranges.
+    DO_STATE_OPTION = "survey-do-state-option" [];
+    /// Do: give an outline of at least three corners.
+    DO_GIVE_OUTLINE = "survey-do-give-outline" [];
     /// Do: check the heights: units, "no data" numbers, wrong points.
     DO_CHECK_HEIGHTS = "survey-do-check-heights" [];
     /// Do: declare the number as "no data" when exporting, and check that no true height was lost.

@@ -2,7 +2,9 @@
 
 use crate::cloud;
 use crate::epsg::Epsg;
+use crate::doubtful_ground;
 use crate::geotiff;
+use crate::ground_pick::GroundPick;
 use crate::kind::{self, FileKind};
 use crate::landxml;
 use crate::levels;
@@ -23,6 +25,7 @@ use site::{Terrain, Tin, TinError};
 /// Every fault found; see `docs/survey-files.md`. Warnings of a usable file are in
 /// [`GroundReading::notes`].
 pub fn read_ground(name: &str, bytes: &[u8], options: &GroundOptions) -> Result<GroundReading, Faults> {
+    let pick = GroundPick::of(&[(name, bytes)], options)?;
     let mut notes = Notes::new(name);
     let result = kind::sniff(name, bytes, &mut notes).and_then(|kind| {
         if kind == FileKind::GeoTiff {
@@ -37,7 +40,10 @@ pub fn read_ground(name: &str, bytes: &[u8], options: &GroundOptions) -> Result<
         if matches!(kind, FileKind::GeoJson | FileKind::Shapefile) {
             return Err(notes.refuse("survey::no-ground", text::NO_GROUND_IN_PLAN, text::DO_GIVE_GROUND));
         }
-        let (points, facts) = points(kind, bytes, options, &mut notes)?;
+        let (mut points, facts) = points(kind, name, bytes, options, &pick, &mut notes)?;
+        if facts.kind != FileKind::Levels {
+            doubtful_ground::leave_out(&mut points, &mut notes);
+        }
         Ok((triangulate(&points, facts.kind, options, &mut notes)?, facts))
     });
     let ((terrain, facts), notes) = notes.finish(result)?;
@@ -50,6 +56,7 @@ pub fn read_ground(name: &str, bytes: &[u8], options: &GroundOptions) -> Result<
 /// # Errors
 /// Every fault of every file. Tiles without ground in the window are left out as long as one has.
 pub fn read_tiles(tiles: &[(&str, &[u8])], options: &GroundOptions) -> Result<GroundReading, Faults> {
+    let pick = GroundPick::of(tiles, options)?;
     let mut faults = Faults::default();
     let mut all = Vec::new();
     let mut together: Option<Facts> = None;
@@ -60,7 +67,7 @@ pub fn read_tiles(tiles: &[(&str, &[u8])], options: &GroundOptions) -> Result<Gr
             if matches!(kind, FileKind::GeoTiff | FileKind::LandXml) {
                 return Err(notes.refuse("survey::tiles-of-grids", text::TILES_OF_GRIDS, text::DO_GIVE_GRIDS_APART));
             }
-            points(kind, bytes, options, &mut notes)
+            points(kind, name, bytes, options, &pick, &mut notes)
         });
         match notes.finish(result) {
             Ok(((points, facts), notes)) => {
@@ -86,6 +93,9 @@ pub fn read_tiles(tiles: &[(&str, &[u8])], options: &GroundOptions) -> Result<Gr
         return Err(faults);
     };
     let mut notes = Notes::new(tiles.first().map_or("", |t| t.0));
+    if facts.kind != FileKind::Levels {
+        doubtful_ground::leave_out(&mut all, &mut notes);
+    }
     let result = triangulate(&all, facts.kind, options, &mut notes);
     let (terrain, more) = notes.finish(result)?;
     faults.append(more);
@@ -94,13 +104,15 @@ pub fn read_tiles(tiles: &[(&str, &[u8])], options: &GroundOptions) -> Result<Gr
 
 fn points(
     kind: FileKind,
+    name: &str,
     bytes: &[u8],
     options: &GroundOptions,
+    pick: &GroundPick,
     notes: &mut Notes<'_>,
 ) -> Result<(Vec<DVec3>, Facts), Refused> {
     match kind {
         FileKind::Levels => levels::points(bytes, options, notes),
-        FileKind::Las | FileKind::Laz => cloud::ground(kind, bytes, options, notes),
+        FileKind::Las | FileKind::Laz => cloud::ground(name, bytes, options, pick, notes),
         _ => Err(notes.refuse("survey::no-ground", text::NO_GROUND_IN_PLAN, text::DO_GIVE_GROUND)),
     }
 }
@@ -141,7 +153,7 @@ pub(crate) fn joined_up(points: &[DVec3], longest: f64, notes: &mut Notes<'_>) -
     }
 }
 
-fn joined(mut sum: Facts, more: &Facts) -> Facts {
+pub(crate) fn joined(mut sum: Facts, more: &Facts) -> Facts {
     sum.points += more.points;
     sum.ground_points += more.ground_points;
     sum.withheld += more.withheld;

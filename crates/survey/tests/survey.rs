@@ -2,6 +2,10 @@
 
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::disallowed_methods, reason = "tests")]
 
+#[path = "survey/cloud_ground.rs"]
+mod cloud_ground;
+#[path = "survey/cloud_things.rs"]
+mod cloud_things;
 #[path = "survey/clouds.rs"]
 mod clouds;
 #[path = "survey/coordinates.rs"]
@@ -26,6 +30,8 @@ mod made_grids;
 mod made_shapes;
 #[path = "survey/mutations.rs"]
 mod mutations;
+#[path = "survey/plain_cloud.rs"]
+mod plain_cloud;
 #[path = "survey/reference.rs"]
 mod reference;
 #[path = "survey/stored.rs"]

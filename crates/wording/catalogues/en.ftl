@@ -882,7 +882,36 @@ survey-too-few-points = { $points ->
 }
 survey-unclassified = none of the { $points } points is classed as ground (class 2); classes found: { $classes }
 survey-window-empty = there is no ground in the window; the file covers east { $west } to { $east } and north { $south } to { $north }
-survey-cloud-thin = there are only { $density } ground points per square metre; between them nothing is known, so much of the ground stays unknown
+survey-cloud-thin = there are only { $density } ground points per square metre; between them nothing is known, so much of the ground stays unknown, and a thin thing above it may be missing: too thin for a check of clearances
+survey-ground-filtered = nobody classified this ground: a filter took { $ground } of { $points } points for it ({ $share } %); low walls, stacks and dense shrubs may be among them, and steep ground may be missing
+survey-filter-absurd = a parameter of the ground filter is no number or outside its range
+survey-ground-doubtful = { $points ->
+    [one] { $points } ground point
+   *[other] at least { $points } ground points
+ } near east { $east }, north { $north } at heights { $low } to { $high } (about { $area } m²) { $points ->
+    [one] stands
+   *[other] stand
+ } above everything around by a cliff, as a roof, a stack or a vehicle does; no ground is taken as known there
+survey-ground-doubtful-more = { $count ->
+    [one] { $count } more patch
+   *[other] { $count } more patches
+ } of ground points { $count ->
+    [one] stands
+   *[other] stand
+ } above everything around; no ground is taken as known there
+survey-too-many-cells = cells of { $cell } over { $east } by { $north } make { $cells } cells, more than the { $most } that are made at once
+survey-cell-size = a cell of { $cell } m cannot be made
+survey-no-ground-under = the ground that was given has no height anywhere near these points
+survey-lone-points = { $count ->
+    [one] { $count } point stands
+   *[other] { $count } points stand
+ } alone above the ground and belong to nothing; left out
+survey-conductors-likely = { $count ->
+    [one] in { $count } place points hang
+   *[other] in { $count } places points hang
+ } like a conductor of an overhead line; this is a suggestion, and a line that is not suggested may be there all the same
+survey-option-absurd = an option is no number or outside its range
+survey-outline-absurd = the outline has fewer than three corners, or a corner that is no number
 survey-heights-implausible = { $count ->
     [one] { $count } ground point has a height that no ground can have, and was left out
    *[other] { $count } ground points have heights that no ground can have, and were left out
@@ -1010,7 +1039,16 @@ survey-do-check-units = Make sure of the units: measure a known length and a kno
 survey-do-state-crs-and-units = State the coordinate system and units of this file in the job, after asking who made it; what the file says is wrong.
 survey-do-export-metres = Export it in metres.
 survey-do-reproject = Project it to a plane coordinate system in metres first (UTM or the national grid).
-survey-do-classify = Have the ground classified (class 2) in the survey program, or give levels or a terrain grid.
+survey-do-classify = Have the ground classified (class 2) in the survey program, or give levels or a terrain grid. Where neither can be had, ask for the ground filter; it is never used unasked.
+survey-do-check-filtered = Compare this ground with the site before anything stands on it: levels at the stands and ways. Better, have the ground classified.
+survey-do-filter = Cells 0.1 to 10 m, slope 0 to 5, smallest step 0.01 to 10 m and no larger than the largest (up to 100 m), widest thing one cell to 500 m, thickness 0 to 2 m.
+survey-do-look-there = Look there. If it is ground that a machine can reach, measure levels there.
+survey-do-window-or-cell = State a window around the site, or larger cells.
+survey-do-state-cell = State a cell of 0.01 to 1000 m.
+survey-do-give-ground-there = Give the ground of the same place, in the same coordinate system.
+survey-do-confirm-line = Look up on site, and confirm or refuse each with the owner of the line.
+survey-do-state-option = State options in the ranges of their description.
+survey-do-give-outline = Give at least three corners, in order around the building.
 survey-do-check-heights = Check the heights: units, “no data” numbers, wrong points.
 survey-do-declare-nodata = Declare this number as “no data” when exporting, and check that no true height was lost.
 survey-do-denser = Survey the stands and ways more densely, or measure levels there.

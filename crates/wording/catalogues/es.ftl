@@ -927,7 +927,42 @@ survey-too-few-points = { $points ->
 }
 survey-unclassified = ninguno de los { $points } puntos está clasificado como terreno (clase 2); clases encontradas: { $classes }
 survey-window-empty = no hay terreno en la ventana; el archivo abarca este de { $west } a { $east } y norte de { $south } a { $north }
-survey-cloud-thin = solo hay { $density } puntos de terreno por metro cuadrado; entre ellos no se sabe nada, así que mucho terreno queda sin conocer
+survey-cloud-thin = solo hay { $density } puntos de terreno por metro cuadrado; entre ellos no se sabe nada, así que mucho terreno queda sin conocer, y puede faltar algo delgado por encima: demasiado pocos para comprobar distancias libres
+survey-ground-filtered = nadie ha clasificado este terreno: un filtro ha tomado por terreno { $ground } de { $points } puntos ({ $share } %); puede haber entre ellos muretes, acopios y matorral denso, y puede faltar terreno empinado
+survey-filter-absurd = un parámetro del filtro de terreno no es un número o está fuera de su intervalo
+survey-ground-doubtful = { $points ->
+    [one] { $points } punto de terreno
+   *[other] al menos { $points } puntos de terreno
+ } cerca de este { $east }, norte { $north }, con cotas de { $low } a { $high } (unos { $area } m²), { $points ->
+    [one] sobresale
+   *[other] sobresalen
+ } con un escalón por encima de todo lo que { $points ->
+    [one] lo
+   *[other] los
+ } rodea, como una cubierta, un acopio o un vehículo; ahí no se da por conocido ningún terreno
+survey-ground-doubtful-more = { $count ->
+    [one] { $count } zona más
+   *[other] { $count } zonas más
+ } de puntos de terreno { $count ->
+    [one] sobresale
+   *[other] sobresalen
+ } por encima de todo lo que hay alrededor; ahí no se da por conocido ningún terreno
+survey-too-many-cells = celdas de { $cell } sobre { $east } por { $north } dan { $cells } celdas, más de las { $most } que se hacen de una vez
+survey-cell-size = no se puede hacer una celda de { $cell } m
+survey-no-ground-under = el terreno indicado no tiene cota en ningún lugar cerca de estos puntos
+survey-lone-points = { $count ->
+    [one] { $count } punto está solo
+   *[other] { $count } puntos están solos
+ } por encima del terreno y no { $count ->
+    [one] pertenece
+   *[other] pertenecen
+ } a nada; se han dejado fuera
+survey-conductors-likely = { $count ->
+    [one] en { $count } lugar hay puntos que cuelgan
+   *[other] en { $count } lugares hay puntos que cuelgan
+ } como el conductor de una línea aérea; es una sugerencia, y puede haber una línea que no se sugiere
+survey-option-absurd = una opción no es un número o está fuera de su intervalo
+survey-outline-absurd = el contorno tiene menos de tres vértices, o un vértice que no es un número
 survey-heights-implausible = { $count ->
     [one] { $count } punto de terreno tiene una cota que ningún terreno puede tener, y se ha dejado fuera
    *[other] { $count } puntos de terreno tienen cotas que ningún terreno puede tener, y se han dejado fuera
@@ -1058,7 +1093,16 @@ survey-do-check-units = Asegúrese de las unidades: mida en el resultado una lon
 survey-do-state-crs-and-units = Indique en el trabajo el sistema de coordenadas y las unidades de este archivo, después de preguntar a quien lo hizo; lo que dice el archivo es erróneo.
 survey-do-export-metres = Expórtelo en metros.
 survey-do-reproject = Proyéctelo antes a un sistema de coordenadas plano en metros (UTM o el nacional).
-survey-do-classify = Haga clasificar el terreno (clase 2) en el programa de topografía, o entregue cotas o una malla del terreno.
+survey-do-classify = Haga clasificar el terreno (clase 2) en el programa de topografía, o entregue cotas o una malla del terreno. Si no se puede, pida el filtro de terreno; nunca se usa sin pedirlo.
+survey-do-check-filtered = Compare este terreno con la obra antes de colocar nada sobre él: cotas en los emplazamientos y caminos. Mejor aún, haga clasificar el terreno.
+survey-do-filter = Celdas de 0,1 a 10 m, pendiente de 0 a 5, escalón menor de 0,01 a 10 m y no superior al mayor (hasta 100 m), lo más ancho de una celda a 500 m, espesor de 0 a 2 m.
+survey-do-look-there = Mire ahí. Si es terreno al que llega una máquina, mida cotas ahí.
+survey-do-window-or-cell = Indique una ventana alrededor de la obra, o celdas mayores.
+survey-do-state-cell = Indique una celda de 0,01 a 1000 m.
+survey-do-give-ground-there = Entregue el terreno del mismo lugar, en el mismo sistema de coordenadas.
+survey-do-confirm-line = Mire hacia arriba en la obra, y confirme o descarte cada uno con el propietario de la línea.
+survey-do-state-option = Indique opciones dentro de los intervalos de su descripción.
+survey-do-give-outline = Indique al menos tres vértices, en orden alrededor del edificio.
 survey-do-check-heights = Revise las cotas: unidades, números de «sin datos», puntos erróneos.
 survey-do-declare-nodata = Declare este número como «sin datos» al exportar, y compruebe que no se ha perdido ninguna cota verdadera.
 survey-do-denser = Mida con más puntos los emplazamientos y caminos, o tome cotas allí.

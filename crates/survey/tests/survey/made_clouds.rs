@@ -17,6 +17,7 @@ const METRES: GroundOptions = GroundOptions {
     surface: None,
     survey_points: false,
     window: None,
+    ground_filter: None,
 };
 
 fn refused(bytes: &[u8], options: &GroundOptions) -> Vec<String> {
