@@ -49,6 +49,7 @@ fn surface(t: &Reader<'_>, files: &mut Files<'_>) -> Option<(GroundSource, bool)
         longest_edge: t.decision_or_none("longest_edge", D::Length, UpTo(10_000.0)),
         window: window(t),
         columns: columns(t),
+        layers: None,
     };
     t.done();
     if units.is_err() || height_units.is_err() {

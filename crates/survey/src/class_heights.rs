@@ -83,7 +83,7 @@ pub fn class_heights_in(
 }
 
 /// Crossings of a ray to the east, counted even-odd.
-fn contains(polygon: &[DVec2], at: DVec2) -> bool {
+pub(crate) fn contains(polygon: &[DVec2], at: DVec2) -> bool {
     let mut inside = false;
     for (i, a) in polygon.iter().enumerate() {
         let b = polygon[(i + 1) % polygon.len()];

@@ -27,6 +27,8 @@ pub struct GroundOptions {
     pub longest_edge: Option<f64>,
     /// Only the ground in and just around this rectangle is kept.
     pub window: Option<Window>,
+    /// Layers of a drawing that are ground; without them no drawing is ground.
+    pub layers: Option<Vec<String>>,
 }
 
 /// A rectangle in the site frame, m.

@@ -1,6 +1,7 @@
 //! One surface from one file or from several.
 
 use crate::cloud;
+use crate::dxf_ground::{self, DrawnGround};
 use crate::geotiff;
 use crate::kind::{self, FileKind};
 use crate::levels;
@@ -15,7 +16,8 @@ use site::{Terrain, Tin, TinError};
 /// Reads a survey file of any kind into a surface.
 ///
 /// `name`: file name relative to the job folder, for faults and for the kind where the first bytes
-/// do not tell it. Clouds and levels become a triangulation, GeoTIFF a grid.
+/// do not tell it. Clouds, levels and drawings become a triangulation,
+/// GeoTIFF a grid.
 ///
 /// # Errors
 /// Every fault found; see `docs/survey-files.md`. Warnings of a usable file are in
@@ -27,6 +29,10 @@ pub fn read_ground(name: &str, bytes: &[u8], options: &GroundOptions) -> Result<
             let (grid, facts) = geotiff::grid(bytes, options, &mut notes)?;
             return Ok((Terrain::Grid(grid), facts));
         }
+        if kind == FileKind::Dxf {
+            let (ground, facts) = dxf_ground::ground(bytes, options, &mut notes)?;
+            return Ok((drawn_surface(&ground, options, &mut notes)?, facts));
+        }
         if matches!(kind, FileKind::GeoJson | FileKind::Shapefile) {
             return Err(notes.refuse("survey::no-ground", text::NO_GROUND_IN_PLAN, text::DO_GIVE_GROUND));
         }
@@ -37,7 +43,7 @@ pub fn read_ground(name: &str, bytes: &[u8], options: &GroundOptions) -> Result<
     Ok(GroundReading { terrain, facts, notes })
 }
 
-/// Reads several clouds or level files of one survey into one triangulation, so that no seam
+/// Reads several clouds, level files or drawings of one survey into one triangulation, so that no seam
 /// between tiles stays unknown. Grids are surfaces of their own.
 ///
 /// # Errors
@@ -91,8 +97,18 @@ fn points(
     match kind {
         FileKind::Levels => levels::points(bytes, options, notes),
         FileKind::Las | FileKind::Laz => cloud::ground(kind, bytes, options, notes),
+        FileKind::Dxf => dxf_ground::ground(bytes, options, notes).map(|(ground, facts)| (ground.points, facts)),
         _ => Err(notes.refuse("survey::no-ground", text::NO_GROUND_IN_PLAN, text::DO_GIVE_GROUND)),
     }
+}
+
+/// The surface of a drawing: over all its points. Its lines and faces are not followed edge by edge.
+fn drawn_surface(ground: &DrawnGround, options: &GroundOptions, notes: &mut Notes<'_>) -> Result<Terrain, Refused> {
+    if !ground.breaklines.is_empty() || !ground.faces.is_empty() {
+        let message = text::EDGES_NOT_FOLLOWED.with("lines", ground.breaklines.len()).with("faces", ground.faces.len());
+        notes.warn("survey::edges-not-followed", message, text::DO_DENSER);
+    }
+    triangulate(&ground.points, FileKind::Dxf, options, notes)
 }
 
 fn triangulate(
@@ -101,7 +117,7 @@ fn triangulate(
     options: &GroundOptions,
     notes: &mut Notes<'_>,
 ) -> Result<Terrain, Refused> {
-    let usual = if kind == FileKind::Levels { LONGEST_EDGE_LEVELS } else { LONGEST_EDGE_CLOUD };
+    let usual = if matches!(kind, FileKind::Levels | FileKind::Dxf) { LONGEST_EDGE_LEVELS } else { LONGEST_EDGE_CLOUD };
     match Tin::new(points, options.longest_edge.unwrap_or(usual)) {
         Ok(tin) => Ok(Terrain::Tin(tin)),
         Err(TinError::TooFewPoints) => {

@@ -12,6 +12,7 @@ const METRES: GroundOptions = GroundOptions {
     columns: None,
     longest_edge: None,
     window: None,
+    layers: None,
 };
 
 fn refused(bytes: &[u8], options: &GroundOptions) -> Vec<String> {
