@@ -2,6 +2,8 @@
 //! files, no clock. Metres inside, whatever the file is in.
 //!
 //! - [`read_ground`]: LAS, LAZ, GeoTIFF, LandXML or CSV levels, told apart by their first bytes and name
+//! - [`read_ground`]: LAS, LAZ, GeoTIFF, CSV levels or named layers of a drawing, told apart by their first bytes and name
+//! - [`read_plan`]: shapes of a drawing (DXF), in plan and with heights where it has them
 //! - [`read_tiles`]: several clouds or level files as one surface, without seams
 //! - [`read_cloud`]: only the ground points and facts of a cloud, not triangulated
 //! - [`grid_cloud`]: ground of clouds as a grid, in one pass, without keeping points
@@ -39,6 +41,21 @@ mod conductor_seeds;
 mod conductors;
 mod crs;
 mod doubtful_ground;
+mod dxf;
+mod dxf_curves;
+mod dxf_entities;
+mod dxf_frame;
+mod dxf_geodata;
+mod dxf_ground;
+mod dxf_groups;
+mod dxf_hatch;
+mod dxf_index;
+mod dxf_join;
+mod dxf_outline;
+mod dxf_pairs;
+mod dxf_shapes;
+mod dxf_units;
+mod dxf_words;
 mod epsg;
 mod feature;
 mod geo_keys;

@@ -24,6 +24,16 @@ impl<'a> Notes<'a> {
         name.rsplit_once('.').map_or(name, |(stem, _)| stem).to_owned()
     }
 
+    /// Notes on the same file that may still be dropped.
+    pub(crate) fn apart(&self) -> Self {
+        Self::new(self.file)
+    }
+
+    /// Takes over what was noted apart.
+    pub(crate) fn append(&mut self, apart: Self) {
+        self.faults.append(apart.faults);
+    }
+
     /// Adds an error; the return value goes into `Err` where reading ends.
     pub(crate) fn refuse(&mut self, code: &str, message: impl Into<Message>, hint: impl Into<Message>) -> Refused {
         self.add(code, Severity::Error, None, message, hint);

@@ -40,6 +40,8 @@ pub struct GroundOptions {
     pub window: Option<Window>,
     /// Ground of a cloud by a filter instead of its classes; only where the job asks for it.
     pub ground_filter: Option<GroundFilter>,
+    /// Layers of a drawing that are ground; without them no drawing is ground.
+    pub layers: Option<Vec<String>>,
 }
 
 /// A rectangle in the site frame, m.

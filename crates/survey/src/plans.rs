@@ -5,7 +5,7 @@ use crate::kind::{self, FileKind};
 use crate::notes::{Notes, Refused};
 use crate::options::GroundOptions;
 use crate::shapefile::Parts;
-use crate::{geojson_file, landxml_plan, shapefile, text};
+use crate::{dxf, geojson_file, landxml_plan, shapefile, text};
 use evidence::Faults;
 
 /// Reads a plan file into shapes in the site frame.
@@ -19,6 +19,7 @@ use evidence::Faults;
 pub fn read_plan(name: &str, bytes: &[u8], options: &GroundOptions) -> Result<PlanReading, Faults> {
     let mut notes = Notes::new(name);
     let result = kind::sniff(name, bytes, &mut notes).and_then(|kind| match kind {
+        FileKind::Dxf => dxf::plan(bytes, options, &mut notes),
         FileKind::LandXml => landxml_plan::plan(bytes, options, &mut notes),
         FileKind::GeoJson => geojson_file::plan(bytes, options, &mut notes),
         FileKind::Shapefile => shapefile::plan(&Parts { shp: bytes, ..Parts::default() }, options, &mut notes),

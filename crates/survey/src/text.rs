@@ -103,7 +103,7 @@ evidence::messages! {
     UNITS_CONTRADICT = "survey-units-contradict" [found];
     /// The file gives eastings and northings in `plan`, heights in `heights`: often one of the two is wrong.
     UNITS_DIFFER = "survey-units-differ" [plan, heights];
-    /// The length unit `found` is neither metre, foot nor US survey foot.
+    /// The length unit `found` is none of those that are read.
     UNIT_NOT_KNOWN = "survey-unit-not-known" [found];
     /// The file says its eastings and northings are in `found`; taken as `stated`, as the job states.
     UNITS_OVERRIDDEN = "survey-units-overridden" [found, stated];
@@ -261,7 +261,7 @@ evidence::messages! {
     COLUMN_MISSING = "survey-column-missing" [column, found];
     /// Two columns may mean the same, or one is used twice: `first` and `second`.
     COLUMN_TWICE = "survey-column-twice" [first, second];
-    /// Column `column` is in `unit`, which is neither metre, foot nor US survey foot.
+    /// Column `column` is in `unit`, which is none of those that are read.
     COLUMN_UNIT = "survey-column-unit" [column, unit];
     /// No header line, and too few columns to know which is easting, northing and height.
     COLUMNS_UNKNOWN = "survey-columns-unknown" [];
@@ -309,7 +309,7 @@ evidence::messages! {
     DO_OUTLINE_MODEL = "survey-do-outline-model" [];
     /// Do: give this file as a plan of things, and the ground in a file of its own.
     DO_GIVE_GROUND = "survey-do-give-ground" [];
-    /// Do: give LAS, LAZ, GeoTIFF, LandXML or CSV levels.
+    /// Do: give a kind of file that is read.
     DO_GIVE_KNOWN_KIND = "survey-do-give-known-kind" [];
     /// Do: list each of the files as a ground source of its own.
     DO_GIVE_GRIDS_APART = "survey-do-give-grids-apart" [];
@@ -323,7 +323,7 @@ evidence::messages! {
     DO_STATE_WINDOW = "survey-do-state-window" [];
     /// Do: check the window against the file's coordinates; another coordinate system or unit is the usual reason.
     DO_CHECK_WINDOW = "survey-do-check-window" [];
-    /// Do: state the units of this file in the job (metre, foot or US survey foot), after asking who made it.
+    /// Do: state the units of this file in the job after asking who made it.
     DO_STATE_UNITS = "survey-do-state-units" [];
     /// Do: state the units of plan and of heights in the job, after asking who made the file.
     DO_STATE_BOTH_UNITS = "survey-do-state-both-units" [];
@@ -455,4 +455,89 @@ evidence::messages! {
     DO_CHECK_HOLES = "survey-do-check-holes" [];
     /// Do: look at the surface in the program that made it.
     DO_CHECK_SURFACE = "survey-do-check-surface" [];
+    /// The file is no drawing in DXF: no section begins in it.
+    NOT_A_DRAWING = "survey-not-a-drawing" [];
+    /// The drawing ends before its entities do.
+    DRAWING_CUT = "survey-drawing-cut" [];
+    /// In `count` lines no group code stands where one should: too many to read on.
+    DRAWING_GARBLED = "survey-drawing-garbled" [count];
+    /// `count` lines, the first of them here, hold no group code where one should stand; they were skipped.
+    LINES_SKIPPED = "survey-lines-skipped" [count];
+    /// The drawing has no end mark, though its entities are closed.
+    DRAWING_NO_END = "survey-drawing-no-end" [];
+    /// The drawing has no section of entities.
+    DRAWING_EMPTY = "survey-drawing-empty" [];
+    /// Nothing in the drawing could be read; it holds `left_out`.
+    DRAWING_NO_SHAPES = "survey-drawing-no-shapes" [left_out];
+    /// The drawing draws more than its size allows: blocks that insert blocks, or very large arrays.
+    TOO_MANY_SHAPES = "survey-too-many-shapes" [];
+    /// A coordinate of this `kind` is no number.
+    ENTITY_NUMBER = "survey-entity-number" [kind];
+    /// This `kind` on layer `layer` has no size, or something is missing; left out.
+    ENTITY_UNUSABLE = "survey-entity-unusable" [kind, layer];
+    /// `count` more entities were left out or changed.
+    MORE_ENTITIES = "survey-more-entities" [count];
+    /// This `kind` on layer `layer` inserts a block that the file does not hold; left out.
+    BLOCK_MISSING = "survey-block-missing" [kind, layer];
+    /// The drawing shows another one, `layer`, that is not in the file; left out.
+    EXTERNAL_DRAWING = "survey-external-drawing" [kind, layer];
+    /// This `kind` on layer `layer` lies too deep in blocks of blocks, or its block inserts itself; left out.
+    BLOCKS_DEEP = "survey-blocks-deep" [kind, layer];
+    /// This `kind` on layer `layer` has a scale of zero in plan; left out.
+    SCALE_ZERO = "survey-scale-zero" [kind, layer];
+    /// This `kind` on layer `layer` has a scale of zero for heights: its block was read flat.
+    SCALE_ZERO_HEIGHT = "survey-scale-zero-height" [kind, layer];
+    /// The outline of this `kind` on layer `layer` crosses itself and was cut into areas there.
+    OUTLINE_SPLIT = "survey-outline-split" [kind, layer];
+    /// The outline joined from single lines, the first of them here, crosses itself and was cut into areas there.
+    JOINED_SPLIT = "survey-joined-split" [];
+    /// The outline of this `kind` on layer `layer` crosses itself often; only the line was taken, not the area.
+    OUTLINE_CROSSES = "survey-outline-crosses" [kind, layer];
+    /// This `kind` on layer `layer` has too many corners to see whether it crosses itself; only the line was taken.
+    OUTLINE_UNCHECKED = "survey-outline-unchecked" [kind, layer];
+    /// The outline of this `kind` on layer `layer` encloses nothing; only the line was taken.
+    OUTLINE_FLAT = "survey-outline-flat" [kind, layer];
+    /// Entities that were not read, by kind with their number: `left_out`.
+    LEFT_OUT = "survey-left-out" [left_out];
+    /// `layers` are switched off or frozen in the drawing; they were read all the same.
+    LAYERS_HIDDEN = "survey-layers-hidden" [layers];
+    /// `count` corners repeat the one before and were taken once.
+    CORNERS_REPEATED = "survey-corners-repeated" [count];
+    /// `count` outlines drawn as single lines and arcs were joined to areas.
+    LINES_JOINED = "survey-lines-joined" [count];
+    /// Neither drawing nor job says the unit; by unit, how large the drawing would be.
+    DRAWING_UNITS_UNKNOWN = "survey-drawing-units-unknown" [mm, cm, m, in, ft];
+    /// The drawing would be `size` large in `unit`, which no site or building is; by unit, how large it would be.
+    DRAWING_SIZE = "survey-drawing-size" [mm, cm, m, in, ft, unit, size];
+    /// The drawing says that its point (`east`, `north`) lies at (`site_east`, `site_north`) of `crs`; not applied.
+    DRAWING_PLACE = "survey-drawing-place" [east, north, site_east, site_north, crs];
+    /// The drawing says where it lies on the earth, but in a way that could not be read.
+    DRAWING_PLACE_UNREADABLE = "survey-drawing-place-unreadable" [];
+    /// The job does not name the layers of the ground; those of the drawing with number of shapes and heights: `layers`.
+    GROUND_LAYERS = "survey-ground-layers" [layers];
+    /// The drawing has no layer `missing`; it has `layers`.
+    LAYERS_MISSING = "survey-layers-missing" [missing, layers];
+    /// Nothing on the named layers has a height; the drawing has `layers`.
+    LAYERS_FLAT = "survey-layers-flat" [layers];
+    /// `count` heights are exactly 0, others are not.
+    HEIGHTS_ZERO = "survey-heights-zero" [count];
+    /// `lines` pieces of lines cross others, and the surface does not follow them.
+    EDGES_NOT_FOLLOWED = "survey-edges-not-followed" [lines];
+    /// The file holds no plan: no shapes, only ground.
+    NO_PLAN = "survey-no-plan" [];
+
+    /// Do: export the drawing again as DXF.
+    DO_EXPORT_DXF = "survey-do-export-dxf" [];
+    /// Do: look at the place in the drawing, and compare with the result.
+    DO_CHECK_DRAWING = "survey-do-check-drawing" [];
+    /// Do: look whether anything that matters is among what was left out; if so, draw it as lines.
+    DO_CHECK_LEFT_OUT = "survey-do-check-left-out" [];
+    /// Do: bind external drawings before exporting.
+    DO_BIND_DRAWINGS = "survey-do-bind-drawings" [];
+    /// Do: state the drawing's unit in the job (mm, cm, m, in, ft), after measuring a known length.
+    DO_STATE_DRAWING_UNITS = "survey-do-state-drawing-units" [];
+    /// Do: if the drawing is not in the survey's coordinates, state its shift in the job.
+    DO_STATE_SHIFT = "survey-do-state-shift" [];
+    /// Do: name the layers of the ground in the job.
+    DO_NAME_LAYERS = "survey-do-name-layers" [];
 }

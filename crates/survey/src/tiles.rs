@@ -3,6 +3,7 @@
 use crate::cloud;
 use crate::epsg::Epsg;
 use crate::doubtful_ground;
+use crate::dxf_ground::{self, DrawnGround};
 use crate::geotiff;
 use crate::ground_pick::GroundPick;
 use crate::kind::{self, FileKind};
@@ -19,7 +20,8 @@ use site::{Terrain, Tin, TinError};
 /// Reads a survey file of any kind into a surface.
 ///
 /// `name`: file name relative to the job folder, for faults and for the kind where the first bytes
-/// do not tell it. Clouds and levels become a triangulation, GeoTIFF a grid.
+/// do not tell it. Clouds, levels and drawings become a triangulation,
+/// GeoTIFF a grid.
 ///
 /// # Errors
 /// Every fault found; see `docs/survey-files.md`. Warnings of a usable file are in
@@ -37,6 +39,10 @@ pub fn read_ground(name: &str, bytes: &[u8], options: &GroundOptions) -> Result<
         if kind == FileKind::LandXml {
             return landxml::ground(bytes, options, &mut notes);
         }
+        if kind == FileKind::Dxf {
+            let (ground, facts) = dxf_ground::ground(bytes, options, &mut notes)?;
+            return Ok((drawn_surface(&ground, options, &mut notes)?, facts));
+        }
         if matches!(kind, FileKind::GeoJson | FileKind::Shapefile) {
             return Err(notes.refuse("survey::no-ground", text::NO_GROUND_IN_PLAN, text::DO_GIVE_GROUND));
         }
@@ -50,7 +56,7 @@ pub fn read_ground(name: &str, bytes: &[u8], options: &GroundOptions) -> Result<
     Ok(GroundReading { terrain, facts, notes })
 }
 
-/// Reads several clouds or level files of one survey into one triangulation, so that no seam
+/// Reads several clouds, level files or drawings of one survey into one triangulation, so that no seam
 /// between tiles stays unknown. Grids are surfaces of their own.
 ///
 /// # Errors
@@ -113,6 +119,7 @@ fn points(
     match kind {
         FileKind::Levels => levels::points(bytes, options, notes),
         FileKind::Las | FileKind::Laz => cloud::ground(name, bytes, options, pick, notes),
+        FileKind::Dxf => dxf_ground::ground(bytes, options, notes).map(|(ground, facts)| (ground.points, facts)),
         _ => Err(notes.refuse("survey::no-ground", text::NO_GROUND_IN_PLAN, text::DO_GIVE_GROUND)),
     }
 }
@@ -129,22 +136,57 @@ fn refuse_other_system(sum: &Facts, facts: &Facts, name: &str, faults: &mut Faul
     }
 }
 
+/// The surface of a drawing: its faces as drawn, where it has nothing else; else over all its points, along
+/// its lines and the edges of its faces.
+fn drawn_surface(ground: &DrawnGround, options: &GroundOptions, notes: &mut Notes<'_>) -> Result<Terrain, Refused> {
+    let longest = options.longest_edge.unwrap_or(LONGEST_EDGE_LEVELS);
+    let of_faces = ground.faces.iter().map(Vec::len).sum::<usize>();
+    let made = if ground.breaklines.is_empty() && ground.faces.is_empty() {
+        Tin::new(&ground.points, longest)
+    } else if ground.breaklines.is_empty() && ground.spots == 0 {
+        let mut corners = Vec::with_capacity(of_faces);
+        let mut faces = Vec::new();
+        for face in &ground.faces {
+            let first = corners.len() as u32;
+            corners.extend(face.iter().copied());
+            faces.extend((2..face.len() as u32).map(|i| [first, first + i - 1, first + i]));
+        }
+        Tin::from_faces(&corners, &faces)
+    } else {
+        let closed = ground.faces.iter().map(|f| f.iter().chain(f.first()).copied().collect::<Vec<_>>());
+        let lines: Vec<Vec<DVec3>> = ground.breaklines.iter().cloned().chain(closed).collect();
+        Tin::with_breaklines(&ground.points, &lines, longest)
+    };
+    if let Ok(tin) = &made
+        && tin.doubts().crossing > 0
+    {
+        let message = text::EDGES_NOT_FOLLOWED.with("lines", tin.doubts().crossing);
+        notes.warn("survey::edges-not-followed", message, text::DO_CHECK_DRAWING);
+    }
+    surface(made, ground.points.len(), notes)
+}
+
 fn triangulate(
     points: &[DVec3],
     kind: FileKind,
     options: &GroundOptions,
     notes: &mut Notes<'_>,
 ) -> Result<Terrain, Refused> {
-    let usual = if kind == FileKind::Levels { LONGEST_EDGE_LEVELS } else { LONGEST_EDGE_CLOUD };
+    let usual = if matches!(kind, FileKind::Levels | FileKind::Dxf) { LONGEST_EDGE_LEVELS } else { LONGEST_EDGE_CLOUD };
     joined_up(points, options.longest_edge.unwrap_or(usual), notes)
 }
 
 /// A triangulation without edges longer than `longest` (m).
 pub(crate) fn joined_up(points: &[DVec3], longest: f64, notes: &mut Notes<'_>) -> Result<Terrain, Refused> {
-    match Tin::new(points, longest) {
+    surface(Tin::new(points, longest), points.len(), notes)
+}
+
+/// What was made of so many points, or why it is no surface.
+fn surface(made: Result<Tin, TinError>, points: usize, notes: &mut Notes<'_>) -> Result<Terrain, Refused> {
+    match made {
         Ok(tin) => Ok(Terrain::Tin(tin)),
         Err(TinError::TooFewPoints | TinError::NoFaces) => {
-            let message = text::TOO_FEW_POINTS.with("points", points.len());
+            let message = text::TOO_FEW_POINTS.with("points", points);
             Err(notes.refuse("survey::too-few-points", message, text::DO_MORE_POINTS))
         }
         Err(TinError::BadCoordinate { .. } | TinError::BadFace { .. } | TinError::TooMany) => {

@@ -17,22 +17,35 @@ pub enum LengthUnit {
     Foot,
     /// US survey foot, 1200/3937 m. At a million feet it is 0.6 m off the international one.
     UsSurveyFoot,
+    /// Millimetre, as buildings are drawn.
+    Millimetre,
+    /// Centimetre.
+    Centimetre,
+    /// Inch, 0.0254 m exactly, as buildings are drawn in feet and inches.
+    Inch,
 }
 
 impl LengthUnit {
+    /// Every unit.
+    pub const ALL: [Self; 6] =
+        [Self::Metre, Self::Foot, Self::UsSurveyFoot, Self::Millimetre, Self::Centimetre, Self::Inch];
+
     /// Metres in one of this unit.
     pub fn metres(self) -> f64 {
         match self {
             Self::Metre => 1.0,
             Self::Foot => 0.3048,
             Self::UsSurveyFoot => 1200.0 / 3937.0,
+            Self::Millimetre => 0.001,
+            Self::Centimetre => 0.01,
+            Self::Inch => 0.0254,
         }
     }
 
     /// The unit of a factor in metres, as files write it: between 8 and 17 digits. The two feet
     /// differ by 6e-7, so a factor is matched to 1e-8.
     pub fn of_factor(factor: f64) -> Option<Self> {
-        [Self::Metre, Self::Foot, Self::UsSurveyFoot].into_iter().find(|u| (u.metres() - factor).abs() <= 1e-8)
+        Self::ALL.into_iter().find(|u| (u.metres() - factor).abs() <= 1e-8)
     }
 
     /// The unit of an EPSG unit code: 9001 metre, 9002 foot, 9003 US survey foot.
@@ -53,6 +66,13 @@ impl LengthUnit {
             "ft" | "foot" | "feet" | "internationalfoot" | "intft" | "ift" | "pie" | "pies" => Some(Self::Foot),
             "usft" | "ftus" | "footus" | "usfoot" | "usfeet" | "sft" | "ussurveyfoot" | "ussurveyfeet"
             | "surveyfoot" | "surveyfeet" => Some(Self::UsSurveyFoot),
+            "mm" | "millimetre" | "millimetres" | "millimeter" | "millimeters" | "milimetro" | "milimetros" => {
+                Some(Self::Millimetre)
+            }
+            "cm" | "centimetre" | "centimetres" | "centimeter" | "centimeters" | "centimetro" | "centimetros" => {
+                Some(Self::Centimetre)
+            }
+            "in" | "inch" | "inches" | "pulgada" | "pulgadas" => Some(Self::Inch),
             _ => None,
         }
     }
@@ -63,6 +83,9 @@ impl LengthUnit {
             Self::Metre => "m",
             Self::Foot => "ft",
             Self::UsSurveyFoot => "US ft",
+            Self::Millimetre => "mm",
+            Self::Centimetre => "cm",
+            Self::Inch => "in",
         }
     }
 }

@@ -10,6 +10,14 @@ mod cloud_things;
 mod clouds;
 #[path = "survey/coordinates.rs"]
 mod coordinates;
+#[path = "survey/drawing_files.rs"]
+mod drawing_files;
+#[path = "survey/drawing_mutations.rs"]
+mod drawing_mutations;
+#[path = "survey/drawings.rs"]
+mod drawings;
+#[path = "survey/drawings_ezdxf.rs"]
+mod drawings_ezdxf;
 #[path = "survey/every_file.rs"]
 mod every_file;
 #[path = "survey/grids.rs"]

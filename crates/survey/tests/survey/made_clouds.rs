@@ -18,6 +18,7 @@ const METRES: GroundOptions = GroundOptions {
     survey_points: false,
     window: None,
     ground_filter: None,
+    layers: None,
 };
 
 fn refused(bytes: &[u8], options: &GroundOptions) -> Vec<String> {
