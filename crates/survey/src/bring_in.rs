@@ -268,7 +268,11 @@ fn add_things_above(out: &mut Brought, clouds: &[(&str, &[u8])], options: &Bring
         unit: None,
         crs: None,
         holds: BTreeMap::new(),
-        left_out: BTreeMap::new(),
+        left_out: [("lone-points", found.lone_points)]
+            .into_iter()
+            .filter(|(_, n)| *n > 0)
+            .map(|(why, n)| (why.to_owned(), n))
+            .collect(),
         notes: found.notes.list,
         date: options.date.clone(),
         accuracy: options.accuracy,

@@ -27,6 +27,7 @@
 //! headers are checked against the byte length before anything is decoded or
 
 mod arc_chords;
+mod bring_in;
 mod building_heights;
 mod cell_outline;
 mod class_heights;
@@ -102,6 +103,7 @@ mod well_known_text;
 mod xml_scan;
 mod xml_text;
 
+pub use bring_in::{BringOptions, Brought, bring_in};
 pub use building_heights::{BuildingHeights, building_heights};
 pub use class_heights::{ClassHeights, class_heights_in};
 pub use cloud::{CloudPoints, read_cloud};
