@@ -211,6 +211,13 @@ impl Tin {
         Some(a.z + wb * (b.z - a.z) + wc * (c.z - a.z))
     }
 
+    /// Triangles of which the height is known: corners (x, y, z in m), counter-clockwise seen from above.
+    pub fn triangles(&self) -> impl Iterator<Item = [DVec3; 3]> + '_ {
+        let corner = |v: &Vertex| DVec3::new(v.position.x + self.origin.x, v.position.y + self.origin.y, v.z);
+        let known = self.triangulation.inner_faces().filter(|f| self.short_edges(f));
+        known.map(move |f| f.vertices().map(|v| corner(v.data())))
+    }
+
     fn short_edges(&self, face: &spade::handles::FaceHandle<'_, spade::handles::InnerTag, Vertex, (), (), ()>) -> bool {
         face.adjacent_edges().iter().all(|e| e.length_2() <= self.longest_edge * self.longest_edge)
     }
