@@ -20,6 +20,7 @@ import pathlib
 import subprocess
 import sys
 import tempfile
+import warnings
 
 import ezdxf
 import ezdxf.recover
@@ -77,7 +78,10 @@ def dxf(path):
     faces = [list(e.wcs_vertices())[:3] for e in space.query("3DFACE")]
     triangles = np.array([[tuple(v) for v in f] for f in faces]) if faces else np.zeros((0, 3, 3))
     across = np.cross(triangles[:, 1] - triangles[:, 0], triangles[:, 2] - triangles[:, 0])
-    meta, _, geometry, values = pyogrio.raw.read(path)
+    with warnings.catch_warnings():
+        # GDAL says of each 3DFACE with three corners, the fourth as the third, that its ring was not closed.
+        warnings.simplefilter("ignore")
+        meta, _, geometry, values = pyogrio.raw.read(path)
     column = {name: list(v) for name, v in zip(meta["fields"], values)}
     seen = [t for t, layer in zip(column["Text"], column["Layer"]) if t and layer != "Notes"]
     return {

@@ -22,15 +22,15 @@ fn unit(c: char) -> String {
     format!("\\U+{:04X}", u32::from(c))
 }
 
-/// The same for text that is shown, where some signs are commands: braces and carets as the format has them, of per
-/// cent signs in a row all but the first coded. A backslash becomes the sign ∖ that looks like it, since
-/// readers differ in how often they decode.
+/// The same for text that is shown, where some signs are commands: braces and carets as the format has them. A backslash,
+/// and a per cent sign after another, become signs that look like them (∖, ％), since readers differ in when and how
+/// often they decode.
 fn shown(c: char, before: char) -> String {
     match c {
         '{' | '}' => format!("\\{c}"),
         '^' => "^ ".to_owned(),
         '\\' => unit('∖'),
-        '%' if before == '%' => unit(c),
+        '%' if before == '%' => unit('％'),
         _ => letter(c),
     }
 }
@@ -85,7 +85,7 @@ mod tests {
         assert_eq!(pieces("Gerüst Süd"), ["Ger\\U+00FCst S\\U+00FCd"]);
         assert_eq!(pieces("塔 a\nb\t"), ["\\U+5854 a b "]);
         assert_eq!(pieces("🏗 \\U+0041"), ["(U+1F3D7) \\U+005CU+0041"]);
-        assert_eq!(shown_pieces("5 % %%d {^J} a\\b"), ["5 % %\\U+0025d \\{^ J\\} a\\U+2216b"]);
+        assert_eq!(shown_pieces("5 % %%d {^J} a\\b"), ["5 % %\\U+FF05d \\{^ J\\} a\\U+2216b"]);
     }
 
     #[test]

@@ -79,7 +79,7 @@ fn conductors_have_their_sag_and_names_say_what_is_not_known() {
         assert!(texts.contains(&said), "{said}");
     }
     assert!(
-        texts.contains(&"Ger\\U+00FCst \"S\\U+00FCd\" \\U+5854 (U+1F3D7) zwei\\U+2216U+0041 50%\\U+0025d ^ J <b>&")
+        texts.contains(&"Ger\\U+00FCst \"S\\U+00FCd\" \\U+5854 (U+1F3D7) zwei\\U+2216U+0041 50%\\U+FF05d ^ J <b>&")
     );
     let oak = drawing.of("CIRCLE", "Thing-tree")[0];
     assert_eq!((oak.number(39), oak.tag("top_m")), (Some(exchange::DRAWN_HEIGHT), Some("not known")));

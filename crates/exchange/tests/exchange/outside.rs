@@ -91,12 +91,11 @@ fn val_dxf_passes_the_audit_of_ezdxf_and_opens_in_gdal() {
         outside.iter().zip(own).for_each(|(o, a)| near(o, a, layer));
     }
     near(&found["ground_area_in_plan"], 750.0 - 20.0 * 0.25 + 320.0, "ground");
-    let decoded = "Gerüst \"Süd\" 塔 (U+1F3D7) zwei∖U+0041";
-    for tool in ["names", "gdal_names"] {
-        let names = found[tool].as_array().unwrap();
-        assert_eq!(names.len(), 28, "{tool}");
-        assert!(names.iter().any(|n| n.as_str().unwrap().starts_with(decoded)), "{tool}");
-        assert!(names.contains(&Value::from("oak (invented) (height not known)")), "{tool}");
+    let names = found["names"].as_array().unwrap();
+    assert_eq!(found["gdal_names"].as_array(), Some(names), "both decode the same");
+    assert_eq!(names.len(), 28);
+    for name in ["Gerüst \"Süd\" 塔 (U+1F3D7) zwei∖U+0041 50%％d ^J <b>&", "oak (invented) (height not known)"] {
+        assert!(names.contains(&Value::from(name)), "{name}");
     }
 }
 
