@@ -64,22 +64,19 @@ pub(crate) fn buried(index: usize, buried: &Buried, under: &Under<'_>) -> Item {
         doubts.push(text::GROUND_NOT_KNOWN);
     }
     let level = ground.unwrap_or(under.floor);
-    let (known, of, drawn) = match buried.cover {
-        Some(cover) => {
-            // Each place of the crown lies under the ground over it.
-            let down = |points: &[geometry::DVec2]| under.positions(points, -cover.nominal);
-            let shape = match &buried.shape {
-                PlanShape::Strip { course, .. } => Shape::Line(down(course)),
-                other => other.outlines().first().map_or(Shape::Nowhere, |a| Shape::Area(rings(a, down))),
-            };
-            let of = all_known(&shape).then_some("crown, by the cover as given");
-            (shape, of, Drawn::Level { shape: buried.shape.clone(), at: level - cover.nominal })
-        }
-        None => {
-            doubts.push(text::DEPTH_NOT_KNOWN);
-            let (shape, of) = placed(&buried.shape, None, under);
-            (shape, of, Drawn::Draped { shape: buried.shape.clone(), otherwise: level })
-        }
+    let (known, of, drawn) = if let Some(cover) = buried.cover {
+        // Each place of the crown lies under the ground over it.
+        let down = |points: &[geometry::DVec2]| under.positions(points, -cover.nominal);
+        let shape = match &buried.shape {
+            PlanShape::Strip { course, .. } => Shape::Line(down(course)),
+            other => other.outlines().first().map_or(Shape::Nowhere, |a| Shape::Area(rings(a, down))),
+        };
+        let of = all_known(&shape).then_some("crown, by the cover as given");
+        (shape, of, Drawn::Level { shape: buried.shape.clone(), at: level - cover.nominal })
+    } else {
+        doubts.push(text::DEPTH_NOT_KNOWN);
+        let (shape, of) = placed(&buried.shape, None, under);
+        (shape, of, Drawn::Draped { shape: buried.shape.clone(), otherwise: level })
     };
     properties.add("heights_are", of);
     size(&mut properties, &buried.shape);

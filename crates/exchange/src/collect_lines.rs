@@ -37,19 +37,20 @@ pub(crate) fn line(index: usize, line: &PowerLine, under: &Under<'_>) -> Item {
     properties.add("visibly_grounded", dead.map(|d| d.visibly_grounded));
 
     let mut doubts = if line.voltage.is_none() { vec![text::VOLTAGE_NOT_KNOWN] } else { Vec::new() };
-    let (shape, drawn) = if !conductor.is_empty() {
-        let known = |p: &DVec3| Position(p.truncate(), Some(p.z));
-        let lines = conductor.iter().map(|c| c.iter().map(known).collect()).collect();
-        (Shape::Lines(lines), conductor.into_iter().map(Drawn::Curve).collect())
-    } else {
+    if conductor.is_empty() {
         doubts.push(text::HEIGHT_NOT_KNOWN);
-        if line.course.len() < 2 {
-            (Shape::Nowhere, Vec::new())
-        } else {
-            let over = |p: &geometry::DVec2| p.extend(under.height(*p).unwrap_or(under.floor) + DRAWN_HEIGHT);
-            let curve = Drawn::Curve(line.course.iter().map(over).collect());
-            (Shape::Line(flat(&line.course)), vec![curve])
+    }
+    let (shape, drawn) = match (conductor.is_empty(), line.course.len() < 2) {
+        (false, _) => {
+            let known = |p: &DVec3| Position(p.truncate(), Some(p.z));
+            let lines = conductor.iter().map(|c| c.iter().map(known).collect()).collect();
+            (Shape::Lines(lines), conductor.into_iter().map(Drawn::Curve).collect())
         }
+        (true, false) => {
+            let over = |p: &geometry::DVec2| p.extend(under.height(*p).unwrap_or(under.floor) + DRAWN_HEIGHT);
+            (Shape::Line(flat(&line.course)), vec![Drawn::Curve(line.course.iter().map(over).collect())])
+        }
+        (true, true) => (Shape::Nowhere, Vec::new()),
     };
     Item {
         layer: layer::LINE,

@@ -1,6 +1,7 @@
 //! A site as items.
 
 use crate::about::{self, About};
+use crate::ground_mesh::{heights, most_triangles};
 use crate::item::{Drawn, Item, Position, Properties, Shape};
 use crate::scene::{Scene, Under, View, flat, floor, rings};
 use crate::{collect_below, collect_lines, collect_things, collect_zones, layer, ring, text};
@@ -61,34 +62,21 @@ fn surface(index: usize, source: &GroundSource) -> Item {
     properties.add("name", source.name.as_str());
     properties.number("accuracy_m", source.accuracy);
     properties.add("date", source.date.clone());
-    let (known, total, heights) = match &source.terrain {
-        Terrain::Grid(g) => {
-            properties.add("form", "grid");
-            properties.number("cell_east_m", g.cell.x);
-            properties.number("cell_north_m", g.cell.y);
-            let known = g.heights.iter().filter(|z| z.is_finite());
-            let total: f64 = known.clone().map(|z| f64::from(*z)).sum();
-            let ends = known.clone().map(|z| (f64::from(*z), f64::from(*z)));
-            let count = known.count();
-            properties.add("heights_not_known", g.heights.len() - count);
-            (count, total, ends.reduce(|(l, h), (a, b)| (l.min(a), h.max(b))))
-        }
-        Terrain::Tin(t) => {
-            properties.add("form", "triangles");
-            properties.add("triangles", t.triangles().count());
-            // Where the height is not known at a point, no triangle has it.
-            let mut seen = std::collections::BTreeMap::new();
-            seen.extend(t.triangles().flatten().map(|p| ([p.x.to_bits(), p.y.to_bits()], p.z)));
-            let total: f64 = seen.values().sum();
-            let ends = seen.values().map(|z| (*z, *z)).reduce(|(l, h), (a, b)| (l.min(a), h.max(b)));
-            (seen.len(), total, ends)
-        }
-    };
-    properties.add("heights_known", known);
-    properties.number("lowest_m", heights.map(|(low, _)| low));
-    properties.number("highest_m", heights.map(|(_, high)| high));
-    properties.number("mean_m", (known > 0).then(|| total / known as f64));
-    let around = source.terrain.bounds().filter(|_| heights.is_some()).map(|(low, high)| {
+    let heights = heights(&source.terrain);
+    if let Terrain::Grid(g) = &source.terrain {
+        properties.add("form", "grid");
+        properties.number("cell_east_m", g.cell.x);
+        properties.number("cell_north_m", g.cell.y);
+        properties.add("heights_not_known", g.heights.len() - heights.known);
+    } else {
+        properties.add("form", "triangles");
+        properties.add("triangles", most_triangles(&source.terrain));
+    }
+    properties.add("heights_known", heights.known);
+    properties.number("lowest_m", heights.ends.map(|(low, _)| low));
+    properties.number("highest_m", heights.ends.map(|(_, high)| high));
+    properties.number("mean_m", heights.mean());
+    let around = source.terrain.bounds().filter(|_| heights.known > 0).map(|(low, high)| {
         let corners = [low, DVec2::new(high.x, low.y), high, DVec2::new(low.x, high.y)];
         vec![flat(&corners)]
     });

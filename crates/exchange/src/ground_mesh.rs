@@ -28,6 +28,43 @@ pub(crate) fn most_triangles(terrain: &Terrain) -> usize {
     }
 }
 
+/// What is known of the heights of a surface.
+#[derive(Debug, Clone, Copy, Default, PartialEq)]
+pub(crate) struct Heights {
+    /// How many are known.
+    pub(crate) known: usize,
+    /// Lowest and highest, m.
+    pub(crate) ends: Option<(f64, f64)>,
+    total: f64,
+}
+
+impl Heights {
+    /// Mean of the known heights, m.
+    pub(crate) fn mean(&self) -> Option<f64> {
+        (self.known > 0).then(|| self.total / self.known as f64)
+    }
+
+    fn with(self, z: f64) -> Self {
+        let (low, high) = self.ends.unwrap_or((z, z));
+        Self { known: self.known + 1, ends: Some((low.min(z), high.max(z))), total: self.total + z }
+    }
+}
+
+/// Heights of a grid's cells, or of the corners of a triangulation's triangles.
+pub(crate) fn heights(terrain: &Terrain) -> Heights {
+    match terrain {
+        Terrain::Grid(g) => {
+            let known = g.heights.iter().filter(|z| z.is_finite());
+            known.fold(Heights::default(), |so_far, z| so_far.with(f64::from(*z)))
+        }
+        Terrain::Tin(t) => {
+            let corners = t.triangles().flatten().map(|p| ([p.x.to_bits(), p.y.to_bits()], p.z));
+            let once: std::collections::BTreeMap<_, _> = corners.collect();
+            once.into_values().fold(Heights::default(), Heights::with)
+        }
+    }
+}
+
 /// Every how many rows and columns of a grid count so that no more than `most` triangles come out; `None` where
 /// that cannot be: a triangulation is not thinned.
 pub(crate) fn step_for(terrain: &Terrain, most: usize) -> Option<usize> {

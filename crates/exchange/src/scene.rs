@@ -1,8 +1,9 @@
 //! A site or a plan as a list of items, with what holds for all of them.
 
+use crate::ground_mesh::heights;
 use crate::item::{Item, Position};
 use geometry::DVec2;
-use site::{Gate, Ground, Landing, PlanArea, PlanShape, PowerLine, Surroundings, Terrain};
+use site::{Gate, Ground, Landing, PlanArea, PlanShape, PowerLine, Surroundings};
 
 /// What is read of a site; a job's site has the same parts.
 #[derive(Debug, Clone, Copy)]
@@ -75,7 +76,7 @@ pub(crate) fn rings(area: &PlanArea, positions: impl Fn(&[DVec2]) -> Vec<Positio
 
 /// The lowest level that is known anywhere, m; 0 where none is.
 pub(crate) fn floor(view: &View<'_>) -> f64 {
-    let ground = view.ground.surfaces.iter().flat_map(|s| lowest_of(&s.terrain));
+    let ground = view.ground.surfaces.iter().filter_map(|s| heights(&s.terrain).ends.map(|(low, _)| low));
     let landings = view.landings.iter().map(|l| l.level);
     let spans = view.lines.iter().flat_map(|l| l.spans.iter().flat_map(|s| [s.from.z, s.to.z]));
     let bases = view.surroundings.things.iter().filter_map(|t| match &t.body {
@@ -85,11 +86,4 @@ pub(crate) fn floor(view: &View<'_>) -> f64 {
     // Ground first: a conductor's height is no floor where anything better is known.
     let first = ground.reduce(f64::min).or_else(|| bases.chain(landings).reduce(f64::min));
     first.or_else(|| spans.reduce(f64::min)).filter(|z| z.is_finite()).unwrap_or(0.0)
-}
-
-fn lowest_of(terrain: &Terrain) -> Option<f64> {
-    match terrain {
-        Terrain::Grid(g) => g.heights.iter().filter(|z| z.is_finite()).map(|z| f64::from(*z)).reduce(f64::min),
-        Terrain::Tin(t) => t.triangles().flatten().map(|p| p.z).reduce(f64::min),
-    }
 }

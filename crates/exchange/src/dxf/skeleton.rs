@@ -12,12 +12,15 @@ const GROUPS: u32 = 0xD;
 /// First handle of a layer; there are fewer layers than lie between this and the first entity.
 const FIRST_LAYER: u32 = 0x80;
 
-/// A table: its name, its handle, its records. A record has a handle, a class, a name and pairs of its own.
+/// Handle, name and pairs of its own.
+type Record = (u32, String, Vec<(u32, String)>);
+
+/// A table: its name, its handle, the class of its records, the records.
 struct Table<'a> {
     name: &'a str,
     handle: u32,
     class: &'a str,
-    records: Vec<(u32, String, Vec<(u32, String)>)>,
+    records: Vec<Record>,
 }
 
 /// The whole file, with `comments` before it.
@@ -157,7 +160,7 @@ fn tables(out: &mut String, layers: &BTreeSet<Layer>, low: DVec3, high: DVec3) {
     table(out, &one("BLOCK_RECORD", 0x1, "AcDbBlockTableRecord", spaces));
 }
 
-fn one<'a>(name: &'a str, handle: u32, class: &'a str, records: Vec<(u32, String, Vec<(u32, String)>)>) -> Table<'a> {
+fn one<'a>(name: &'a str, handle: u32, class: &'a str, records: Vec<Record>) -> Table<'a> {
     Table { name, handle, class, records }
 }
 

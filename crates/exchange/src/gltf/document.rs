@@ -85,6 +85,7 @@ struct Material {
 
 #[derive(Debug, Serialize)]
 #[serde(rename_all = "camelCase")]
+#[expect(clippy::struct_field_names, reason = "names of the format")]
 struct Surface {
     base_color_factor: [f64; 4],
     metallic_factor: f64,
@@ -152,10 +153,10 @@ impl Document {
     pub(super) fn into_bytes(mut self) -> Vec<u8> {
         let mut json = serde_json::to_vec(&self).unwrap_or_default();
         json.resize(json.len().next_multiple_of(4), b' ');
-        let mut body = chunk(b"JSON", &json);
+        let mut body = chunk(*b"JSON", &json);
         if !self.bytes.is_empty() {
             self.bytes.resize(self.bytes.len().next_multiple_of(4), 0);
-            body.extend(chunk(b"BIN\0", &self.bytes));
+            body.extend(chunk(*b"BIN\0", &self.bytes));
         }
         let mut out = b"glTF".to_vec();
         out.extend(2_u32.to_le_bytes());
@@ -165,7 +166,7 @@ impl Document {
     }
 }
 
-fn chunk(kind: &[u8; 4], data: &[u8]) -> Vec<u8> {
+fn chunk(kind: [u8; 4], data: &[u8]) -> Vec<u8> {
     let mut out = (data.len() as u32).to_le_bytes().to_vec();
     out.extend(kind);
     out.extend(data);

@@ -110,12 +110,16 @@ impl Builder {
             let corners = corners.map(|p| self.place(p));
             // What falls together in f32 is no triangle.
             if corners[0] != corners[1] && corners[1] != corners[2] && corners[2] != corners[0] {
-                corners.into_iter().for_each(|p| faces.push(p));
+                for p in corners {
+                    faces.push(p);
+                }
             }
         }
         let mut lines = Indexed::default();
         for ends in segments {
-            ends.iter().for_each(|p| lines.push(self.place(*p)));
+            for p in ends {
+                lines.push(self.place(*p));
+            }
         }
         let parts = [(faces, TRIANGLES), (lines, LINES)].into_iter().filter(|(part, _)| !part.indices.is_empty());
         let primitives =
@@ -145,12 +149,12 @@ impl Builder {
         let range = positions.iter().map(|p| (*p, *p)).reduce(|(l, h), (p, _)| {
             (std::array::from_fn(|i| l[i].min(p[i])), std::array::from_fn(|i| h[i].max(p[i])))
         });
-        let position = self.accessor(positions.as_flattened(), |v| v.to_le_bytes(), VERTICES, F32, "VEC3", 3);
+        let position = self.accessor(positions.as_flattened(), f32::to_le_bytes, VERTICES, F32, "VEC3", 3);
         if let Some((low, high)) = range {
             self.accessors[position].min = Some(low.map(f64::from));
             self.accessors[position].max = Some(high.map(f64::from));
         }
-        let indices = self.accessor(indices, |i| i.to_le_bytes(), INDICES, U32, "SCALAR", 1);
+        let indices = self.accessor(indices, u32::to_le_bytes, INDICES, U32, "SCALAR", 1);
         let material = self.materials.iter().position(|l| *l == layer).unwrap_or_else(|| {
             self.materials.push(layer);
             self.materials.len() - 1

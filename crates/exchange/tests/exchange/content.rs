@@ -6,6 +6,7 @@ use super::{read_dxf, read_glb};
 use exchange::Format;
 use serde_json::Value;
 use sha2::{Digest, Sha256};
+use std::fmt::Write as _;
 
 /// SHA-256 as hexadecimal.
 pub(crate) fn digest(format: Format, bytes: &[u8]) -> String {
@@ -20,7 +21,7 @@ pub(crate) fn digest(format: Format, bytes: &[u8]) -> String {
             let mut text = format!("{:?}", drawing.layers);
             for e in drawing.entities.iter().filter(|e| e.layer() != "Notes") {
                 let told: Vec<_> = e.pairs.iter().filter(|(code, _)| ![5, 330].contains(code)).collect();
-                text.push_str(&format!("{} {told:?}\n", e.kind));
+                writeln!(text, "{} {told:?}", e.kind).unwrap();
             }
             text.into_bytes()
         }
@@ -32,5 +33,8 @@ pub(crate) fn digest(format: Format, bytes: &[u8]) -> String {
             [json.to_string().into_bytes(), model.bin].concat()
         }
     };
-    Sha256::digest(&content).iter().map(|b| format!("{b:02x}")).collect()
+    Sha256::digest(&content).iter().fold(String::new(), |mut text, byte| {
+        write!(text, "{byte:02x}").unwrap();
+        text
+    })
 }

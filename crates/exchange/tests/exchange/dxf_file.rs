@@ -1,6 +1,6 @@
 //! DXF, read back.
 
-use crate::read_dxf::{Drawing, read};
+use crate::read_dxf::{Drawing, Entity, read};
 use crate::sample;
 use exchange::{About, site_dxf};
 use geometry::DVec2;
@@ -31,7 +31,7 @@ fn it_says_metres_and_where_it_lies() {
 #[test]
 fn layers_are_listed_and_used() {
     let drawing = sample_drawing();
-    let used: std::collections::BTreeSet<&str> = drawing.entities.iter().map(|e| e.layer()).collect();
+    let used: std::collections::BTreeSet<&str> = drawing.entities.iter().map(Entity::layer).collect();
     let listed: std::collections::BTreeSet<&str> =
         drawing.layers.iter().map(String::as_str).filter(|l| *l != "0").collect();
     assert_eq!(used, listed);
