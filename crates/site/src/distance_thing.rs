@@ -137,12 +137,26 @@ fn over_or_under(solid: &Solid, outline: &PlanArea, base: f64, top: f64) -> f64 
     least
 }
 
-/// An upright rectangle.
-struct Wall {
-    a: DVec2,
-    b: DVec2,
-    base: f64,
-    top: f64,
+/// An upright rectangle: a piece of the side of something that stands, m.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Wall {
+    /// One end in plan.
+    pub a: DVec2,
+    /// The other.
+    pub b: DVec2,
+    /// Lower edge.
+    pub base: f64,
+    /// Upper edge.
+    pub top: f64,
+}
+
+/// The sides over an outline from `base` to `top`, with what the openings leave of them, in the order of its edges;
+/// and whether an opening lies on any of them, so that it is a shell. The same rectangles that distances are taken to.
+pub fn walls(outline: &PlanArea, base: f64, top: f64, openings: &[Opening]) -> (Vec<Wall>, bool) {
+    let mut shell = false;
+    let sides = outline.edges().filter(|(a, b)| a != b);
+    let walls = sides.flat_map(|(a, b)| pieces(a, b, base, top, openings, &mut shell)).collect();
+    (walls, shell)
 }
 
 impl Wall {

@@ -8,6 +8,7 @@
 //! - [`PowerLine`], [`Span`]: conductors with sag; what is not known stays not known
 //! - [`conductor`]: sag as parabola and catenary, with wind
 //! - [`Surroundings`]: [`Thing`]s that stand, [`Excavation`]s, [`Buried`] things, [`Zone`]s
+//! - [`walls`]: the sides of a thing with its openings
 //! - [`distance_thing`], [`ThingIndex`]: how near a part of a machine comes to them
 //! - [`profile`], [`headroom`], [`sight`]: a cut through the site, room above a path, what a point is hidden by
 //! - [`clearance`]: required distance by voltage and regime, with its clause
@@ -44,7 +45,7 @@ mod whole;
 mod zone;
 
 pub use below_ground::{Buried, BuriedKind, Excavation, SoilType, Support};
-pub use distance_thing::{Distance, distance_thing, least_distance};
+pub use distance_thing::{Distance, Wall, distance_thing, least_distance, walls};
 pub use gate::{Gate, USUAL_CLEARANCE, USUAL_CLEARANCE_ABOVE};
 pub use headroom::{Headroom, Overhead, headroom};
 pub use landing::{ApproachDirection, Landing, LandingRating};

@@ -103,13 +103,13 @@ impl PlanArea {
     }
 
     /// Rings, the outer first.
-    pub fn rings(&self) -> impl Iterator<Item = &Vec<DVec2>> {
-        std::iter::once(&self.outer).chain(&self.holes)
+    pub fn rings(&self) -> impl Iterator<Item = &[DVec2]> {
+        std::iter::once(self.outer.as_slice()).chain(self.holes.iter().map(Vec::as_slice))
     }
 
     /// Every edge of every ring, the closing one too.
     pub fn edges(&self) -> impl Iterator<Item = (DVec2, DVec2)> + '_ {
-        self.rings().flat_map(|ring| (0..ring.len()).map(|i| (ring[i], ring[(i + 1) % ring.len()])))
+        self.rings().flat_map(|ring| (0..ring.len()).map(move |i| (ring[i], ring[(i + 1) % ring.len()])))
     }
 
     /// Smallest and largest corner; `None` without corners.
@@ -128,8 +128,8 @@ impl PlanArea {
     }
 
     fn polygon(&self) -> Polygon {
-        let ring = |points: &Vec<DVec2>| -> LineString { points.iter().map(|p| Coord { x: p.x, y: p.y }).collect() };
-        Polygon::new(ring(&self.outer), self.holes.iter().map(ring).collect())
+        let ring = |points: &[DVec2]| -> LineString { points.iter().map(|p| Coord { x: p.x, y: p.y }).collect() };
+        Polygon::new(ring(&self.outer), self.holes.iter().map(|h| ring(h)).collect())
     }
 }
 

@@ -1168,6 +1168,37 @@ survey-do-state-drawing-units = Measure a known length in the drawing, then stat
 survey-do-state-shift = If the drawing is not in the coordinates of the survey, state its shift in the job.
 survey-do-name-layers = Name the layers that are ground in the job.
 
+## Exported files (exchange)
+
+exchange-height-not-known = (height not known)
+exchange-ground-not-known = (ground level not known)
+exchange-depth-not-known = (depth not known)
+exchange-direction-not-known = (direction not known)
+exchange-voltage-not-known = (voltage not known)
+exchange-note-not-setting-out = For planning lifts and for looking at. Not for setting out construction.
+exchange-note-invented = Invented data, for demonstration or test.
+exchange-note-written-by = Written by Counterpoise { $version }.
+exchange-note-epsg = Coordinates of EPSG:{ $code }, in metres; heights in metres.
+exchange-note-site-grid = Coordinates of the site's own grid, metres east and north; heights in metres. No coordinate system is stated.
+exchange-note-origin = All coordinates count from { $east } east, { $north } north, { $height } high; x is east, y up, z south.
+exchange-note-not-known = What is not known stays empty. What must be drawn all the same says in its name that its height, depth, ground, direction or voltage is not known; a height that is not known is drawn as { $height }.
+exchange-note-ground = Ground { $name }: accuracy { $accuracy }, surveyed: { $date }.
+exchange-note-thinned = Of ground { $name } only the last and every { $step }th row and column is drawn.
+exchange-note-no-place = { $name }: where it lies is not known, so it is not drawn.
+exchange-note-attribution = Data: { $text }
+exchange-note-plan = Plan of { $job }, { $date }: { $verdict }. Digest { $digest }.
+exchange-stand-of = Stand: { $lift }
+exchange-machine-of = { $machine }: { $lift }
+exchange-way-of = Load to landing: { $lift }
+exchange-not-finite = { $name } has a coordinate or size that is not a number, or lies farther away than any site
+exchange-not-finite-hint = Correct that coordinate or size, or remove the entry.
+exchange-no-extent = { $name } has no extent in plan
+exchange-no-extent-hint = An outline needs three corners that are not in one line, a strip two points and a width, a circle a radius.
+exchange-columns-wrong = { $name } has { $found } tops of columns and should have { $wanted }
+exchange-too-much = { $name } has { $found } pieces, more than the { $most } that such a file should hold
+exchange-too-much-hint = Keep a smaller window of the survey, or take another format.
+exchange-not-its-plan = the plan has { $plan } lifts and the job { $job }: they do not belong together
+
 ## Sentences of the command line (cli)
 
 cli-check-inside = INSIDE THE CHART

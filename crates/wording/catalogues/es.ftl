@@ -1222,6 +1222,37 @@ survey-do-state-drawing-units = Mida en el dibujo una longitud conocida e indiqu
 survey-do-state-shift = Si el dibujo no está en las coordenadas del levantamiento, indique su desplazamiento en el trabajo.
 survey-do-name-layers = Nombre en el trabajo las capas que son terreno.
 
+## Exported files (exchange)
+
+exchange-height-not-known = (altura desconocida)
+exchange-ground-not-known = (cota del terreno desconocida)
+exchange-depth-not-known = (profundidad desconocida)
+exchange-direction-not-known = (dirección desconocida)
+exchange-voltage-not-known = (tensión desconocida)
+exchange-note-not-setting-out = Para planificar izados y para mirar. No sirve para replantear obras.
+exchange-note-invented = Datos inventados, para demostración o prueba.
+exchange-note-written-by = Escrito por Counterpoise { $version }.
+exchange-note-epsg = Coordenadas de EPSG:{ $code }, en metros; cotas en metros.
+exchange-note-site-grid = Coordenadas de la cuadrícula propia de la obra, metros al este y al norte; cotas en metros. No se indica ningún sistema de coordenadas.
+exchange-note-origin = Todas las coordenadas cuentan desde { $east } este, { $north } norte, { $height } de cota; x es el este, y hacia arriba, z el sur.
+exchange-note-not-known = Lo que no se conoce queda vacío. Lo que hay que dibujar de todos modos dice en su nombre que no se conoce su altura, profundidad, terreno, dirección o tensión; una altura desconocida se dibuja de { $height }.
+exchange-note-ground = Terreno { $name }: exactitud { $accuracy }, levantamiento: { $date }.
+exchange-note-thinned = Del terreno { $name } solo se dibujan la última y una de cada { $step } filas y columnas.
+exchange-note-no-place = { $name }: no se conoce dónde está, así que no se dibuja.
+exchange-note-attribution = Datos: { $text }
+exchange-note-plan = Plan de { $job }, { $date }: { $verdict }. Resumen criptográfico { $digest }.
+exchange-stand-of = Emplazamiento: { $lift }
+exchange-machine-of = { $machine } en { $lift }
+exchange-way-of = De la carga al lugar de descarga: { $lift }
+exchange-not-finite = { $name } tiene una coordenada o una medida que no es un número, o está más lejos que cualquier obra
+exchange-not-finite-hint = Corrija esa coordenada o medida, o quite la entrada.
+exchange-no-extent = { $name } no tiene extensión en planta
+exchange-no-extent-hint = Un contorno necesita tres vértices que no estén en una recta, una franja dos puntos y un ancho, un círculo un radio.
+exchange-columns-wrong = { $name } tiene { $found } alturas de columnas y debería tener { $wanted }
+exchange-too-much = { $name } tiene { $found } piezas, más de las { $most } que debería contener un archivo así
+exchange-too-much-hint = Conserve una ventana menor del levantamiento, o elija otro formato.
+exchange-not-its-plan = el plan tiene { $plan } izados y el trabajo { $job }: no corresponden el uno al otro
+
 ## Frases de la línea de órdenes (cli)
 
 cli-check-inside = DENTRO DE LA TABLA

@@ -17,7 +17,7 @@ mod cli_machine_text;
 mod cli_text;
 
 /// Every room with texts, and its ids.
-const ROOMS: [(&str, &[TextId]); 13] = [
+const ROOMS: [(&str, &[TextId]); 14] = [
     ("wording::ui", wording::ui::ALL),
     ("wording::entry", wording::entry::ALL),
     ("machine", machine::text::ALL),
@@ -27,6 +27,7 @@ const ROOMS: [(&str, &[TextId]); 13] = [
     ("planning", planning::text::ALL),
     ("survey", survey::text::ALL),
     ("jobfile", jobfile::text::ALL),
+    ("exchange", exchange::text::ALL),
     ("jobfile keys", jobfile::schema_words::ALL),
     ("cli", cli_text::ALL),
     ("cli machine", cli_machine_text::ALL),
