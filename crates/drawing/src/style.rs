@@ -61,12 +61,18 @@ pub(crate) enum Ink {
     Danger,
     /// Background of zones that carry the load.
     Carries,
+    /// Relief turned from the light, laid thinly over the sheet; seen on a light sheet.
+    Shade,
+    /// Relief turned to the light; seen on a dark sheet.
+    Light,
 }
 
 impl Ink {
     /// The value of a paint attribute.
     pub(crate) fn paint(self, theme: Theme) -> &'static str {
         match theme {
+            _ if self == Self::Shade => "#000000",
+            _ if self == Self::Light => "#ffffff",
             Theme::Paper => match self {
                 Self::Main => "#111111",
                 Self::Soft => "#444444",

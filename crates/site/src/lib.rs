@@ -8,6 +8,7 @@
 //! - [`Surroundings`]: [`Thing`]s that stand, [`Excavation`]s, [`Buried`] things, [`Zone`]s
 //! - [`distance_thing`], [`ThingIndex`]: how near a part of a machine comes to them
 //! - [`profile`], [`headroom`], [`sight`]: a cut through the site, room above a path, what a point is hidden by
+//! - [`slopes`], [`SlopeStatistics`], [`aspects`], [`hillshade`], [`contours`]: relief of a grid, for pictures and standing places
 //! - [`clearance`]: required distance by voltage and regime, with its clause
 //! - [`Landing`]: the place that receives the load
 //! - [`Gate`]: narrow places that it is driven through
@@ -15,6 +16,7 @@
 mod below_ground;
 pub mod clearance;
 pub mod conductor;
+mod contours;
 mod distance_thing;
 pub mod footing;
 mod gate;
@@ -24,7 +26,10 @@ mod plan_area;
 mod plan_shape;
 mod power_line;
 mod profile;
+mod relief;
+mod sampled_grid;
 mod sight;
+mod slope;
 mod surroundings;
 mod terrain;
 mod thing;
@@ -33,6 +38,7 @@ mod whole;
 mod zone;
 
 pub use below_ground::{Buried, BuriedKind, Excavation, SoilType, Support};
+pub use contours::{Contour, ContourLine, contours, round_levels};
 pub use distance_thing::{Distance, distance_thing, least_distance};
 pub use gate::{Gate, USUAL_CLEARANCE, USUAL_CLEARANCE_ABOVE};
 pub use headroom::{Headroom, Overhead, headroom};
@@ -41,7 +47,9 @@ pub use plan_area::PlanArea;
 pub use plan_shape::PlanShape;
 pub use power_line::{DeadConfirmation, PowerLine, Span};
 pub use profile::{Cut, Station, profile};
+pub use relief::{Sun, aspects, hillshade};
 pub use sight::{Hidden, sight};
+pub use slope::{SlopeStatistics, quantile, slope_classes, slopes};
 pub use surroundings::Surroundings;
 pub use terrain::{Grid, Ground, GroundSource, Terrain, Tin, TinError};
 pub use thing::{Body, Columns, Opening, Thing, ThingKind};

@@ -5,10 +5,10 @@ use crate::cloud_records;
 use crate::kind::{self, FileKind};
 use crate::notes::Notes;
 use crate::options::GroundOptions;
-use crate::slope::quantile;
 use crate::text;
 use evidence::Faults;
 use geometry::DVec2;
+use site::quantile;
 
 /// Heights of the points of one class inside a polygon, m.
 #[derive(Debug, Clone, PartialEq, Default)]

@@ -6,7 +6,6 @@
 //! - [`read_cloud`]: only the ground points and facts of a cloud, not triangulated
 //! - [`class_heights_in`]: heights of one class inside a polygon, such as a roof
 //! - [`GroundOptions`]: what the job states: units, window, columns, longest edge
-//! - [`slopes`], [`SlopeStatistics`]: Horn's 3 × 3 slope of a grid
 //!
 //! Limits: no reprojection; ground of a cloud is what its file classes as ground (class 2); no
 //! rotated grids; headers are checked against the byte length before anything is decoded or
@@ -30,7 +29,6 @@ mod notes;
 mod options;
 mod placement;
 mod reading;
-mod slope;
 pub mod text;
 mod tiles;
 mod units;
@@ -43,6 +41,5 @@ pub use kind::FileKind;
 pub use level_columns::{Column, LevelColumns};
 pub use options::{GroundOptions, LONGEST_EDGE_CLOUD, LONGEST_EDGE_LEVELS, Window};
 pub use reading::{Facts, GroundReading, UnitFacts, UnitSource};
-pub use slope::{SlopeStatistics, slopes};
 pub use tiles::{read_ground, read_tiles};
 pub use units::LengthUnit;

@@ -20,5 +20,7 @@ mod made_grids;
 mod mutations;
 #[path = "survey/reference.rs"]
 mod reference;
+#[path = "survey/relief.rs"]
+mod relief;
 #[path = "survey/texts.rs"]
 mod texts;

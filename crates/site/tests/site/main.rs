@@ -3,6 +3,7 @@
 
 mod clearances;
 mod conductors;
+mod relief;
 mod spans;
 mod things;
 mod surfaces;
