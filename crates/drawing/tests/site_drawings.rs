@@ -66,7 +66,7 @@ fn every_site_is_drawn_whole_in_every_size_and_language() {
     for (name, site) in sites() {
         for wording in wordings() {
             for style in [Style::screen(360.0), Style::screen(1200.0), Style::paper(680.0), Style::paper(f64::NAN)] {
-                let what = format!("{name} {} {:?}", wording.language(), style.width_px);
+                let what = format!("{name} {:?} {:?}", wording.language(), style.width_px);
                 check(&site_plan(&site, &stands(&site), &wording, &style), &what);
                 check(&site_plan(&site, &[], &wording, &style), &what);
                 let (a, b) = (DVec2::new(-5.0, 2.0), DVec2::new(80.0, 30.0));
@@ -111,7 +111,9 @@ fn what_is_not_known_is_said() {
 fn the_key_names_only_what_occurs() {
     let [english, ..] = wordings();
     let text = check(&site_plan(&yard(40.0), &[], &english, &Style::screen(900.0)), "yard");
-    for absent in ["Building", "Excavation", "In the ground", "Overhead line", "Stand of", "Landing", "ground not known"] {
+    for absent in
+        ["Building", "Excavation", "In the ground", "Overhead line", "Stand of", "Landing", "ground not known"]
+    {
         assert!(!text.contains(absent), "{absent}");
     }
     assert!(text.contains("Line of equal height"), "{text}");

@@ -23,12 +23,7 @@ impl Grid {
         Self::read_off(window.or_else(all)?, cell, most, |at| ground.height(at).map(|z| z.0))
     }
 
-    fn read_off(
-        window: (DVec2, DVec2),
-        cell: f64,
-        most: usize,
-        height: impl Fn(DVec2) -> Option<f64>,
-    ) -> Option<Self> {
+    fn read_off(window: (DVec2, DVec2), cell: f64, most: usize, height: impl Fn(DVec2) -> Option<f64>) -> Option<Self> {
         let span = window.1 - window.0;
         if !(span.is_finite() && window.0.is_finite() && span.min_element() >= 0.0 && cell.is_finite() && cell > 0.0) {
             return None;

@@ -77,7 +77,10 @@ pub(crate) fn rows(site: &Site, map: &Map, left_out: usize, words: &Words<'_>) -
     for gate in &site.gates {
         let text = match gate.height {
             Some(height) => words.say(
-                ui::SITE_GATE.with("name", gate.name.as_str()).with("width", length(gate.width)).with("height", length(height)),
+                ui::SITE_GATE
+                    .with("name", gate.name.as_str())
+                    .with("width", length(gate.width))
+                    .with("height", length(height)),
             ),
             None => words.say(ui::SITE_GATE_OPEN.with("name", gate.name.as_str()).with("width", length(gate.width))),
         };

@@ -63,8 +63,8 @@ fn look(mark: SiteMark) -> Look {
         SiteMark::Zone => dashed(plain(None, 1.6), "10 3 2 3"),
         SiteMark::Opening | SiteMark::Landing | SiteMark::Stand => plain(Some(Ink::Sheet), 1.8),
         SiteMark::NoGround => Look { ink: Ink::Soft, ..hatched(Some(Ink::Sheet), &[(0.0, 7.0)], 1.0) },
-        SiteMark::Middling => Look { ink: Ink::Soft, ..hatched(Some(Ink::Sheet), &[(60.0, 10.0)], 1.0) },
-        SiteMark::Steep => Look { ink: Ink::Soft, ..hatched(Some(Ink::Sheet), &[(60.0, 5.0)], 1.0) },
+        SiteMark::Middling => Look { ink: Ink::Soft, ..hatched(Some(Ink::Sheet), &[(-63.0, 10.0)], 1.0) },
+        SiteMark::Steep => Look { ink: Ink::Soft, ..hatched(Some(Ink::Sheet), &[(-63.0, 5.0)], 1.0) },
         SiteMark::Line => danger(plain(None, 2.4)),
     }
 }

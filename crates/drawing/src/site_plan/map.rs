@@ -49,9 +49,13 @@ impl Map {
     pub(crate) fn at(&self, px: Px) -> DVec2 {
         self.south_west + DVec2::new(px.0 - self.plot.x, self.plot.bottom() - px.1) / self.scale
     }
-    /// An outline's rings in the picture; rings with places that are not numbers are left out.
+    /// An outline's rings in the picture; holes with places that are not numbers are left out, and
+    /// without a whole outer ring there are none.
     pub(crate) fn rings(&self, area: &PlanArea) -> Vec<Vec<Px>> {
         let whole = |ring: &&[DVec2]| ring.len() > 2 && ring.iter().all(|p| sound(*p));
+        if !whole(&area.outer.as_slice()) {
+            return Vec::new();
+        }
         area.rings().filter(whole).map(|ring| ring.iter().map(|p| self.px(*p)).collect()).collect()
     }
 }

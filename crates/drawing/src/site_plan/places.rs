@@ -1,7 +1,7 @@
 //! Landings and stands.
 
-use super::looks::{self, SiteMark};
 use super::labels::Need;
+use super::looks::{self, SiteMark};
 use super::map::{Map, sound};
 use super::{Sheet, SiteStand};
 use crate::style::Ink;
@@ -36,7 +36,7 @@ pub(crate) fn landings(sheet: &mut Sheet, map: &Map, site: &Site, words: &Words<
         }
         sheet.marks.insert(SiteMark::Landing);
         let rating = match &landing.rating {
-            Some(rating) => words.say(ui::SITE_CARRIES.with("mass", mass(quantity::Si::si(rating.mass)))),
+            Some(rating) => words.say(ui::SITE_CARRIES.with("mass", mass(quantity::Si::si(&rating.mass)))),
             None => words.say(ui::SITE_CARRIES_NOT_KNOWN),
         };
         let level = words.say(ui::SITE_LEVEL.with("level", length(landing.level)));

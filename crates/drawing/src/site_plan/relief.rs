@@ -1,9 +1,9 @@
 //! Ground: shade, slope classes, contours with their levels, and where no ground is known.
 
+use super::Sheet;
 use super::furniture::round_step;
 use super::looks::SiteMark;
 use super::map::Map;
-use super::Sheet;
 use crate::key::{Row, Swatch};
 use crate::style::Ink;
 use crate::svg::{Pen, Px, Type};
@@ -122,7 +122,9 @@ pub(crate) fn draw(sheet: &mut Sheet, map: &Map, site: &Site, words: &Words<'_>)
     }
     if known > 0 {
         levels(sheet, map, &raster, words);
-        sheet.notes.push(Row::new(Swatch::None, words.say(ui::SITE_READ_EVERY.with("cell", length(raster.grid.cell.x)))));
+        sheet
+            .notes
+            .push(Row::new(Swatch::None, words.say(ui::SITE_READ_EVERY.with("cell", length(raster.grid.cell.x)))));
     }
 }
 

@@ -24,7 +24,8 @@ pub(crate) fn shape(sheet: &mut Sheet, map: &Map, shape: &PlanShape, mark: SiteM
     let inside = Rect::of(&rings[0])?;
     sheet.marks.insert(mark);
     let middle = (inside.x + inside.w / 2.0, inside.y + inside.h / 2.0);
-    let hollow = !crate::hatch::contains(&rings[0], middle) || rings[1..].iter().any(|h| crate::hatch::contains(h, middle));
+    let hollow =
+        !crate::hatch::contains(&rings[0], middle) || rings[1..].iter().any(|h| crate::hatch::contains(h, middle));
     let at = if hollow { rings[0][0] } else { middle };
     Some((at, if hollow { 0.0 } else { inside.w * inside.h }))
 }
@@ -37,7 +38,9 @@ pub(crate) fn zones(sheet: &mut Sheet, map: &Map, site: &Site, words: &Words<'_>
         let mut facts = vec![rule(zone.rule, words)];
         if !zone.times.is_empty() {
             let clock = |m: u16| format!("{}:{:02}", m / 60, m % 60);
-            facts.push(zone.times.iter().map(|t| format!("{}–{}", clock(t.from), clock(t.to))).collect::<Vec<_>>().join(", "));
+            facts.push(
+                zone.times.iter().map(|t| format!("{}–{}", clock(t.from), clock(t.to))).collect::<Vec<_>>().join(", "),
+            );
         }
         let ink = if mark == SiteMark::NoGo { Ink::Danger } else { Ink::Main };
         sheet.labels.add(at, &zone.name, &facts, Need::High, area, ink);
@@ -50,9 +53,7 @@ fn rule(rule: ZoneRule, words: &Words<'_>) -> String {
         ZoneRule::NoGo => words.say(ui::SITE_ZONE_NO_GO),
         ZoneRule::People => words.say(ui::SITE_ZONE_PEOPLE),
         ZoneRule::OneWay { heading } => words.say(ui::SITE_ZONE_ONE_WAY.with("direction", compass(heading))),
-        ZoneRule::Speed { most } => {
-            words.say(ui::SITE_ZONE_SPEED.with("speed", Quantity::new(most, Dimension::Speed)))
-        }
+        ZoneRule::Speed { most } => words.say(ui::SITE_ZONE_SPEED.with("speed", Quantity::new(most, Dimension::Speed))),
         ZoneRule::Soft => words.say(ui::SITE_ZONE_SOFT),
         ZoneRule::SlopeLimit { most } => words.say(ui::SITE_ZONE_SLOPE.with("slope", Quantity::slope(most))),
     }

@@ -28,9 +28,10 @@ fn ground(side: f64, hole: bool) -> Ground {
     let cells = 41;
     let cell = side / 40.0;
     let z = |i: usize| {
-        let (x, y) = ((i % cols(cells)) as f64 / 40.0, 1.0 - (i / cells) as f64 / 40.0);
+        let (x, y) = ((i % cells) as f64 / 40.0, 1.0 - (i / cells) as f64 / 40.0);
         let hidden = hole && (x - 0.12).abs() < 0.09 && (y - 0.5).abs() < 0.12;
-        let roll = 100.0 + side * (0.02 * x + 0.01 * (x * 7.0).sin() * (y * 5.0).cos()) + side * 0.03 * (y - 0.7).max(0.0);
+        let roll =
+            100.0 + side * (0.02 * x + 0.01 * (x * 7.0).sin() * (y * 5.0).cos()) + side * 0.03 * (y - 0.7).max(0.0);
         if hidden { f32::NAN } else { roll as f32 }
     };
     let heights = (0..cells * cells).map(z).collect();
@@ -38,10 +39,6 @@ fn ground(side: f64, hole: bool) -> Ground {
     let name = "Invented terrain".to_owned();
     let source = GroundSource { name, terrain: Terrain::Grid(grid), accuracy: 0.05, date: Some("2026-05-04".into()) };
     Ground { surfaces: vec![source] }
-}
-
-fn cols(cells: usize) -> usize {
-    cells
 }
 
 /// Nothing at all.
@@ -140,10 +137,21 @@ pub fn busy(side: f64) -> Site {
         source: "invented".into(),
     };
     let buried = vec![
-        sewer("Sewer", strip(&[(6.0, 20.0), (28.0, 42.0), (58.0, 42.0)], 0.6), Some(Ranged { low: 0.8, nominal: 1.0, high: 1.2 })),
+        sewer(
+            "Sewer",
+            strip(&[(6.0, 20.0), (28.0, 42.0), (58.0, 42.0)], 0.6),
+            Some(Ranged { low: 0.8, nominal: 1.0, high: 1.2 }),
+        ),
         sewer("Old tank", round(10.0, 38.0, 2.0), None),
     ];
-    let zone = |name: &str, shape, rule, times| Zone { id: name.into(), name: name.into(), shape, rule, times, by: "invented".into() };
+    let zone = |name: &str, shape, rule, times| Zone {
+        id: name.into(),
+        name: name.into(),
+        shape,
+        rule,
+        times,
+        by: "invented".into(),
+    };
     let zones = vec![
         zone("School fence", area(48.0, 50.0, 10.0, 8.0), ZoneRule::NoGo, Vec::new()),
         zone("Canteen way", area(14.0, 12.5, 16.0, 3.0), ZoneRule::People, vec![DayTime { from: 720, to: 780 }]),
@@ -174,7 +182,12 @@ pub fn busy(side: f64) -> Site {
         dead: None,
     };
     let lines = vec![
-        line("Feeder 7", Some(kilovolts(20.0)), vec![span((-40.0, 20.0), (14.0, 30.0)), span((14.0, 30.0), (30.0, 90.0))], Vec::new()),
+        line(
+            "Feeder 7",
+            Some(kilovolts(20.0)),
+            vec![span((-40.0, 20.0), (14.0, 30.0)), span((14.0, 30.0), (30.0, 90.0))],
+            Vec::new(),
+        ),
         line("Service drop", None, Vec::new(), vec![v(14.0 * f, 30.0 * f), v(32.0 * f, 34.0 * f)]),
     ];
     let gate = |name: &str, height| Gate {
@@ -205,7 +218,12 @@ pub fn crowded(count: usize) -> Site {
     for i in 0..count {
         let at = rectangle((i % 25) as f64 * 2.4, (i / 25) as f64 * 2.8, 1.4, 1.6);
         let name = format!("Stack {i:03}");
-        site.surroundings.things.push(thing(&name, ThingKind::Store, PlanShape::Area(at), (i % 3 > 0).then_some(102.0)));
+        site.surroundings.things.push(thing(
+            &name,
+            ThingKind::Store,
+            PlanShape::Area(at),
+            (i % 3 > 0).then_some(102.0),
+        ));
     }
     site
 }
@@ -213,7 +231,11 @@ pub fn crowded(count: usize) -> Site {
 /// Names that no sheet has room for, with characters that XML must escape.
 pub fn long_names() -> Site {
     let mut site = busy(60.0);
-    let long = |name: &str| format!("{name} <b>&\"'</b> \u{1} of the former and still not wholly demolished Rindfleischetikettierungsüberwachungsgebäude north-east of the canal, part two 🧱");
+    let long = |name: &str| {
+        format!(
+            "{name} <b>&\"'</b> \u{1} of the former and still not wholly demolished Rindfleischetikettierungsüberwachungsgebäude north-east of the canal, part two 🧱"
+        )
+    };
     site.name = long(&site.name);
     for t in &mut site.surroundings.things {
         t.name = long(&t.name);
@@ -263,7 +285,17 @@ pub fn far_off() -> Site {
     if let Terrain::Grid(grid) = &mut site.ground.surfaces[0].terrain {
         grid.north_west += v(770_550.0, 6_277_550.0);
     }
-    site.surroundings.things.push(thing("Hut", ThingKind::Building, PlanShape::Area(rectangle(770_560.0, 6_277_560.0, 4.0, 3.0)), None));
-    site.surroundings.things.push(thing("Astray", ThingKind::Store, PlanShape::Area(rectangle(2e9, 1.0, 4.0, 3.0)), None));
+    site.surroundings.things.push(thing(
+        "Hut",
+        ThingKind::Building,
+        PlanShape::Area(rectangle(770_560.0, 6_277_560.0, 4.0, 3.0)),
+        None,
+    ));
+    site.surroundings.things.push(thing(
+        "Astray",
+        ThingKind::Store,
+        PlanShape::Area(rectangle(2e9, 1.0, 4.0, 3.0)),
+        None,
+    ));
     site
 }

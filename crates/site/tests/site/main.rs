@@ -5,5 +5,5 @@ mod clearances;
 mod conductors;
 mod relief;
 mod spans;
-mod things;
 mod surfaces;
+mod things;
