@@ -7,7 +7,6 @@ use crate::labels::Rect;
 use crate::style::Ink;
 use crate::svg::{Anchor, Pen, Svg, Type};
 use crate::words::{Words, length};
-use quantity::Quantity;
 use site::Site;
 use wording::ui;
 
@@ -100,7 +99,8 @@ pub(crate) fn rows(site: &Site, map: &Map, left_out: usize, words: &Words<'_>) -
         Swatch::None,
         words.say(ui::SITE_EXTENT.with("width", length(span.x)).with("height", length(span.y))),
     ));
-    let number = |v: f64| Quantity::number(v.round());
+    // Grid coordinates are written without marks between thousands.
+    let number = |v: f64| format!("{:.0}", v.round() + 0.0);
     rows.push(Row::new(
         Swatch::None,
         words.say(

@@ -35,13 +35,20 @@ struct Label {
 pub(crate) struct Labels {
     placer: Placer,
     waiting: Vec<Label>,
+    /// Figures of contours: places where each may stand, the best first.
+    figures: Vec<(Vec<Px>, String)>,
     widest: f64,
 }
 
 impl Labels {
     pub(crate) fn new(map: &Map, width: f64) -> Self {
         // A name takes no more than a good quarter of a narrow picture.
-        Self { placer: Placer::new(map.plot), waiting: Vec::new(), widest: (width * 0.28).clamp(96.0, 170.0) }
+        Self {
+            placer: Placer::new(map.plot),
+            waiting: Vec::new(),
+            figures: Vec::new(),
+            widest: (width * 0.28).clamp(96.0, 170.0),
+        }
     }
     /// A label about `at`: a name, cut where it is long, and lines that are never cut short of two.
     pub(crate) fn add(&mut self, at: Px, name: &str, facts: &[String], need: Need, area: f64, ink: Ink) {
@@ -53,16 +60,13 @@ impl Labels {
             self.waiting.push(Label { at, text, need, area, ink });
         }
     }
-    /// A text that stands where it stands, if nothing else does.
-    pub(crate) fn fixed(&mut self, svg: &mut Svg, at: Px, text: &str, kind: Type) -> bool {
-        let (w, h) = block_size(&[text.to_owned()], kind.size, kind.bold);
-        let rect = Rect::around(at, w + 4.0, h);
-        if !self.placer.inside(rect) || self.placer.clash(rect) > 0.0 {
-            return false;
-        }
-        self.placer.text(rect);
-        svg.text((at.0, at.1 + kind.size * 0.36), text, kind.at(Anchor::Middle).halo());
-        true
+    /// A figure on a line, set at the first of the places that no name takes.
+    pub(crate) fn figure(&mut self, places: Vec<Px>, text: String) {
+        self.figures.push((places, text));
+    }
+    /// A mark that names should not cover.
+    pub(crate) fn mark(&mut self, at: Px, size: f64) {
+        self.placer.solid(Rect::around(at, size, size));
     }
     /// Keeps a place free.
     pub(crate) fn reserve(&mut self, rect: Rect) {
@@ -81,6 +85,7 @@ impl Labels {
         for label in std::mem::take(&mut self.waiting) {
             let (w, h) = block_size(&label.text, SIZE, false);
             // What is large enough carries its name inside.
+            let gap = 5.0 + (label.area.max(0.0).sqrt() * 0.5).min(22.0);
             let inside = Rect::around(label.at, w + 4.0, h + 2.0);
             let roomy = label.area > 2.2 * w * h && self.placer.clash(inside) == 0.0 && self.placer.inside(inside);
             let (rect, far) = if roomy {
@@ -89,8 +94,8 @@ impl Labels {
             } else if label.need == Need::Must {
                 let placed = self.placer.place(label.at, w, h, 6.0, 60.0);
                 (placed.rect, placed.far)
-            } else if let Some(placed) = self.placer.place_if_clear(label.at, w, h, 6.0, 20.0) {
-                (placed.rect, true)
+            } else if let Some(placed) = self.placer.place_if_clear(label.at, w, h, gap, 20.0) {
+                (placed.rect, placed.far || gap > 9.0)
             } else {
                 left_out += 1;
                 continue;
@@ -101,6 +106,24 @@ impl Labels {
             block(svg, &label.text, rect, Type::plain(SIZE).ink(label.ink).halo());
         }
         svg.close();
+        self.set_figures(svg);
         left_out
+    }
+
+    fn set_figures(&mut self, svg: &mut Svg) {
+        let kind = Type::plain(10.5).soft().at(Anchor::Middle).halo();
+        svg.open("figures");
+        for (places, text) in std::mem::take(&mut self.figures) {
+            let (w, h) = block_size(std::slice::from_ref(&text), kind.size, false);
+            let free = |at: &Px| {
+                let rect = Rect::around(*at, w + 4.0, h);
+                (self.placer.inside(rect) && self.placer.clash(rect) == 0.0).then_some((*at, rect))
+            };
+            if let Some((at, rect)) = places.iter().find_map(free) {
+                self.placer.text(rect);
+                svg.text((at.0, at.1 + kind.size * 0.36), &text, kind);
+            }
+        }
+        svg.close();
     }
 }

@@ -30,11 +30,13 @@ impl Map {
         let middle = (extent.0 + extent.1) * 0.5;
         let span = (extent.1 - extent.0).max(DVec2::splat(LEAST)) * 1.06;
         let plot_w = (width - 20.0).floor();
-        let most_h = if width < 600.0 { width * 1.25 } else { width * 0.72 };
+        let most_h = if width < 600.0 { width * 1.25 } else { width * 0.8 };
         let scale = (plot_w / span.x).min(most_h / span.y);
         if !(scale.is_finite() && scale > 0.0) {
             return None;
         }
+        // A tall site leaves the rest of the sheet empty rather than hatched.
+        let plot_w = (span.x * scale).max(300.0).min(plot_w).floor();
         let plot_h = (span.y * scale).max(140.0).ceil();
         let plot = Rect { x: 10.0, y: top.ceil(), w: plot_w, h: plot_h };
         let south_west = middle - DVec2::new(plot_w, plot_h) / (2.0 * scale);

@@ -34,6 +34,7 @@ pub(crate) fn landings(sheet: &mut Sheet, map: &Map, site: &Site, words: &Words<
                 None,
             );
         }
+        sheet.labels.mark(map.px(landing.at), 14.0);
         sheet.marks.insert(SiteMark::Landing);
         let rating = match &landing.rating {
             Some(rating) => words.say(ui::SITE_CARRIES.with("mass", mass(quantity::Si::si(&rating.mass)))),
@@ -51,6 +52,7 @@ pub(crate) fn stands(sheet: &mut Sheet, map: &Map, stands: &[SiteStand], words: 
     for stand in stands.iter().filter(|s| sound(s.at)) {
         let heading = stand.heading.filter(|h| h.is_finite());
         looks::stand(&mut sheet.svg, map.px(stand.at), heading);
+        sheet.labels.mark(map.px(stand.at), 22.0);
         sheet.marks.insert(SiteMark::Stand);
         let facts = if heading.is_none() { vec![words.say(ui::SITE_HEADING_NOT_GIVEN)] } else { Vec::new() };
         sheet.labels.add(map.px(stand.at), &stand.name, &facts, Need::High, 0.0, Ink::Main);

@@ -6,7 +6,7 @@ use super::looks::SiteMark;
 use super::map::Map;
 use crate::key::{Row, Swatch};
 use crate::style::Ink;
-use crate::svg::{Pen, Px, Type};
+use crate::svg::{Pen, Px};
 use crate::words::{Words, length};
 use site::{Grid, Site, Sun, contours, hillshade, round_levels, slope_classes, slopes};
 use wording::ui;
@@ -154,7 +154,11 @@ fn steepness(sheet: &mut Sheet, map: &Map, raster: &Raster) {
     let wide = if raster.px < 4.0 { 7 } else { 6 };
     for (class, steps, mark) in [(1, wide * 2, SiteMark::Middling), (2, wide, SiteMark::Steep)] {
         // Every other line of the dense family runs on in the sparse one.
-        let lines = raster.hatching(map, 2, steps, |i| classes[i] == Some(class));
+        let mut lines = raster.hatching(map, 2, steps, |i| classes[i] == Some(class));
+        // Specks of one cell are noise, but for the steepest.
+        if class == 1 {
+            lines.retain(|(a, b)| (a.1 - b.1).abs() > 1.5 * raster.px);
+        }
         if !lines.is_empty() {
             sheet.svg.lines(&lines, Pen::new(Ink::Soft, 0.55));
         }
@@ -192,13 +196,10 @@ fn levels(sheet: &mut Sheet, map: &Map, raster: &Raster, words: &Words<'_>) {
                 longest = (size, points);
             }
         }
-        let text = words.length(contour.level);
-        let kind = Type::plain(10.5).soft();
-        for share in [0.5, 0.3, 0.7, 0.15, 0.85] {
-            let at = longest.1.get((longest.1.len() as f64 * share) as usize);
-            if longest.0 > 60.0 && at.is_some_and(|at| sheet.labels.fixed(&mut sheet.svg, *at, &text, kind)) {
-                break;
-            }
+        if longest.0 > 60.0 {
+            let share = |share: f64| longest.1.get((longest.1.len() as f64 * share) as usize).copied();
+            let places = [0.5, 0.3, 0.7, 0.15, 0.85, 0.4, 0.6].into_iter().filter_map(share).collect();
+            sheet.labels.figure(places, words.length(contour.level));
         }
     }
     sheet.svg.close();

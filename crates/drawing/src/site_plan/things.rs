@@ -30,7 +30,9 @@ pub(crate) fn draw(sheet: &mut Sheet, map: &Map, site: &Site, words: &Words<'_>)
                 let middle = thing.bounds().map(|(low, high)| (low + high) * 0.5);
                 let ground = middle.and_then(|at| site.ground.height(at)).map(|g| g.0);
                 let level = words.say(ui::SITE_TOP.with("level", length(top)));
-                let above = ground.map(|z| words.say(ui::SITE_ABOVE_GROUND.with("height", length(top - z))));
+                let roomy = map.plot.w >= 460.0;
+                let above =
+                    ground.filter(|_| roomy).map(|z| words.say(ui::SITE_ABOVE_GROUND.with("height", length(top - z))));
                 std::iter::once(level).chain(above).collect()
             }
         };
