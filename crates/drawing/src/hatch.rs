@@ -6,16 +6,22 @@ use crate::svg::Px;
 /// Parallel lines at `degrees` from the horizontal, `spacing` px apart, inside a polygon
 /// (even-odd rule). The family is anchored at the picture's origin, so that neighbours align.
 pub(crate) fn hatch(polygon: &[Px], degrees: f64, spacing: f64) -> Vec<(Px, Px)> {
+    hatch_rings(&[polygon], degrees, spacing)
+}
+
+/// The same inside an outline with holes.
+pub(crate) fn hatch_rings<R: AsRef<[Px]>>(rings: &[R], degrees: f64, spacing: f64) -> Vec<(Px, Px)> {
     let mut out = Vec::new();
-    if polygon.len() < 3 || spacing < 1.0 {
+    if rings.iter().all(|ring| ring.as_ref().len() < 3) || spacing < 1.0 {
         return out;
     }
     let angle = degrees.to_radians();
     let (sin, cos) = (libm::sin(angle), libm::cos(angle));
     // Along the hatching u, across it v.
-    let turned: Vec<(f64, f64)> = polygon.iter().map(|p| (p.0 * cos + p.1 * sin, p.1 * cos - p.0 * sin)).collect();
-    let low = turned.iter().map(|p| p.1).fold(f64::INFINITY, f64::min);
-    let high = turned.iter().map(|p| p.1).fold(f64::NEG_INFINITY, f64::max);
+    let turn = |p: &Px| (p.0 * cos + p.1 * sin, p.1 * cos - p.0 * sin);
+    let turned: Vec<Vec<Px>> = rings.iter().map(|ring| ring.as_ref().iter().map(turn).collect()).collect();
+    let low = turned.iter().flatten().map(|p| p.1).fold(f64::INFINITY, f64::min);
+    let high = turned.iter().flatten().map(|p| p.1).fold(f64::NEG_INFINITY, f64::max);
     if !(low.is_finite() && high.is_finite()) || (high - low) / spacing > 2000.0 {
         return out;
     }
@@ -27,7 +33,9 @@ pub(crate) fn hatch(polygon: &[Px], degrees: f64, spacing: f64) -> Vec<(Px, Px)>
         if v > high {
             return out;
         }
-        let mut hits: Vec<f64> = edges(&turned)
+        let mut hits: Vec<f64> = turned
+            .iter()
+            .flat_map(|ring| edges(ring))
             .filter(|(a, b)| (a.1 <= v) != (b.1 <= v))
             .map(|(a, b)| a.0 + (b.0 - a.0) * (v - a.1) / (b.1 - a.1))
             .collect();

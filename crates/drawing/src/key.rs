@@ -2,6 +2,7 @@
 
 use crate::hatch::hatch;
 use crate::labels::{Rect, line_height, wrap};
+use crate::site_plan::SiteMark;
 use crate::style::Ink;
 use crate::svg::{Pen, Px, Svg, Type};
 
@@ -28,6 +29,10 @@ pub(crate) enum Swatch {
     ZoneCarries,
     ZoneTooHeavy,
     NotPermitted,
+    /// A mark of a site seen from above.
+    Site(SiteMark),
+    Contour,
+    CutGround,
 }
 
 /// A row of the key.
@@ -101,6 +106,18 @@ fn draw_swatch(svg: &mut Svg, swatch: Swatch, r: Rect) {
         Swatch::PointBox => svg.rect(r, Some(Ink::Sheet), Some(Pen::new(Ink::Main, 2.2))),
         Swatch::ZoneCarries => svg.rect(r, Some(Ink::Carries), Some(thin)),
         Swatch::ZoneTooHeavy => hatched(svg, r, Ink::Sheet, &[(-45.0, 3.5)], Ink::Main),
+        Swatch::Site(mark) => crate::site_plan::swatch(svg, mark, r),
+        Swatch::Contour => {
+            let bow = [(r.x, r.bottom() - 2.0), (c.0 - 4.0, c.1), (c.0 + 4.0, c.1), (r.right(), r.y + 2.0)];
+            svg.polyline(&bow, Pen::new(Ink::Soft, 0.9));
+        }
+        Swatch::CutGround => {
+            svg.rect(Rect { y: c.1, h: r.h / 2.0, ..r }, Some(Ink::Ground), None);
+            for dy in [-4.0, 4.0] {
+                svg.line((r.x, c.1 + dy), (r.right(), c.1 + dy), Pen::dashed(Ink::Soft, 0.9, "3 3"));
+            }
+            svg.line((r.x, c.1), (r.right(), c.1), Pen::new(Ink::Main, 2.0));
+        }
         Swatch::NotPermitted => hatched(svg, r, Ink::Sheet, &[(45.0, 5.0), (-45.0, 5.0)], Ink::Danger),
     }
 }

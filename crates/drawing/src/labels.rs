@@ -203,6 +203,10 @@ impl Placer {
         let lines = self.lines.iter().filter(|(a, b)| clip_segment(*a, *b, room).is_some()).count();
         outside.max(0.0) * 40.0 + texts * 40.0 + solids * 0.5 + lines as f64 * 18.0
     }
+    /// True if a box lies wholly in the frame.
+    pub(crate) fn inside(&self, rect: Rect) -> bool {
+        rect.w * rect.h - rect.overlap(self.frame) < 0.5
+    }
     /// Area shared with texts placed so far, px².
     pub(crate) fn clash(&self, rect: Rect) -> f64 {
         self.texts.iter().map(|t| t.overlap(rect)).sum()

@@ -5,6 +5,7 @@
 //! - [`machine_side`], [`machine_front`]: a machine with its dimensions
 //! - [`machine_chart`]: a load chart without a lift
 //! - [`chart_capacity_kg`]: what that chart gives at the point, for words beside it
+//! - [`site_plan`], [`site_cut`]: a site from above, and a cut through it
 //! - [`Style`], [`Theme`]: width, screen or paper, font
 //!
 //! Meaning is carried by words, hatching and line weight; colour only supports it. Every drawing is
@@ -17,6 +18,8 @@ mod hatch;
 mod key;
 mod labels;
 mod marks;
+mod site_cut;
+mod site_plan;
 mod style;
 mod svg;
 mod words;
@@ -24,4 +27,6 @@ mod words;
 pub use chart::{chart, chart_capacity_kg, machine_chart};
 pub use dimensions::{machine_front, machine_side};
 pub use elevation::elevation;
+pub use site_cut::site_cut;
+pub use site_plan::{SiteStand, site_plan};
 pub use style::{FONT_FAMILY, Style, Theme};

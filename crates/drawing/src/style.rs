@@ -38,6 +38,10 @@ impl Style {
 /// The family all drawings and documents use, with what a browser may take instead.
 pub const FONT_FAMILY: &str = "Noto Sans, sans-serif";
 
+/// Black and white of shaded relief, the same in every theme.
+const SHADE: &str = "#000000";
+const LIGHT: &str = "#ffffff";
+
 /// The inks. Meaning never rests on them alone.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) enum Ink {
@@ -61,6 +65,10 @@ pub(crate) enum Ink {
     Danger,
     /// Background of zones that carry the load.
     Carries,
+    /// Relief turned from the light, laid thinly over the sheet; seen on a light sheet.
+    Shade,
+    /// Relief turned to the light; seen on a dark sheet.
+    Light,
 }
 
 impl Ink {
@@ -78,6 +86,8 @@ impl Ink {
                 Self::Load => "#c9b48f",
                 Self::Danger => "#8f1414",
                 Self::Carries => "#e9f1ee",
+                Self::Shade => SHADE,
+                Self::Light => LIGHT,
             },
             Theme::Screen => match self {
                 Self::Main => "var(--drawing-ink, #16191c)",
@@ -90,6 +100,8 @@ impl Ink {
                 Self::Load => "var(--drawing-load, #c9b48f)",
                 Self::Danger => "var(--drawing-danger, #9c1c1c)",
                 Self::Carries => "var(--drawing-enough, #e6f0ec)",
+                Self::Shade => SHADE,
+                Self::Light => LIGHT,
             },
         }
     }

@@ -143,6 +143,42 @@ impl Svg {
         self.out.push_str("/>");
     }
 
+    /// An outline with holes (even-odd rule).
+    pub(crate) fn rings(&mut self, rings: &[Vec<Px>], fill: Option<Ink>, pen: Option<Pen>) {
+        if rings.iter().all(|ring| ring.len() < 3) {
+            return;
+        }
+        self.out.push_str("<path fill-rule=\"evenodd\" d=\"");
+        for ring in rings.iter().filter(|ring| ring.len() > 2) {
+            for (i, p) in ring.iter().enumerate() {
+                let _ = write!(self.out, "{}{} {}", if i == 0 { 'M' } else { 'L' }, n(p.0), n(p.1));
+            }
+            self.out.push('Z');
+        }
+        self.out.push('"');
+        self.fill(fill);
+        if let Some(pen) = pen {
+            self.out.push_str(" stroke-linejoin=\"round\"");
+            self.stroke(pen);
+        }
+        self.out.push_str("/>");
+    }
+
+    /// Level strokes from x over a length, at the middle height y, laid over the sheet with an
+    /// opacity: areas of a raster, row by row.
+    pub(crate) fn runs(&mut self, runs: &[(f64, f64, f64)], height: f64, ink: Ink, opacity: f64) {
+        if runs.is_empty() {
+            return;
+        }
+        self.out.push_str("<path d=\"");
+        for (x, y, length) in runs {
+            let _ = write!(self.out, "M{} {}h{}", n(*x), n(*y), n(*length));
+        }
+        let _ = write!(self.out, "\" fill=\"none\" stroke-opacity=\"{}\"", n(opacity));
+        self.stroke(Pen::new(ink, height));
+        self.out.push_str("/>");
+    }
+
     /// A path of straight lines and arcs given ready; numbers in it must come from [`n`].
     pub(crate) fn path(&mut self, d: &str, fill: Option<Ink>, pen: Option<Pen>) {
         let _ = write!(self.out, "<path d=\"{d}\"");

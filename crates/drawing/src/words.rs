@@ -28,6 +28,20 @@ impl<'a> Words<'a> {
     pub(crate) fn length(&self, metres: f64) -> String {
         self.wording.quantity(length(metres))
     }
+    pub(crate) fn quantity(&self, quantity: Quantity) -> String {
+        self.wording.quantity(quantity)
+    }
+    /// Metres as a figure of an axis in the reader's unit, with the decimals that `step` (m) needs.
+    pub(crate) fn figure(&self, metres: f64, step: f64) -> String {
+        let decimals =
+            usize::from(step / self.metres_per_unit < 0.999) + usize::from(step / self.metres_per_unit < 0.0999);
+        let text = format!("{:.decimals$}", metres / self.metres_per_unit);
+        let text = if text.trim_start_matches(['-', '0', '.']).is_empty() { text.replace('-', "") } else { text };
+        match self.wording.language() {
+            wording::Language::English => text,
+            wording::Language::Spanish => text.replace('.', ","),
+        }
+    }
     pub(crate) fn mass(&self, kg: f64) -> String {
         self.wording.quantity(mass(kg))
     }

@@ -11,6 +11,7 @@
 //! - [`walls`]: the sides of a thing with its openings
 //! - [`distance_thing`], [`ThingIndex`]: how near a part of a machine comes to them
 //! - [`profile`], [`headroom`], [`sight`]: a cut through the site, room above a path, what a point is hidden by
+//! - [`slopes`], [`SlopeStatistics`], [`aspects`], [`hillshade`], [`contours`]: relief of a grid, for pictures and standing places
 //! - [`clearance`]: required distance by voltage and regime, with its clause
 //! - [`Landing`]: the place that receives the load
 //! - [`PlanArea`]: an area in plan with holes: distances, area, what is inside
@@ -19,6 +20,7 @@
 mod below_ground;
 pub mod clearance;
 pub mod conductor;
+mod contours;
 mod distance_thing;
 pub mod footing;
 mod gate;
@@ -29,7 +31,10 @@ mod plan_shape;
 mod plane_fit;
 mod power_line;
 mod profile;
+mod relief;
+mod sampled_grid;
 mod sight;
+mod slope;
 mod surroundings;
 mod terrain;
 mod thing;
@@ -45,6 +50,7 @@ mod whole;
 mod zone;
 
 pub use below_ground::{Buried, BuriedKind, Excavation, SoilType, Support};
+pub use contours::{Contour, ContourLine, contours, round_levels};
 pub use distance_thing::{Distance, Wall, distance_thing, least_distance, walls};
 pub use gate::{Gate, USUAL_CLEARANCE, USUAL_CLEARANCE_ABOVE};
 pub use headroom::{Headroom, Overhead, headroom};
@@ -54,7 +60,9 @@ pub use plan_shape::PlanShape;
 pub use plane_fit::{Plane, fit_plane};
 pub use power_line::{DeadConfirmation, PowerLine, Span};
 pub use profile::{Cut, Station, profile};
+pub use relief::{Sun, aspects, hillshade};
 pub use sight::{Hidden, sight};
+pub use slope::{SlopeStatistics, quantile, slope_classes, slopes};
 pub use surroundings::Surroundings;
 pub use terrain::{Grid, Ground, GroundSource, Terrain};
 pub use thing::{Body, Columns, Opening, Thing, ThingKind};

@@ -3,9 +3,9 @@
 use crate::cloud_stream::Tile;
 use crate::notes::Notes;
 use crate::options::GroundOptions;
-use crate::slope::quantile;
 use evidence::Faults;
 use geometry::DVec2;
+use site::quantile;
 
 /// Heights of the points of one class inside a polygon, m.
 #[derive(Debug, Clone, PartialEq, Default)]

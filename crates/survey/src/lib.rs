@@ -1,9 +1,9 @@
 //! Readers of survey files: from bytes to a ground surface, or every reason why not. Pure: no
 //! files, no clock. Metres inside, whatever the file is in.
 //!
-//! - [`read_ground`]: LAS, LAZ, GeoTIFF, LandXML or CSV levels, told apart by their first bytes and name
-//! - [`read_ground`]: LAS, LAZ, GeoTIFF, CSV levels or named layers of a drawing, told apart by their first bytes and name
-//! - [`read_plan`]: shapes of a drawing (DXF), in plan and with heights where it has them
+//! - [`bring_in`]: files of every kind to a site, with a record of what became of each; [`place`] shapes as things
+//! - [`write_stored`], [`read_stored`]: a site in one file
+//! - [`read_ground`]: LAS, LAZ, GeoTIFF, LandXML, CSV levels or named layers of a drawing, told apart by first bytes and name
 //! - [`read_tiles`]: several clouds or level files as one surface, without seams
 //! - [`read_cloud`]: only the ground points and facts of a cloud, not triangulated
 //! - [`grid_cloud`]: ground of clouds as a grid, in one pass, without keeping points
@@ -14,17 +14,14 @@
 //! - [`class_heights_in`]: heights of one class inside a polygon, such as a roof
 //! - [`landxml_surfaces`], [`landxml_plan`]: what is inside of a LandXML file; its points and lines
 //! - [`GroundOptions`]: what the job states: units, window, columns, longest edge
-//! - [`read_plan`], [`read_shapefile`]: shapes in plan: GeoJSON, Shapefile
+//! - [`read_plan`], [`read_shapefile`]: shapes in plan: DXF, LandXML, GeoJSON, Shapefile
 //! - [`Epsg`], [`LocalGrid`]: the coordinate systems of file and site, and the site's own grid
-//! - [`slopes`], [`SlopeStatistics`]: Horn's 3 × 3 slope of a grid
 //!
-//! Limits: heights are never transformed, datum steps use no grid files; ground of a cloud is what its file classes as ground (class 2); no
-//! rotated grids; headers are checked against the byte length before anything is decoded or
-//! allocated, so that a broken file costs neither memory nor time. `docs/survey-files.md` says in
+//! Limits: heights are never transformed, and datum steps use no grid files; ground of a cloud is
+//! what its file classes as ground (class 2) unless the filter is asked for, less patches that stand
+//! up by cliffs all around; headers are checked against the byte length before anything is decoded
+//! or allocated, so that a broken file costs neither memory nor time. `docs/survey-files.md` says in
 //! the user's words what is read and what is refused.
-//! Limits: no reprojection; ground of a cloud is what its file classes as ground (class 2) unless
-//! the filter is asked for, less patches that stand up by cliffs all around; no rotated grids;
-//! headers are checked against the byte length before anything is decoded or
 
 mod arc_chords;
 mod bring_in;
@@ -92,7 +89,6 @@ mod shapefile;
 mod shapefile_rings;
 mod shapefile_table;
 mod shapes;
-mod slope;
 mod stored;
 mod systems;
 pub mod text;
@@ -123,7 +119,6 @@ pub use plan_rules::{Becomes, HeightFrom, LayerRule, guess};
 pub use plan_things::{Placed, PlanSource, place};
 pub use plans::{read_plan, read_shapefile};
 pub use reading::{Facts, GroundReading, UnitFacts, UnitSource};
-pub use slope::{SlopeStatistics, slopes};
 pub use stored::{SourceRecord, StoreError, StoredSite, Used, read_stored, write_stored};
 pub use systems::{ConvertError, convert};
 pub use things_above::{ClassVotes, CloudThing, ThingColumn, ThingOptions, ThingsAbove, things_above};

@@ -46,5 +46,7 @@ mod reference;
 mod stored;
 #[path = "survey/shapes.rs"]
 mod shapes;
+#[path = "survey/relief.rs"]
+mod relief;
 #[path = "survey/texts.rs"]
 mod texts;

@@ -1798,6 +1798,73 @@ ui-machine-chart-zone = A zone of the chart with its capacity
 ui-machine-drawn-from = Drawn from the machine file; the chart in the cab governs.
 
 ## End of machine commands
+
+## Site from above, and a cut through it
+
+ui-site-plan = Site from above
+ui-site-plan-alt = Site { $site } from above, north up: { $things } things that stand, { $excavations } excavations, { $buried } buried things, { $zones } zones, { $lines } overhead lines.
+ui-site-no-extent = Nothing on this site has a place yet: give a ground surface, a thing, a zone or a landing.
+ui-site-no-ground = No ground surface is given: no height on this site is known.
+ui-site-read-every = Ground is read every { $cell } for this drawing; what is smaller is not seen in it.
+ui-site-contours = Line of equal height, every { $step }
+ui-site-slope-between = Slope over { $low }, up to { $high }
+ui-site-slope-over = Slope over { $limit }
+ui-site-building = Building
+ui-site-wall = Wall or parapet
+ui-site-fence = Fence, hoarding or guard rail
+ui-site-scaffold = Scaffold
+ui-site-floor = Floor or roof deck
+ui-site-bridge = Bridge or beam overhead
+ui-site-tree = Tree or hedge
+ui-site-mast = Mast, pole or tower
+ui-site-plant = Parked plant or vehicle
+ui-site-store = Stack or store
+ui-site-fuel = Store of fuel or gas
+ui-site-truck-bay = Truck bay
+ui-site-unnamed = From a survey, not named yet
+ui-site-opening = Opening
+ui-site-top = top at { $level }
+ui-site-above-ground = { $height } above ground
+ui-site-height-not-known = height not known
+ui-site-excavation = Excavation
+ui-site-depth = up to { $depth } deep
+ui-site-depth-not-known = depth not known
+ui-site-buried = In the ground
+ui-site-cover = at least { $cover } of cover
+ui-site-cover-not-known = cover not known
+ui-site-zone = Zone with a rule of its own
+ui-site-zone-no-go = no machine, no load
+ui-site-zone-people = people walk or work here
+ui-site-zone-one-way = one way, to the { $direction }
+ui-site-zone-speed = no faster than { $speed }
+ui-site-zone-soft = soft ground
+ui-site-zone-slope = not driven where steeper than { $slope }
+ui-site-line-outside = Overhead line { $line } ({ $voltage }) lies outside this drawing or has no place.
+ui-site-stand = Stand of the machine
+ui-site-heading-not-given = heading not given
+ui-site-level = level { $level }
+ui-site-carries = carries { $mass }
+ui-site-carries-not-known = what it carries not known
+ui-site-names-left-out = Names left out for lack of room: { $count }. Ask for a larger drawing.
+ui-site-gate = Gate { $name }: { $width } wide, { $height } high
+ui-site-gate-open = Gate { $name }: { $width } wide, open above
+ui-site-source = Ground: { $name }, { $date }, heights within { $accuracy }
+ui-site-date-not-known = date not known
+ui-site-extent = Extent { $width } east to west, { $height } north to south
+ui-site-corners = East { $west } to { $east }, north { $south } to { $north }, in metres of the site's frame
+ui-site-epsg = Frame: EPSG { $code }
+ui-site-epsg-none = Frame: the site's own, or not known
+ui-site-cut = Cut through the site
+ui-site-cut-alt = Cut of { $length } through the site, heights from { $low } to { $high }.
+ui-site-cut-empty = This cut has no length or meets no known height.
+ui-site-cut-true = Heights and lengths to one scale
+ui-site-cut-factor = Heights drawn { $factor } times as large as lengths
+ui-site-cut-along = Distance along the cut
+ui-site-cut-ground = Ground, heights within { $accuracy }
+ui-site-cut-at = { $from } to { $to } along
+
+## End of the site
+
 ## Attachments, identity of the machine, absolute stops, what ends a plan
 
 check-identity = Machine is the one planned with

@@ -1852,6 +1852,73 @@ ui-machine-chart-zone = Una zona de la tabla con su capacidad
 ui-machine-drawn-from = Dibujado del archivo de la máquina; manda la tabla de la cabina.
 
 ## Fin de las órdenes de máquina
+
+## La obra desde arriba, y un corte por ella
+
+ui-site-plan = La obra desde arriba
+ui-site-plan-alt = Obra { $site } desde arriba, el norte arriba: { $things } objetos en pie, { $excavations } excavaciones, { $buried } objetos enterrados, { $zones } zonas, { $lines } líneas aéreas.
+ui-site-no-extent = Nada de esta obra tiene aún un lugar: indique un terreno, un objeto, una zona o un punto de descarga.
+ui-site-no-ground = No se ha dado ningún terreno: no se conoce ninguna altura de esta obra.
+ui-site-read-every = El terreno se lee cada { $cell } para este dibujo; lo que es menor no se ve en él.
+ui-site-contours = Línea de igual altura, cada { $step }
+ui-site-slope-between = Pendiente de más de { $low }, hasta { $high }
+ui-site-slope-over = Pendiente de más de { $limit }
+ui-site-building = Edificio
+ui-site-wall = Muro o pretil
+ui-site-fence = Valla, cerramiento o barandilla
+ui-site-scaffold = Andamio
+ui-site-floor = Forjado o cubierta
+ui-site-bridge = Puente o viga por encima
+ui-site-tree = Árbol o seto
+ui-site-mast = Mástil, poste o torre
+ui-site-plant = Máquina o vehículo estacionado
+ui-site-store = Acopio
+ui-site-fuel = Depósito de combustible o gas
+ui-site-truck-bay = Zona de camiones
+ui-site-unnamed = De un levantamiento, aún sin nombre
+ui-site-opening = Hueco
+ui-site-top = parte alta a { $level }
+ui-site-above-ground = { $height } sobre el terreno
+ui-site-height-not-known = altura no conocida
+ui-site-excavation = Excavación
+ui-site-depth = hasta { $depth } de profundidad
+ui-site-depth-not-known = profundidad no conocida
+ui-site-buried = Bajo tierra
+ui-site-cover = al menos { $cover } de recubrimiento
+ui-site-cover-not-known = recubrimiento no conocido
+ui-site-zone = Zona con regla propia
+ui-site-zone-no-go = sin máquinas ni cargas
+ui-site-zone-people = aquí hay personas
+ui-site-zone-one-way = sentido único, hacia el { $direction }
+ui-site-zone-speed = como máximo a { $speed }
+ui-site-zone-soft = terreno blando
+ui-site-zone-slope = no se circula con más de { $slope }
+ui-site-line-outside = La línea aérea { $line } ({ $voltage }) queda fuera de este dibujo o no tiene lugar.
+ui-site-stand = Posición de la máquina
+ui-site-heading-not-given = rumbo no indicado
+ui-site-level = nivel { $level }
+ui-site-carries = soporta { $mass }
+ui-site-carries-not-known = no se sabe cuánto soporta
+ui-site-names-left-out = Nombres omitidos por falta de espacio: { $count }. Pida un dibujo mayor.
+ui-site-gate = Paso { $name }: { $width } de ancho, { $height } de alto
+ui-site-gate-open = Paso { $name }: { $width } de ancho, abierto por arriba
+ui-site-source = Terreno: { $name }, { $date }, alturas con un error de hasta { $accuracy }
+ui-site-date-not-known = fecha no conocida
+ui-site-extent = Extensión: { $width } de este a oeste, { $height } de norte a sur
+ui-site-corners = Este de { $west } a { $east }, norte de { $south } a { $north }, en metros del sistema de la obra
+ui-site-epsg = Sistema: EPSG { $code }
+ui-site-epsg-none = Sistema: propio de la obra, o no conocido
+ui-site-cut = Corte de la obra
+ui-site-cut-alt = Corte de { $length } por la obra, alturas de { $low } a { $high }.
+ui-site-cut-empty = Este corte no tiene longitud o no encuentra ninguna altura conocida.
+ui-site-cut-true = Alturas y longitudes a la misma escala
+ui-site-cut-factor = Alturas dibujadas { $factor } veces mayores que las longitudes
+ui-site-cut-along = Distancia a lo largo del corte
+ui-site-cut-ground = Terreno, alturas con un error de hasta { $accuracy }
+ui-site-cut-at = de { $from } a { $to } por el corte
+
+## Fin de la obra
+
 ## Accesorios, identidad de la máquina, prohibiciones, qué acaba con un plan
 
 check-identity = La máquina es la planificada

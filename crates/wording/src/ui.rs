@@ -669,4 +669,131 @@ evidence::messages! {
     MACHINE_DRAWN_FROM = "ui-machine-drawn-from" [];
 
     // End of drawings of a machine.
+
+    // A site from above, and a cut through it.
+
+    /// A site from above.
+    SITE_PLAN = "ui-site-plan" [];
+    /// Text alternative of a site from above.
+    SITE_PLAN_ALT = "ui-site-plan-alt" [site, things, excavations, buried, zones, lines];
+    /// Nothing can be drawn.
+    SITE_NO_EXTENT = "ui-site-no-extent" [];
+    /// No ground surface is given.
+    SITE_NO_GROUND = "ui-site-no-ground" [];
+    /// How far apart heights were read.
+    SITE_READ_EVERY = "ui-site-read-every" [cell];
+    /// Contours and their step.
+    SITE_CONTOURS = "ui-site-contours" [step];
+    /// Slopes between two limits.
+    SITE_SLOPE_BETWEEN = "ui-site-slope-between" [low, high];
+    /// Slopes above a limit.
+    SITE_SLOPE_OVER = "ui-site-slope-over" [limit];
+    /// Kind of thing.
+    SITE_BUILDING = "ui-site-building" [];
+    /// Kind of thing.
+    SITE_WALL = "ui-site-wall" [];
+    /// Kind of thing.
+    SITE_FENCE = "ui-site-fence" [];
+    /// Kind of thing.
+    SITE_SCAFFOLD = "ui-site-scaffold" [];
+    /// Kind of thing.
+    SITE_FLOOR = "ui-site-floor" [];
+    /// Kind of thing.
+    SITE_BRIDGE = "ui-site-bridge" [];
+    /// Kind of thing.
+    SITE_TREE = "ui-site-tree" [];
+    /// Kind of thing.
+    SITE_MAST = "ui-site-mast" [];
+    /// Kind of thing.
+    SITE_PLANT = "ui-site-plant" [];
+    /// Kind of thing.
+    SITE_STORE = "ui-site-store" [];
+    /// Kind of thing.
+    SITE_FUEL = "ui-site-fuel" [];
+    /// Kind of thing.
+    SITE_TRUCK_BAY = "ui-site-truck-bay" [];
+    /// Kind of thing.
+    SITE_UNNAMED = "ui-site-unnamed" [];
+    /// Opening in a wall.
+    SITE_OPENING = "ui-site-opening" [];
+    /// Level of a thing's top.
+    SITE_TOP = "ui-site-top" [level];
+    /// Height of a thing's top above the ground in its middle.
+    SITE_ABOVE_GROUND = "ui-site-above-ground" [height];
+    /// A height that is not known.
+    SITE_HEIGHT_NOT_KNOWN = "ui-site-height-not-known" [];
+    /// Excavation.
+    SITE_EXCAVATION = "ui-site-excavation" [];
+    /// Depth of an excavation, the most it may be.
+    SITE_DEPTH = "ui-site-depth" [depth];
+    /// A depth that is not known.
+    SITE_DEPTH_NOT_KNOWN = "ui-site-depth-not-known" [];
+    /// Something in the ground.
+    SITE_BURIED = "ui-site-buried" [];
+    /// Ground above a buried thing, the least it may be.
+    SITE_COVER = "ui-site-cover" [cover];
+    /// A cover that is not known.
+    SITE_COVER_NOT_KNOWN = "ui-site-cover-not-known" [];
+    /// A zone with a rule.
+    SITE_ZONE = "ui-site-zone" [];
+    /// Rule of a zone.
+    SITE_ZONE_NO_GO = "ui-site-zone-no-go" [];
+    /// Rule of a zone.
+    SITE_ZONE_PEOPLE = "ui-site-zone-people" [];
+    /// Rule of a zone, with a compass point.
+    SITE_ZONE_ONE_WAY = "ui-site-zone-one-way" [direction];
+    /// Rule of a zone.
+    SITE_ZONE_SPEED = "ui-site-zone-speed" [speed];
+    /// Rule of a zone.
+    SITE_ZONE_SOFT = "ui-site-zone-soft" [];
+    /// Rule of a zone.
+    SITE_ZONE_SLOPE = "ui-site-zone-slope" [slope];
+    /// A line that does not cross the drawing.
+    SITE_LINE_OUTSIDE = "ui-site-line-outside" [line, voltage];
+    /// A stand of a machine.
+    SITE_STAND = "ui-site-stand" [];
+    /// A stand without a heading.
+    SITE_HEADING_NOT_GIVEN = "ui-site-heading-not-given" [];
+    /// Level of a landing.
+    SITE_LEVEL = "ui-site-level" [level];
+    /// What a landing may carry.
+    SITE_CARRIES = "ui-site-carries" [mass];
+    /// Nobody stated what a landing may carry.
+    SITE_CARRIES_NOT_KNOWN = "ui-site-carries-not-known" [];
+    /// Names that found no room.
+    SITE_NAMES_LEFT_OUT = "ui-site-names-left-out" [count];
+    /// A gate, which has no place in plan.
+    SITE_GATE = "ui-site-gate" [name, width, height];
+    /// A gate that is open above.
+    SITE_GATE_OPEN = "ui-site-gate-open" [name, width];
+    /// A ground surface, its date and accuracy.
+    SITE_SOURCE = "ui-site-source" [name, date, accuracy];
+    /// A survey without a date.
+    SITE_DATE_NOT_KNOWN = "ui-site-date-not-known" [];
+    /// Extent of a site.
+    SITE_EXTENT = "ui-site-extent" [width, height];
+    /// Corners of a site in its frame, m.
+    SITE_CORNERS = "ui-site-corners" [west, south, east, north];
+    /// Frame of a site by its EPSG code.
+    SITE_EPSG = "ui-site-epsg" [code];
+    /// Frame of a site that has no code.
+    SITE_EPSG_NONE = "ui-site-epsg-none" [];
+    /// A cut through a site.
+    SITE_CUT = "ui-site-cut" [];
+    /// Text alternative of a cut.
+    SITE_CUT_ALT = "ui-site-cut-alt" [length, low, high];
+    /// A cut without anything to draw.
+    SITE_CUT_EMPTY = "ui-site-cut-empty" [];
+    /// Heights drawn true.
+    SITE_CUT_TRUE = "ui-site-cut-true" [];
+    /// Heights drawn larger.
+    SITE_CUT_FACTOR = "ui-site-cut-factor" [factor];
+    /// Axis of a cut.
+    SITE_CUT_ALONG = "ui-site-cut-along" [];
+    /// Ground of a cut with its accuracy.
+    SITE_CUT_GROUND = "ui-site-cut-ground" [accuracy];
+    /// Where a cut passes a thing.
+    SITE_CUT_AT = "ui-site-cut-at" [from, to];
+
+    // End of the site.
 }

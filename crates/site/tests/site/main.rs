@@ -3,7 +3,8 @@
 
 mod clearances;
 mod conductors;
+mod relief;
 mod spans;
-mod things;
 mod surfaces;
 mod triangles;
+mod things;

@@ -2,8 +2,8 @@
 
 use crate::reference::{bytes, codes, expected, numbers, present};
 use geometry::DVec2;
-use site::{Grid, Terrain};
-use survey::{GroundOptions, GroundReading, SlopeStatistics, Window, read_ground};
+use site::{Grid, SlopeStatistics, Terrain};
+use survey::{GroundOptions, GroundReading, Window, read_ground};
 
 /// Heights are compared to a centimetre: what a wheel notices starts above that.
 const CENTIMETRE: f64 = 0.01;

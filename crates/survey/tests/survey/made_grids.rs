@@ -3,8 +3,8 @@
 use crate::made::Raster;
 use crate::reference::codes;
 use geometry::DVec2;
-use site::Terrain;
-use survey::{GroundOptions, GroundReading, LengthUnit, SlopeStatistics, read_ground, slopes};
+use site::{SlopeStatistics, Terrain, slopes};
+use survey::{GroundOptions, GroundReading, LengthUnit, read_ground};
 use tiff::encoder::{Compression, DeflateLevel, TiffEncoder, colortype};
 
 fn read(raster: &Raster) -> Result<GroundReading, Vec<String>> {
@@ -140,7 +140,7 @@ fn horn_slope_of_a_plane_is_the_plane() {
     let reading = read(&Raster::default()).unwrap();
     let Terrain::Grid(grid) = &reading.terrain else { panic!("a grid was expected") };
     let all = slopes(grid);
-    let inner: Vec<f64> = all.iter().copied().filter(|s| s.is_finite()).collect();
+    let inner: Vec<f64> = all.iter().filter(|s| s.is_finite()).map(|s| f64::from(*s)).collect();
     assert_eq!(inner.len(), 7 * 5);
     let expected = 1.0_f64.hypot(0.25);
     assert!(inner.iter().all(|s| (s - expected).abs() < 1e-5));

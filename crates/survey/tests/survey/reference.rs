@@ -55,3 +55,10 @@ pub(crate) fn codes(faults: &Faults) -> Vec<&str> {
 pub(crate) fn numbers(row: &serde_json::Value) -> Vec<f64> {
     row.as_array().unwrap().iter().map(|v| v.as_f64().unwrap()).collect()
 }
+
+/// Rows of a CSV table under `validation/`, without its head.
+pub(crate) fn table(name: &str) -> Vec<Vec<String>> {
+    let path = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("../../validation").join(name);
+    let text = std::fs::read_to_string(path).unwrap();
+    text.lines().skip(1).map(|line| line.split(',').map(str::to_owned).collect()).collect()
+}

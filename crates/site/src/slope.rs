@@ -1,33 +1,21 @@
-//! Slope of a grid by Horn's 3 × 3 weights (Horn 1981, Proc. IEEE 69(1), 14-47).
+//! Slope of a grid, its statistics and classes.
 
-use site::Grid;
+use crate::Grid;
+use crate::relief::over_cells;
 
 /// Slope of every cell as rise over run (0.07 is 7 %), rows × cols as in the grid; NaN at the rim
 /// and where any of the nine cells is unknown.
 ///
-/// `∂z/∂x = ((c + 2f + i) − (a + 2d + g)) / 8Δx` with a b c / d e f / g h i from the north-west,
-/// `∂z/∂y` alike; slope `= √((∂z/∂x)² + (∂z/∂y)²)`.
-pub fn slopes(grid: &Grid) -> Vec<f64> {
-    let mut out = vec![f64::NAN; grid.rows * grid.cols];
-    if grid.rows < 3 || grid.cols < 3 {
-        return out;
-    }
-    for row in 1..grid.rows - 1 {
-        let line = |r: usize| &grid.heights[r * grid.cols..(r + 1) * grid.cols];
-        let (north, here, south) = (line(row - 1), line(row), line(row + 1));
-        for col in 1..grid.cols - 1 {
-            let z = |line: &[f32], c: usize| f64::from(line[c]);
-            let (a, b, c) = (z(north, col - 1), z(north, col), z(north, col + 1));
-            let (d, e, f) = (z(here, col - 1), z(here, col), z(here, col + 1));
-            let (g, h, i) = (z(south, col - 1), z(south, col), z(south, col + 1));
-            let dx = ((c + 2.0 * f + i) - (a + 2.0 * d + g)) / (8.0 * grid.cell.x);
-            let dy = ((g + 2.0 * h + i) - (a + 2.0 * b + c)) / (8.0 * grid.cell.y);
-            if e.is_finite() {
-                out[row * grid.cols + col] = (dx * dx + dy * dy).sqrt();
-            }
-        }
-    }
-    out
+/// `√((∂z/∂x)² + (∂z/∂y)²)` with Horn's 3 × 3 weights (Horn 1981, Proc. IEEE 69(1), 14-47).
+pub fn slopes(grid: &Grid) -> Vec<f32> {
+    over_cells(grid, |east, north| (east * east + north * north).sqrt())
+}
+
+/// Class of every slope: how many of `limits` (rising, rise over run) it exceeds; `None` where the
+/// slope is not known.
+pub fn slope_classes(slopes: &[f32], limits: &[f32]) -> Vec<Option<u8>> {
+    let class = |slope: f32| limits.iter().take(255).filter(|limit| slope > **limit).count() as u8;
+    slopes.iter().map(|slope| slope.is_finite().then(|| class(*slope))).collect()
 }
 
 /// Statistics of the slopes that are known, as rise over run.
@@ -47,7 +35,7 @@ impl SlopeStatistics {
     pub fn of(grid: &Grid) -> Option<Self> {
         let all = slopes(grid);
         let (at, _) = all.iter().enumerate().filter(|(_, s)| s.is_finite()).max_by(|a, b| a.1.total_cmp(b.1))?;
-        let mut sorted: Vec<f64> = all.into_iter().filter(|s| s.is_finite()).collect();
+        let mut sorted: Vec<f64> = all.into_iter().filter(|s| s.is_finite()).map(f64::from).collect();
         sorted.sort_by(f64::total_cmp);
         let n = sorted.len() as f64;
         let mean = sorted.iter().sum::<f64>() / n;
@@ -73,8 +61,8 @@ impl SlopeStatistics {
     }
 }
 
-/// Quantile of sorted values, linear between neighbours: rank `q·(n − 1)`.
-pub(crate) fn quantile(sorted: &[f64], q: f64) -> Option<f64> {
+/// Quantile of sorted values, linear between neighbours: rank `q·(n − 1)`; `None` without values.
+pub fn quantile(sorted: &[f64], q: f64) -> Option<f64> {
     let rank = q.clamp(0.0, 1.0) * (sorted.len().checked_sub(1)?) as f64;
     let (low, share) = (rank.floor() as usize, rank.fract());
     let (a, b) = (sorted[low], sorted[(low + 1).min(sorted.len() - 1)]);

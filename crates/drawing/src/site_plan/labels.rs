@@ -1,0 +1,129 @@
+//! Names on the map: gathered while it is drawn, set at the end, the most needed first.
+
+use super::map::Map;
+use crate::labels::{Placer, Rect, wrap};
+use crate::marks::{block, block_size};
+use crate::style::Ink;
+use crate::svg::{Anchor, Pen, Px, Svg, Type};
+
+/// Size of names, px.
+pub(crate) const SIZE: f64 = 11.5;
+
+/// How much a label is needed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub(crate) enum Need {
+    /// Never left out: overhead lines.
+    Must,
+    /// Landings, stands, excavations.
+    High,
+    /// Things, larger ones first, and zones.
+    Usual,
+    /// Buried things.
+    Low,
+}
+
+struct Label {
+    at: Px,
+    text: Vec<String>,
+    need: Need,
+    /// Area of what is named, px².
+    area: f64,
+    ink: Ink,
+}
+
+/// Labels to be placed.
+pub(crate) struct Labels {
+    placer: Placer,
+    waiting: Vec<Label>,
+    /// Figures of contours: places where each may stand, the best first.
+    figures: Vec<(Vec<Px>, String)>,
+    widest: f64,
+}
+
+impl Labels {
+    pub(crate) fn new(map: &Map, width: f64) -> Self {
+        // A name takes no more than a good quarter of a narrow picture.
+        Self {
+            placer: Placer::new(map.plot),
+            waiting: Vec::new(),
+            figures: Vec::new(),
+            widest: (width * 0.28).clamp(96.0, 170.0),
+        }
+    }
+    /// A label about `at`: a name, cut where it is long, and lines that are never cut short of two.
+    pub(crate) fn add(&mut self, at: Px, name: &str, facts: &[String], need: Need, area: f64, ink: Ink) {
+        let mut text = wrap(name, SIZE, false, self.widest, 2);
+        for fact in facts {
+            text.extend(wrap(fact, SIZE, false, self.widest, 3));
+        }
+        if !text.is_empty() {
+            self.waiting.push(Label { at, text, need, area, ink });
+        }
+    }
+    /// A figure on a line, set at the first of the places that no name takes.
+    pub(crate) fn figure(&mut self, places: Vec<Px>, text: String) {
+        self.figures.push((places, text));
+    }
+    /// A mark that names should not cover.
+    pub(crate) fn mark(&mut self, at: Px, size: f64) {
+        self.placer.solid(Rect::around(at, size, size));
+    }
+    /// Keeps a place free.
+    pub(crate) fn reserve(&mut self, rect: Rect) {
+        self.placer.text(rect);
+    }
+    /// A line that names should not lie on.
+    pub(crate) fn line(&mut self, a: Px, b: Px) {
+        self.placer.line(a, b);
+    }
+
+    /// Sets the labels and returns how many found no room.
+    pub(crate) fn draw(&mut self, svg: &mut Svg) -> usize {
+        let mut left_out = 0;
+        self.waiting.sort_by(|a, b| a.need.cmp(&b.need).then(b.area.total_cmp(&a.area)));
+        svg.open("labels");
+        for label in std::mem::take(&mut self.waiting) {
+            let (w, h) = block_size(&label.text, SIZE, false);
+            // What is large enough carries its name inside.
+            let gap = 5.0 + (label.area.max(0.0).sqrt() * 0.5).min(22.0);
+            let inside = Rect::around(label.at, w + 4.0, h + 2.0);
+            let roomy = label.area > 2.2 * w * h && self.placer.clash(inside) == 0.0 && self.placer.inside(inside);
+            let (rect, far) = if roomy {
+                self.placer.text(inside);
+                (Rect::around(label.at, w, h), false)
+            } else if label.need == Need::Must {
+                let placed = self.placer.place(label.at, w, h, 6.0, 60.0);
+                (placed.rect, placed.far)
+            } else if let Some(placed) = self.placer.place_if_clear(label.at, w, h, gap, 20.0) {
+                (placed.rect, placed.far || gap > 9.0)
+            } else {
+                left_out += 1;
+                continue;
+            };
+            if far {
+                svg.line(label.at, rect.nearest(label.at), Pen::new(Ink::Soft, 0.8));
+            }
+            block(svg, &label.text, rect, Type::plain(SIZE).ink(label.ink).halo());
+        }
+        svg.close();
+        self.set_figures(svg);
+        left_out
+    }
+
+    fn set_figures(&mut self, svg: &mut Svg) {
+        let kind = Type::plain(10.5).soft().at(Anchor::Middle).halo();
+        svg.open("figures");
+        for (places, text) in std::mem::take(&mut self.figures) {
+            let (w, h) = block_size(std::slice::from_ref(&text), kind.size, false);
+            let free = |at: &Px| {
+                let rect = Rect::around(*at, w + 4.0, h);
+                (self.placer.inside(rect) && self.placer.clash(rect) == 0.0).then_some((*at, rect))
+            };
+            if let Some((at, rect)) = places.iter().find_map(free) {
+                self.placer.text(rect);
+                svg.text((at.0, at.1 + kind.size * 0.36), &text, kind);
+            }
+        }
+        svg.close();
+    }
+}
