@@ -28,7 +28,8 @@ pub enum PlanAreaError {
 }
 
 impl PlanArea {
-    /// Checks the outline. Simple features rules (OGC 06-103r4, 6.1.11) as the `geo` library checks them.
+    /// Checks the outline. Simple features rules (OGC 06-103r4, 6.1.11) as the `geo` library checks them:
+    /// every edge against every other, so this is for outlines of up to some thousand corners.
     ///
     /// # Errors
     /// The first of [`PlanAreaError`] that holds.

@@ -2,7 +2,7 @@
 
 use crate::feature::{PlanPoint, Shape};
 use geo::algorithm::bool_ops::FillRule;
-use geo::{BooleanOps, Coord, LineString, MultiPolygon, Polygon, Validation};
+use geo::{Area, BooleanOps, Coord, LineString, MultiPolygon, Polygon, Validation};
 use geometry::DVec2;
 
 /// Areas smaller than this are left over from rounding, m².
@@ -16,43 +16,62 @@ fn polygon(outer: &[PlanPoint], holes: &[Vec<PlanPoint>]) -> Polygon {
     Polygon::new(ring(outer), holes.iter().map(|h| ring(h)).collect())
 }
 
-/// True where it is clear what is inside (simple features rules, OGC 06-103r4, 6.1.11).
+/// Above this many corners the exact check, which compares every edge with every other, gives way
+/// to a comparison of areas.
+const MANY: usize = 200;
+
+/// True where it is clear what is inside (simple features rules, OGC 06-103r4, 6.1.11). An outline
+/// of many corners counts as clear where it encloses just the area that its corners add up to.
 pub(crate) fn is_valid(outer: &[PlanPoint], holes: &[Vec<PlanPoint>]) -> bool {
-    polygon(outer, holes).is_valid()
+    if outer.len() + holes.iter().map(Vec::len).sum::<usize>() <= MANY {
+        return polygon(outer, holes).is_valid();
+    }
+    let from_corners = polygon(&moved(outer, outer), &[]).unsigned_area()
+        - holes.iter().map(|h| polygon(&moved(h, outer), &[]).unsigned_area()).sum::<f64>();
+    let enclosed = enclosed(outer, holes).unsigned_area();
+    (from_corners - enclosed).abs() <= NOTHING * (1.0 + enclosed)
 }
 
-/// Everything that an outline encloses, each loop of it, without its holes: an obstacle may come
-/// out too large, never too small. Heights of the corners are kept where a corner stays.
+/// Everything that an outline encloses, each loop of it, less what its holes enclose. Corners of a
+/// mended outline have no heights.
 pub(crate) fn mend(outer: &[PlanPoint], holes: &[Vec<PlanPoint>]) -> Vec<Shape> {
-    // Near the origin, so that large coordinates cost no digits.
-    let origin = outer[0].at;
-    let moved = |points: &[PlanPoint]| -> Vec<PlanPoint> {
-        points.iter().map(|p| PlanPoint { at: p.at - origin, height: p.height }).collect()
-    };
-    let enclosed = |points: &[PlanPoint]| loops(&polygon(&moved(points), &[]));
-    let mut all = enclosed(outer);
-    for hole in holes {
-        all = all.difference(&enclosed(hole));
-    }
-    let height = |at: DVec2| outer.iter().find(|p| p.at.distance(at) < 1e-6).and_then(|p| p.height);
     let back = |line: &LineString| -> Vec<PlanPoint> {
-        let mut points: Vec<PlanPoint> = line
-            .coords()
-            .map(|c| DVec2::new(c.x, c.y) + origin)
-            .map(|at| PlanPoint { at, height: height(at) })
-            .collect();
+        let corners = line.coords().map(|c| PlanPoint { at: DVec2::new(c.x, c.y) + outer[0].at, height: None });
+        let mut points: Vec<PlanPoint> = corners.collect();
         points.pop();
         points
     };
-    all.iter()
-        .filter(|p| geo::Area::unsigned_area(*p) > NOTHING)
+    enclosed(outer, holes)
+        .iter()
+        .filter(|p| p.unsigned_area() > NOTHING)
         .map(|p| Shape::Area { outer: back(p.exterior()), holes: p.interiors().iter().map(back).collect() })
         .collect()
 }
 
-/// The loops of a ring, whichever way round each runs.
-fn loops(polygon: &Polygon) -> MultiPolygon {
-    polygon.union_with_fill_rule(&MultiPolygon(Vec::new()), FillRule::NonZero)
+/// In coordinates from the first corner of the outline, so that large ones cost no digits.
+fn enclosed(outer: &[PlanPoint], holes: &[Vec<PlanPoint>]) -> MultiPolygon {
+    let all = loops(&MultiPolygon(vec![polygon(&moved(outer, outer), &[])]));
+    if holes.is_empty() {
+        return all;
+    }
+    // One way round, so that holes that overlap do not cancel each other.
+    let holes = holes.iter().map(|hole| {
+        let mut points = moved(hole, outer);
+        if polygon(&points, &[]).signed_area() < 0.0 {
+            points.reverse();
+        }
+        polygon(&points, &[])
+    });
+    all.difference(&loops(&holes.collect()))
+}
+
+fn moved(points: &[PlanPoint], outer: &[PlanPoint]) -> Vec<PlanPoint> {
+    points.iter().map(|p| PlanPoint { at: p.at - outer[0].at, height: None }).collect()
+}
+
+/// The loops of rings, whichever way round each runs.
+fn loops(rings: &MultiPolygon) -> MultiPolygon {
+    rings.union_with_fill_rule(&MultiPolygon(Vec::new()), FillRule::NonZero)
 }
 
 #[cfg(test)]
@@ -65,7 +84,7 @@ mod tests {
 
     fn area(shapes: &[Shape]) -> f64 {
         let of = |shape: &Shape| match shape {
-            Shape::Area { outer, holes } => geo::Area::unsigned_area(&polygon(outer, holes)),
+            Shape::Area { outer, holes } => polygon(outer, holes).unsigned_area(),
             _ => 0.0,
         };
         shapes.iter().map(of).sum()
@@ -86,6 +105,18 @@ mod tests {
         let hole = points(&[(3.0, 1.0), (6.0, 1.0), (6.0, 2.0), (3.0, 2.0)]);
         let mended = mend(&outer, &[hole]);
         assert!((area(&mended) - 15.0).abs() < 1e-6, "{}", area(&mended));
+    }
+
+    #[test]
+    fn many_corners_are_told_by_their_area() {
+        let circle = |radius: f64, windings: f64| -> Vec<PlanPoint> {
+            let at = |i: i32| libm::sincos(f64::from(i) / 1000.0 * windings * std::f64::consts::TAU);
+            let grow = |i: i32| radius * (1.0 + (windings - 1.0) * f64::from(i) / 1000.0);
+            points(&(0..1000).map(|i| (at(i).0 * grow(i), at(i).1 * grow(i))).collect::<Vec<_>>())
+        };
+        assert!(is_valid(&circle(20.0, 1.0), &[circle(5.0, 1.0)]));
+        assert!(!is_valid(&circle(20.0, 1.0), &[circle(25.0, 1.0)]), "a hole larger than its outline");
+        assert!(!is_valid(&circle(20.0, 1.3), &[]), "an outline that runs over itself");
     }
 
     #[test]

@@ -30,6 +30,8 @@ pub(crate) struct Parts<'a> {
 const HEADER: usize = 100;
 /// Measures and heights below this are "no data".
 const NO_DATA: f64 = -1e38;
+/// Rings of one polygon: each is compared with each other.
+const MOST_RINGS: usize = 5000;
 const NULL: &str = "null";
 const MULTIPATCH: &str = "MultiPatch";
 
@@ -143,6 +145,9 @@ fn shapes_of(kind: u32, content: &[u8]) -> Option<Vec<RawShape>> {
         }
         3 | 5 if kind <= 25 => {
             let (parts, count) = (index(content, 36)?, index(content, 40)?);
+            if kind % 10 == 5 && parts > MOST_RINGS {
+                return None;
+            }
             let start = parts.checked_mul(4)?.checked_add(44)?;
             let starts: Vec<usize> =
                 content.get(44..start)?.chunks_exact(4).map(|c| le(c, 0) as usize).chain([count]).collect();

@@ -48,6 +48,13 @@ fn signed_area(ring: &[RawPoint]) -> f64 {
 
 /// True if most corners of `inner` lie in `outer`: they may share some.
 fn holds(outer: &[RawPoint], inner: &[RawPoint]) -> bool {
+    let corners = |ring: &[RawPoint]| {
+        ring.iter().fold((DVec2::INFINITY, DVec2::NEG_INFINITY), |(l, h), p| (l.min(p.at), h.max(p.at)))
+    };
+    let ((low, high), Some(first)) = (corners(outer), inner.first()) else { return false };
+    if first.at.cmplt(low).any() || first.at.cmpgt(high).any() {
+        return false;
+    }
     let within = inner.iter().filter(|p| contains(outer, p.at)).count();
     within * 2 > inner.len()
 }

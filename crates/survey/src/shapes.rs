@@ -18,6 +18,14 @@ const MOST_REPORTED: usize = 100;
 /// Points nearer than this are one point, m: a tenth of a millimetre.
 const SAME_PLACE: f64 = 1e-4;
 
+/// Most bytes of attributes, counted once for each part of a collection.
+const MOST_COPIED: usize = 400 << 20;
+
+fn words_in(attributes: &BTreeMap<String, Attribute>) -> usize {
+    let value = |value: &Attribute| if let Attribute::Text(text) = value { text.len() } else { 0 };
+    attributes.iter().map(|(key, attribute)| 64 + key.len() + value(attribute)).sum()
+}
+
 /// A point in the numbers of the file.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(crate) struct RawPoint {
@@ -117,6 +125,12 @@ pub(crate) fn place(
     }
     let flat = points().all(|p| p.height.is_none_or(|h| h == 0.0));
     let Settled { placement, units, crs } = Placement::settle(&source.crs, (low, high), options, notes)?;
+    // A collection of many parts has its attributes copied to each; a file could make that grow without end.
+    let copies: usize = raw.iter().map(|f| words_in(&f.attributes).saturating_mul(f.shapes.len())).sum();
+    if copies > MOST_COPIED {
+        let message = text::TOO_MANY_BYTES.with("found", copies).with("most", MOST_COPIED);
+        return Err(notes.refuse("survey::too-large", message, text::DO_CUT_OUT));
+    }
     let layer = notes.stem();
     let (mut features, mut layers) = (Vec::new(), BTreeMap::new());
     let (mut min, mut max) = (DVec2::INFINITY, DVec2::NEG_INFINITY);
