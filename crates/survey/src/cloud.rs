@@ -1,8 +1,8 @@
 //! Ground points of a cloud.
 
 use crate::cloud_header::{self, CloudHeader, count};
-use crate::crs::{is_on_earth, is_plausible, refuse_degrees};
 use crate::cloud_stream::Tile;
+use crate::crs::{is_on_earth, is_plausible, refuse_degrees};
 use crate::ground_pick::GroundPick;
 use crate::notes::{Notes, Refused};
 use crate::options::{GroundOptions, LONGEST_EDGE_CLOUD};
