@@ -60,8 +60,7 @@ pub fn fit_plane(points: &[DVec3]) -> Option<Plane> {
     }
     let det = xx * yy - xy * xy;
     let extent = xx + yy;
-    // The comparison is turned around so that NaN fails too.
-    if !(det > 1e-18 * extent * extent) {
+    if det.is_nan() || det <= 1e-18 * extent * extent {
         return None;
     }
     let rise = DVec2::new((xz * yy - yz * xy) / det, (yz * xx - xz * xy) / det);
@@ -75,6 +74,7 @@ pub fn fit_plane(points: &[DVec3]) -> Option<Plane> {
 }
 
 #[cfg(test)]
+#[allow(clippy::unwrap_used, reason = "tests")]
 mod tests {
     use super::*;
 

@@ -52,7 +52,10 @@ fn main() {
                 Some((peer, peer_cells, peer_sum)) => {
                     assert_eq!(cells, peer_cells, "both fill the same cells");
                     assert!((sum - peer_sum).abs() < 1e-6 * sum.abs(), "{sum} against {peer_sum}");
-                    println!("; laspy and numpy {peer:.2} s without slopes: ours is {:.2} times as fast", peer / seconds);
+                    println!(
+                        "; laspy and numpy {peer:.2} s without slopes: ours is {:.2} times as fast",
+                        peer / seconds
+                    );
                 }
                 None => println!("; peer missing: pip install 'laspy[lazrs]' numpy"),
             }

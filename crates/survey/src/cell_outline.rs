@@ -95,10 +95,8 @@ mod tests {
         let ring = grown_outline(&[(0, 0), (2, 2), (4, 4)]);
         assert_eq!(twice_area(&ring), 2 * (9 + 8 + 8));
         // A ring of cells around a wide hole: the outer outline counts.
-        let around: Vec<_> = (0..10)
-            .flat_map(|r| (0..10).map(move |c| (r, c)))
-            .filter(|&(r, c)| r % 9 == 0 || c % 9 == 0)
-            .collect();
+        let around: Vec<_> =
+            (0..10).flat_map(|r| (0..10).map(move |c| (r, c))).filter(|&(r, c)| r % 9 == 0 || c % 9 == 0).collect();
         assert_eq!(twice_area(&grown_outline(&around)), 2 * 144);
         assert!(grown_outline(&[]).is_empty());
     }

@@ -178,8 +178,8 @@ fn doubtful_cells(plan: &RasterPlan, cells: &[GroundCell]) -> Doubtful {
             sum.highest = sum.highest.max(cell.highest);
         }
         columns.extend(line.iter().enumerate().filter(|(_, c)| c.points > 0).map(|(col, c)| Column {
-            row: number as i64,
-            col: col as i64,
+            row: count(number as u64),
+            col: count(col as u64),
             points: c.points,
             low: f64::from(c.lowest),
             high: f64::from(c.highest),

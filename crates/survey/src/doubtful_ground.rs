@@ -62,15 +62,15 @@ struct Patch {
 
 /// Leaves the points of doubtful patches out, with a warning.
 pub(crate) fn leave_out(points: &mut Vec<DVec3>, notes: &mut Notes<'_>) {
-    let Some(corner) = points.iter().map(|p| DVec2::new(p.x, p.y)).reduce(|a, b| DVec2::new(a.x.min(b.x), a.y.max(b.y)))
+    let Some(corner) =
+        points.iter().map(|p| DVec2::new(p.x, p.y)).reduce(|a, b| DVec2::new(a.x.min(b.x), a.y.max(b.y)))
     else {
         return;
     };
     if !corner.is_finite() {
         return;
     }
-    let mut keys: Vec<((i64, i64), f64)> =
-        points.iter().map(|p| (key(corner, COLUMN, p.truncate()), p.z)).collect();
+    let mut keys: Vec<((i64, i64), f64)> = points.iter().map(|p| (key(corner, COLUMN, p.truncate()), p.z)).collect();
     keys.sort_unstable_by(|a, b| a.0.cmp(&b.0).then(a.1.total_cmp(&b.1)));
     let columns = keys
         .chunk_by(|a, b| a.0 == b.0)
@@ -119,7 +119,7 @@ impl Doubtful {
         for &node in nodes {
             let Node { column, low, high } = ground.nodes[node];
             let whole = ground.columns[column];
-            let middle = (whole.low + whole.high) / 2.0;
+            let middle = f64::midpoint(whole.low, whole.high);
             let (heights, points) = match ground.nodes_of(column).len() {
                 1 => ((f64::NEG_INFINITY, f64::INFINITY), u64::from(whole.points)),
                 _ if low > middle => ((middle, f64::INFINITY), 1),

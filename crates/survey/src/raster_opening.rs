@@ -82,6 +82,7 @@ pub(crate) fn neighbours(i: usize, rows: usize, cols: usize) -> impl Iterator<It
 }
 
 #[cfg(test)]
+#[allow(clippy::unwrap_used, reason = "tests")]
 mod tests {
     use super::*;
 

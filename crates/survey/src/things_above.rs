@@ -118,11 +118,7 @@ struct Cell {
 /// # Errors
 /// Every fault of every tile; options that cannot be; too many cells; a ground that knows nothing
 /// where the cloud lies.
-pub fn things_above(
-    tiles: &[(&str, &[u8])],
-    ground: &Terrain,
-    options: &ThingOptions,
-) -> Result<ThingsAbove, Faults> {
+pub fn things_above(tiles: &[(&str, &[u8])], ground: &Terrain, options: &ThingOptions) -> Result<ThingsAbove, Faults> {
     let mut notes = Notes::new(tiles.first().map_or("", |t| t.0));
     let result = check(options, &mut notes);
     notes.finish(result)?;
@@ -237,7 +233,7 @@ fn joined(plan: &RasterPlan, cells: &[Cell], options: &ThingOptions) -> (Vec<Clo
 }
 
 fn thing(plan: &RasterPlan, cells: &[Cell], group: &[usize]) -> CloudThing {
-    let row_col = |i: usize| ((i / plan.cols) as i64, (i % plan.cols) as i64);
+    let row_col = |i: usize| (count((i / plan.cols) as u64), count((i % plan.cols) as u64));
     let own: Vec<(i64, i64)> = group.iter().map(|&i| row_col(i)).collect();
     let corner = |(row, col): (i64, i64)| plan.corner + DVec2::new(col as f64, -(row as f64)) * plan.cell;
     let mut out = CloudThing {

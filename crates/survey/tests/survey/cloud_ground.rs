@@ -5,11 +5,9 @@ use crate::plain_cloud::{plain, without_classes};
 use crate::reference::{bytes, codes, files, present};
 use geometry::{DVec2, DVec3};
 use site::Terrain;
-use std::collections::{BTreeMap, HashMap};
+use std::collections::{BTreeMap, HashSet};
 use std::path::PathBuf;
-use survey::{
-    GroundFilter, GroundOptions, LengthUnit, Window, grid_cloud, read_cloud, read_ground, read_tiles,
-};
+use survey::{GroundFilter, GroundOptions, LengthUnit, Window, grid_cloud, read_cloud, read_ground, read_tiles};
 
 const DELFT: [&str; 2] = ["pointcloud/delft_ahn3_west.laz", "pointcloud/delft_ahn3_east.laz"];
 const STBARTH: &str = "pointcloud/stbarth_building_site_100m.laz";
@@ -100,7 +98,10 @@ fn a_grid_is_the_mean_of_its_points_and_windows_fit_together() {
     let (a, b) = (plain(&points[..half]), plain(&points[half..]));
     let both = grid_cloud(&[("a.las", &a), ("b.las", &b)], &GroundOptions::default(), 0.7).unwrap();
     assert_eq!(both.facts.ground_points, got.facts.ground_points);
-    assert_eq!(both.cells.iter().map(|c| c.points).collect::<Vec<_>>(), got.cells.iter().map(|c| c.points).collect::<Vec<_>>());
+    assert_eq!(
+        both.cells.iter().map(|c| c.points).collect::<Vec<_>>(),
+        got.cells.iter().map(|c| c.points).collect::<Vec<_>>()
+    );
 }
 
 #[test]
@@ -159,7 +160,7 @@ fn errors(paths: &[String]) -> Errors {
             let kinds = [class == 2, class != 2, (3..=6).contains(&class)];
             for (i, _) in kinds.iter().enumerate().filter(|k| *k.1) {
                 all[i] += 1;
-                hit[i] += u64::from(taken.contains_key(&key));
+                hit[i] += u64::from(taken.contains(&key));
             }
         }
     }
@@ -193,7 +194,7 @@ fn keyed(bytes: &[u8]) -> Vec<(Key, u8)> {
 }
 
 /// Every point that the filter takes, all tiles at once.
-fn ground_points(tiles: &[(&str, &[u8])]) -> HashMap<Key, ()> {
+fn ground_points(tiles: &[(&str, &[u8])]) -> HashSet<Key> {
     let together: Vec<(DVec3, u8)> = tiles
         .iter()
         .flat_map(|(_, b)| keyed(b))
@@ -201,7 +202,7 @@ fn ground_points(tiles: &[(&str, &[u8])]) -> HashMap<Key, ()> {
         .collect();
     let file = plain(&together);
     let cloud = read_cloud("all.las", &file, &filtered()).unwrap();
-    cloud.ground.into_iter().map(|p| (key(p), ())).collect()
+    cloud.ground.into_iter().map(key).collect()
 }
 
 #[test]
@@ -221,23 +222,22 @@ fn val_filter_against_class_2() {
     ];
     let cloth = table("cloth.csv");
     assert_eq!(cloth.len(), 4, "a reference cloud went missing");
-    let mut wrong = String::new();
+    let mut wrong = Vec::new();
     for ((name, paths, most), cloth) in cases.into_iter().zip(cloth) {
         assert_eq!(cloth[0], name);
         let e = errors(&paths);
         let got = [e.type_one, e.type_two, e.type_two_sure, e.rms];
-        println!("{name}: {got:.3?}, cloth simulation {:?}", &cloth[2..]);
         if got.iter().zip(most).any(|(got, most)| *got > most) {
-            wrong += &format!("{name}: {got:.3?} above {most:?}\n");
+            wrong.push(format!("{name}: {got:.3?} above {most:?}"));
         }
         // Against the witness: the worse of both kinds of error may not exceed its own by more
         // than one per cent of the points.
         let their = |i: usize| cloth[i].parse::<f64>().unwrap();
         if e.type_one.max(e.type_two_sure) > their(2).max(their(4)) + 1.0 {
-            wrong += &format!("{name}: {got:.3?} worse than {cloth:?}\n");
+            wrong.push(format!("{name}: {got:.3?} worse than {cloth:?}"));
         }
     }
-    assert!(wrong.is_empty(), "{wrong}");
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
 }
 
 #[test]
@@ -280,8 +280,7 @@ fn doubtful(points: &[(DVec3, u8)]) -> (usize, Terrain, Vec<f32>) {
 #[test]
 fn a_roof_or_a_spike_in_the_ground_class_is_no_ground() {
     // A roof of 8 × 8 m, three metres up.
-    let (count, terrain, heights) =
-        doubtful(&ground(|x, y| Some(if inside(x, y, 20.0, 28.0) { 13.0 } else { 10.0 })));
+    let (count, terrain, heights) = doubtful(&ground(|x, y| Some(if inside(x, y, 20.0, 28.0) { 13.0 } else { 10.0 })));
     assert_eq!(count, 1);
     assert_eq!(terrain.height(DVec2::new(1024.0, 2024.0)), None, "nothing may stand on it");
     assert!((terrain.height(DVec2::new(1010.0, 2010.0)).unwrap() - 10.0).abs() < 1e-9);

@@ -6,9 +6,8 @@ use crate::reference::{bytes, codes, files, present};
 use geometry::{DVec2, DVec3};
 use site::{Grid, Terrain, fit_plane};
 use survey::{
-    ClassHeights, ConductorOptions, GroundOptions, LengthUnit, LikelySpan, ThingOptions, building_heights, class_heights_in,
-    likely_conductors,
-    read_cloud, read_ground, read_tiles, things_above,
+    ClassHeights, ConductorOptions, GroundOptions, LengthUnit, LikelySpan, ThingOptions, building_heights,
+    class_heights_in, likely_conductors, read_cloud, read_ground, read_tiles, things_above,
 };
 
 const STBARTH: &str = "pointcloud/stbarth_building_site_100m.laz";
@@ -109,7 +108,8 @@ fn val_delft_building_heights() {
         (503_100_000_017_311, 766, [6.97, 9.09, 9.43, 0.08]),
     ];
     for (id, points, expected) in table {
-        let feature = plan["features"].as_array().unwrap().iter().find(|f| f["properties"]["identificatiebagpnd"] == id);
+        let feature =
+            plan["features"].as_array().unwrap().iter().find(|f| f["properties"]["identificatiebagpnd"] == id);
         let mut outline: Vec<DVec2> = feature.unwrap()["geometry"]["coordinates"][0]
             .as_array()
             .unwrap()
@@ -146,7 +146,8 @@ fn val_highest_building_point_of_montpellier() {
     assert!(top > 38.785 && highest.top.z >= top, "{top} {}", highest.top);
     assert!(highest.votes.building > 100, "{:?}", highest.votes);
     let cell = [(-0.5, -0.5), (0.5, -0.5), (0.5, 0.5), (-0.5, 0.5)].map(|(x, y)| place + DVec2::new(x, y) * 0.02);
-    let around = [(-200.0, -200.0), (200.0, -200.0), (200.0, 200.0), (-200.0, 200.0)].map(|(x, y)| place + DVec2::new(x, y));
+    let around =
+        [(-200.0, -200.0), (200.0, -200.0), (200.0, 200.0), (-200.0, 200.0)].map(|(x, y)| place + DVec2::new(x, y));
     for (polygon, what) in [(cell, "there"), (around, "anywhere")] {
         let heights = tiles
             .iter()

@@ -1,7 +1,10 @@
 //! Seeded mutations of small files: no reader panics, and none answers without a reason.
 
 use crate::made::{Cloud, Dice, Raster};
-use survey::{GroundOptions, LengthUnit, landxml_plan, landxml_surfaces, read_ground};
+use survey::{
+    ConductorOptions, GroundFilter, GroundOptions, LengthUnit, ThingOptions, grid_cloud, landxml_plan,
+    landxml_surfaces, likely_conductors, read_ground, things_above,
+};
 
 /// What a fuzzer calls: any bytes, under every name that chooses another reader.
 fn target(bytes: &[u8]) {
@@ -94,6 +97,44 @@ fn no_mutation_makes_a_reader_panic() {
         target(seed);
         for _ in 0..700 {
             target(&mutated(seed, &mut dice));
+        }
+    }
+}
+
+#[test]
+fn no_mutation_makes_a_cloud_tool_panic() {
+    let flat = site::Terrain::Grid(site::Grid {
+        north_west: geometry::DVec2::new(-1e8, 1e8),
+        cell: geometry::DVec2::splat(2e8),
+        rows: 2,
+        cols: 2,
+        heights: vec![0.0; 4],
+    });
+    let cloud = GroundOptions { units: Some(LengthUnit::Metre), ..GroundOptions::default() };
+    let filter = GroundFilter { cell: 5.0, ..GroundFilter::default() };
+    let filtered = GroundOptions { ground_filter: Some(filter), ..cloud.clone() };
+    let things = ThingOptions { cell: 5.0, cloud: cloud.clone(), ..ThingOptions::default() };
+    let lines = ConductorOptions { cloud: cloud.clone(), ..ConductorOptions::default() };
+    let seeds = [
+        Cloud { side: 6, ..Cloud::default() }.bytes(),
+        Cloud { side: 6, format: 3, compressed: true, ..Cloud::default() }.bytes(),
+        Cloud { side: 6, format: 7, compressed: true, class: 5, ..Cloud::default() }.bytes(),
+    ];
+    let mut dice = Dice(0xC10D_5EED);
+    for seed in &seeds {
+        for round in 0..40 {
+            let bytes = if round == 0 { seed.clone() } else { mutated(seed, &mut dice) };
+            let tiles: [(&str, &[u8]); 1] = [("a.las", &bytes)];
+            let faults = [
+                grid_cloud(&tiles, &cloud, 5.0).err(),
+                grid_cloud(&tiles, &filtered, 5.0).err(),
+                things_above(&tiles, &flat, &things).err(),
+                likely_conductors(&tiles, &flat, &lines).err(),
+            ];
+            for faults in faults.into_iter().flatten() {
+                assert!(faults.any_error());
+                assert!(faults.list.iter().all(|f| f.hint.is_some() && f.code.starts_with("survey::")));
+            }
         }
     }
 }

@@ -19,8 +19,7 @@ pub(crate) fn without_classes(bytes: &[u8]) -> Vec<u8> {
     let mut reader = las::Reader::new(Cursor::new(bytes.to_vec())).unwrap();
     let t = *reader.header().transforms();
     let data = reader.read_all().unwrap();
-    let records: Vec<_> =
-        data.x_raw().zip(data.y_raw()).zip(data.z_raw()).map(|((x, y), z)| ([x, y, z], 0)).collect();
+    let records: Vec<_> = data.x_raw().zip(data.y_raw()).zip(data.z_raw()).map(|((x, y), z)| ([x, y, z], 0)).collect();
     file(&records, DVec3::new(t.x.scale, t.y.scale, t.z.scale), DVec3::new(t.x.offset, t.y.offset, t.z.offset))
 }
 
