@@ -38,11 +38,14 @@ use planning::{Job, Plan};
 use scene::{Scene, View};
 use site::Site;
 
-/// Most faces of ground in a drawing, and most columns: more than that many no CAD program handles well (ours).
+/// Most faces of ground, and most columns, in a drawing: more than that many no CAD program handles well (ours).
 pub const MOST_FACES: usize = 500_000;
 
 /// Most triangles of ground in a model (ours).
 pub const MOST_TRIANGLES: usize = 2_000_000;
+
+/// Most columns of surveyed things in a model: each is twelve triangles (ours).
+pub const MOST_COLUMNS: usize = 100_000;
 
 /// A site as bytes in a format.
 ///

@@ -29,11 +29,11 @@ pub(crate) struct DrawnGround {
     pub(crate) step: usize,
 }
 
-/// The ground's surfaces with at most `most` triangles in all, and notes about those that were thinned; a fault where
-/// that cannot be, or where there are more columns than that.
-pub(crate) fn grounds(scene: &Scene<'_>, most: usize) -> Result<Vec<DrawnGround>, Faults> {
+/// The ground's surfaces with at most `most` triangles in all, thinned where need be; a fault where
+/// that cannot be, or where there are more than `most_columns` columns in all.
+pub(crate) fn grounds(scene: &Scene<'_>, most: usize, most_columns: usize) -> Result<Vec<DrawnGround>, Faults> {
     let mut faults = Faults::default();
-    let mut too_much = |list: &str, i: usize, name: &str, found: usize| {
+    let mut too_much = |list: &str, i: usize, name: &str, found: usize, most: usize| {
         let place = Place { key: Some(format!("{list}[{}]", i + 1)), ..Place::default() };
         let message = text::TOO_MUCH.with("name", name).with("found", found).with("most", most);
         faults.error("exchange::too-much", place, message, Some(text::TOO_MUCH_HINT.message()));
@@ -47,17 +47,23 @@ pub(crate) fn grounds(scene: &Scene<'_>, most: usize) -> Result<Vec<DrawnGround>
                 let mesh = ground_mesh::thinned(&s.terrain, step);
                 out.push(DrawnGround { name: s.name.clone(), mesh, step });
             }
-            None => too_much("ground", i, &s.name, ground_mesh::most_triangles(&s.terrain)),
+            None => too_much("ground", i, &s.name, ground_mesh::most_triangles(&s.terrain), share),
         }
     }
     let columns = |drawn: &[Drawn]| drawn.iter().filter(|d| matches!(d, Drawn::Column { .. })).count();
-    for (i, item) in scene.items.iter().enumerate() {
-        let found = columns(&item.drawn);
-        if found > crate::MOST_FACES {
-            too_much("item", i, &item.name, found);
+    let mut so_far = 0_usize;
+    for item in &scene.items {
+        so_far += columns(&item.drawn);
+        if so_far > most_columns && columns(&item.drawn) > 0 {
+            too_much("thing", thing_index(&item.key), &item.name, so_far, most_columns);
         }
     }
     if faults.any_error() { Err(faults) } else { Ok(out) }
+}
+
+/// The place in its list of the thing with that key: "thing/3/id".
+fn thing_index(key: &str) -> usize {
+    key.split('/').nth(1).and_then(|n| n.parse::<usize>().ok()).map_or(0, |n| n.saturating_sub(1))
 }
 
 /// The notes of a scene, with those about ground that was thinned.

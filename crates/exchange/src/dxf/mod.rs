@@ -26,7 +26,7 @@ const LETTERS: f64 = 0.5;
 
 /// The file.
 pub(crate) fn write(scene: &Scene<'_>, about: &About) -> Result<Vec<u8>, Faults> {
-    let grounds = solids::grounds(scene, crate::MOST_FACES)?;
+    let grounds = solids::grounds(scene, crate::MOST_FACES, crate::MOST_FACES)?;
     let under = Under { ground: scene.ground, floor: scene.floor };
     let mut out = Entities::default();
     let mut layers: BTreeSet<Layer> = [layer::NOTES].into();

@@ -21,7 +21,7 @@ use quantity::metres;
 
 /// The file.
 pub(crate) fn write(scene: &Scene<'_>, about: &About) -> Result<Vec<u8>, Faults> {
-    let grounds = solids::grounds(scene, crate::MOST_TRIANGLES)?;
+    let grounds = solids::grounds(scene, crate::MOST_TRIANGLES, crate::MOST_COLUMNS)?;
     let origin = origin(scene, &grounds);
     let mut notes = solids::notes(scene, &grounds, about.wording);
     let [east, north, height] = [origin.x, origin.y, origin.z].map(metres);

@@ -104,6 +104,6 @@ fn wide(rows: usize, cols: usize) -> Site {
 fn ground_with_too_many_faces_is_thinned_and_the_drawing_says_so() {
     let drawing = read(&site_dxf(&wide(601, 501), &About::default()).unwrap());
     assert_eq!(drawing.count("3DFACE"), 300 * 250 * 2);
-    let said = "Of ground wide.tif only the last and every 2th row and column is drawn.";
+    let said = "Of ground wide.tif only one row and column in 2 is drawn, and the last ones.";
     assert!(drawing.entities.iter().any(|e| e.text(1) == Some(said)));
 }

@@ -77,6 +77,7 @@ fn more_columns_than_a_file_should_hold_are_refused() {
     for format in [Format::Dxf, Format::Gltf] {
         let refused = export(&site, format, &About::default()).unwrap_err();
         assert_eq!(refused.list[0].code, "exchange::too-much");
+        assert_eq!(refused.list[0].place.key.as_deref(), Some("thing[1]"));
         assert!(refused.list[0].hint.is_some());
     }
 }
