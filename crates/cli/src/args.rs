@@ -10,6 +10,7 @@ const AFTER: &str = "\
 Start here:
   counterpoise new my-job           write a commented starter job
   counterpoise plan my-job          verdict of every lift, and why
+  counterpoise survey my-cloud.laz  see what a survey file holds
   counterpoise serve my-job         look at it in a browser
   counterpoise check --help         one quick look into a load chart
 
@@ -33,6 +34,8 @@ pub(crate) enum Command {
     Check(CheckArgs),
     /// Run one calculation alone, from a TOML or JSON file
     Calc(CalcArgs),
+    /// Bring survey files and drawings into a site: what was read, what is not known, a picture
+    Survey(SurveyArgs),
     /// Explain a machine file, compare two, draw one, or say what is missing
     Machine(MachineArgs),
     /// List the materials that loads may be built from, with their densities
@@ -351,6 +354,93 @@ pub(crate) struct MaterialsArgs {
 pub(crate) struct NewArgs {
     /// Folder to make; must not exist or be empty
     pub(crate) job: PathBuf,
+}
+
+#[derive(Debug, Args)]
+#[command(after_help = "\
+Examples:
+  counterpoise survey drone.laz --accuracy \"5 cm\" --into plot.site --picture plan.svg
+  counterpoise survey architect.dxf --units mm --layer \"A-WALL=wall,height=6 m\" --into plot.site
+  counterpoise survey plot.site --export plot.glb
+
+Without --into nothing is kept. A job takes the site with: site_from = \"plot.site\"
+
+Exit codes: 0 done, 1 fault of input.")]
+pub(crate) struct SurveyArgs {
+    /// LAS, LAZ, GeoTIFF, LandXML, CSV levels, DXF, GeoJSON, Shapefile (all its parts), or a stored site
+    #[arg(required = true)]
+    pub(crate) files: Vec<PathBuf>,
+    /// Stored site to bring the files into; made where it does not exist
+    #[arg(long, value_name = "FILE")]
+    pub(crate) into: Option<PathBuf>,
+    /// Name of the site for people
+    #[arg(long, value_name = "NAME")]
+    pub(crate) name: Option<String>,
+    /// Largest height error to reckon with at a wheel, such as "3 cm"
+    #[arg(long, value_name = "LENGTH")]
+    pub(crate) accuracy: Option<String>,
+    /// How far shapes of plans may be off; left out: 10 cm
+    #[arg(long, value_name = "LENGTH")]
+    pub(crate) plan_accuracy: Option<String>,
+    /// Day of the survey, year-month-day
+    #[arg(long, value_name = "DAY")]
+    pub(crate) date: Option<String>,
+    /// Unit of the files: m, ft, "US ft"; drawings also mm, cm, in
+    #[arg(long, value_name = "UNIT")]
+    pub(crate) units: Option<String>,
+    /// Unit of the heights, where it is another
+    #[arg(long, value_name = "UNIT")]
+    pub(crate) height_units: Option<String>,
+    /// Coordinate system of the files, such as EPSG:28992; counts more than what they say
+    #[arg(long, value_name = "EPSG")]
+    pub(crate) file_crs: Option<String>,
+    /// Coordinate system of the site; files in another are converted
+    #[arg(long, value_name = "EPSG")]
+    pub(crate) site_crs: Option<String>,
+    /// Added to the files' east and north, such as "84800 m, 447400 m"
+    #[arg(long, value_name = "EAST,NORTH", allow_hyphen_values = true)]
+    pub(crate) shift: Option<String>,
+    /// Turn of the files about their origin before the shift, counter-clockwise, such as "12.5°"
+    #[arg(long, value_name = "ANGLE", allow_hyphen_values = true)]
+    pub(crate) turn: Option<String>,
+    /// What a layer of a plan is: NAME=KIND[,height=LENGTH][,level=LEVEL][,attribute=NAME][,width=LENGTH]
+    #[arg(long, value_name = "RULE")]
+    pub(crate) layer: Vec<String>,
+    /// Layer of a drawing that is ground
+    #[arg(long, value_name = "NAME")]
+    pub(crate) ground_layer: Vec<String>,
+    /// Take drawings and LandXML as ground
+    #[arg(long)]
+    pub(crate) as_ground: bool,
+    /// Surface of a LandXML file that holds several
+    #[arg(long, value_name = "NAME")]
+    pub(crate) surface: Option<String>,
+    /// Take the survey points of LandXML as ground
+    #[arg(long)]
+    pub(crate) survey_points: bool,
+    /// Columns of a list, by name or place: "east=2,north=3,height=4"
+    #[arg(long, value_name = "COLUMNS")]
+    pub(crate) columns: Option<String>,
+    /// Longest triangle edge; longer ones are holes
+    #[arg(long, value_name = "LENGTH")]
+    pub(crate) longest_edge: Option<String>,
+    /// Only this part: "west m, south m, east m, north m"
+    #[arg(long, value_name = "WINDOW", allow_hyphen_values = true)]
+    pub(crate) window: Option<String>,
+    /// Find the ground of unclassified clouds by a filter
+    #[arg(long)]
+    pub(crate) filter_ground: bool,
+    /// Take what stands above the ground in the clouds as things, and suggest likely conductors
+    #[arg(long)]
+    pub(crate) above: bool,
+    /// Picture of the site from above (SVG)
+    #[arg(long, value_name = "FILE")]
+    pub(crate) picture: Option<PathBuf>,
+    /// Site for other programs: FILE.geojson, FILE.dxf or FILE.glb
+    #[arg(long, value_name = "FILE")]
+    pub(crate) export: Option<PathBuf>,
+    #[command(flatten)]
+    pub(crate) said: Said,
 }
 
 #[derive(Debug, Args)]

@@ -15,6 +15,7 @@ mod plan;
 mod plan_text;
 mod schema;
 mod serve;
+mod survey;
 mod terminal;
 mod text;
 
@@ -32,6 +33,7 @@ fn main() -> ExitCode {
         Command::Machine(args) => machine::run(&args),
         Command::Materials(args) => materials::run(&args),
         Command::New(args) => new_job::run(&args),
+        Command::Survey(args) => survey::run(&args),
         Command::Serve(args) => serve::run(&args),
         Command::Schema(args) => schema::run(&args),
         Command::Completions { shell } => {

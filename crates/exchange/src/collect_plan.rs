@@ -24,7 +24,7 @@ pub(crate) fn site_of(job: &Job) -> View<'_> {
         lines: &job.lines,
         landings: &job.landings,
         gates: &job.gates,
-        surroundings: &NONE,
+        surroundings: &job.surroundings,
     }
 }
 

@@ -2604,3 +2604,49 @@ do-leave-zone = Find a stand from which nothing comes into it, or have the zone 
 do-wait-for-zone = Lift outside these times, and have the zone watched.
 do-other-stand = Find another stand.
 do-clear-buried = Stand beside it, or have its owner or an engineer state in writing what may stand over it.
+
+## The command survey
+
+cli-survey-read-file = { $file } ({ $kind })
+cli-survey-holds = holds { $count ->
+        [one] one point or shape
+       *[other] { $count } points, cells or shapes
+    }
+cli-survey-extent = { $width } by { $depth }, from east { $east }, north { $north }
+cli-survey-heights = heights from { $low } to { $high }
+cli-survey-unit = unit of the file: { $unit }
+cli-survey-system = coordinate system: { $crs }
+cli-survey-by-kind = by class or layer: { $list }
+cli-survey-left-out = left out: { $list }
+cli-survey-doubts = doubtful when it was brought in: { $count ->
+        [one] one warning
+       *[other] { $count } warnings
+    }; a job that takes the site repeats them
+cli-survey-placed = placed on the site: { $count }
+cli-survey-guessed = “{ $layer }” was taken as { $kind }, by its name
+cli-survey-unnamed = left out, since nothing says what they are: { $list }
+cli-survey-hint-unnamed = Say it: --layer "{ $layer }=building,height=9 m", or =nothing to leave it out.
+cli-survey-site = On the site { $name }:
+cli-survey-surface = ground: { $name }, to ±{ $accuracy }, of { $date }
+cli-survey-things = things that stand: { $count }
+cli-survey-things-unknown = of these the height is not known of { $count }: nothing passes over them until it is
+cli-survey-lines = overhead lines: { $count }; heights not known of { $heights }, voltage of { $voltages }: no clearance to those can be told
+cli-survey-others = excavations: { $digs }, buried: { $buried }, zones: { $zones }
+cli-survey-no-ground = no ground yet
+cli-survey-no-lines = no overhead line is known here; look up, and ask the network’s owner
+cli-survey-likely-line = likely conductor { $number }: { $length } long, lowest { $low }, sag { $sag }, from east { $east }, north { $north }
+cli-survey-hint-likely = These are suggestions: look at each on site, ask its owner for the voltage, and type it into the job as a line.
+cli-survey-kept = Kept in { $file } ({ $size }). A job takes it with: site_from = "{ $file }"
+cli-survey-not-kept = Nothing was kept: add --into plot.site.
+cli-survey-wrote = Written: { $file }
+cli-survey-bad-argument = { $argument } is not understood: { $value }
+cli-survey-hint-layer = Write it as NAME=KIND, with height=9 m, level=112.4 m, attribute=HEIGHT, height=shape or width=0.3 m behind commas. Kinds: { $kinds }.
+cli-survey-hint-shift = Write it as --shift "84800 m, 447400 m" and --turn "12.5°".
+cli-survey-hint-window = Write it as --window "0 m, 0 m, 60 m, 50 m": west, south, east, north.
+cli-survey-hint-length = Give a length with its unit, such as "3 cm".
+cli-survey-hint-epsg = Give its EPSG code, such as EPSG:25832.
+cli-survey-hint-units = Give m, ft, "US ft", and for drawings also mm, cm or in.
+cli-survey-hint-columns = Write it as --columns "east=2,north=3,height=4", by name or by place from 1.
+cli-survey-bad-format = the ending of { $file } names no format that is written: .geojson, .dxf or .glb
+cli-survey-not-stored = the site cannot be kept: a number in it is not finite
+cli-survey-caution = A survey shows the ground of its day. Excavations, fill, ruts, stacks and parked plant since then are not in it: walk the ground, and let the competent person on site decide.

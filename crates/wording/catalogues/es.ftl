@@ -2658,3 +2658,49 @@ do-leave-zone = Busque un sitio desde el que nada entre en ella, o haga que la c
 do-wait-for-zone = Levante fuera de esas horas y haga que vigilen la zona.
 do-other-stand = Busque otro sitio.
 do-clear-buried = Sitúese al lado, o haga que su dueño o un ingeniero declare por escrito qué puede estar encima.
+
+## The command survey
+
+cli-survey-read-file = { $file } ({ $kind })
+cli-survey-holds = contiene { $count ->
+        [one] un punto o forma
+       *[other] { $count } puntos, celdas o formas
+    }
+cli-survey-extent = { $width } por { $depth }, desde este { $east }, norte { $north }
+cli-survey-heights = cotas de { $low } a { $high }
+cli-survey-unit = unidad del archivo: { $unit }
+cli-survey-system = sistema de coordenadas: { $crs }
+cli-survey-by-kind = por clase o capa: { $list }
+cli-survey-left-out = sin usar: { $list }
+cli-survey-doubts = dudoso al traerlo: { $count ->
+        [one] un aviso
+       *[other] { $count } avisos
+    }; un trabajo que toma el sitio los repite
+cli-survey-placed = puestas en el sitio: { $count }
+cli-survey-guessed = «{ $layer }» se tomó como { $kind }, por su nombre
+cli-survey-unnamed = sin usar, porque nada dice qué son: { $list }
+cli-survey-hint-unnamed = Indíquelo: --layer "{ $layer }=building,height=9 m", o =nothing para no usarla.
+cli-survey-site = En el sitio { $name }:
+cli-survey-surface = terreno: { $name }, con ±{ $accuracy }, del { $date }
+cli-survey-things = cosas que están en pie: { $count }
+cli-survey-things-unknown = de ellas no se conoce la altura de { $count }: nada pasa por encima hasta que se sepa
+cli-survey-lines = líneas aéreas: { $count }; no se conocen las alturas de { $heights } ni la tensión de { $voltages }: no se puede decir la distancia a ellas
+cli-survey-others = excavaciones: { $digs }, enterrado: { $buried }, zonas: { $zones }
+cli-survey-no-ground = todavía sin terreno
+cli-survey-no-lines = aquí no consta ninguna línea aérea; mire hacia arriba y pregunte al dueño de la red
+cli-survey-likely-line = posible conductor { $number }: { $length } de largo, lo más bajo a { $low }, flecha { $sag }, desde este { $east }, norte { $north }
+cli-survey-hint-likely = Son sugerencias: mire cada uno en la obra, pregunte la tensión a su dueño y escríbalo en el trabajo como línea.
+cli-survey-kept = Guardado en { $file } ({ $size }). Un trabajo lo toma con: site_from = "{ $file }"
+cli-survey-not-kept = No se guardó nada: añada --into plot.site.
+cli-survey-wrote = Escrito: { $file }
+cli-survey-bad-argument = no se entiende { $argument }: { $value }
+cli-survey-hint-layer = Escríbalo como NOMBRE=CLASE, con height=9 m, level=112.4 m, attribute=HEIGHT, height=shape o width=0.3 m tras comas. Clases: { $kinds }.
+cli-survey-hint-shift = Escríbalo como --shift "84800 m, 447400 m" y --turn "12.5°".
+cli-survey-hint-window = Escríbalo como --window "0 m, 0 m, 60 m, 50 m": oeste, sur, este, norte.
+cli-survey-hint-length = Indique una longitud con su unidad, como "3 cm".
+cli-survey-hint-epsg = Indique su código EPSG, como EPSG:25832.
+cli-survey-hint-units = Indique m, ft, "US ft" y, para dibujos, también mm, cm o in.
+cli-survey-hint-columns = Escríbalo como --columns "east=2,north=3,height=4", por nombre o por lugar desde 1.
+cli-survey-bad-format = la terminación de { $file } no indica ningún formato que se escriba: .geojson, .dxf o .glb
+cli-survey-not-stored = el sitio no se puede guardar: un número no es finito
+cli-survey-caution = Un levantamiento muestra el terreno de su día. Excavaciones, rellenos, rodadas, acopios y máquinas desde entonces no están en él: recorra el terreno y deje decidir a la persona competente de la obra.

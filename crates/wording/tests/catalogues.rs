@@ -12,12 +12,14 @@ use wording::{Language, Wording};
 mod cli_calc_text;
 #[path = "../../cli/src/machine/text.rs"]
 mod cli_machine_text;
+#[path = "../../cli/src/survey/text.rs"]
+mod cli_survey_text;
 /// The command line is a program, not a library that a test could name; its ids stand in a file of their own.
 #[path = "../../cli/src/text.rs"]
 mod cli_text;
 
 /// Every room with texts, and its ids.
-const ROOMS: [(&str, &[TextId]); 14] = [
+const ROOMS: [(&str, &[TextId]); 15] = [
     ("wording::ui", wording::ui::ALL),
     ("wording::entry", wording::entry::ALL),
     ("machine", machine::text::ALL),
@@ -32,6 +34,7 @@ const ROOMS: [(&str, &[TextId]); 14] = [
     ("cli", cli_text::ALL),
     ("cli machine", cli_machine_text::ALL),
     ("cli calc", cli_calc_text::ALL),
+    ("cli survey", cli_survey_text::ALL),
 ];
 
 fn declared() -> impl Iterator<Item = (&'static str, TextId)> {

@@ -1,0 +1,154 @@
+//! `counterpoise survey`: survey files and drawings to a stored site, with what was read and thrown away.
+
+mod options;
+mod said;
+pub(crate) mod text;
+
+use crate::args::SurveyArgs;
+use crate::failure::{Failure, print_faults};
+use crate::outputs::{WIDTH, beside};
+use crate::{Outcome, Run, terminal};
+use drawing::Style;
+use exchange::{About, Format};
+use std::collections::BTreeMap;
+use std::fs;
+use std::path::Path;
+use survey::{BringOptions, ConductorOptions, StoredSite, bring_in, read_stored, write_stored};
+
+/// Larger files are not survey files of a building site; guards memory.
+const LARGEST: u64 = 4 << 30;
+
+pub(crate) fn run(args: &SurveyArgs) -> Run {
+    let said = args.said;
+    let options = options::options(args)?;
+    let format = match &args.export {
+        None => None,
+        Some(path) => Some((path, format_of(path).ok_or_else(|| bad_format(args, path))?)),
+    };
+    let read: Vec<(String, Vec<u8>)> = args.files.iter().map(|p| read(p, args)).collect::<Result<_, _>>()?;
+    let files: Vec<(&str, &[u8])> = read.iter().map(|(n, b)| (n.as_str(), b.as_slice())).collect();
+    let before = match &args.into {
+        Some(path) if path.exists() => {
+            let (name, bytes) = self::read(path, args)?;
+            read_stored(&name, &bytes).map_err(|faults| Failure::new(faults, said))?
+        }
+        _ => StoredSite::default(),
+    };
+    let mut brought = bring_in(&before, &files, &options).map_err(|faults| Failure::new(faults, said))?;
+    if let Some(name) = &args.name {
+        brought.stored.site.name.clone_from(name);
+    }
+    if let Some(epsg) = options.ground.site_crs {
+        brought.stored.site.epsg = Some(u32::from(epsg.0));
+    }
+    let likely = if args.above { likely(&brought.stored, &files, &options) } else { Vec::new() };
+
+    // Everything is made before anything is written.
+    let wording = said.wording();
+    let picture = args.picture.as_ref().map(|path| {
+        let style = Style::paper(WIDTH);
+        (path, drawing::site_plan(&brought.stored.site, &[], &wording, &style).into_bytes())
+    });
+    let exported = match format {
+        None => None,
+        Some((path, format)) => {
+            let about = About { wording, ..About::default() };
+            let bytes =
+                exchange::export(&brought.stored.site, format, &about).map_err(|f| Failure::new(f, said))?;
+            Some((path, bytes))
+        }
+    };
+    let kept = match &args.into {
+        None => None,
+        Some(path) => {
+            let bytes = write_stored(&brought.stored).map_err(|_| {
+                Failure::one(said, "cli::not-stored", &path.display().to_string(), text::NOT_STORED.message(), None)
+            })?;
+            Some((path, bytes))
+        }
+    };
+    for (path, bytes) in picture.iter().chain(&exported).chain(&kept) {
+        write(path, bytes).map_err(|e| Failure::cannot_write(said, &path.display().to_string(), &e.to_string()))?;
+    }
+
+    if said.json() {
+        terminal::print_json(&brought.stored.records);
+        return Ok(Outcome::Done);
+    }
+    print_faults(&brought.notes, said, &BTreeMap::new());
+    let shown = if files.iter().all(|(_, b)| is_site(b)) { 0 } else { before.records.len() };
+    for record in brought.stored.records.iter().filter(|r| shown == 0 || !before.records.contains(r)) {
+        said::record(record, &wording);
+        if let Some((_, placed)) = brought.plans.iter().find(|(name, _)| *name == record.file) {
+            said::placed(placed, &wording);
+        }
+    }
+    said::likely(&likely, &wording);
+    said::site(&brought.stored, &wording);
+    terminal::line("");
+    match &kept {
+        Some((path, bytes)) => {
+            let kb = format!("{:.0} kB", bytes.len() as f64 / 1000.0);
+            let message = text::KEPT.with("file", path.display().to_string()).with("size", kb);
+            terminal::paragraph(&wording.render(&message), "", "");
+        }
+        None if shown > 0 || !files.iter().all(|(_, b)| is_site(b)) => {
+            terminal::paragraph(&wording.render(&text::NOT_KEPT.message()), "", "");
+        }
+        None => {}
+    }
+    for (path, _) in picture.iter().chain(&exported) {
+        let message = text::WROTE.with("file", path.display().to_string());
+        terminal::paragraph(&wording.render(&message), "", "");
+    }
+    terminal::paragraph(&wording.render(&text::CAUTION.message()), "", "");
+    Ok(Outcome::Done)
+}
+
+fn is_site(bytes: &[u8]) -> bool {
+    bytes.starts_with(b"\x89CPSITE\n")
+}
+
+/// Name without folders, and bytes.
+fn read(path: &Path, args: &SurveyArgs) -> Result<(String, Vec<u8>), Failure> {
+    let shown = path.display().to_string();
+    let fail = |reason: &str| Failure::cannot_read(args.said, &shown, reason);
+    let meta = fs::metadata(path).map_err(|e| fail(&e.to_string()))?;
+    if !meta.is_file() {
+        return Err(fail("not a file"));
+    }
+    if meta.len() > LARGEST {
+        return Err(fail(&format!("{} GiB is more than the 4 GiB that are read", meta.len() >> 30)));
+    }
+    let bytes = fs::read(path).map_err(|e| fail(&e.to_string()))?;
+    let name = path.file_name().map_or_else(|| shown.clone(), |n| n.to_string_lossy().into_owned());
+    Ok((name, bytes))
+}
+
+/// Beside it first, then in its place: an interrupted write leaves what was there.
+fn write(path: &Path, bytes: &[u8]) -> std::io::Result<()> {
+    let temporary = beside(path, "writing");
+    fs::write(&temporary, bytes).and_then(|()| fs::rename(&temporary, path)).inspect_err(|_| {
+        let _ = fs::remove_file(&temporary);
+    })
+}
+
+fn format_of(path: &Path) -> Option<Format> {
+    Format::of_extension(path.extension()?.to_str()?)
+}
+
+fn bad_format(args: &SurveyArgs, path: &Path) -> Failure {
+    let shown = path.display().to_string();
+    Failure::one(args.said, "cli::bad-format", &shown, text::BAD_FORMAT.with("file", &shown), None)
+}
+
+fn likely(stored: &StoredSite, files: &[(&str, &[u8])], options: &BringOptions) -> Vec<survey::LikelySpan> {
+    let clouds: Vec<(&str, &[u8])> = files.iter().filter(|(_, b)| b.starts_with(b"LASF")).copied().collect();
+    if clouds.is_empty() {
+        return Vec::new();
+    }
+    let name = clouds.iter().map(|f| f.0).collect::<Vec<_>>().join(", ");
+    let Some(ground) = stored.site.ground.surfaces.iter().find(|s| s.name == name) else { return Vec::new() };
+    let asked = ConductorOptions { cloud: options.ground.clone(), ..ConductorOptions::default() };
+    survey::likely_conductors(&clouds, &ground.terrain, &asked).map(|found| found.spans).unwrap_or_default()
+}

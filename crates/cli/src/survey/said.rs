@@ -1,0 +1,122 @@
+//! What `survey` says: what was read, what is on the site, what is not known.
+
+use super::options::word;
+use super::text;
+use crate::terminal;
+use quantity::{Dimension, Quantity};
+use survey::{LikelySpan, Placed, SourceRecord, StoredSite};
+use wording::Wording;
+
+fn metres(value: f64) -> Quantity {
+    Quantity::new(value, Dimension::Length)
+}
+
+/// At most this many entries of a list are said; the file has them all.
+const MOST: usize = 12;
+
+fn list(entries: &std::collections::BTreeMap<String, u64>) -> String {
+    let mut all: Vec<(&String, &u64)> = entries.iter().collect();
+    all.sort_by(|a, b| b.1.cmp(a.1).then(a.0.cmp(b.0)));
+    let more = if all.len() > MOST { ", …" } else { "" };
+    let name = |n: &str| if n.is_empty() { "\"\"".to_owned() } else { n.to_owned() };
+    all.iter().take(MOST).map(|(n, c)| format!("{} {c}", name(n))).collect::<Vec<_>>().join(", ") + more
+}
+
+/// What was read from one file.
+pub(super) fn record(record: &SourceRecord, wording: &Wording) {
+    let say = |message: &evidence::Message| terminal::paragraph(&wording.render(message), "  ", "  ");
+    let heading = text::READ_FILE.with("file", &record.file).with("kind", &record.kind);
+    terminal::paragraph(&wording.render(&heading), "", "  ");
+    say(&text::HOLDS.with("count", record.count as usize));
+    if let ([west, south, ..], [east, north, ..]) = (&record.min[..], &record.max[..]) {
+        say(&text::EXTENT
+            .with("width", metres(east - west))
+            .with("depth", metres(north - south))
+            .with("east", metres(*west))
+            .with("north", metres(*south)));
+    }
+    if let ([_, _, low], [_, _, high]) = (&record.min[..], &record.max[..]) {
+        say(&text::HEIGHTS.with("low", metres(*low)).with("high", metres(*high)));
+    }
+    if let Some(unit) = &record.unit {
+        say(&text::UNIT.with("unit", unit));
+    }
+    if let Some(crs) = &record.crs {
+        say(&text::SYSTEM.with("crs", crs));
+    }
+    if !record.holds.is_empty() {
+        say(&text::BY_KIND.with("list", list(&record.holds)));
+    }
+    if !record.left_out.is_empty() {
+        say(&text::LEFT_OUT.with("list", list(&record.left_out)));
+    }
+    if !record.notes.is_empty() {
+        say(&text::DOUBTS.with("count", record.notes.len()));
+    }
+}
+
+/// What became of the shapes of a plan.
+pub(super) fn placed(placed: &Placed, wording: &Wording) {
+    let say = |message: &evidence::Message| terminal::paragraph(&wording.render(message), "  ", "  ");
+    say(&text::PLACED.with("count", placed.placed as usize));
+    for (layer, becomes) in &placed.guessed {
+        say(&text::GUESSED.with("layer", layer).with("kind", word(*becomes)));
+    }
+    if let Some(layer) = placed.unnamed.keys().next() {
+        say(&text::UNNAMED.with("list", list(&placed.unnamed)));
+        say(&text::HINT_UNNAMED.with("layer", layer));
+    }
+}
+
+/// Likely conductors, to be confirmed.
+pub(super) fn likely(spans: &[LikelySpan], wording: &Wording) {
+    for (i, span) in spans.iter().enumerate() {
+        let message = text::LIKELY_LINE
+            .with("number", i + 1)
+            .with("length", metres(span.from.truncate().distance(span.to.truncate())))
+            .with("low", metres(span.from.z.min(span.to.z) - span.sag))
+            .with("sag", metres(span.sag))
+            .with("east", metres(span.from.x))
+            .with("north", metres(span.from.y));
+        terminal::paragraph(&wording.render(&message), "", "  ");
+    }
+    if !spans.is_empty() {
+        terminal::paragraph(&wording.render(&text::HINT_LIKELY.message()), "", "");
+    }
+}
+
+/// What is on the site, and what is not known of it.
+pub(super) fn site(stored: &StoredSite, wording: &Wording) {
+    let site = &stored.site;
+    let say = |message: &evidence::Message| terminal::paragraph(&wording.render(message), "  ", "  ");
+    terminal::line("");
+    let heading = text::SITE.with("name", if site.name.is_empty() { "—" } else { site.name.as_str() });
+    terminal::paragraph(&wording.render(&heading), "", "  ");
+    if site.ground.surfaces.is_empty() {
+        say(&text::NO_GROUND.message());
+    }
+    for surface in &site.ground.surfaces {
+        let date = surface.date.as_deref().unwrap_or("?");
+        let message = text::SURFACE.with("name", &surface.name).with("accuracy", metres(surface.accuracy));
+        say(&message.with("date", date));
+    }
+    let around = &site.surroundings;
+    say(&text::THINGS.with("count", around.things.len()));
+    let unknown = around.things.iter().filter(|t| t.top().is_none()).count();
+    if unknown > 0 {
+        say(&text::THINGS_UNKNOWN.with("count", unknown));
+    }
+    if site.lines.is_empty() {
+        say(&text::NO_LINES.message());
+    } else {
+        let heights = site.lines.iter().filter(|l| l.spans.is_empty()).count();
+        let voltages = site.lines.iter().filter(|l| l.voltage.is_none()).count();
+        let message = text::LINES.with("count", site.lines.len()).with("heights", heights);
+        say(&message.with("voltages", voltages));
+    }
+    let others = [around.excavations.len(), around.buried.len(), around.zones.len()];
+    if others.iter().any(|n| *n > 0) {
+        let [digs, buried, zones] = others;
+        say(&text::OTHERS.with("digs", digs).with("buried", buried).with("zones", zones));
+    }
+}

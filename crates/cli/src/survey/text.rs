@@ -1,0 +1,78 @@
+//! Ids of the sentences that `counterpoise survey` says. `wording` has the words.
+
+evidence::messages! {
+    /// Heading of what was read from `file`, a file of kind `kind`.
+    READ_FILE = "cli-survey-read-file" [file, kind];
+    /// It holds so many points, rows, cells or shapes.
+    HOLDS = "cli-survey-holds" [count];
+    /// Size in plan and where its south-west corner lies.
+    EXTENT = "cli-survey-extent" [width, depth, east, north];
+    /// Lowest and highest height.
+    HEIGHTS = "cli-survey-heights" [low, high];
+    /// Unit and coordinate system.
+    UNIT = "cli-survey-unit" [unit];
+    /// Coordinate system.
+    SYSTEM = "cli-survey-system" [crs];
+    /// What it holds by class or layer.
+    BY_KIND = "cli-survey-by-kind" [list];
+    /// What was left out.
+    LEFT_OUT = "cli-survey-left-out" [list];
+    /// Doubtful things said when it was brought in.
+    DOUBTS = "cli-survey-doubts" [count];
+    /// Shapes placed on the site.
+    PLACED = "cli-survey-placed" [count];
+    /// A layer's meaning was guessed from its name.
+    GUESSED = "cli-survey-guessed" [layer, kind];
+    /// Layers that nothing speaks of.
+    UNNAMED = "cli-survey-unnamed" [list];
+    /// Hint for those: name them.
+    HINT_UNNAMED = "cli-survey-hint-unnamed" [layer];
+    /// Heading of what is on the site now.
+    SITE = "cli-survey-site" [name];
+    /// A ground surface with its accuracy and date.
+    SURFACE = "cli-survey-surface" [name, accuracy, date];
+    /// Things on the site.
+    THINGS = "cli-survey-things" [count];
+    /// Things of unknown height.
+    THINGS_UNKNOWN = "cli-survey-things-unknown" [count];
+    /// Overhead lines; of so many the height is not known, of so many the voltage.
+    LINES = "cli-survey-lines" [count, heights, voltages];
+    /// Excavations, buried things, zones.
+    OTHERS = "cli-survey-others" [digs, buried, zones];
+    /// No ground yet.
+    NO_GROUND = "cli-survey-no-ground" [];
+    /// No line is known; that is not the same as none there.
+    NO_LINES = "cli-survey-no-lines" [];
+    /// A likely conductor in the cloud, to be confirmed.
+    LIKELY_LINE = "cli-survey-likely-line" [number, length, low, sag, east, north];
+    /// What to do about those.
+    HINT_LIKELY = "cli-survey-hint-likely" [];
+    /// Kept in `file`.
+    KEPT = "cli-survey-kept" [file, size];
+    /// Nothing was kept.
+    NOT_KEPT = "cli-survey-not-kept" [];
+    /// Picture or export written.
+    WROTE = "cli-survey-wrote" [file];
+    /// What is not read in an argument.
+    BAD_ARGUMENT = "cli-survey-bad-argument" [argument, value];
+    /// A layer rule as it is written.
+    HINT_LAYER = "cli-survey-hint-layer" [kinds];
+    /// A shift as it is written.
+    HINT_SHIFT = "cli-survey-hint-shift" [];
+    /// A window as it is written.
+    HINT_WINDOW = "cli-survey-hint-window" [];
+    /// A length as it is written.
+    HINT_LENGTH = "cli-survey-hint-length" [];
+    /// A coordinate system as it is written.
+    HINT_EPSG = "cli-survey-hint-epsg" [];
+    /// Units as they are written.
+    HINT_UNITS = "cli-survey-hint-units" [];
+    /// Columns as they are written.
+    HINT_COLUMNS = "cli-survey-hint-columns" [];
+    /// The ending names no format.
+    BAD_FORMAT = "cli-survey-bad-format" [file];
+    /// The site cannot be stored: a number in it is not one.
+    NOT_STORED = "cli-survey-not-stored" [];
+    /// Caution: the survey shows the ground of its day.
+    CAUTION = "cli-survey-caution" [];
+}
