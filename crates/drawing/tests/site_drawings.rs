@@ -193,6 +193,33 @@ fn a_cut_states_its_scale_and_its_holes() {
     assert!(text.contains("has no length"), "{text}");
 }
 
+/// Real terrain from the reference data folder beside the project, `../shared`; left out where it is
+/// absent, except where every change is checked.
+#[test]
+fn real_ground_is_drawn_with_its_contours() {
+    let data = std::path::PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("../../../shared/data");
+    if !data.is_dir() {
+        assert!(std::env::var_os("CI").is_none(), "the reference data folder ../shared is absent");
+        return;
+    }
+    let [english, ..] = wordings();
+    for path in ["terrain/montpellier_tile_77055_627760_dtm_50cm.tif", "terrain/slovenia_dtm_1m.tif"] {
+        let bytes = std::fs::read(data.join(path)).unwrap();
+        let terrain = survey::read_ground(path, &bytes, &survey::GroundOptions::default()).unwrap().terrain;
+        let (low, high) = terrain.bounds().unwrap();
+        let mut site = Site { name: path.into(), ..Site::default() };
+        let source = site::GroundSource { name: path.into(), terrain, accuracy: 0.1, date: None };
+        site.ground.surfaces.push(source);
+        let cut = profile(&site.ground, &[], &[low, high], 1.0);
+        for width in [360.0, 1200.0] {
+            let text = check(&site_plan(&site, &[], &english, &Style::screen(width)), path);
+            assert!(text.contains("Line of equal height") && text.contains("Slope over"), "{path}: {text}");
+            assert!(text.contains("date not known"), "{path}: {text}");
+            check(&site_cut(&cut, &[], &english, &Style::screen(width)), path);
+        }
+    }
+}
+
 #[test]
 fn regress_a_small_site() {
     let [english, ..] = wordings();
