@@ -152,7 +152,7 @@ fn names_do_not_cover_one_another() {
                 .collect();
             for (i, a) in boxes.iter().enumerate() {
                 for b in &boxes[..i] {
-                    let apart = (a.0 - b.0).abs() >= (a.2 + b.2) / 2.0 || (a.1 - b.1).abs() >= 10.0;
+                    let apart = (a.0 - b.0).abs() >= f64::midpoint(a.2, b.2) || (a.1 - b.1).abs() >= 10.0;
                     assert!(apart, "{name} at {width}: {} lies on {}", a.3, b.3);
                 }
             }

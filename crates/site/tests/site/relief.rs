@@ -24,7 +24,7 @@ fn a_plane_has_its_slope_direction_and_light_everywhere() {
     let slope = inner(slopes(&grid));
     assert_eq!(slope.len(), 4 * 7, "the rim has none");
     assert!(slope.iter().all(|s| (s - 0.05).abs() < 1e-6), "{slope:?}");
-    let down = PI + 0.03_f64.atan2(0.04);
+    let down = PI + libm::atan2(0.03, 0.04);
     assert!(inner(aspects(&grid)).iter().all(|a| (a - down).abs() < 1e-5));
     // Light by hand: normal (-0.03, -0.04, 1) and sun (-½, ½, √½).
     let by_hand = (0.5 * 0.03 - 0.5 * 0.04 + 0.5_f64.sqrt()) / 1.0025_f64.sqrt();
@@ -75,7 +75,7 @@ fn classes_count_the_limits_that_are_passed() {
 
 #[test]
 fn contours_of_a_cone_are_closed_rings_of_its_radius() {
-    let grid = made(201, 201, DVec2::splat(0.5), |x, y| 20.0 - (x - 50.0).hypot(y + 50.0));
+    let grid = made(201, 201, DVec2::splat(0.5), |x, y| 20.0 - libm::hypot(x - 50.0, y + 50.0));
     let all = contours(&grid, &round_levels(-15.0, 19.0, 5.0, 100));
     let levels: Vec<f64> = all.iter().map(|c| c.level).collect();
     assert_eq!(levels, [-15.0, -10.0, -5.0, 0.0, 5.0, 10.0, 15.0]);
