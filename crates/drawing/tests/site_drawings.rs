@@ -152,7 +152,7 @@ fn names_do_not_cover_one_another() {
                 .collect();
             for (i, a) in boxes.iter().enumerate() {
                 for b in &boxes[..i] {
-                    let apart = (a.0 - b.0).abs() >= (a.2 + b.2) / 2.0 || (a.1 - b.1).abs() >= 10.0;
+                    let apart = (a.0 - b.0).abs() >= f64::midpoint(a.2, b.2) || (a.1 - b.1).abs() >= 10.0;
                     assert!(apart, "{name} at {width}: {} lies on {}", a.3, b.3);
                 }
             }
@@ -191,6 +191,33 @@ fn a_cut_states_its_scale_and_its_holes() {
     check(&site_cut(&cut, &[], &english, &Style::screen(360.0)), "no things");
     let text = check(&site_cut(&Cut { stations: Vec::new() }, &[], &english, &Style::screen(360.0)), "no stations");
     assert!(text.contains("has no length"), "{text}");
+}
+
+/// Real terrain from the reference data folder beside the project, `../shared`; left out where it is
+/// absent, except where every change is checked.
+#[test]
+fn real_ground_is_drawn_with_its_contours() {
+    let data = std::path::PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("../../../shared/data");
+    if !data.is_dir() {
+        assert!(std::env::var_os("CI").is_none(), "the reference data folder ../shared is absent");
+        return;
+    }
+    let [english, ..] = wordings();
+    for path in ["terrain/montpellier_tile_77055_627760_dtm_50cm.tif", "terrain/slovenia_dtm_1m.tif"] {
+        let bytes = std::fs::read(data.join(path)).unwrap();
+        let terrain = survey::read_ground(path, &bytes, &survey::GroundOptions::default()).unwrap().terrain;
+        let (low, high) = terrain.bounds().unwrap();
+        let mut site = Site { name: path.into(), ..Site::default() };
+        let source = site::GroundSource { name: path.into(), terrain, accuracy: 0.1, date: None };
+        site.ground.surfaces.push(source);
+        let cut = profile(&site.ground, &[], &[low, high], 1.0);
+        for width in [360.0, 1200.0] {
+            let text = check(&site_plan(&site, &[], &english, &Style::screen(width)), path);
+            assert!(text.contains("Line of equal height") && text.contains("Slope over"), "{path}: {text}");
+            assert!(text.contains("date not known"), "{path}: {text}");
+            check(&site_cut(&cut, &[], &english, &Style::screen(width)), path);
+        }
+    }
 }
 
 #[test]

@@ -115,7 +115,7 @@ fn pieces(grid: &Grid, levels: &[f64]) -> Vec<Vec<Piece>> {
             }
             let cell = row * cols + col;
             for level in low..high {
-                let case = (0..4).fold(0_u8, |case, i| case | u8::from(corners[i] > level) << i);
+                let case = (0..4).fold(0_u8, |case, i| case | (u8::from(corners[i] > level) << i));
                 let level = usize::from(level);
                 let joined = matches!(case, 5 | 10) && mean(grid, cell) >= levels[level];
                 for (from, to) in ways(case, joined).into_iter().flatten() {

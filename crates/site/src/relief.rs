@@ -75,12 +75,12 @@ pub(crate) fn over_cells(grid: &Grid, value: impl Fn(f32, f32) -> f32) -> Vec<f3
         let (d, e, f) = (&here[..inner], &here[1..=inner], &here[2..]);
         let (g, h, i) = (&south[..inner], &south[1..=inner], &south[2..]);
         let target = &mut out[row * cols + 1..row * cols + 1 + inner];
-        for k in 0..inner {
-            // The middle height has no weight; its difference to itself is 0, or NaN where unknown.
-            let known = e[k] - e[k];
+        for (k, target) in target.iter_mut().enumerate() {
+            // The middle height has no weight: nothing times it is 0, or NaN where it is unknown.
+            let known = e[k] * 0.0;
             let east = ((c[k] - a[k]) + 2.0 * (f[k] - d[k]) + (i[k] - g[k]) + known) * per_east;
             let north = ((a[k] - g[k]) + 2.0 * (b[k] - h[k]) + (c[k] - i[k]) + known) * per_north;
-            target[k] = value(east, north);
+            *target = value(east, north);
         }
     }
     out

@@ -35,7 +35,7 @@ pub(crate) fn draw(
     for stretch in &stretches {
         let thing = &things[stretch.thing];
         let outline = outline(frame, stretch);
-        draw_mark(svg, &[outline.clone()], SiteMark::Thing(thing.kind));
+        draw_mark(svg, std::slice::from_ref(&outline), SiteMark::Thing(thing.kind));
         if stretch.top().is_none() {
             // Open above: nobody knows where it ends.
             let (a, b) = (frame.px((stretch.from, 0.0)).0, frame.px((stretch.to, 0.0)).0);

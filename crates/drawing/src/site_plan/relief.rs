@@ -72,16 +72,16 @@ impl Raster {
     fn hatching(&self, map: &Map, rise: usize, steps: usize, holds: impl Fn(usize) -> bool) -> Vec<(Px, Px)> {
         let (rows, cols) = (self.grid.rows, self.grid.cols);
         let mut out = Vec::new();
-        let bound = |row: isize, col: usize| usize::try_from(row).is_ok_and(|row| row < rows) && col < cols;
         for k in (steps / 2..rows + rise * cols).step_by(steps) {
             let mut from: Option<(usize, usize)> = None;
             // Runs through whole cells of a rising line: `rise` rows for each column.
             let mut last = (0, 0);
             for i in 0..=cols * rise.max(1) {
-                let (row, col) = if rise == 0 { (k as isize, i) } else { (k as isize - i as isize, i / rise) };
-                let here = bound(row, col) && holds(row as usize * cols + col);
+                let (row, col) = (k.checked_sub(i * rise.min(1)), i / rise.max(1));
+                let here = row.is_some_and(|row| row < rows && col < cols && holds(row * cols + col));
+                let row = row.unwrap_or(0);
                 match (here, from) {
-                    (true, None) => from = Some((row as usize, i)),
+                    (true, None) => from = Some((row, i)),
                     (false, Some(first)) => {
                         let x = |i: usize| map.plot.x + (i as f64 + 0.5) / rise.max(1) as f64 * self.px;
                         let y = |row: usize| self.centre(map, row, 0).1;
@@ -95,7 +95,7 @@ impl Raster {
                     _ => {}
                 }
                 if here {
-                    last = (row as usize, i);
+                    last = (row, i);
                 }
             }
         }

@@ -11,6 +11,9 @@ use crate::words::{Words, length};
 use site::{Body, Columns, Site, Thing};
 use wording::ui;
 
+/// Things smaller than this are covered by no name, px²: one could not tell whose name it is.
+const SMALL: f64 = 2500.0;
+
 pub(crate) fn draw(sheet: &mut Sheet, map: &Map, site: &Site, words: &Words<'_>) {
     sheet.svg.open("things");
     for thing in &site.surroundings.things {
@@ -20,6 +23,9 @@ pub(crate) fn draw(sheet: &mut Sheet, map: &Map, site: &Site, words: &Words<'_>)
             Body::Columns(columns) => self::columns(sheet, map, thing, columns),
         };
         let Some((at, area)) = placed else { continue };
+        if area < SMALL {
+            sheet.labels.mark(at, area.max(64.0).sqrt());
+        }
         for opening in thing.openings.iter().filter(|o| sound(o.from) && sound(o.to)) {
             looks::opening(&mut sheet.svg, map.px(opening.from), map.px(opening.to));
             sheet.marks.insert(SiteMark::Opening);

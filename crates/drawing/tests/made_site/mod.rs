@@ -42,17 +42,17 @@ fn ground(side: f64, hole: bool) -> Ground {
 }
 
 /// Nothing at all.
-pub fn bare() -> Site {
+pub(crate) fn bare() -> Site {
     Site { name: "Bare".into(), ..Site::default() }
 }
 
 /// Ground and nothing else.
-pub fn yard(side: f64) -> Site {
+pub(crate) fn yard(side: f64) -> Site {
     Site { name: "Yard".into(), ground: ground(side, false), ..Site::default() }
 }
 
 /// Ground of which no height is known, and a shed.
-pub fn only_holes() -> Site {
+pub(crate) fn only_holes() -> Site {
     let mut site = yard(30.0);
     if let Terrain::Grid(grid) = &mut site.ground.surfaces[0].terrain {
         grid.heights.fill(f32::NAN);
@@ -61,7 +61,7 @@ pub fn only_holes() -> Site {
 }
 
 /// One landing, no size.
-pub fn one_point() -> Site {
+pub(crate) fn one_point() -> Site {
     let landing = Landing {
         id: "l".into(),
         name: "Landing A".into(),
@@ -77,7 +77,7 @@ pub fn one_point() -> Site {
 }
 
 /// Of everything something, `side` m wide.
-pub fn busy(side: f64) -> Site {
+pub(crate) fn busy(side: f64) -> Site {
     let f = side / 60.0;
     let area = |x: f64, y: f64, w: f64, h: f64| PlanShape::Area(rectangle(x * f, y * f, w * f, h * f));
     let strip = |points: &[(f64, f64)], width: f64| PlanShape::Strip {
@@ -210,7 +210,7 @@ pub fn busy(side: f64) -> Site {
 }
 
 /// Many stacks in rows, and a line.
-pub fn crowded(count: usize) -> Site {
+pub(crate) fn crowded(count: usize) -> Site {
     let mut site = busy(60.0);
     site.surroundings = site::Surroundings::default();
     site.landings.clear();
@@ -229,7 +229,7 @@ pub fn crowded(count: usize) -> Site {
 }
 
 /// Names that no sheet has room for, with characters that XML must escape.
-pub fn long_names() -> Site {
+pub(crate) fn long_names() -> Site {
     let mut site = busy(60.0);
     let long = |name: &str| {
         format!(
@@ -251,7 +251,7 @@ pub fn long_names() -> Site {
 }
 
 /// Numbers that are none, shapes without corners.
-pub fn broken() -> Site {
+pub(crate) fn broken() -> Site {
     let mut site = busy(60.0);
     site.surroundings.things[0].body =
         Body::Upright { shape: PlanShape::Round { centre: DVec2::NAN, radius: 3.0 }, base: None, top: Some(f64::NAN) };
@@ -275,12 +275,12 @@ pub fn broken() -> Site {
 }
 
 /// Overhead lines and nothing else.
-pub fn lines_only() -> Site {
+pub(crate) fn lines_only() -> Site {
     Site { lines: busy(60.0).lines, ..bare() }
 }
 
 /// A site in the millions of a national grid, and one thing by mistake in none.
-pub fn far_off() -> Site {
+pub(crate) fn far_off() -> Site {
     let mut site = yard(50.0);
     if let Terrain::Grid(grid) = &mut site.ground.surfaces[0].terrain {
         grid.north_west += v(770_550.0, 6_277_550.0);
