@@ -50,7 +50,7 @@ with open(HERE / "cloth.csv", "w") as out:
         csf.params.class_threshold = 0.5
         csf.setPointCloud(points - points.min(axis=0))
         taken_list, rest = CSF.VecInt(), CSF.VecInt()
-        csf.do_filtering(taken_list, rest)
+        csf.do_filtering(taken_list, rest, False)  # False: do not write its cloth beside us
         taken = np.zeros(len(points), bool)
         taken[np.array(taken_list)] = True
         truth, sure = classes == 2, (classes >= 3) & (classes <= 6)

@@ -9,11 +9,7 @@ use crate::{layer, ring, text};
 use geometry::{DVec2, heading_from_degrees};
 use machine::Machine;
 use planning::{Job, LiftPlan, Plan};
-use site::{PlanArea, PlanShape, Surroundings};
-
-/// A job has no surroundings of its own.
-static NONE: Surroundings =
-    Surroundings { things: Vec::new(), excavations: Vec::new(), buried: Vec::new(), zones: Vec::new() };
+use site::{PlanArea, PlanShape};
 
 /// The parts of a job that are its site. Its coordinate system is not stated.
 pub(crate) fn site_of(job: &Job) -> View<'_> {

@@ -33,9 +33,10 @@ fn main() {
             let path = std::env::temp_dir().join(name);
             std::fs::write(&path, made_cloud(count, compressed)).unwrap();
             forget_peak();
-            let (seconds, cells, sum) = ours(&path);
+            let ((seconds, for_slopes), cells, sum) = ours(&path);
             let peak = peak_mib();
             print!("{million} million points, {}: {:.2} s", if compressed { "LAZ" } else { "LAS" }, seconds);
+            print!(" and {for_slopes:.2} s for slopes");
             print!(", {:.1} million points a second", f64::from(million) / seconds);
             if let Some((points, time)) = before {
                 print!(", {:.2} times the time for {:.1} times the points", seconds / time, f64::from(count) / points);
@@ -53,7 +54,7 @@ fn main() {
                     assert_eq!(cells, peer_cells, "both fill the same cells");
                     assert!((sum - peer_sum).abs() < 1e-6 * sum.abs(), "{sum} against {peer_sum}");
                     println!(
-                        "; laspy and numpy {peer:.2} s without slopes: ours is {:.2} times as fast",
+                        "; laspy and numpy {peer:.2} s without slopes, lowest and highest: ours is {:.2} times as fast",
                         peer / seconds
                     );
                 }
@@ -71,17 +72,19 @@ fn options() -> GroundOptions {
     GroundOptions { units: Some(LengthUnit::Metre), ..GroundOptions::default() }
 }
 
-/// Best seconds, cells with ground, sum of their heights.
-fn ours(path: &Path) -> (f64, u64, f64) {
-    let mut best = f64::INFINITY;
+/// Best seconds for the grid and for its slopes, cells with ground, sum of their heights.
+fn ours(path: &Path) -> ((f64, f64), u64, f64) {
+    let mut best = (f64::INFINITY, f64::INFINITY);
     let mut result = (0, 0.0);
     for _ in 0..ROUNDS {
         let begin = Instant::now();
         let bytes = std::fs::read(path).unwrap();
         let CloudGrid { grid, cells, .. } =
             grid_cloud(&[(&path.to_string_lossy(), &bytes)], &options(), CELL).expect("a readable cloud");
+        best.0 = best.0.min(begin.elapsed().as_secs_f64());
+        let begin = Instant::now();
         let steepest = slopes(&grid).into_iter().filter(|s| s.is_finite()).fold(0.0, f64::max);
-        best = best.min(begin.elapsed().as_secs_f64());
+        best.1 = best.1.min(begin.elapsed().as_secs_f64());
         assert!(steepest > 0.0, "the ground is not flat");
         let means = cells.iter().filter_map(survey::GroundCell::mean);
         result = means.fold((0, 0.0), |(n, sum), z| (n + 1, sum + z));

@@ -29,12 +29,14 @@ pub(crate) struct RasterPlan {
     pub(crate) cols: usize,
 }
 
+/// See [`number`].
+const HAIR: f64 = 1e-6;
+
 /// Cells are counted in whole sizes from the origin; a point on an edge belongs to the cell to the
 /// north and east of it. The millionth of a cell keeps decimal coordinates on the side where their
 /// last binary digit does not: 0.3 m is on the edge of a cell of 0.1 m.
-#[inline]
 fn number(at: DVec2, cell: f64) -> DVec2 {
-    (at / cell + 1e-6).floor()
+    (at / cell + HAIR).floor()
 }
 
 impl RasterPlan {
@@ -88,7 +90,8 @@ impl RasterPlan {
     /// Row and column; `None` outside.
     #[inline]
     pub(crate) fn row_col(&self, at: DVec2) -> Option<(usize, usize)> {
-        let DVec2 { x: col, y: up } = number(at, self.cell) - self.first;
+        // `first` is whole, so cutting off is the floor of `number`, and costs no call.
+        let DVec2 { x: col, y: up } = at / self.cell + HAIR - self.first;
         // Also false for NaN.
         if col >= 0.0 && up >= 0.0 {
             let (up, col) = (up as usize, col as usize);
