@@ -360,7 +360,7 @@ pub(crate) struct NewArgs {
 #[command(after_help = "\
 Examples:
   counterpoise survey drone.laz --accuracy \"5 cm\" --into plot.site --picture plan.svg
-  counterpoise survey architect.dxf --units mm --layer \"A-WALL=wall,height=6 m\" --into plot.site
+  counterpoise survey architect.dxf --file-units mm --layer \"A-WALL=wall,height=6 m\" --into plot.site
   counterpoise survey plot.site --export plot.glb
 
 Without --into nothing is kept. A job takes the site with: site_from = \"plot.site\"
@@ -387,10 +387,10 @@ pub(crate) struct SurveyArgs {
     pub(crate) date: Option<String>,
     /// Unit of the files: m, ft, "US ft"; drawings also mm, cm, in
     #[arg(long, value_name = "UNIT")]
-    pub(crate) units: Option<String>,
+    pub(crate) file_units: Option<String>,
     /// Unit of the heights, where it is another
     #[arg(long, value_name = "UNIT")]
-    pub(crate) height_units: Option<String>,
+    pub(crate) file_height_units: Option<String>,
     /// Coordinate system of the files, such as EPSG:28992; counts more than what they say
     #[arg(long, value_name = "EPSG")]
     pub(crate) file_crs: Option<String>,

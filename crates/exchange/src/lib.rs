@@ -45,7 +45,7 @@ pub const MOST_FACES: usize = 500_000;
 pub const MOST_TRIANGLES: usize = 2_000_000;
 
 /// Most columns of surveyed things in a model: each is twelve triangles (ours).
-pub const MOST_COLUMNS: usize = 100_000;
+pub const MOST_COLUMNS: usize = 250_000;
 
 /// A site as bytes in a format.
 ///

@@ -51,12 +51,12 @@ pub(crate) fn grounds(scene: &Scene<'_>, most: usize, most_columns: usize) -> Re
         }
     }
     let columns = |drawn: &[Drawn]| drawn.iter().filter(|d| matches!(d, Drawn::Column { .. })).count();
-    let mut so_far = 0_usize;
-    for item in &scene.items {
-        so_far += columns(&item.drawn);
-        if so_far > most_columns && columns(&item.drawn) > 0 {
-            too_much("thing", thing_index(&item.key), &item.name, so_far, most_columns);
-        }
+    let all: usize = scene.items.iter().map(|item| columns(&item.drawn)).sum();
+    // Said once, at the largest: the others would only repeat it.
+    if all > most_columns
+        && let Some(item) = scene.items.iter().max_by_key(|item| columns(&item.drawn))
+    {
+        too_much("thing", thing_index(&item.key), &item.name, all, most_columns);
     }
     if faults.any_error() { Err(faults) } else { Ok(out) }
 }

@@ -31,6 +31,8 @@ pub struct Placed {
     pub placed: u64,
     /// Things among them whose height is not known.
     pub height_unknown: u64,
+    /// Things among them whose top was taken from what a cloud shows above the ground there.
+    pub height_from_cloud: u64,
 }
 
 /// Where the shapes come from.
@@ -94,8 +96,12 @@ impl Put<'_, '_> {
         let source = format!("{}:{}", self.source.file, self.feature.place);
         match becomes {
             Becomes::Thing(kind) => {
-                let (top, known) = self.top(&shape);
-                self.out.height_unknown += u64::from(!known);
+                let mut top = self.top(&shape);
+                if top.is_none() {
+                    top = top_in_clouds(&self.site.surroundings.things, &shape);
+                    self.out.height_from_cloud += u64::from(top.is_some());
+                }
+                self.out.height_unknown += u64::from(top.is_none());
                 let accuracy = self.source.accuracy;
                 let body = Body::Upright { shape, base: None, top };
                 self.site.surroundings.things.push(Thing {
@@ -169,15 +175,15 @@ impl Put<'_, '_> {
         }
     }
 
-    /// Level of the top, and whether it is known.
-    fn top(&self, shape: &PlanShape) -> (Option<f64>, bool) {
+    /// Level of the top, as rule or file say.
+    fn top(&self, shape: &PlanShape) -> Option<f64> {
         let rule = self.rule.map_or(&HeightFrom::Unknown, |r| &r.height);
         let over_ground = |h: f64| highest_ground(&self.site.ground, shape).map(|z| z + h);
         let named = |name: &str| {
             let found = self.feature.attributes.iter().find(|(key, _)| key.to_lowercase() == name.to_lowercase());
             found.and_then(|(_, value)| value.number()).filter(|h| *h > 0.0 && *h < 1000.0)
         };
-        let top = match rule {
+        match rule {
             HeightFrom::AboveGround(h) => over_ground(*h),
             HeightFrom::Level(z) => Some(*z),
             HeightFrom::Attribute { name, metres } => named(name).and_then(|h| over_ground(h * metres)),
@@ -187,8 +193,7 @@ impl Put<'_, '_> {
             }
             // Only what the file itself calls a height; a rule that says nothing leaves it at that.
             HeightFrom::Unknown => HEIGHT_NAMES.iter().find_map(|n| named(n)).and_then(over_ground),
-        };
-        (top, top.is_some())
+        }
     }
 
     /// Pieces of the course near the site, as lines of unknown height.
@@ -281,6 +286,47 @@ fn highest_ground(ground: &Ground, shape: &PlanShape) -> Option<f64> {
         }
     }
     best
+}
+
+/// Share of a shape that a cloud must show as standing, for its top to be taken from there. Ours: less
+/// may be the edge of a neighbour.
+const COVERED: f64 = 0.6;
+
+/// The highest column of a cloud inside a shape, m, with the columns' accuracy added; `None` where the
+/// cloud shows too little of it.
+fn top_in_clouds(things: &[Thing], shape: &PlanShape) -> Option<f64> {
+    let (low, high) = shape.bounds()?;
+    let mut cells: Vec<(DVec2, f64, f64)> = Vec::new();
+    let mut step = f64::INFINITY;
+    for thing in things {
+        let Body::Columns(columns) = &thing.body else { continue };
+        let Some((l, h)) = thing.bounds() else { continue };
+        if l.cmpgt(high).any() || h.cmplt(low).any() {
+            continue;
+        }
+        step = step.min(columns.cell);
+        let middle = DVec2::splat(columns.cell / 2.0);
+        let inside = columns.iter().filter(|(corner, _)| shape.contains(*corner + middle));
+        cells.extend(inside.map(|(corner, top)| (corner, top + thing.accuracy, columns.cell * columns.cell)));
+    }
+    let top = cells.iter().map(|c| c.1).reduce(f64::max)?;
+    // Places of the same raster that lie in the shape: what a full cover would be.
+    let size = ((high - low) / step).ceil();
+    if size.x * size.y > 4e6 {
+        return None;
+    }
+    let mut all = 0.0;
+    for row in 0..size.y as usize {
+        for col in 0..size.x as usize {
+            let at = low + (DVec2::new(col as f64, row as f64) + 0.5) * step;
+            all += f64::from(u8::from(shape.contains(at))) * step * step;
+        }
+    }
+    // Cells of two things may lie over each other: each place counts once.
+    cells.sort_by(|a, b| a.0.x.total_cmp(&b.0.x).then(a.0.y.total_cmp(&b.0.y)));
+    cells.dedup_by(|a, b| a.0 == b.0);
+    let covered: f64 = cells.iter().map(|c| c.2).sum();
+    (all > 0.0 && covered >= COVERED * all).then_some(top)
 }
 
 /// Ids that are taken.

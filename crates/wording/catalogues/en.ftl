@@ -1033,7 +1033,7 @@ survey-do-check-crs = Check where the coordinate system of the file is stated; e
 survey-do-cut-out = Cut the file down to the site in the survey program.
 survey-do-state-window = State a window (a rectangle around the site) for this file in the job.
 survey-do-check-window = Check the window against the coordinates of the file; another coordinate system or unit is the usual reason.
-survey-do-state-units = State the units of this file in the job (metre, centimetre, millimetre, foot, US survey foot or inch), after asking who made it.
+survey-do-state-units = State the units of this file in the job (metre, centimetre, millimetre, foot, US survey foot or inch), after asking who made it. On the command line: --file-units.
 survey-do-state-both-units = State the units of plan and heights in the job, after asking who made the file.
 survey-do-check-units = Make sure of the units: measure a known length and a known height in the result.
 survey-do-state-crs-and-units = State the coordinate system and units of this file in the job, after asking who made it; what the file says is wrong.
@@ -1195,7 +1195,7 @@ exchange-not-finite-hint = Correct that coordinate or size, or remove the entry.
 exchange-no-extent = { $name } has no extent in plan
 exchange-no-extent-hint = An outline needs three corners that are not in one line, a strip two points and a width, a circle a radius.
 exchange-columns-wrong = { $name } has { $found } tops of columns and should have { $wanted }
-exchange-too-much = { $name } has { $found } pieces, more than the { $most } that such a file should hold
+exchange-too-much = with { $name } there are { $found } pieces, more than the { $most } that such a file should hold
 exchange-too-much-hint = Keep a smaller window of the survey, or take another format.
 exchange-not-its-plan = the plan has { $plan } lifts and the job { $job }: they do not belong together
 
@@ -2640,7 +2640,7 @@ cli-survey-kept = Kept in { $file } ({ $size }). A job takes it with: site_from 
 cli-survey-not-kept = Nothing was kept: add --into plot.site.
 cli-survey-wrote = Written: { $file }
 cli-survey-bad-argument = { $argument } is not understood: { $value }
-cli-survey-hint-layer = Write it as NAME=KIND, with height=9 m, level=112.4 m, attribute=HEIGHT, height=shape or width=0.3 m behind commas. Kinds: { $kinds }.
+cli-survey-hint-layer = Write it as NAME=KIND, with height=9 m, level=112 m, attribute=HEIGHT, height=shape or width=30 cm behind commas. Kinds: { $kinds }.
 cli-survey-hint-shift = Write it as --shift "84800 m, 447400 m" and --turn "12.5°".
 cli-survey-hint-window = Write it as --window "0 m, 0 m, 60 m, 50 m": west, south, east, north.
 cli-survey-hint-length = Give a length with its unit, such as "3 cm".
@@ -2650,3 +2650,16 @@ cli-survey-hint-columns = Write it as --columns "east=2,north=3,height=4", by na
 cli-survey-bad-format = the ending of { $file } names no format that is written: .geojson, .dxf or .glb
 cli-survey-not-stored = the site cannot be kept: a number in it is not finite
 cli-survey-caution = A survey shows the ground of its day. Excavations, fill, ruts, stacks and parked plant since then are not in it: walk the ground, and let the competent person on site decide.
+cli-survey-above = { $file }: { $count } things stand above the ground
+cli-survey-why-not-ground = points that are not ground:
+cli-survey-why-unknown-cells = cells without a height:
+cli-survey-why-withheld = points marked as withheld:
+cli-survey-why-lone = points that stand alone:
+cli-survey-why-stated = as you said:
+cli-survey-why-no-size = points without a size (state width):
+cli-survey-why-text = texts:
+cli-survey-why-no-course = lines that are none in plan:
+cli-survey-why-far = lines far from the site:
+cli-survey-why-no-outline = excavations without an outline:
+cli-survey-from-cloud = height taken from the highest point that the cloud shows inside: { $count }
+cli-survey-surface-undated = ground: { $name }, to ±{ $accuracy }; the day of the survey is not stated

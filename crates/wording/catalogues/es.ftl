@@ -1087,7 +1087,7 @@ survey-do-check-crs = Compruebe dónde se indica el sistema de coordenadas del a
 survey-do-cut-out = Recorte el archivo a la obra en el programa de topografía.
 survey-do-state-window = Indique en el trabajo una ventana (un rectángulo alrededor de la obra) para este archivo.
 survey-do-check-window = Compare la ventana con las coordenadas del archivo; lo normal es que el sistema de coordenadas o la unidad sean otros.
-survey-do-state-units = Indique en el trabajo las unidades de este archivo (metro, centímetro, milímetro, pie, pie topográfico de EE. UU. o pulgada), después de preguntar a quien lo hizo.
+survey-do-state-units = Indique en el trabajo las unidades de este archivo (metro, centímetro, milímetro, pie, pie topográfico de EE. UU. o pulgada), después de preguntar a quien lo hizo. En la línea de órdenes: --file-units.
 survey-do-state-both-units = Indique en el trabajo las unidades de planta y de cotas, después de preguntar a quien hizo el archivo.
 survey-do-check-units = Asegúrese de las unidades: mida en el resultado una longitud y una altura conocidas.
 survey-do-state-crs-and-units = Indique en el trabajo el sistema de coordenadas y las unidades de este archivo, después de preguntar a quien lo hizo; lo que dice el archivo es erróneo.
@@ -1249,7 +1249,7 @@ exchange-not-finite-hint = Corrija esa coordenada o medida, o quite la entrada.
 exchange-no-extent = { $name } no tiene extensión en planta
 exchange-no-extent-hint = Un contorno necesita tres vértices que no estén en una recta, una franja dos puntos y un ancho, un círculo un radio.
 exchange-columns-wrong = { $name } tiene { $found } alturas de columnas y debería tener { $wanted }
-exchange-too-much = { $name } tiene { $found } piezas, más de las { $most } que debería contener un archivo así
+exchange-too-much = con { $name } son { $found } piezas, más de las { $most } que debería contener un archivo así
 exchange-too-much-hint = Conserve una ventana menor del levantamiento, o elija otro formato.
 exchange-not-its-plan = el plan tiene { $plan } izados y el trabajo { $job }: no corresponden el uno al otro
 
@@ -1613,7 +1613,7 @@ field-shape-width = Ancho total a lo largo del eje
 field-shape-at = Centro del círculo
 field-shape-radius = Radio del círculo
 field-thing-base = Cota de su cara inferior; si falta, está apoyada en el terreno
-field-thing-top = Cota de su parte superior, o “unknown” si no se conoce
+field-thing-top = Cota de su parte superior, o «unknown» si no se conoce
 field-thing-accuracy = Cuánto puede estar o llegar más allá de lo indicado
 field-opening = Huecos en ella: ventanas, puertas, pasos
 field-opening-from = Una jamba
@@ -1623,17 +1623,17 @@ field-opening-head = Cota del dintel
 field-excavation = Zanjas, pozos y otras excavaciones
 field-excavation-id = Nombre corto
 field-excavation-name = Nombre de la excavación
-field-excavation-depth = Profundidad bajo el terreno en su borde, o “unknown” si no se conoce
+field-excavation-depth = Profundidad bajo el terreno en su borde, o «unknown» si no se conoce
 field-give-or-take = Cuánto puede variar ese valor hacia ambos lados
 field-excavation-soil = Suelo de sus lados, según lo clasificó la persona competente
-field-excavation-support = Qué sostiene sus lados: “none” (nada), “supported” (entibada), “unknown” (no se sabe), o quién la calculó para cargas al lado
+field-excavation-support = Qué sostiene sus lados: «none» (nada), «supported» (entibada), «unknown» (no se sabe), o quién la calculó para cargas al lado
 field-excavation-support-by = Quién calculó la entibación para cargas al lado
 field-excavation-by = Quién la vio o la declaró
 field-buried = Lo que hay bajo el terreno
 field-buried-id = Nombre corto
 field-buried-name = Nombre de lo que hay allí
 field-buried-kind = Qué es
-field-buried-cover = Terreno sobre su clave, o “unknown” si no se conoce
+field-buried-cover = Terreno sobre su clave, o «unknown» si no se conoce
 field-buried-allowed = Presión en su clave que permite su dueño
 field-buried-by = Quién responde de lo que se sabe de ello
 field-site-zone = Partes de la obra con una regla propia
@@ -1857,7 +1857,7 @@ ui-machine-drawn-from = Dibujado del archivo de la máquina; manda la tabla de l
 
 ui-site-plan = La obra desde arriba
 ui-site-plan-alt = Obra { $site } desde arriba, el norte arriba: { $things } objetos en pie, { $excavations } excavaciones, { $buried } objetos enterrados, { $zones } zonas, { $lines } líneas aéreas.
-ui-site-no-extent = Nada de esta obra tiene aún un lugar: indique un terreno, un objeto, una zona o un punto de descarga.
+ui-site-no-extent = Nada de esta obra tiene aún un lugar: indique un terreno, un objeto, una zona o un lugar de descarga.
 ui-site-no-ground = No se ha dado ningún terreno: no se conoce ninguna altura de esta obra.
 ui-site-read-every = El terreno se lee cada { $cell } para este dibujo; lo que es menor no se ve en él.
 ui-site-contours = Línea de igual altura, cada { $step }
@@ -2104,7 +2104,7 @@ jobfile-fill-too-high = el líquido llega a { $fill } en un depósito de { $heig
 jobfile-liquid-heavier = el líquido solo pesa { $liquid }, más que toda la carga: { $mass }
 jobfile-outline-crosses = el contorno se cruza a sí mismo o tiene menos de tres esquinas
 jobfile-hint-corners-in-order = Indique las esquinas en orden, en un mismo sentido.
-jobfile-bad-time = “{ $time }” no es una parte del día
+jobfile-bad-time = «{ $time }» no es una parte del día
 jobfile-kind-gate = ningún portón
 working-part-volume = Peso de { $part } por volumen
 working-part-pieces = Peso de { $part } por piezas
@@ -2661,7 +2661,7 @@ do-clear-buried = Sitúese al lado, o haga que su dueño o un ingeniero declare 
 
 ## The command survey
 
-cli-survey-read-file = { $file } ({ $kind })
+cli-survey-read-file = archivo { $file } ({ $kind })
 cli-survey-holds = contiene { $count ->
         [one] un punto o forma
        *[other] { $count } puntos, celdas o formas
@@ -2694,7 +2694,7 @@ cli-survey-kept = Guardado en { $file } ({ $size }). Un trabajo lo toma con: sit
 cli-survey-not-kept = No se guardó nada: añada --into plot.site.
 cli-survey-wrote = Escrito: { $file }
 cli-survey-bad-argument = no se entiende { $argument }: { $value }
-cli-survey-hint-layer = Escríbalo como NOMBRE=CLASE, con height=9 m, level=112.4 m, attribute=HEIGHT, height=shape o width=0.3 m tras comas. Clases: { $kinds }.
+cli-survey-hint-layer = Escríbalo como NOMBRE=CLASE, con height=9 m, level=112 m, attribute=HEIGHT, height=shape o width=30 cm tras comas. Clases: { $kinds }.
 cli-survey-hint-shift = Escríbalo como --shift "84800 m, 447400 m" y --turn "12.5°".
 cli-survey-hint-window = Escríbalo como --window "0 m, 0 m, 60 m, 50 m": oeste, sur, este, norte.
 cli-survey-hint-length = Indique una longitud con su unidad, como "3 cm".
@@ -2704,3 +2704,16 @@ cli-survey-hint-columns = Escríbalo como --columns "east=2,north=3,height=4", p
 cli-survey-bad-format = la terminación de { $file } no indica ningún formato que se escriba: .geojson, .dxf o .glb
 cli-survey-not-stored = el sitio no se puede guardar: un número no es finito
 cli-survey-caution = Un levantamiento muestra el terreno de su día. Excavaciones, rellenos, rodadas, acopios y máquinas desde entonces no están en él: recorra el terreno y deje decidir a la persona competente de la obra.
+cli-survey-above = { $file }: { $count } cosas están sobre el terreno
+cli-survey-why-not-ground = puntos que no son terreno:
+cli-survey-why-unknown-cells = celdas sin cota:
+cli-survey-why-withheld = puntos marcados como retenidos:
+cli-survey-why-lone = puntos aislados:
+cli-survey-why-stated = como usted indicó:
+cli-survey-why-no-size = puntos sin tamaño (indique width):
+cli-survey-why-text = textos:
+cli-survey-why-no-course = líneas que en planta no lo son:
+cli-survey-why-far = líneas lejos del sitio:
+cli-survey-why-no-outline = excavaciones sin contorno:
+cli-survey-from-cloud = altura tomada del punto más alto que muestra la nube dentro: { $count }
+cli-survey-surface-undated = terreno: { $name }, con ±{ $accuracy }; no consta el día del levantamiento

@@ -60,8 +60,8 @@ pub(super) fn options(args: &SurveyArgs) -> Result<BringOptions, Failure> {
     let mut read = Read { wrong: &mut wrong };
     let options = BringOptions {
         ground: GroundOptions {
-            units: read.unit("--units", args.units.as_deref()),
-            height_units: read.unit("--height-units", args.height_units.as_deref()),
+            units: read.unit("--file-units", args.file_units.as_deref()),
+            height_units: read.unit("--file-height-units", args.file_height_units.as_deref()),
             file_crs: read.epsg("--file-crs", args.file_crs.as_deref()),
             site_crs: read.epsg("--site-crs", args.site_crs.as_deref()),
             local: read.local(args.shift.as_deref(), args.turn.as_deref()),

@@ -4,7 +4,7 @@ use super::options::word;
 use super::text;
 use crate::terminal;
 use quantity::{Dimension, Quantity};
-use survey::{LikelySpan, Placed, SourceRecord, StoredSite};
+use survey::{LikelySpan, Placed, SourceRecord, StoredSite, Used};
 use wording::Wording;
 
 fn metres(value: f64) -> Quantity {
@@ -13,6 +13,42 @@ fn metres(value: f64) -> Quantity {
 
 /// At most this many entries of a list are said; the file has them all.
 const MOST: usize = 12;
+
+/// Names of the kinds of files, alike in every language.
+fn kind(written: &str) -> &str {
+    const KINDS: [(&str, &str); 9] = [
+        ("las", "LAS"),
+        ("laz", "LAZ"),
+        ("geo-tiff", "GeoTIFF"),
+        ("levels", "CSV"),
+        ("land-xml", "LandXML"),
+        ("dxf", "DXF"),
+        ("geo-json", "GeoJSON"),
+        ("shapefile", "Shapefile"),
+        ("stored-site", "site"),
+    ];
+    KINDS.iter().find(|(word, _)| *word == written).map_or(written, |(_, name)| name)
+}
+
+/// What was left out, in words; layers and entities keep their names.
+fn left_out(why: &str, wording: &Wording) -> String {
+    let known = [
+        ("not-ground", text::WHY_NOT_GROUND),
+        ("unknown-cells", text::WHY_UNKNOWN_CELLS),
+        ("withheld", text::WHY_WITHHELD),
+        ("lone-points", text::WHY_LONE),
+        ("left-out-as-stated", text::WHY_STATED),
+        ("point-without-size", text::WHY_NO_SIZE),
+        ("text", text::WHY_TEXT),
+        ("line-without-course", text::WHY_NO_COURSE),
+        ("line-far-from-the-site", text::WHY_FAR),
+        ("excavation-without-outline", text::WHY_NO_OUTLINE),
+    ];
+    match known.iter().find(|(word, _)| *word == why) {
+        Some((_, id)) => wording.render(&id.message()),
+        None => why.to_owned(),
+    }
+}
 
 fn list(entries: &std::collections::BTreeMap<String, u64>) -> String {
     let mut all: Vec<(&String, &u64)> = entries.iter().collect();
@@ -25,9 +61,14 @@ fn list(entries: &std::collections::BTreeMap<String, u64>) -> String {
 /// What was read from one file.
 pub(super) fn record(record: &SourceRecord, wording: &Wording) {
     let say = |message: &evidence::Message| terminal::paragraph(&wording.render(message), "  ", "  ");
-    let heading = text::READ_FILE.with("file", &record.file).with("kind", &record.kind);
-    terminal::paragraph(&wording.render(&heading), "", "  ");
-    say(&text::HOLDS.with("count", record.count as usize));
+    let heading = text::READ_FILE.with("file", &record.file).with("kind", kind(&record.kind));
+    if record.used == Used::Above {
+        let heading = text::ABOVE.with("file", &record.file).with("count", record.count as usize);
+        terminal::paragraph(&wording.render(&heading), "", "  ");
+    } else {
+        terminal::paragraph(&wording.render(&heading), "", "  ");
+        say(&text::HOLDS.with("count", record.count as usize));
+    }
     if let ([west, south, ..], [east, north, ..]) = (&record.min[..], &record.max[..]) {
         say(&text::EXTENT
             .with("width", metres(east - west))
@@ -48,7 +89,8 @@ pub(super) fn record(record: &SourceRecord, wording: &Wording) {
         say(&text::BY_KIND.with("list", list(&record.holds)));
     }
     if !record.left_out.is_empty() {
-        say(&text::LEFT_OUT.with("list", list(&record.left_out)));
+        let named = record.left_out.iter().map(|(why, n)| (left_out(why, wording), *n)).collect();
+        say(&text::LEFT_OUT.with("list", list(&named)));
     }
     if !record.notes.is_empty() {
         say(&text::DOUBTS.with("count", record.notes.len()));
@@ -59,6 +101,9 @@ pub(super) fn record(record: &SourceRecord, wording: &Wording) {
 pub(super) fn placed(placed: &Placed, wording: &Wording) {
     let say = |message: &evidence::Message| terminal::paragraph(&wording.render(message), "  ", "  ");
     say(&text::PLACED.with("count", placed.placed as usize));
+    if placed.height_from_cloud > 0 {
+        say(&text::FROM_CLOUD.with("count", placed.height_from_cloud as usize));
+    }
     for (layer, becomes) in &placed.guessed {
         say(&text::GUESSED.with("layer", layer).with("kind", word(*becomes)));
     }
@@ -96,9 +141,12 @@ pub(super) fn site(stored: &StoredSite, wording: &Wording) {
         say(&text::NO_GROUND.message());
     }
     for surface in &site.ground.surfaces {
-        let date = surface.date.as_deref().unwrap_or("?");
-        let message = text::SURFACE.with("name", &surface.name).with("accuracy", metres(surface.accuracy));
-        say(&message.with("date", date));
+        let id = if surface.date.is_some() { text::SURFACE } else { text::SURFACE_UNDATED };
+        let message = id.with("name", &surface.name).with("accuracy", metres(surface.accuracy));
+        say(&match &surface.date {
+            Some(date) => message.with("date", date),
+            None => message,
+        });
     }
     let around = &site.surroundings;
     say(&text::THINGS.with("count", around.things.len()));

@@ -3,6 +3,32 @@
 evidence::messages! {
     /// Heading of what was read from `file`, a file of kind `kind`.
     READ_FILE = "cli-survey-read-file" [file, kind];
+    /// What stands above the ground in a cloud.
+    ABOVE = "cli-survey-above" [file, count];
+    /// Why something was left out: no ground point.
+    WHY_NOT_GROUND = "cli-survey-why-not-ground" [];
+    /// Why: cells without a height.
+    WHY_UNKNOWN_CELLS = "cli-survey-why-unknown-cells" [];
+    /// Why: marked as withheld.
+    WHY_WITHHELD = "cli-survey-why-withheld" [];
+    /// Why: points that stand alone.
+    WHY_LONE = "cli-survey-why-lone" [];
+    /// Why: the user said so.
+    WHY_STATED = "cli-survey-why-stated" [];
+    /// Why: a point whose size nobody stated.
+    WHY_NO_SIZE = "cli-survey-why-no-size" [];
+    /// Why: a text.
+    WHY_TEXT = "cli-survey-why-text" [];
+    /// Why: an overhead line that is no line in plan.
+    WHY_NO_COURSE = "cli-survey-why-no-course" [];
+    /// Why: a line far from the site.
+    WHY_FAR = "cli-survey-why-far" [];
+    /// Why: an excavation that encloses nothing.
+    WHY_NO_OUTLINE = "cli-survey-why-no-outline" [];
+    /// Tops taken from a cloud.
+    FROM_CLOUD = "cli-survey-from-cloud" [count];
+    /// A surface of unknown day.
+    SURFACE_UNDATED = "cli-survey-surface-undated" [name, accuracy];
     /// It holds so many points, rows, cells or shapes.
     HOLDS = "cli-survey-holds" [count];
     /// Size in plan and where its south-west corner lies.

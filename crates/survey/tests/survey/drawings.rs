@@ -187,5 +187,5 @@ fn faces_and_points_on_named_layers_are_ground() {
 #[test]
 fn other_kinds_of_files_are_no_plan() {
     let faults = read_plan("levels.csv", b"x,y,z\n0,0,1\n", &GroundOptions::default()).map(|r| r.facts).unwrap_err();
-    assert_eq!(codes(&faults), ["survey::no-plan"]);
+    assert_eq!(codes(&faults), ["survey::not-a-plan"]);
 }

@@ -96,7 +96,6 @@ fn units_come_from_the_file_or_the_job() {
         (r#"<Units><Metric linearUnit="foot"/></Units>"#, "survey::units-contradict"),
         (r#"<Units><Metric linearUnit="meter"/><Imperial linearUnit="foot"/></Units>"#, "survey::units-contradict"),
         (r#"<Units><Metric linearUnit="meter" elevationUnit="feet"/></Units>"#, "survey::units-contradict"),
-        (r#"<Units><Metric linearUnit="millimeter"/></Units>"#, "survey::unit-not-known"),
         (r#"<Units><Metric linearUnit="league"/></Units>"#, "survey::unit-not-known"),
     ];
     for (units, code) in refused {
