@@ -5,11 +5,12 @@ use crate::{job_file, machine_file};
 use std::collections::BTreeMap;
 
 /// Path and text of the files of a job with every key. Everything in it is invented.
-pub fn complete_job() -> [(&'static str, &'static str); 3] {
+pub fn complete_job() -> [(&'static str, &'static str); 4] {
     [
         (job_file::JOB_FILE, include_str!("../complete/job.toml")),
         (MACHINE, include_str!("../complete/machines/machine.toml")),
         ("survey/levels.csv", include_str!("../complete/survey/levels.csv")),
+        ("survey/levels-utm.csv", include_str!("../complete/survey/levels-utm.csv")),
     ]
 }
 

@@ -13,10 +13,16 @@ use evidence::{Certainty, Place};
 use planning::InputLine;
 use quantity::Dimension as D;
 use site::GroundSource;
-use survey::{Column, GroundOptions, GroundReading, LengthUnit, LevelColumns, Window, read_ground, read_tiles};
+use survey::{Column, Epsg, GroundFilter, GroundOptions, GroundReading, LengthUnit, LevelColumns, Window, read_ground, read_tiles};
 
-const UNITS: [(&str, LengthUnit); 3] =
-    [("m", LengthUnit::Metre), ("ft", LengthUnit::Foot), ("US ft", LengthUnit::UsSurveyFoot)];
+const UNITS: [(&str, LengthUnit); 6] = [
+    ("m", LengthUnit::Metre),
+    ("ft", LengthUnit::Foot),
+    ("US ft", LengthUnit::UsSurveyFoot),
+    ("mm", LengthUnit::Millimetre),
+    ("cm", LengthUnit::Centimetre),
+    ("in", LengthUnit::Inch),
+];
 
 pub(crate) fn surfaces(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Vec<GroundSource>> {
     if !root.has("ground") && !root.has("site_from") {
@@ -42,6 +48,8 @@ fn surface(t: &Reader<'_>, files: &mut Files<'_>) -> Option<(GroundSource, bool)
     let date = t.optional("date").and_then(|node| as_date(t, node, "date"));
     let certainty = t.sourced(&Node { value: Value::Nothing, span: t.span() }, "file");
     let (units, height_units) = (unit(t, "units"), unit(t, "height_units"));
+    let (file_crs, site_crs) = (epsg(t, "file_crs"), epsg(t, "site_crs"));
+    let layers = layers(t);
     let options = GroundOptions {
         units: units.unwrap_or(None),
         height_units: height_units.unwrap_or(None),
@@ -51,10 +59,14 @@ fn surface(t: &Reader<'_>, files: &mut Files<'_>) -> Option<(GroundSource, bool)
         columns: columns(t),
         surface: t.text_or_none("surface"),
         survey_points: t.yes_no("survey_points").unwrap_or(false),
+        file_crs: file_crs.unwrap_or(None),
+        site_crs: site_crs.unwrap_or(None),
+        layers: layers.clone().unwrap_or(None),
+        ground_filter: t.yes_no("filter_ground").unwrap_or(false).then(GroundFilter::default),
         ..GroundOptions::default()
     };
     t.done();
-    if units.is_err() || height_units.is_err() {
+    if units.is_err() || height_units.is_err() || file_crs.is_err() || site_crs.is_err() || layers.is_err() {
         return None; // Read in another unit, the file would only have faults that it has not.
     }
     let opened = match (one, many) {
@@ -107,6 +119,28 @@ fn made_up(opened: &[(String, Vec<u8>)], files: &mut Files<'_>) -> bool {
         found = true;
     }
     found
+}
+
+/// `file_crs = "EPSG:28992"`; `None` where the job leaves it to the file.
+fn epsg(t: &Reader<'_>, key: &str) -> Result<Option<Epsg>, Faulty> {
+    let Some(node) = t.optional(key) else { return Ok(None) };
+    let written = t.as_text(node, key).ok_or(Faulty)?;
+    match Epsg::of_text(written) {
+        Some(code) => Ok(Some(code)),
+        None => {
+            let hint = text::HINT_EXAMPLE.with("example", format!("{key} = \"EPSG:25832\""));
+            t.fault_at(node, key, text::BAD_EPSG.with("value", written), Some(hint));
+            Err(Faulty)
+        }
+    }
+}
+
+/// `layers = ["DTM"]`: of a drawing, those that are ground.
+fn layers(t: &Reader<'_>) -> Result<Option<Vec<String>>, Faulty> {
+    let Some(node) = t.optional("layers") else { return Ok(None) };
+    let items = t.as_list(node, "layers").ok_or(Faulty)?;
+    let names: Option<Vec<String>> = items.iter().map(|item| t.as_text(item, "layers").map(str::to_owned)).collect();
+    names.map(Some).ok_or(Faulty)
 }
 
 /// `None` where the job leaves the unit to the file.

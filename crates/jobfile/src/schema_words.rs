@@ -677,6 +677,14 @@ evidence::messages! {
     FIELD_GATE_CLEARANCE = "field-gate-clearance" [];
     /// Room that must stay above.
     FIELD_GATE_CLEARANCE_ABOVE = "field-gate-clearance-above" [];
+    /// Coordinate system of the file, as EPSG code.
+    FIELD_GROUND_FILE_CRS = "field-ground-file-crs" [];
+    /// Coordinate system of the site: a file in another is converted.
+    FIELD_GROUND_SITE_CRS = "field-ground-site-crs" [];
+    /// Layers of a drawing that are ground.
+    FIELD_GROUND_LAYERS = "field-ground-layers" [];
+    /// True to find the ground of an unclassified cloud by a filter.
+    FIELD_GROUND_FILTER = "field-ground-filter" [];
     /// A stored site: its ground, things, lines and zones.
     FIELD_SITE_FROM = "field-site-from" [];
     /// Things that stand on the site and can be hit.

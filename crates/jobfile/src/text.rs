@@ -291,6 +291,8 @@ evidence::messages! {
     OUTLINE_CROSSES = "jobfile-outline-crosses" [];
     /// Give the corners in order.
     HINT_CORNERS_IN_ORDER = "jobfile-hint-corners-in-order" [];
+    /// `value` is no code of a coordinate system.
+    BAD_EPSG = "jobfile-bad-epsg" [value];
     /// `time` is no part of a day.
     BAD_TIME = "jobfile-bad-time" [time];
     /// A gate.

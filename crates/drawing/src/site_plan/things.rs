@@ -14,6 +14,9 @@ use wording::ui;
 /// Things smaller than this are covered by no name, px²: one could not tell whose name it is.
 const SMALL: f64 = 2500.0;
 
+/// Surveyed things smaller than this have a frame, px.
+const FRAMED: f64 = 48.0;
+
 pub(crate) fn draw(sheet: &mut Sheet, map: &Map, site: &Site, words: &Words<'_>) {
     sheet.svg.open("things");
     for thing in &site.surroundings.things {
@@ -70,7 +73,10 @@ fn columns(sheet: &mut Sheet, map: &Map, thing: &Thing, columns: &Columns) -> Op
     }
     let (a, b) = (map.px(low), map.px(high));
     sheet.svg.runs(&runs, edge.max(0.8), Ink::Body, 1.0);
-    sheet.svg.polygon(&[a, (b.0, a.1), b, (a.0, b.1)], None, Some(Pen::dashed(Ink::Main, 1.2, "4 3")));
+    // Around a large one the frame would stand in other things' way, and its columns show it.
+    if (b.0 - a.0).max(a.1 - b.1) < FRAMED {
+        sheet.svg.polygon(&[a, (b.0, a.1), b, (a.0, b.1)], None, Some(Pen::dashed(Ink::Main, 1.2, "4 3")));
+    }
     sheet.marks.insert(SiteMark::Thing(thing.kind));
     Some(((f64::midpoint(a.0, b.0), f64::midpoint(a.1, b.1)), (b.0 - a.0) * (a.1 - b.1)))
 }
