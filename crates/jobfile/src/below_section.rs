@@ -89,5 +89,13 @@ fn buried_one(t: &Reader<'_>, ids: &mut Ids) -> Option<Buried> {
     let allowed_pressure = t.si_or_none("allowed_pressure", D::Pressure, UpTo(1e8));
     let source = t.text("by", "by = \"F. Water, owner's plan of 3 March\"");
     t.done();
-    Some(Buried { id: id?, name: name?, kind: kind?, shape: shape?, cover: cover.ok()?, allowed_pressure, source: source? })
+    Some(Buried {
+        id: id?,
+        name: name?,
+        kind: kind?,
+        shape: shape?,
+        cover: cover.ok()?,
+        allowed_pressure,
+        source: source?,
+    })
 }

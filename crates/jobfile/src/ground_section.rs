@@ -13,7 +13,9 @@ use evidence::{Certainty, Place};
 use planning::InputLine;
 use quantity::Dimension as D;
 use site::GroundSource;
-use survey::{Column, Epsg, GroundFilter, GroundOptions, GroundReading, LengthUnit, LevelColumns, Window, read_ground, read_tiles};
+use survey::{
+    Column, Epsg, GroundFilter, GroundOptions, GroundReading, LengthUnit, LevelColumns, Window, read_ground, read_tiles,
+};
 
 const UNITS: [(&str, LengthUnit); 6] = [
     ("m", LengthUnit::Metre),

@@ -7,7 +7,8 @@ use crate::node::{Node, Value};
 use crate::schema_notes::{Kind, Notes, SeenValue};
 use crate::table::Reader;
 use crate::{
-    accept_section, below_section, format, gate_section, ground_section, landing_section, lift_section, line_section, load_section,
+    accept_section, below_section, format, gate_section, ground_section, landing_section, lift_section, line_section,
+    load_section,
 };
 use crate::{machine_section, placeholder, policy_section, site_section, text, thing_section, zone_section};
 use evidence::{Faults, Place};
@@ -173,12 +174,7 @@ fn job(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Job> {
         lines_complete,
         landings: landings?,
         gates: gates?,
-        surroundings: Surroundings {
-            things: things?,
-            excavations: excavations?,
-            buried: buried?,
-            zones: zones?,
-        },
+        surroundings: Surroundings { things: things?, excavations: excavations?, buried: buried?, zones: zones? },
         lifts: lifts?,
         policy: policy?,
         acceptances: acceptances?,

@@ -62,13 +62,7 @@ pub(crate) fn outline(t: &Reader<'_>) -> Option<PlanArea> {
     area(t, points(t, node, "outline", unit.as_deref(), 3)?)
 }
 
-fn points(
-    t: &Reader<'_>,
-    node: &Node,
-    key: &str,
-    unit: Option<&str>,
-    least: usize,
-) -> Option<Vec<geometry::DVec2>> {
+fn points(t: &Reader<'_>, node: &Node, key: &str, unit: Option<&str>, least: usize) -> Option<Vec<geometry::DVec2>> {
     let certainty = t.sourced(node, key);
     let points = t.as_points(t.optional(key)?, key, unit, least, SITE)?;
     t.note(key, node, certainty?);

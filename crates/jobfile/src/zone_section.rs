@@ -43,7 +43,8 @@ fn zone(t: &Reader<'_>, ids: &mut Ids) -> Option<Zone> {
     // Each is asked for only where the rule needs it; elsewhere it is a key too many.
     let all_of_them = word.is_none();
     let asked = |rule: Word| all_of_them || word == Some(rule);
-    let heading = if asked(Word::OneWay) && (word.is_some() || t.has("heading")) { heading(t, "heading") } else { None };
+    let heading =
+        if asked(Word::OneWay) && (word.is_some() || t.has("heading")) { heading(t, "heading") } else { None };
     let speed = |t: &Reader<'_>| t.decision("speed", D::Speed, UpTo(30.0));
     let speed = if asked(Word::Speed) && (word.is_some() || t.has("speed")) { speed(t) } else { None };
     let slope = |t: &Reader<'_>| t.decision("slope", D::Angle, UpTo(1.0));

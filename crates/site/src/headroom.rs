@@ -96,9 +96,9 @@ impl Headroom {
 
 fn course_within(course: &[DVec2], at: DVec2, near: f64) -> bool {
     let point = Segment { a: at.extend(0.0), b: at.extend(0.0) };
-    course.windows(2).any(|w| {
-        distance_segment_segment(&point, &Segment { a: w[0].extend(0.0), b: w[1].extend(0.0) }) <= near
-    })
+    course
+        .windows(2)
+        .any(|w| distance_segment_segment(&point, &Segment { a: w[0].extend(0.0), b: w[1].extend(0.0) }) <= near)
 }
 
 /// Lowest height of a chord where it passes within `near` of a place in plan, m.

@@ -40,10 +40,8 @@ impl PlanShape {
                     let (half, left) = (along * (width * 0.5), along.perp() * (width * 0.5));
                     // Each piece reaches half a width past its ends, so that bends leave no gap.
                     let (a, b) = (w[0] - half, w[1] + half);
-                    (along != DVec2::ZERO).then(|| PlanArea {
-                        outer: vec![a - left, b - left, b + left, a + left],
-                        holes: Vec::new(),
-                    })
+                    (along != DVec2::ZERO)
+                        .then(|| PlanArea { outer: vec![a - left, b - left, b + left, a + left], holes: Vec::new() })
                 })
                 .collect(),
             Self::Round { centre, radius } => {
@@ -85,9 +83,6 @@ impl PlanShape {
 
     /// Smallest and largest corner; `None` for a shape without extent.
     pub fn bounds(&self) -> Option<(DVec2, DVec2)> {
-        self.outlines()
-            .iter()
-            .filter_map(PlanArea::bounds)
-            .reduce(|(low, high), (l, h)| (low.min(l), high.max(h)))
+        self.outlines().iter().filter_map(PlanArea::bounds).reduce(|(low, high), (l, h)| (low.min(l), high.max(h)))
     }
 }

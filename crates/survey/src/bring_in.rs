@@ -1,11 +1,11 @@
 //! Files of a survey to a site: each is read as what it is, with a record of what became of it.
 
+use crate::notes::Notes;
 use crate::plan_things::{Placed, PlanSource, place};
 use crate::stored::{SourceRecord, StoredSite, Used};
 use crate::things_above::{ThingOptions, things_above};
 use crate::{FileKind, GroundOptions, LayerRule, PlanReading, kind, text};
 use crate::{read_ground, read_plan, read_shapefile, read_stored, read_tiles};
-use crate::notes::Notes;
 use evidence::Faults;
 use geometry::DVec2;
 use site::{Body, Columns, GroundSource, Thing, ThingKind};
@@ -295,8 +295,10 @@ fn add_things_above(out: &mut Brought, clouds: &[(&str, &[u8])], options: &Bring
             accuracy: options.accuracy.unwrap_or(0.0).max(asked.cell / 2.0),
             source: format!("{file}:{}", i + 1),
         });
-        *record.holds.entry(if kind == ThingKind::Building { "building" } else { "unnamed" }.to_owned()).or_default() +=
-            1;
+        *record
+            .holds
+            .entry(if kind == ThingKind::Building { "building" } else { "unnamed" }.to_owned())
+            .or_default() += 1;
     }
     out.stored.records.push(record);
     Ok(())

@@ -122,11 +122,7 @@ pub(crate) fn facts(settled: &Settled) -> Facts {
 }
 
 /// Units and coordinate system, from the numbers of every point in the file.
-pub(crate) fn resolve(
-    document: &Document,
-    options: &GroundOptions,
-    notes: &mut Notes<'_>,
-) -> Result<Settled, Refused> {
+pub(crate) fn resolve(document: &Document, options: &GroundOptions, notes: &mut Notes<'_>) -> Result<Settled, Refused> {
     if let (Some(found), None) = (&document.odd_unit, options.units) {
         let message = text::UNIT_NOT_KNOWN.with("found", found.as_str());
         return Err(notes.refuse("survey::unit-not-known", message, text::DO_EXPORT_METRES));

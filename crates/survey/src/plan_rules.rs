@@ -73,7 +73,10 @@ const WORDS: &[(&[&str], Becomes)] = &[
     (&["powerline", "power", "overhead", "tendido", "freileitung", "conductor"], Becomes::Line),
     (&["excavation", "trench", "zanja", "excavacion", "baugrube", "graben"], Becomes::Excavation),
     (&["scaffold", "andamio", "geruest", "gerüst", "echafaudage", "steiger"], Becomes::Thing(ThingKind::Scaffold)),
-    (&["building", "edificio", "gebaeude", "gebäude", "batiment", "bâtiment", "pand"], Becomes::Thing(ThingKind::Building)),
+    (
+        &["building", "edificio", "gebaeude", "gebäude", "batiment", "bâtiment", "pand"],
+        Becomes::Thing(ThingKind::Building),
+    ),
     (&["bridge", "puente", "bruecke", "brücke", "pont"], Becomes::Thing(ThingKind::Bridge)),
     (&["fence", "hoarding", "barrier", "valla", "cerca", "zaun", "cloture"], Becomes::Thing(ThingKind::Fence)),
     (&["wall", "muro", "mauer", "wand"], Becomes::Thing(ThingKind::Wall)),

@@ -4,9 +4,7 @@ use crate::plan_rules::{Becomes, HEIGHT_NAMES, HeightFrom, LayerRule, guess};
 use crate::{Attribute, Feature, Shape, Window};
 use geometry::DVec2;
 use quantity::{kilovolts, metres};
-use site::{
-    Body, Buried, Excavation, Ground, PlanArea, PlanShape, PowerLine, Site, Support, Thing, Zone, ZoneRule,
-};
+use site::{Body, Buried, Excavation, Ground, PlanArea, PlanShape, PowerLine, Site, Support, Thing, Zone, ZoneRule};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Width of a line that nobody has said, m: a wall or a fence.
@@ -159,10 +157,9 @@ impl Put<'_, '_> {
     fn shape(&self) -> Result<PlanShape, &'static str> {
         let flat = |points: &[crate::PlanPoint]| points.iter().map(|p| p.at).collect::<Vec<DVec2>>();
         match &self.feature.shape {
-            Shape::Area { outer, holes } => Ok(PlanShape::Area(PlanArea {
-                outer: flat(outer),
-                holes: holes.iter().map(|h| flat(h)).collect(),
-            })),
+            Shape::Area { outer, holes } => {
+                Ok(PlanShape::Area(PlanArea { outer: flat(outer), holes: holes.iter().map(|h| flat(h)).collect() }))
+            }
             Shape::Face(points) => Ok(PlanShape::Area(PlanArea { outer: flat(points), holes: Vec::new() })),
             Shape::Line(points) => {
                 Ok(PlanShape::Strip { course: flat(points), width: self.width().unwrap_or(LINE_WIDTH) })

@@ -1,9 +1,9 @@
 //! One surface from one file or from several.
 
 use crate::cloud;
-use crate::epsg::Epsg;
 use crate::doubtful_ground;
 use crate::dxf_ground::{self, DrawnGround};
+use crate::epsg::Epsg;
 use crate::geotiff;
 use crate::ground_pick::GroundPick;
 use crate::kind::{self, FileKind};

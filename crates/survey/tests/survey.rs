@@ -42,11 +42,11 @@ mod mutations;
 mod plain_cloud;
 #[path = "survey/reference.rs"]
 mod reference;
-#[path = "survey/stored.rs"]
-mod stored;
-#[path = "survey/shapes.rs"]
-mod shapes;
 #[path = "survey/relief.rs"]
 mod relief;
+#[path = "survey/shapes.rs"]
+mod shapes;
+#[path = "survey/stored.rs"]
+mod stored;
 #[path = "survey/texts.rs"]
 mod texts;

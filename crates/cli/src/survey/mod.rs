@@ -53,8 +53,7 @@ pub(crate) fn run(args: &SurveyArgs) -> Run {
         None => None,
         Some((path, format)) => {
             let about = About { wording, ..About::default() };
-            let bytes =
-                exchange::export(&brought.stored.site, format, &about).map_err(|f| Failure::new(f, said))?;
+            let bytes = exchange::export(&brought.stored.site, format, &about).map_err(|f| Failure::new(f, said))?;
             Some((path, bytes))
         }
     };

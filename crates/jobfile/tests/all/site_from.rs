@@ -3,9 +3,7 @@
 use crate::folder;
 use crate::shown;
 use geometry::DVec2;
-use site::{
-    Body, Grid, Ground, GroundSource, PlanArea, PlanShape, Site, Support, Terrain, Thing, ThingKind, ZoneRule,
-};
+use site::{Body, Grid, Ground, GroundSource, PlanArea, PlanShape, Site, Support, Terrain, Thing, ThingKind, ZoneRule};
 use std::collections::BTreeMap;
 use survey::{StoredSite, write_stored};
 

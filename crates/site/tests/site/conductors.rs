@@ -37,7 +37,9 @@ fn val_river_crossing_mehta_8_23() {
 
 #[test]
 fn a_catenary_of_a_given_sag_has_it() {
-    for (span, rise, sag) in [(30.0, 0.0, 0.4), (230.7, 12.0, 8.0), (40.0, -10.0, 3.0), (10.0, 0.0, 9.0), (60.0, 45.0, 2.0)] {
+    for (span, rise, sag) in
+        [(30.0, 0.0, 0.4), (230.7, 12.0, 8.0), (40.0, -10.0, 3.0), (10.0, 0.0, 9.0), (60.0, 45.0, 2.0)]
+    {
         let hung = Catenary::with_sag(span, rise, sag).unwrap();
         assert!((rise / 2.0 - hung.height(span / 2.0) - sag).abs() < 1e-6, "{span} {rise} {sag}");
         assert!((hung.height(span) - rise).abs() < 1e-7 && hung.height(0.0).abs() < 1e-7);

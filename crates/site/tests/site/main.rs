@@ -6,5 +6,5 @@ mod conductors;
 mod relief;
 mod spans;
 mod surfaces;
-mod triangles;
 mod things;
+mod triangles;

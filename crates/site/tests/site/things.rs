@@ -38,7 +38,15 @@ impl Seeded {
 
 fn thing(body: Body) -> Thing {
     let (id, name) = (String::from("t"), String::from("thing"));
-    Thing { id, name, kind: ThingKind::Building, body, openings: Vec::new(), accuracy: 0.0, source: String::from("test") }
+    Thing {
+        id,
+        name,
+        kind: ThingKind::Building,
+        body,
+        openings: Vec::new(),
+        accuracy: 0.0,
+        source: String::from("test"),
+    }
 }
 
 fn upright(outer: &[(f64, f64)], base: Option<f64>, top: Option<f64>) -> Thing {

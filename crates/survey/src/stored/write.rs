@@ -70,12 +70,8 @@ pub fn write_stored(stored: &StoredSite) -> Result<Vec<u8>, StoreError> {
                 }
             }
         };
-        let opening = |o: &site::Opening| form::Opening {
-            from: point(o.from),
-            to: point(o.to),
-            sill: o.sill,
-            head: o.head,
-        };
+        let opening =
+            |o: &site::Opening| form::Opening { from: point(o.from), to: point(o.to), sill: o.sill, head: o.head };
         things.push(form::Thing {
             id: thing.id.clone(),
             name: thing.name.clone(),
@@ -265,8 +261,9 @@ fn finite(stored: &StoredSite) -> bool {
                 && l.approach.is_none_or(|a| a.heading.is_finite() && a.tolerance.is_finite())
                 && l.rating.as_ref().is_none_or(|r| r.mass.si().is_finite())
         })
-        && stored.records.iter().all(|r| {
-            r.min.iter().chain(&r.max).all(|v| v.is_finite()) && r.accuracy.is_none_or(f64::is_finite)
-        })
+        && stored
+            .records
+            .iter()
+            .all(|r| r.min.iter().chain(&r.max).all(|v| v.is_finite()) && r.accuracy.is_none_or(f64::is_finite))
         && site.ground.surfaces.iter().all(|s| s.accuracy.is_finite())
 }
