@@ -35,7 +35,7 @@ pub(crate) enum Command {
     /// Run one calculation alone, from a TOML or JSON file
     Calc(CalcArgs),
     /// Bring survey files and drawings into a site: what was read, what is not known, a picture
-    Survey(SurveyArgs),
+    Survey(Box<SurveyArgs>),
     /// Explain a machine file, compare two, draw one, or say what is missing
     Machine(MachineArgs),
     /// List the materials that loads may be built from, with their densities

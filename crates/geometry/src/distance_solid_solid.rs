@@ -51,10 +51,10 @@ impl OrientedBox {
 
     /// Its twelve edges in the outer frame.
     pub fn edges(&self) -> [Segment; 12] {
-        let corner = self.corners();
         // Corners whose numbers differ in one bit share an edge.
         const ENDS: [(usize, usize); 12] =
             [(0, 1), (2, 3), (4, 5), (6, 7), (0, 2), (1, 3), (4, 6), (5, 7), (0, 4), (1, 5), (2, 6), (3, 7)];
+        let corner = self.corners();
         ENDS.map(|(i, k)| Segment { a: corner[i], b: corner[k] })
     }
 }

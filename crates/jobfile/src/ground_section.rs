@@ -127,14 +127,12 @@ fn made_up(opened: &[(String, Vec<u8>)], files: &mut Files<'_>) -> bool {
 fn epsg(t: &Reader<'_>, key: &str) -> Result<Option<Epsg>, Faulty> {
     let Some(node) = t.optional(key) else { return Ok(None) };
     let written = t.as_text(node, key).ok_or(Faulty)?;
-    match Epsg::of_text(written) {
-        Some(code) => Ok(Some(code)),
-        None => {
-            let hint = text::HINT_EXAMPLE.with("example", format!("{key} = \"EPSG:25832\""));
-            t.fault_at(node, key, text::BAD_EPSG.with("value", written), Some(hint));
-            Err(Faulty)
-        }
+    if let Some(code) = Epsg::of_text(written) {
+        return Ok(Some(code));
     }
+    let hint = text::HINT_EXAMPLE.with("example", format!("{key} = \"EPSG:25832\""));
+    t.fault_at(node, key, text::BAD_EPSG.with("value", written), Some(hint));
+    Err(Faulty)
 }
 
 /// `layers = ["DTM"]`: of a drawing, those that are ground.

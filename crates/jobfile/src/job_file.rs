@@ -218,7 +218,7 @@ pub(crate) fn as_date(t: &Reader<'_>, node: &Node, key: &str) -> Option<String> 
 }
 
 /// True for a day of the Gregorian calendar as `YYYY-MM-DD`.
-fn is_date(text: &str) -> bool {
+pub fn is_date(text: &str) -> bool {
     let parts: Vec<&str> = text.split('-').collect();
     let [y, m, d] = parts[..] else { return false };
     let digits = |s: &str, n: usize| s.len() == n && s.bytes().all(|b| b.is_ascii_digit());

@@ -75,7 +75,7 @@ mod zone_section;
 pub use complete::{COMPLETE_SITE, complete_job, job_shapes, machine_shapes};
 pub use document::{Document, read_table};
 pub use folder::{Folder, stays_inside};
-pub use job_file::{JOB_FILE, JOB_FORMAT, read_job};
+pub use job_file::{JOB_FILE, JOB_FORMAT, is_date, read_job};
 pub use load_mass::usual_uncertainty;
 pub use load_section::SHEET_WIND_FACTOR;
 pub use machine_file::{MACHINE_FORMAT, read_machine};

@@ -75,6 +75,7 @@ fn line(t: &Reader<'_>) -> Option<PowerLine> {
         course,
         survey_error: metres(survey_error?),
         swing: metres(swing?),
+        source: crate::thing_section::said_by(t, None),
         dead,
     })
 }

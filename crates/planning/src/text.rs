@@ -755,6 +755,12 @@ evidence::messages! {
     ZONE_SOFT = "zone-soft" [zone, by];
     /// A wheel or pad stands inside an excavation.
     STANDS_IN_EXCAVATION = "stands-in-excavation" [name];
+    /// A wheel or pad comes nearer to an excavation than the planning line.
+    NEAR_EXCAVATION = "near-excavation" [name, distance, required];
+    /// The same beside one whose sides somebody designed to hold.
+    NEAR_SUPPORTED_EXCAVATION = "near-supported-excavation" [name, distance, required];
+    /// The same beside one of unknown depth.
+    NEAR_EXCAVATION_UNKNOWN = "near-excavation-unknown" [name, distance, required];
     /// A wheel or pad stands over something in the ground.
     STANDS_OVER_BURIED = "stands-over-buried" [name, by];
     /// Find a stand outside it.

@@ -19,6 +19,8 @@ pub struct PowerLine {
     pub survey_error: Length,
     /// Swing of the conductors sideways by wind.
     pub swing: Length,
+    /// Where it comes from: a file with its place, or who says so.
+    pub source: String,
     /// Confirmed dead and visibly grounded.
     pub dead: Option<DeadConfirmation>,
 }

@@ -4,7 +4,7 @@ use crate::notes::Notes;
 use crate::plan_things::{Placed, PlanSource, place};
 use crate::stored::{SourceRecord, StoredSite, Used};
 use crate::things_above::{ThingOptions, things_above};
-use crate::{FileKind, GroundOptions, LayerRule, PlanReading, kind, text};
+use crate::{Epsg, FileKind, GroundOptions, LayerRule, PlanReading, kind, text};
 use crate::{read_ground, read_plan, read_shapefile, read_stored, read_tiles};
 use evidence::Faults;
 use geometry::DVec2;
@@ -48,8 +48,10 @@ pub struct Brought {
 /// # Errors
 /// Every fault of every file; then nothing is brought in.
 pub fn bring_in(stored: &StoredSite, files: &[(&str, &[u8])], options: &BringOptions) -> Result<Brought, Faults> {
+    let options = &in_the_sites_system(stored, options)?;
     let mut faults = Faults::default();
     let mut out = Brought { stored: stored.clone(), ..Brought::default() };
+    out.stored.site.epsg = options.ground.site_crs.map(|code| u32::from(code.0));
     let mut tiles: Vec<(&str, &[u8])> = Vec::new();
     let mut clouds: Vec<(&str, &[u8])> = Vec::new();
     let mut surfaces: Vec<(&str, &[u8])> = Vec::new();
@@ -79,7 +81,11 @@ pub fn bring_in(stored: &StoredSite, files: &[(&str, &[u8])], options: &BringOpt
                 shapefiles.entry((*name).to_owned()).or_default().push((name, bytes));
             }
             Ok((FileKind::StoredSite, _)) => match read_stored(name, bytes) {
-                Ok(other) => join(&mut out.stored, other),
+                Ok(other) => {
+                    if let Err(found) = join(&mut out.stored, other, name) {
+                        faults.append(found);
+                    }
+                }
                 Err(found) => faults.append(found),
             },
         }
@@ -97,8 +103,12 @@ pub fn bring_in(stored: &StoredSite, files: &[(&str, &[u8])], options: &BringOpt
     for group in grounds {
         match ground(&group, options) {
             Ok((source, record, notes)) => {
-                replace_ground(&mut out.stored, source, record);
+                if let Err(found) = same_system(&out.stored, &record) {
+                    faults.append(found);
+                    continue;
+                }
                 out.notes.append(notes);
+                out.notes.append(replace_ground(&mut out.stored, source, record));
             }
             Err(found) => faults.append(found),
         }
@@ -117,11 +127,19 @@ pub fn bring_in(stored: &StoredSite, files: &[(&str, &[u8])], options: &BringOpt
     if faults.any_error() {
         return Err(faults);
     }
-    for (name, reading) in read {
+    for (name, mut reading) in read {
         forget(&mut out.stored, &name, Used::Plan);
-        let source = PlanSource { file: &name, accuracy: options.plan_accuracy };
-        let placed = place(&mut out.stored.site, &reading.features, &options.rules, source);
-        out.stored.records.push(plan_record(&name, &reading, &placed, options));
+        let outside = outside_window(&mut reading, options);
+        // A shift of datum is only as good as it is known.
+        let accuracy = options.plan_accuracy.max(shift_error(&reading.notes));
+        let source = PlanSource { file: &name, accuracy };
+        let mut placed = place(&mut out.stored.site, &reading.features, &options.rules, source);
+        if outside > 0 {
+            placed.left_out.insert("outside-window", outside);
+        }
+        let record = plan_record(&name, &reading, &placed, accuracy, options);
+        same_system(&out.stored, &record)?;
+        out.stored.records.push(record);
         out.notes.append(reading.notes);
         out.plans.push((name, placed));
     }
@@ -142,8 +160,14 @@ fn ground(files: &[(&str, &[u8])], options: &BringOptions) -> Result<(GroundSour
         [(name, bytes)] => read_ground(name, bytes, &options.ground)?,
         tiles => read_tiles(tiles, &options.ground)?,
     };
-    let name = files.iter().map(|f| f.0).collect::<Vec<_>>().join(", ");
+    let name = group_name(files, options);
     let facts = &reading.facts;
+    if known_area(&reading.terrain) <= 0.0 {
+        let mut notes = Notes::new(files.first().map_or("", |f| f.0));
+        notes.refuse("survey::nothing-known", text::NOTHING_KNOWN, text::DO_DENSER);
+        return Err(notes.into_faults());
+    }
+    let is_cloud = matches!(facts.kind, FileKind::Las | FileKind::Laz);
     let record = SourceRecord {
         file: name.clone(),
         kind: kind_word(facts.kind),
@@ -155,7 +179,7 @@ fn ground(files: &[(&str, &[u8])], options: &BringOptions) -> Result<(GroundSour
         crs: facts.crs.clone(),
         holds: facts.classes.iter().map(|(class, n)| (class.to_string(), *n)).collect(),
         left_out: [
-            ("not-ground", facts.points.saturating_sub(facts.ground_points + facts.unknown_cells)),
+            ("not-ground", if is_cloud { facts.points.saturating_sub(facts.ground_points) } else { 0 }),
             ("unknown-cells", facts.unknown_cells),
             ("withheld", facts.withheld),
         ]
@@ -167,6 +191,7 @@ fn ground(files: &[(&str, &[u8])], options: &BringOptions) -> Result<(GroundSour
         date: options.date.clone(),
         accuracy: options.accuracy,
     };
+    // The horizontal error of a shift is no error of heights on level ground; on a slope it is told with it.
     let accuracy = options.accuracy.unwrap_or(f64::NAN);
     let source = GroundSource { name, terrain: reading.terrain, accuracy, date: options.date.clone() };
     Ok((source, record, reading.notes))
@@ -177,7 +202,13 @@ fn kind_word(kind: FileKind) -> String {
     serde_json::to_value(kind).ok().and_then(|v| v.as_str().map(str::to_owned)).unwrap_or_default()
 }
 
-fn plan_record(name: &str, reading: &PlanReading, placed: &Placed, options: &BringOptions) -> SourceRecord {
+fn plan_record(
+    name: &str,
+    reading: &PlanReading,
+    placed: &Placed,
+    accuracy: f64,
+    options: &BringOptions,
+) -> SourceRecord {
     let facts = &reading.facts;
     let mut left_out = facts.left_out.clone();
     for (why, n) in &placed.left_out {
@@ -199,21 +230,136 @@ fn plan_record(name: &str, reading: &PlanReading, placed: &Placed, options: &Bri
         left_out,
         notes: reading.notes.list.clone(),
         date: options.date.clone(),
-        accuracy: Some(options.plan_accuracy),
+        accuracy: Some(accuracy),
     }
 }
 
-/// A surface of the same file takes the place of the earlier one, in its order of priority.
-fn replace_ground(stored: &mut StoredSite, source: GroundSource, record: SourceRecord) {
-    let surfaces = &mut stored.site.ground.surfaces;
-    match surfaces.iter().position(|s| s.name == source.name) {
-        Some(i) => surfaces[i] = source,
-        None => surfaces.push(source),
-    }
+/// A surface of the same file takes the place of the earlier one, with the things that were found over it.
+/// A new one goes before older ones, so that the newest day answers first; without a day, behind all.
+fn replace_ground(stored: &mut StoredSite, source: GroundSource, record: SourceRecord) -> Faults {
+    let mut notes = Notes::new(&record.file);
     let same = |r: &SourceRecord| r.file == record.file && r.used == record.used;
+    let surfaces = &mut stored.site.ground.surfaces;
+    if let Some(i) = surfaces.iter().position(|s| s.name == source.name) {
+        surfaces[i] = source;
+    } else {
+        let newer = |s: &GroundSource| match (&s.date, &source.date) {
+            (Some(old), Some(new)) => old < new,
+            (None, Some(_)) => true,
+            (_, None) => false,
+        };
+        let at = surfaces.iter().position(newer).unwrap_or(surfaces.len());
+        surfaces.insert(at, source);
+    }
+    let replaced = stored.records.iter().position(same);
+    let moved = replaced.is_some_and(|i| {
+        let old = &stored.records[i];
+        old.min != record.min || old.max != record.max || old.count != record.count
+    });
+    if moved {
+        let message = text::REPLACES_ANOTHER.with("file", &record.file);
+        notes.warn("survey::replaces-another", message, text::DO_OTHER_NAME);
+    }
+    let faults = notes.into_faults();
+    forget(stored, &record.file, Used::Above);
     match stored.records.iter().position(same) {
         Some(i) => stored.records[i] = record,
         None => stored.records.push(record),
+    }
+    faults
+}
+
+/// The name of files that are one surface: in one order, however they were given, with the surface chosen.
+fn group_name(files: &[(&str, &[u8])], options: &BringOptions) -> String {
+    let mut names: Vec<&str> = files.iter().map(|f| f.0).collect();
+    names.sort_unstable();
+    let names = names.join(", ");
+    match &options.ground.surface {
+        Some(surface) if files.len() == 1 => format!("{names} ({surface})"),
+        _ => names,
+    }
+}
+
+/// Ground of which the height is known, m².
+pub fn known_area(terrain: &site::Terrain) -> f64 {
+    match terrain {
+        site::Terrain::Tin(tin) => tin.plan_area(),
+        site::Terrain::Grid(grid) => {
+            grid.heights.iter().filter(|h| h.is_finite()).count() as f64 * grid.cell.x * grid.cell.y
+        }
+    }
+}
+
+/// The error of the datum shift that reading warned of, m; 0 where there was none.
+fn shift_error(notes: &Faults) -> f64 {
+    let said = notes.list.iter().filter(|f| f.code == "survey::datums-differ");
+    said.filter_map(|f| match f.message.arg("accuracy") {
+        Some(evidence::Arg::Quantity(q)) => Some(q.si),
+        _ => None,
+    })
+    .fold(0.0, f64::max)
+}
+
+/// Drops the shapes of which no point lies in the window, and counts them.
+fn outside_window(reading: &mut PlanReading, options: &BringOptions) -> u64 {
+    let Some(window) = options.ground.window else { return 0 };
+    let before = reading.features.len();
+    let near = |f: &crate::Feature| {
+        let mut points = f.shape.points().map(|p| p.at);
+        let Some(first) = points.next() else { return false };
+        let (low, high) = points.fold((first, first), |(l, h), p| (l.min(p), h.max(p)));
+        low.cmple(window.max).all() && high.cmpge(window.min).all()
+    };
+    reading.features.retain(near);
+    (before - reading.features.len()) as u64
+}
+
+/// The options with the system that the site is in already; another one is refused.
+fn in_the_sites_system(stored: &StoredSite, options: &BringOptions) -> Result<BringOptions, Faults> {
+    let own = stored.site.epsg.and_then(|code| u16::try_from(code).ok()).map(Epsg);
+    let mut options = options.clone();
+    let empty = stored.records.is_empty();
+    match (own, options.ground.site_crs) {
+        (Some(own), None) => options.ground.site_crs = Some(own),
+        (Some(own), Some(asked)) if own != asked => return Err(other_system("", own, asked)),
+        // What is on the site already would be called something that nobody has checked.
+        (None, Some(asked)) if !empty => {
+            let codes = stored.records.iter().map(|r| r.crs.as_deref().and_then(Epsg::of_text));
+            for found in codes {
+                match found {
+                    Some(found) if found == asked => {}
+                    Some(found) => return Err(other_system("", found, asked)),
+                    None => {
+                        let mut notes = Notes::new("");
+                        let message = text::SITE_SYSTEM_UNKNOWN.with("site", asked.words());
+                        notes.refuse("survey::systems-differ", message, text::DO_BRING_IN_TOGETHER);
+                        return Err(notes.into_faults());
+                    }
+                }
+            }
+        }
+        _ => {}
+    }
+    Ok(options)
+}
+
+fn other_system(file: &str, first: Epsg, second: Epsg) -> Faults {
+    let mut notes = Notes::new(file);
+    let message = text::SYSTEMS_DIFFER.with("first", first.words()).with("second", second.words());
+    notes.refuse("survey::systems-differ", message, text::DO_BRING_IN_TOGETHER);
+    notes.into_faults()
+}
+
+/// Where the site has no system of its own, files that name different ones do not go on it together.
+fn same_system(stored: &StoredSite, record: &SourceRecord) -> Result<(), Faults> {
+    if stored.site.epsg.is_some() {
+        return Ok(());
+    }
+    let Some(new) = record.crs.as_deref().and_then(Epsg::of_text) else { return Ok(()) };
+    let others = stored.records.iter().filter(|r| r.file != record.file);
+    match others.filter_map(|r| r.crs.as_deref().and_then(Epsg::of_text)).find(|old| *old != new) {
+        Some(old) => Err(other_system(&record.file, old, new)),
+        None => Ok(()),
     }
 }
 
@@ -230,29 +376,57 @@ fn forget(stored: &mut StoredSite, file: &str, used: Used) {
     around.excavations.retain(|e| !from(&e.source));
     around.buried.retain(|b| !from(&b.source));
     around.zones.retain(|z| !from(&z.by));
+    stored.site.lines.retain(|l| !from(&l.source));
 }
 
-/// Everything of another stored site, after what is there.
-fn join(stored: &mut StoredSite, other: StoredSite) {
+/// Everything of another stored site, after what is there; what is there already stays once.
+fn join(stored: &mut StoredSite, other: StoredSite, file: &str) -> Result<(), Faults> {
+    let code = |site: &site::Site| site.epsg.and_then(|code| u16::try_from(code).ok()).map(Epsg);
+    if let (Some(first), Some(second)) = (code(&stored.site), code(&other.site))
+        && first != second
+    {
+        return Err(other_system(file, first, second));
+    }
+    for record in &other.records {
+        same_system(stored, record)?;
+    }
     let site = &mut stored.site;
     if site.name.is_empty() {
         site.name = other.site.name;
     }
     site.epsg = site.epsg.or(other.site.epsg);
-    site.ground.surfaces.extend(other.site.ground.surfaces);
-    site.lines.extend(other.site.lines);
+    for surface in other.site.ground.surfaces {
+        if !site.ground.surfaces.iter().any(|s| s.name == surface.name) {
+            site.ground.surfaces.push(surface);
+        }
+    }
+    for line in other.site.lines {
+        if !site.lines.iter().any(|l| l.source == line.source && l.course == line.course && l.spans == line.spans) {
+            site.lines.push(line);
+        }
+    }
     site.landings.extend(other.site.landings);
     site.gates.extend(other.site.gates);
     let (to, from) = (&mut site.surroundings, other.site.surroundings);
-    to.things.extend(from.things);
-    to.excavations.extend(from.excavations);
-    to.buried.extend(from.buried);
-    to.zones.extend(from.zones);
-    stored.records.extend(other.records);
+    let things = from.things.into_iter().filter(|t| !to.things.iter().any(|o| o.id == t.id && o.source == t.source));
+    let things: Vec<Thing> = things.collect();
+    to.things.extend(things);
+    let digs: Vec<_> = from.excavations.into_iter().filter(|e| !to.excavations.contains(e)).collect();
+    to.excavations.extend(digs);
+    let buried: Vec<_> = from.buried.into_iter().filter(|b| !to.buried.contains(b)).collect();
+    to.buried.extend(buried);
+    let zones: Vec<_> = from.zones.into_iter().filter(|z| !to.zones.contains(z)).collect();
+    to.zones.extend(zones);
+    for record in other.records {
+        if !stored.records.contains(&record) {
+            stored.records.push(record);
+        }
+    }
+    Ok(())
 }
 
 fn add_things_above(out: &mut Brought, clouds: &[(&str, &[u8])], options: &BringOptions) -> Result<(), Faults> {
-    let file = clouds.iter().map(|f| f.0).collect::<Vec<_>>().join(", ");
+    let file = group_name(clouds, options);
     forget(&mut out.stored, &file, Used::Above);
     let Some(ground) = out.stored.site.ground.surfaces.iter().find(|s| s.name == file) else { return Ok(()) };
     let asked = ThingOptions { cloud: options.ground.clone(), ..ThingOptions::default() };

@@ -99,7 +99,7 @@ mod well_known_text;
 mod xml_scan;
 mod xml_text;
 
-pub use bring_in::{BringOptions, Brought, bring_in};
+pub use bring_in::{BringOptions, Brought, bring_in, known_area};
 pub use building_heights::{BuildingHeights, building_heights};
 pub use class_heights::{ClassHeights, class_heights_in};
 pub use cloud::{CloudPoints, read_cloud};

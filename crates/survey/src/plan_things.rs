@@ -29,6 +29,10 @@ pub struct Placed {
     pub placed: u64,
     /// Things among them whose height is not known.
     pub height_unknown: u64,
+    /// Things among them with no known ground at their outline.
+    pub without_ground: u64,
+    /// Rules that spoke of no shape.
+    pub idle_rules: Vec<String>,
     /// Things among them whose top was taken from what a cloud shows above the ground there.
     pub height_from_cloud: u64,
 }
@@ -48,20 +52,19 @@ pub fn place(site: &mut Site, features: &[Feature], rules: &[LayerRule], source:
     let mut out = Placed::default();
     let around = extent(&site.ground);
     let mut ids = Names::of(site);
+    let speaks = |rule: &LayerRule| features.iter().any(|f| rule.speaks_of(&f.layer));
+    out.idle_rules = rules.iter().filter(|r| !speaks(r)).map(|r| r.layer.clone()).collect();
     for feature in features {
         let stated = rules.iter().find(|r| r.speaks_of(&feature.layer));
-        let becomes = match stated {
-            Some(rule) => rule.becomes,
-            None => match guess(&feature.layer).or_else(|| guess(source.file)) {
-                Some(becomes) => {
-                    out.guessed.insert(feature.layer.clone(), becomes);
-                    becomes
-                }
-                None => {
-                    *out.unnamed.entry(feature.layer.clone()).or_default() += 1;
-                    continue;
-                }
-            },
+        let becomes = if let Some(rule) = stated {
+            rule.becomes
+        } else {
+            let Some(becomes) = guess(&feature.layer).or_else(|| guess(source.file)) else {
+                *out.unnamed.entry(feature.layer.clone()).or_default() += 1;
+                continue;
+            };
+            out.guessed.insert(feature.layer.clone(), becomes);
+            becomes
         };
         let mut put = Put { site, ids: &mut ids, out: &mut out, feature, rule: stated, source };
         put.put(becomes, around);
@@ -99,7 +102,15 @@ impl Put<'_, '_> {
                     top = top_in_clouds(&self.site.surroundings.things, &shape);
                     self.out.height_from_cloud += u64::from(top.is_some());
                 }
+                // A top in the ground is in another datum or unit: it is no height at all.
+                if let (Some(level), Some(ground)) = (top, highest_ground(&self.site.ground, &shape))
+                    && level <= ground - 2.0
+                {
+                    *self.out.left_out.entry("top-below-ground").or_default() += 1;
+                    top = None;
+                }
                 self.out.height_unknown += u64::from(top.is_none());
+                self.out.without_ground += u64::from(highest_ground(&self.site.ground, &shape).is_none());
                 let accuracy = self.source.accuracy;
                 let body = Body::Upright { shape, base: None, top };
                 self.site.surroundings.things.push(Thing {
@@ -195,17 +206,27 @@ impl Put<'_, '_> {
 
     /// Pieces of the course near the site, as lines of unknown height.
     fn line(&mut self, around: Option<Window>) {
-        let Shape::Line(points) = &self.feature.shape else { return self.leave("line-without-course") };
-        let text = |key: &str| match self.feature.attributes.get(key) {
-            Some(Attribute::Text(t)) => Some(t.clone()),
-            Some(Attribute::Number(n)) => Some(n.to_string()),
-            _ => None,
+        let Shape::Line(points) = &self.feature.shape else {
+            return self.leave(if matches!(self.feature.shape, Shape::Point(_)) {
+                "support-of-a-line"
+            } else {
+                "line-without-course"
+            });
         };
-        // Volts, as registers of lines write it; two systems on one support: the higher counts.
-        let voltage = text("voltage").and_then(|t| {
-            let all: Option<Vec<f64>> = t.split(';').map(|v| v.trim().parse::<f64>().ok()).collect();
-            all.and_then(|v| v.into_iter().reduce(f64::max)).filter(|v| *v > 0.0 && *v < 2e6)
+        // Volts, as registers of lines write it, or with its unit; two systems on one support: the higher counts.
+        let named = self.feature.attributes.iter().find(|(key, _)| key.eq_ignore_ascii_case("voltage"));
+        let voltage = named.and_then(|(_, value)| match value {
+            Attribute::Text(t) => {
+                let all: Option<Vec<f64>> = t.split(';').map(volts).collect();
+                all.and_then(|v| v.into_iter().reduce(f64::max))
+            }
+            Attribute::Number(n) => Some(*n),
+            Attribute::YesNo(_) | Attribute::Nothing => None,
         });
+        if voltage.is_some_and(|v| !(LEAST_VOLTS..2e6).contains(&v)) {
+            *self.out.left_out.entry("voltage-not-plausible").or_default() += 1;
+        }
+        let voltage = voltage.filter(|v| (LEAST_VOLTS..2e6).contains(v));
         let course: Vec<DVec2> = points.iter().map(|p| p.at).collect();
         let pieces = match around {
             Some(window) => near(&course, window.grown(AROUND)),
@@ -223,11 +244,25 @@ impl Put<'_, '_> {
                 course,
                 survey_error: metres(self.source.accuracy),
                 swing: metres(0.0),
+                source: format!("{}:{}", self.source.file, self.feature.place),
                 dead: None,
             });
         }
         self.out.placed += 1;
     }
+}
+
+/// A number below this is no voltage of an overhead line in volts: kilovolts without their unit, V.
+const LEAST_VOLTS: f64 = 100.0;
+
+/// "110000", "110 kV", "20kV", V.
+fn volts(written: &str) -> Option<f64> {
+    let plain = written.trim().to_lowercase();
+    let (number, factor) = match plain.strip_suffix("kv") {
+        Some(number) => (number, 1000.0),
+        None => (plain.strip_suffix('v').unwrap_or(&plain), 1.0),
+    };
+    number.trim().parse::<f64>().ok().map(|v| v * factor)
 }
 
 /// Runs of segments that come into the window.

@@ -13,6 +13,18 @@ evidence::messages! {
     PICTURE = "survey-picture" [];
     /// The file holds shapes in plan, and no ground.
     NO_GROUND_IN_PLAN = "survey-no-ground-in-plan" [];
+    /// No place has a height that is known.
+    NOTHING_KNOWN = "survey-nothing-known" [];
+    /// A file of that name was there already with other content.
+    REPLACES_ANOTHER = "survey-replaces-another" [file];
+    /// What is on the site names no system.
+    SITE_SYSTEM_UNKNOWN = "survey-site-system-unknown" [site];
+    /// Two systems on one site.
+    SYSTEMS_DIFFER = "survey-systems-differ" [first, second];
+    /// Give files of different content different names.
+    DO_OTHER_NAME = "survey-do-other-name" [];
+    /// State the system from the first file on.
+    DO_BRING_IN_TOGETHER = "survey-do-bring-in-together" [];
     /// Nobody has said how accurate the ground is.
     ACCURACY_NOT_STATED = "survey-accuracy-not-stated" [];
     /// A stored site holds more than one surface.

@@ -2,6 +2,8 @@
 
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::disallowed_methods, reason = "tests")]
 
+#[path = "survey/bringing_in.rs"]
+mod bringing_in;
 #[path = "survey/cloud_ground.rs"]
 mod cloud_ground;
 #[path = "survey/cloud_things.rs"]

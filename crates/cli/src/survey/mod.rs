@@ -2,6 +2,7 @@
 
 mod options;
 mod said;
+mod summary;
 pub(crate) mod text;
 
 use crate::args::SurveyArgs;
@@ -25,7 +26,18 @@ pub(crate) fn run(args: &SurveyArgs) -> Run {
         None => None,
         Some(path) => Some((path, format_of(path).ok_or_else(|| bad_format(args, path))?)),
     };
-    let read: Vec<(String, Vec<u8>)> = args.files.iter().map(|p| read(p, args)).collect::<Result<_, _>>()?;
+    // Every file that cannot be read is said, not the first.
+    let mut unread = evidence::Faults::default();
+    let mut read = Vec::new();
+    for path in &args.files {
+        match self::read(path, args) {
+            Ok(file) => read.push(file),
+            Err(failure) => unread.append(failure.faults),
+        }
+    }
+    if unread.any_error() {
+        return Err(Failure::new(unread, said));
+    }
     let files: Vec<(&str, &[u8])> = read.iter().map(|(n, b)| (n.as_str(), b.as_slice())).collect();
     let before = match &args.into {
         Some(path) if path.exists() => {
@@ -37,9 +49,6 @@ pub(crate) fn run(args: &SurveyArgs) -> Run {
     let mut brought = bring_in(&before, &files, &options).map_err(|faults| Failure::new(faults, said))?;
     if let Some(name) = &args.name {
         brought.stored.site.name.clone_from(name);
-    }
-    if let Some(epsg) = options.ground.site_crs {
-        brought.stored.site.epsg = Some(u32::from(epsg.0));
     }
     let likely = if args.above { likely(&brought.stored, &files, &options) } else { Vec::new() };
 
@@ -71,19 +80,20 @@ pub(crate) fn run(args: &SurveyArgs) -> Run {
     }
 
     if said.json() {
-        terminal::print_json(&brought.stored.records);
+        terminal::print_json(&summary::summary(&brought));
         return Ok(Outcome::Done);
     }
     print_faults(&brought.notes, said, &BTreeMap::new());
-    let shown = if files.iter().all(|(_, b)| is_site(b)) { 0 } else { before.records.len() };
-    for record in brought.stored.records.iter().filter(|r| shown == 0 || !before.records.contains(r)) {
-        said::record(record, &wording);
+    let only_sites = files.iter().all(|(_, b)| is_site(b));
+    let given = |file: &str| files.iter().any(|(name, _)| file.contains(name) || same_stem(file, name));
+    for record in brought.stored.records.iter().filter(|r| only_sites || given(&r.file)) {
+        said::record(record, wording);
         if let Some((_, placed)) = brought.plans.iter().find(|(name, _)| *name == record.file) {
-            said::placed(placed, &wording);
+            said::placed(placed, wording);
         }
     }
-    said::likely(&likely, &wording);
-    said::site(&brought.stored, &wording);
+    said::likely(&likely, wording);
+    said::site(&brought.stored, wording);
     terminal::line("");
     match &kept {
         Some((path, bytes)) => {
@@ -91,7 +101,7 @@ pub(crate) fn run(args: &SurveyArgs) -> Run {
             let message = text::KEPT.with("file", path.display().to_string()).with("size", kb);
             terminal::paragraph(&wording.render(&message), "", "");
         }
-        None if shown > 0 || !files.iter().all(|(_, b)| is_site(b)) => {
+        None if !only_sites => {
             terminal::paragraph(&wording.render(&text::NOT_KEPT.message()), "", "");
         }
         None => {}
@@ -102,6 +112,12 @@ pub(crate) fn run(args: &SurveyArgs) -> Run {
     }
     terminal::paragraph(&wording.render(&text::CAUTION.message()), "", "");
     Ok(Outcome::Done)
+}
+
+/// Parts of one Shapefile.
+fn same_stem(a: &str, b: &str) -> bool {
+    let stem = |name: &str| name.rsplit_once('.').map(|(stem, _)| stem.to_lowercase());
+    stem(a).is_some() && stem(a) == stem(b)
 }
 
 fn is_site(bytes: &[u8]) -> bool {
@@ -146,7 +162,9 @@ fn likely(stored: &StoredSite, files: &[(&str, &[u8])], options: &BringOptions) 
     if clouds.is_empty() {
         return Vec::new();
     }
-    let name = clouds.iter().map(|f| f.0).collect::<Vec<_>>().join(", ");
+    let mut names: Vec<&str> = clouds.iter().map(|f| f.0).collect();
+    names.sort_unstable();
+    let name = names.join(", ");
     let Some(ground) = stored.site.ground.surfaces.iter().find(|s| s.name == name) else { return Vec::new() };
     let asked = ConductorOptions { cloud: options.ground.clone(), ..ConductorOptions::default() };
     survey::likely_conductors(&clouds, &ground.terrain, &asked).map(|found| found.spans).unwrap_or_default()

@@ -74,12 +74,12 @@ pub(super) fn options(args: &SurveyArgs) -> Result<BringOptions, Failure> {
             ground_filter: args.filter_ground.then(GroundFilter::default),
             ..GroundOptions::default()
         },
-        accuracy: read.length("--accuracy", args.accuracy.as_deref()),
+        accuracy: read.accuracy(args.accuracy.as_deref()),
         plan_accuracy: read.length("--plan-accuracy", args.plan_accuracy.as_deref()).unwrap_or(PLAN_ACCURACY),
-        date: args.date.clone(),
+        date: read.date(args.date.as_deref()),
         rules: args.layer.iter().filter_map(|rule| read.rule(rule)).collect(),
         above: args.above,
-        as_ground: args.as_ground || !args.ground_layer.is_empty(),
+        as_ground: args.as_ground || args.survey_points || !args.ground_layer.is_empty(),
     };
     if wrong.any_error() { Err(Failure::new(wrong, args.said)) } else { Ok(options) }
 }
@@ -101,6 +101,23 @@ impl Read<'_> {
             Some(si) => Some(si),
             None => self.bad(argument, value, text::HINT_LENGTH.message()),
         }
+    }
+
+    /// No survey is exact, and none that is 10 m off says anything of slopes.
+    fn accuracy(&mut self, value: Option<&str>) -> Option<f64> {
+        let value = value?;
+        match length(value).filter(|l| *l > 0.0 && *l <= 10.0) {
+            Some(si) => Some(si),
+            None => self.bad("--accuracy", value, text::HINT_ACCURACY.message()),
+        }
+    }
+
+    fn date(&mut self, value: Option<&str>) -> Option<String> {
+        let value = value?;
+        if jobfile::is_date(value) {
+            return Some(value.to_owned());
+        }
+        self.bad("--date", value, text::HINT_DATE.message())
     }
 
     fn unit(&mut self, argument: &str, value: Option<&str>) -> Option<LengthUnit> {
@@ -228,6 +245,7 @@ fn pair(text: &str) -> Option<DVec2> {
 
 #[cfg(test)]
 mod tests {
+    #![allow(clippy::unwrap_used, reason = "tests")]
     use super::*;
 
     #[test]

@@ -4,7 +4,7 @@ use super::options::word;
 use super::text;
 use crate::terminal;
 use quantity::{Dimension, Quantity};
-use survey::{LikelySpan, Placed, SourceRecord, StoredSite, Used};
+use survey::{LikelySpan, Placed, SourceRecord, StoredSite, Used, known_area};
 use wording::Wording;
 
 fn metres(value: f64) -> Quantity {
@@ -31,8 +31,8 @@ fn kind(written: &str) -> &str {
 }
 
 /// What was left out, in words; layers and entities keep their names.
-fn left_out(why: &str, wording: &Wording) -> String {
-    let known = [
+fn left_out(why: &str, wording: Wording) -> String {
+    let known: [(&str, evidence::TextId); 14] = [
         ("not-ground", text::WHY_NOT_GROUND),
         ("unknown-cells", text::WHY_UNKNOWN_CELLS),
         ("withheld", text::WHY_WITHHELD),
@@ -43,6 +43,10 @@ fn left_out(why: &str, wording: &Wording) -> String {
         ("line-without-course", text::WHY_NO_COURSE),
         ("line-far-from-the-site", text::WHY_FAR),
         ("excavation-without-outline", text::WHY_NO_OUTLINE),
+        ("support-of-a-line", text::WHY_SUPPORT),
+        ("voltage-not-plausible", text::WHY_VOLTAGE),
+        ("top-below-ground", text::WHY_BELOW),
+        ("outside-window", text::WHY_OUTSIDE),
     ];
     match known.iter().find(|(word, _)| *word == why) {
         Some((_, id)) => wording.render(&id.message()),
@@ -59,7 +63,7 @@ fn list(entries: &std::collections::BTreeMap<String, u64>) -> String {
 }
 
 /// What was read from one file.
-pub(super) fn record(record: &SourceRecord, wording: &Wording) {
+pub(super) fn record(record: &SourceRecord, wording: Wording) {
     let say = |message: &evidence::Message| terminal::paragraph(&wording.render(message), "  ", "  ");
     let heading = text::READ_FILE.with("file", &record.file).with("kind", kind(&record.kind));
     if record.used == Used::Above {
@@ -98,11 +102,17 @@ pub(super) fn record(record: &SourceRecord, wording: &Wording) {
 }
 
 /// What became of the shapes of a plan.
-pub(super) fn placed(placed: &Placed, wording: &Wording) {
+pub(super) fn placed(placed: &Placed, wording: Wording) {
     let say = |message: &evidence::Message| terminal::paragraph(&wording.render(message), "  ", "  ");
     say(&text::PLACED.with("count", placed.placed as usize));
     if placed.height_from_cloud > 0 {
         say(&text::FROM_CLOUD.with("count", placed.height_from_cloud as usize));
+    }
+    if placed.without_ground > 0 {
+        say(&text::WITHOUT_GROUND.with("count", placed.without_ground as usize));
+    }
+    for layer in &placed.idle_rules {
+        say(&text::IDLE_RULE.with("layer", layer));
     }
     for (layer, becomes) in &placed.guessed {
         say(&text::GUESSED.with("layer", layer).with("kind", word(*becomes)));
@@ -114,7 +124,7 @@ pub(super) fn placed(placed: &Placed, wording: &Wording) {
 }
 
 /// Likely conductors, to be confirmed.
-pub(super) fn likely(spans: &[LikelySpan], wording: &Wording) {
+pub(super) fn likely(spans: &[LikelySpan], wording: Wording) {
     for (i, span) in spans.iter().enumerate() {
         let message = text::LIKELY_LINE
             .with("number", i + 1)
@@ -131,11 +141,11 @@ pub(super) fn likely(spans: &[LikelySpan], wording: &Wording) {
 }
 
 /// What is on the site, and what is not known of it.
-pub(super) fn site(stored: &StoredSite, wording: &Wording) {
+pub(super) fn site(stored: &StoredSite, wording: Wording) {
     let site = &stored.site;
     let say = |message: &evidence::Message| terminal::paragraph(&wording.render(message), "  ", "  ");
     terminal::line("");
-    let heading = text::SITE.with("name", if site.name.is_empty() { "—" } else { site.name.as_str() });
+    let heading = if site.name.is_empty() { text::SITE_UNNAMED.message() } else { text::SITE.with("name", &site.name) };
     terminal::paragraph(&wording.render(&heading), "", "  ");
     if site.ground.surfaces.is_empty() {
         say(&text::NO_GROUND.message());
@@ -147,6 +157,8 @@ pub(super) fn site(stored: &StoredSite, wording: &Wording) {
             Some(date) => message.with("date", date),
             None => message,
         });
+        let known = Quantity::new(known_area(&surface.terrain), Dimension::Area);
+        say(&text::KNOWN.with("area", known));
     }
     let around = &site.surroundings;
     say(&text::THINGS.with("count", around.things.len()));

@@ -25,6 +25,26 @@ evidence::messages! {
     WHY_FAR = "cli-survey-why-far" [];
     /// Why: an excavation that encloses nothing.
     WHY_NO_OUTLINE = "cli-survey-why-no-outline" [];
+    /// Why: a support of an overhead line, whose size nobody stated.
+    WHY_SUPPORT = "cli-survey-why-support" [];
+    /// A voltage that cannot be one in volts.
+    WHY_VOLTAGE = "cli-survey-why-voltage" [];
+    /// A top in the ground.
+    WHY_BELOW = "cli-survey-why-below" [];
+    /// Why: outside the window.
+    WHY_OUTSIDE = "cli-survey-why-outside" [];
+    /// Things with no known ground at their outline.
+    WITHOUT_GROUND = "cli-survey-without-ground" [count];
+    /// A rule spoke of no layer.
+    IDLE_RULE = "cli-survey-idle-rule" [layer];
+    /// Ground of which the height is known.
+    KNOWN = "cli-survey-known" [area];
+    /// Heading of what is on the site now, without a name.
+    SITE_UNNAMED = "cli-survey-site-unnamed" [];
+    /// Accuracy as it may be.
+    HINT_ACCURACY = "cli-survey-hint-accuracy" [];
+    /// A day as it is written.
+    HINT_DATE = "cli-survey-hint-date" [];
     /// Tops taken from a cloud.
     FROM_CLOUD = "cli-survey-from-cloud" [count];
     /// A surface of unknown day.

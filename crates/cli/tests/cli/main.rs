@@ -10,3 +10,4 @@ mod machine;
 mod outputs;
 mod schemas;
 mod support;
+mod survey;

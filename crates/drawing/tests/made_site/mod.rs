@@ -179,6 +179,7 @@ pub(crate) fn busy(side: f64) -> Site {
         course,
         survey_error: metres(0.2),
         swing: metres(0.0),
+        source: String::from("made:1"),
         dead: None,
     };
     let lines = vec![

@@ -188,6 +188,7 @@ fn lines() -> Vec<PowerLine> {
         course,
         survey_error: metres(0.2),
         swing: metres(0.3),
+        source: String::from("made:1"),
         dead: None,
     };
     let at = |x: f64, z: f64| p(x, -3.0).extend(z);

@@ -26,6 +26,7 @@ mod samples;
 mod slewing;
 mod standing;
 mod stops;
+mod surroundings;
 mod tolerances;
 mod units;
 mod workspace;

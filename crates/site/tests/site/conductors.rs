@@ -1,4 +1,5 @@
 //! Sag against worked examples, and the catenary against its own definition.
+#![allow(clippy::disallowed_methods, reason = "tests use the platform's sines")]
 
 use site::conductor::{Catenary, parabolic_sag, sag_with_wind};
 

@@ -1,4 +1,5 @@
 //! Distances to things against parry3d-f64, what lies above a path, what hides a point.
+#![allow(clippy::disallowed_methods, reason = "tests use the platform's sines")]
 
 use geometry::{Capsule, DVec2, DVec3, OrientedBox, Pose, Segment, Solid};
 use parry3d_f64::math::{Pose as Isometry, Vector};
@@ -213,6 +214,7 @@ fn headroom_is_the_least_of_bridge_and_line() {
         course: Vec::new(),
         survey_error: quantity::metres(0.3),
         swing: quantity::metres(0.5),
+        source: String::from("made:1"),
         dead: None,
     };
     let path = [DVec2::new(-10.0, 0.0), DVec2::new(10.0, 0.0)];
@@ -229,6 +231,7 @@ fn headroom_is_the_least_of_bridge_and_line() {
         course: Vec::new(),
         survey_error: quantity::metres(0.3),
         swing: quantity::metres(0.5),
+        source: String::from("made:1"),
         dead: None,
     };
     let room = headroom(&flat(0.0), &things, &[line], &path, 2.0, 0.25);
@@ -247,6 +250,7 @@ fn a_line_of_unknown_height_leaves_headroom_unknown() {
         course: vec![DVec2::new(0.0, -9.0), DVec2::new(0.0, 9.0)],
         survey_error: quantity::metres(0.0),
         swing: quantity::metres(0.0),
+        source: String::from("made:1"),
         dead: None,
     };
     let path = [DVec2::new(-10.0, 0.0), DVec2::new(10.0, 0.0)];

@@ -175,6 +175,7 @@ pub(super) struct Line {
     pub(super) course: Vec<Point>,
     pub(super) survey_error: f64,
     pub(super) swing: f64,
+    pub(super) source: String,
     pub(super) dead: Option<Dead>,
 }
 

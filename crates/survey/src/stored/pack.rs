@@ -2,7 +2,7 @@
 
 /// Appends a number: seven bits a byte, the least first; small ones either side of zero are short.
 pub(super) fn push(out: &mut Vec<u8>, value: i64) {
-    let mut rest = ((value << 1) ^ (value >> 63)) as u64;
+    let mut rest = ((value << 1) ^ (value >> 63)).cast_unsigned();
     while rest >= 0x80 {
         out.push((rest & 0x7F) as u8 | 0x80);
         rest >>= 7;
@@ -33,7 +33,7 @@ impl<'a> Numbers<'a> {
             }
             value |= bits << shift;
             if byte & 0x80 == 0 {
-                return Some((value >> 1) as i64 ^ -((value & 1) as i64));
+                return Some((value >> 1).cast_signed() ^ -(value & 1).cast_signed());
             }
         }
         None
@@ -84,9 +84,13 @@ mod tests {
     fn numbers_come_back() {
         let all = [0, 1, -1, 63, 64, -64, -65, 1 << 40, -(1 << 40), i64::MAX, i64::MIN];
         let mut bytes = Vec::new();
-        all.iter().for_each(|n| push(&mut bytes, *n));
+        for n in all {
+            push(&mut bytes, n);
+        }
         let mut numbers = Numbers::new(&bytes);
-        all.iter().for_each(|n| assert_eq!(numbers.next(), Some(*n)));
+        for n in all {
+            assert_eq!(numbers.next(), Some(n));
+        }
         assert!(numbers.done() && numbers.next().is_none());
         assert_eq!(Numbers::new(&[0xFF; 20]).next(), None, "no end");
     }

@@ -226,6 +226,7 @@ fn line(l: form::Line) -> site::PowerLine {
         course: ring(l.course),
         survey_error: metres(l.survey_error),
         swing: metres(l.swing),
+        source: l.source,
         dead: l.dead.map(|d| site::DeadConfirmation {
             owner: d.owner,
             permit: d.permit,

@@ -182,6 +182,7 @@ fn line(l: &site::PowerLine) -> form::Line {
         course: ring(&l.course),
         survey_error: l.survey_error.si(),
         swing: l.swing.si(),
+        source: l.source.clone(),
         dead: l.dead.as_ref().map(|d| form::Dead {
             owner: d.owner.clone(),
             permit: d.permit.clone(),

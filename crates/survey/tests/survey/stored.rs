@@ -73,6 +73,7 @@ fn whole() -> StoredSite {
             course: course.clone(),
             survey_error: metres(0.5),
             swing: metres(1.0),
+            source: String::from("made:1"),
             dead: None,
         }],
         surroundings: Surroundings {

@@ -1,0 +1,142 @@
+//! Things, zones, digs and buried things refuse a lift that meets them, and only that.
+
+use crate::never_pass::demo;
+use evidence::{Finding, Status};
+use geometry::DVec2;
+use planning::{Job, plan};
+use site::{
+    Body, Buried, BuriedKind, DayTime, Excavation, PlanArea, PlanShape, Support, Thing, ThingKind, Zone, ZoneRule,
+};
+
+/// The first lift of the demo job alone, without acceptances about buried things.
+fn job() -> Job {
+    let mut job = demo();
+    job.lifts.truncate(1);
+    job
+}
+
+fn findings(job: &Job, check: &str) -> Vec<Finding> {
+    plan(job).lifts.remove(0).findings.into_iter().filter(|f| f.check == check).collect()
+}
+
+/// A post of 0.2 m beside the straight way from the stand to the landing.
+fn post(job: &Job, along: f64, aside: f64, top: Option<f64>) -> Thing {
+    let lift = &job.lifts[0];
+    let forward = DVec2::new(lift.stand.heading.cos(), lift.stand.heading.sin());
+    let centre = lift.stand.at + forward * along + forward.perp() * aside;
+    Thing {
+        id: "post".into(),
+        name: "Post".into(),
+        kind: ThingKind::Mast,
+        body: Body::Upright { shape: PlanShape::Round { centre, radius: 0.1 }, base: None, top },
+        openings: Vec::new(),
+        accuracy: 0.05,
+        source: "made".into(),
+    }
+}
+
+/// Moved aside step by step, a post turns from no-go to go once, at the required distance.
+#[test]
+fn a_post_beside_the_boom_turns_the_verdict_once() {
+    let mut free = false;
+    let mut refused = 0;
+    for step in 0..80 {
+        let mut job = job();
+        let thing = post(&job, 2.0, f64::from(step) * 0.1, Some(200.0));
+        job.surroundings.things.push(thing);
+        let found = findings(&job, "obstacles");
+        let about = found.iter().find(|f| f.demand.is_some()).unwrap();
+        let (required, distance) = (about.demand.unwrap().si, about.limit.unwrap().si);
+        assert_eq!(about.status == Status::NoGo, distance < required, "step {step}: {distance} of {required}");
+        assert!(!(free && about.status == Status::NoGo), "step {step}: no way back");
+        free |= about.status == Status::Go;
+        refused += usize::from(about.status == Status::NoGo);
+    }
+    assert!(free && refused > 5, "{refused}");
+}
+
+/// What is not known never passes: the same post of unknown height cannot be told, where one of no height
+/// would be passed over.
+#[test]
+fn a_post_of_unknown_height_under_the_boom_cannot_be_told() {
+    let mut job = job();
+    let thing = post(&job, 2.0, 0.0, None);
+    job.surroundings.things.push(thing);
+    let found = findings(&job, "obstacles");
+    assert!(found.iter().any(|f| f.status == Status::CannotTell && f.demand.is_some()), "{found:#?}");
+    let far = post(&job, 500.0, 0.0, None);
+    job.surroundings.things = vec![far];
+    assert!(findings(&job, "obstacles").iter().all(|f| f.status != Status::CannotTell));
+}
+
+fn around_stand(job: &Job, radius: f64) -> PlanShape {
+    PlanShape::Round { centre: job.lifts[0].stand.at, radius }
+}
+
+fn zone(job: &Job, rule: ZoneRule, times: Vec<DayTime>) -> Zone {
+    let shape = around_stand(job, 3.0);
+    Zone { id: "z".into(), name: "Zone".into(), shape, rule, times, by: "A. Planner".into() }
+}
+
+#[test]
+fn zones_refuse_always_or_at_their_times() {
+    let morning = || vec![DayTime { from: 420, to: 570 }];
+    let cases = [
+        (ZoneRule::NoGo, Vec::new(), "obstacles", Some(Status::NoGo)),
+        (ZoneRule::NoGo, morning(), "obstacles", Some(Status::Condition)),
+        (ZoneRule::People, Vec::new(), "people", Some(Status::NoGo)),
+        (ZoneRule::People, morning(), "people", Some(Status::Condition)),
+        (ZoneRule::Speed { most: 2.0 }, Vec::new(), "people", None),
+    ];
+    for (rule, times, check, expected) in cases {
+        let mut job = job();
+        let before = findings(&job, check).len();
+        let set = zone(&job, rule, times.clone());
+        job.surroundings.zones.push(set);
+        let found = findings(&job, check);
+        match expected {
+            Some(status) => {
+                assert_eq!(found.len(), before + 1, "{rule:?}");
+                assert!(found.iter().any(|f| f.status == status && f.message.id.starts_with("zone-")), "{rule:?}");
+            }
+            None => assert_eq!(found.len(), before, "{rule:?}"),
+        }
+    }
+}
+
+#[test]
+fn nobody_stands_in_a_dig_or_over_what_is_not_cleared() {
+    let mut job = job();
+    let at = job.lifts[0].stand.at;
+    let corner = |x: f64, y: f64| at + DVec2::new(x, y);
+    let outer = vec![corner(-5.0, -5.0), corner(5.0, -5.0), corner(5.0, 5.0), corner(-5.0, 5.0)];
+    job.surroundings.excavations.push(Excavation {
+        id: "t".into(),
+        name: "Trench".into(),
+        outline: PlanArea { outer, holes: Vec::new() },
+        depth: None,
+        soil: None,
+        support: Support::NotKnown,
+        source: "made".into(),
+    });
+    assert!(findings(&job, "edges").iter().any(|f| f.status == Status::NoGo));
+    job.surroundings.excavations.clear();
+    let shape = around_stand(&job, 4.0);
+    job.surroundings.buried.push(Buried {
+        id: "b".into(),
+        name: "Drain".into(),
+        kind: BuriedKind::Pipe,
+        shape,
+        cover: None,
+        allowed_pressure: None,
+        source: "owner's plan".into(),
+    });
+    let over = |job: &Job| {
+        let found = findings(job, "buried");
+        found.into_iter().find(|f| f.message.id == "stands-over-buried").unwrap().status
+    };
+    assert_eq!(over(&job), Status::Condition, "the demo job's person accepted what is buried");
+    job.acceptances.retain(|a| a.matter != planning::Matter::Buried);
+    job.lifts[0].acceptances.retain(|a| a.matter != planning::Matter::Buried);
+    assert_eq!(over(&job), Status::CannotTell);
+}
