@@ -2655,7 +2655,7 @@ cli-survey-not-kept = Nothing was kept: add --into plot.site.
 cli-survey-wrote = Written: { $file }
 cli-survey-bad-argument = { $argument } is not understood: { $value }
 cli-survey-hint-layer = Write it as NAME=KIND, with height=9 m, level=112 m, attribute=HEIGHT, height=shape or width=30 cm behind commas. Kinds: { $kinds }.
-cli-survey-hint-shift = Write it as --shift "84800 m, 447400 m" and --turn "12.5°".
+cli-survey-hint-shift = Write it as --shift "84800 m, 447400 m" and --turn "12°".
 cli-survey-hint-window = Write it as --window "0 m, 0 m, 60 m, 50 m": west, south, east, north.
 cli-survey-hint-length = Give a length with its unit, such as "3 cm".
 cli-survey-hint-epsg = Give its EPSG code, such as EPSG:25832.

@@ -2709,7 +2709,7 @@ cli-survey-not-kept = No se guardó nada: añada --into plot.site.
 cli-survey-wrote = Escrito: { $file }
 cli-survey-bad-argument = no se entiende { $argument }: { $value }
 cli-survey-hint-layer = Escríbalo como NOMBRE=CLASE, con height=9 m, level=112 m, attribute=HEIGHT, height=shape o width=30 cm tras comas. Clases: { $kinds }.
-cli-survey-hint-shift = Escríbalo como --shift "84800 m, 447400 m" y --turn "12.5°".
+cli-survey-hint-shift = Escríbalo como --shift "84800 m, 447400 m" y --turn "12°".
 cli-survey-hint-window = Escríbalo como --window "0 m, 0 m, 60 m, 50 m": oeste, sur, este, norte.
 cli-survey-hint-length = Indique una longitud con su unidad, como "3 cm".
 cli-survey-hint-epsg = Indique su código EPSG, como EPSG:25832.

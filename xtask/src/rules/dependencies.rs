@@ -50,7 +50,7 @@ const EXCEPTIONS: [Exception; 3] = [
     Exception {
         name: "rand",
         through: "geo",
-        rooms: &["machine", "stability", "planning", "jobfile", "drawing", "exchange"],
+        rooms: &["machine", "stability", "site", "planning", "survey", "jobfile", "drawing", "exchange"],
         reason: "built without the system's randomness (no getrandom in the tree); only geo's sampling uses it, which we don't",
     },
     Exception {

@@ -16,7 +16,8 @@ const PLAN: &[u8] = br#"{"type":"FeatureCollection","crs":{"type":"name","proper
 {"type":"Feature","properties":{"id":"p"},"geometry":{"type":"Point","coordinates":[5,5]}}]}"#;
 
 fn options() -> BringOptions {
-    BringOptions { accuracy: Some(0.03), plan_accuracy: 0.1, ..BringOptions::default() }
+    let ground = GroundOptions { longest_edge: Some(50.0), ..GroundOptions::default() };
+    BringOptions { ground, accuracy: Some(0.03), plan_accuracy: 0.1, ..BringOptions::default() }
 }
 
 #[test]
