@@ -40,6 +40,8 @@ mod made_grids;
 mod made_shapes;
 #[path = "survey/mutations.rs"]
 mod mutations;
+#[path = "survey/other_files.rs"]
+mod other_files;
 #[path = "survey/plain_cloud.rs"]
 mod plain_cloud;
 #[path = "survey/reference.rs"]

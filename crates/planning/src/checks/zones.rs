@@ -5,7 +5,7 @@ use crate::context::Context;
 use crate::posed::Posed;
 use crate::{Matter, text};
 use evidence::{Finding, Source, Status};
-use geometry::DVec2;
+use geometry::{DVec2, DVec3};
 use site::{Body, PlanArea, PlanShape, Support, Thing, ThingKind, Zone, ZoneRule, distance_thing};
 
 /// One finding of a zone, with its check.
@@ -16,14 +16,15 @@ struct Met {
     remedy: evidence::TextId,
 }
 
-/// Plan places of the contacts, m; empty where the machine cannot be posed.
+/// Plan places of the four contacts, m; empty where the machine cannot be posed.
 fn contacts(ctx: &Context<'_>, posed: Option<&Posed>) -> Vec<DVec2> {
     let Some(posed) = posed else { return Vec::new() };
     let pose = posed.footing.site_from_machine;
-    ctx.machine
-        .contacts(ctx.lift.support)
-        .iter()
-        .map(|c| (pose * geometry::DVec3::new(c.x, c.y, 0.0)).truncate())
+    let on = crate::posed::contacts(ctx);
+    [(on.front_x, on.front_half), (on.rear_x, on.rear_half)]
+        .into_iter()
+        .flat_map(|(x, half)| [(x, half), (x, -half)])
+        .map(|(x, y)| (pose * DVec3::new(x, y, 0.0)).truncate())
         .collect()
 }
 

@@ -3,7 +3,7 @@
 use crate::never_pass::demo;
 use evidence::{Finding, Status};
 use geometry::DVec2;
-use planning::{Job, plan};
+use planning::{Job, check_lift};
 use site::{
     Body, Buried, BuriedKind, DayTime, Excavation, PlanArea, PlanShape, Support, Thing, ThingKind, Zone, ZoneRule,
 };
@@ -16,7 +16,7 @@ fn job() -> Job {
 }
 
 fn findings(job: &Job, check: &str) -> Vec<Finding> {
-    plan(job).lifts.remove(0).findings.into_iter().filter(|f| f.check == check).collect()
+    check_lift(job, &job.lifts[0]).unwrap().findings().into_iter().filter(|f| f.check == check).collect()
 }
 
 /// A post of 0.2 m beside the straight way from the stand to the landing.
@@ -139,4 +139,40 @@ fn nobody_stands_in_a_dig_or_over_what_is_not_cleared() {
     job.acceptances.retain(|a| a.matter != planning::Matter::Buried);
     job.lifts[0].acceptances.retain(|a| a.matter != planning::Matter::Buried);
     assert_eq!(over(&job), Status::CannotTell);
+}
+
+/// A trench along the right wheels: the distance is that of the nearest wheel, on whichever side it lies.
+#[test]
+fn a_trench_is_as_near_as_the_nearest_wheel() {
+    for side in [1.0, -1.0] {
+        let mut job = job();
+        let stand = job.lifts[0].stand;
+        let half = job.machines[job.lifts[0].machine].machine.contacts(job.lifts[0].support)[0].y;
+        let forward = DVec2::new(stand.heading.cos(), stand.heading.sin());
+        let left = forward.perp() * side;
+        let corner = |along: f64, off: f64| stand.at + forward * along + left * (half + off);
+        job.surroundings.excavations.push(Excavation {
+            id: "t".into(),
+            name: "Trench".into(),
+            outline: PlanArea {
+                outer: vec![corner(-8.0, 0.5), corner(3.0, 0.5), corner(3.0, 1.5), corner(-8.0, 1.5)],
+                holes: Vec::new(),
+            },
+            depth: Some(evidence::Ranged::plus_minus(1.2, 0.1)),
+            soil: None,
+            support: Support::None,
+            source: "made".into(),
+        });
+        let found = findings(&job, "edges");
+        let near = found.iter().find(|f| f.message.id == "near-excavation").unwrap();
+        assert_eq!(near.status, Status::NoGo);
+        let Some(evidence::Arg::Quantity(distance)) = near.message.arg("distance") else { panic!("a distance") };
+        // Half a metre, less the stand's error; levelled slopes shorten plan lengths by millimetres.
+        let expected = 0.5 - job.policy.stand_error;
+        assert!((distance.si - expected).abs() < 0.02, "{side}: {} {expected}", distance.si);
+        job.surroundings.excavations[0].support = Support::Supported { by: Some("E. Engineer".into()) };
+        assert!(findings(&job, "edges").iter().any(|f| f.message.id == "near-supported-excavation"));
+        job.surroundings.excavations[0].depth = None;
+        assert!(findings(&job, "edges").iter().any(|f| f.status == Status::CannotTell));
+    }
 }

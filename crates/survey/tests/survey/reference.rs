@@ -6,7 +6,7 @@
 use evidence::Faults;
 use std::path::PathBuf;
 
-fn root() -> PathBuf {
+pub(crate) fn root() -> PathBuf {
     PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("../../../shared/data")
 }
 
