@@ -125,6 +125,9 @@ pub(crate) struct PlanArgs {
     /// Paper of the plan sheet
     #[arg(long, value_enum, default_value_t = Paper::A4)]
     pub(crate) paper: Paper,
+    /// Site and lifts for other programs: FILE.geojson, FILE.dxf or FILE.glb
+    #[arg(long, value_name = "FILE")]
+    pub(crate) export: Option<PathBuf>,
     /// Print every finding of every lift, not only what governs
     #[arg(long)]
     pub(crate) findings: bool,

@@ -6,6 +6,7 @@ mod args;
 mod calc;
 mod check;
 mod disk;
+mod export;
 mod failure;
 mod machine;
 mod materials;

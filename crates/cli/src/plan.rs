@@ -3,16 +3,21 @@
 use crate::args::{PlanArgs, Said};
 use crate::disk::DiskFolder;
 use crate::failure::Failure;
-use crate::{Outcome, Run, outputs, plan_text, terminal, text};
+use crate::{Outcome, Run, export, outputs, plan_text, terminal, text};
 use jobfile::Folder;
 use planning::Plan;
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 
 pub(crate) fn run(args: &PlanArgs) -> Run {
-    let plan = plan_of(&args.job, args.said)?;
+    let export = args.export.as_ref().map(|path| export::Target::of(path, args.said)).transpose()?;
+    let (job, plan) = planned(&args.job, args.said)?;
+    let exported = export.map(|target| target.bytes_of_plan(&job, &plan, args.said)).transpose()?;
     if let Some(out) = &args.out {
         outputs::write(&plan, out, args)?;
+    }
+    if let Some(exported) = &exported {
+        exported.write(args.said)?;
     }
     if args.said.json() {
         terminal::print_json(&plan);
@@ -22,12 +27,21 @@ pub(crate) fn run(args: &PlanArgs) -> Run {
             let written = text::WRITTEN.with("folder", out.display().to_string());
             terminal::line(&args.said.wording().render(&written));
         }
+        if let Some(path) = &args.export {
+            let written = text::WRITTEN.with("folder", path.display().to_string());
+            terminal::line(&args.said.wording().render(&written));
+        }
     }
     Ok(Outcome::Verdict(plan.verdict))
 }
 
 /// Reads and plans the job of a folder.
 pub(crate) fn plan_of(job: &Path, said: Said) -> Result<Plan, Failure> {
+    planned(job, said).map(|(_, plan)| plan)
+}
+
+/// The same with the job.
+fn planned(job: &Path, said: Said) -> Result<(planning::Job, Plan), Failure> {
     let root = job_folder(job);
     let folder = DiskFolder::new(&root);
     if folder.read(jobfile::JOB_FILE).is_none() {
@@ -37,7 +51,10 @@ pub(crate) fn plan_of(job: &Path, said: Said) -> Result<Plan, Failure> {
     }
     match jobfile::read_job(&folder) {
         // Warnings stand in the plan, wherever it is shown.
-        Ok((job, _)) => Ok(planning::plan(&job)),
+        Ok((job, _)) => {
+            let plan = planning::plan(&job);
+            Ok((job, plan))
+        }
         Err(faults) => {
             let files = texts(&folder, &faults);
             Err(Failure { faults, said, files })

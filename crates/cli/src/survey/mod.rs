@@ -6,11 +6,11 @@ mod summary;
 pub(crate) mod text;
 
 use crate::args::SurveyArgs;
+use crate::export::{Target, write};
 use crate::failure::{Failure, print_faults};
-use crate::outputs::{WIDTH, beside};
+use crate::outputs::WIDTH;
 use crate::{Outcome, Run, terminal};
 use drawing::Style;
-use exchange::{About, Format};
 use std::collections::BTreeMap;
 use std::fs;
 use std::path::Path;
@@ -22,10 +22,7 @@ const LARGEST: u64 = 4 << 30;
 pub(crate) fn run(args: &SurveyArgs) -> Run {
     let said = args.said;
     let options = options::options(args)?;
-    let format = match &args.export {
-        None => None,
-        Some(path) => Some((path, format_of(path).ok_or_else(|| bad_format(args, path))?)),
-    };
+    let target = args.export.as_ref().map(|path| Target::of(path, said)).transpose()?;
     // Every file that cannot be read is said, not the first.
     let mut unread = evidence::Faults::default();
     let mut read = Vec::new();
@@ -58,14 +55,7 @@ pub(crate) fn run(args: &SurveyArgs) -> Run {
         let style = Style::paper(WIDTH);
         (path, drawing::site_plan(&brought.stored.site, &[], &wording, &style).into_bytes())
     });
-    let exported = match format {
-        None => None,
-        Some((path, format)) => {
-            let about = About { wording, ..About::default() };
-            let bytes = exchange::export(&brought.stored.site, format, &about).map_err(|f| Failure::new(f, said))?;
-            Some((path, bytes))
-        }
-    };
+    let exported = target.map(|target| target.bytes_of_site(&brought.stored.site, said)).transpose()?;
     let kept = match &args.into {
         None => None,
         Some(path) => {
@@ -75,7 +65,10 @@ pub(crate) fn run(args: &SurveyArgs) -> Run {
             Some((path, bytes))
         }
     };
-    for (path, bytes) in picture.iter().chain(&exported).chain(&kept) {
+    if let Some(exported) = &exported {
+        exported.write(said)?;
+    }
+    for (path, bytes) in picture.iter().chain(&kept) {
         write(path, bytes).map_err(|e| Failure::cannot_write(said, &path.display().to_string(), &e.to_string()))?;
     }
 
@@ -106,7 +99,7 @@ pub(crate) fn run(args: &SurveyArgs) -> Run {
         }
         None => {}
     }
-    for (path, _) in picture.iter().chain(&exported) {
+    for path in picture.iter().map(|p| p.0.as_path()).chain(exported.iter().map(|e| e.path)) {
         let message = text::WROTE.with("file", path.display().to_string());
         terminal::paragraph(&wording.render(&message), "", "");
     }
@@ -138,23 +131,6 @@ fn read(path: &Path, args: &SurveyArgs) -> Result<(String, Vec<u8>), Failure> {
     let bytes = fs::read(path).map_err(|e| fail(&e.to_string()))?;
     let name = path.file_name().map_or_else(|| shown.clone(), |n| n.to_string_lossy().into_owned());
     Ok((name, bytes))
-}
-
-/// Beside it first, then in its place: an interrupted write leaves what was there.
-fn write(path: &Path, bytes: &[u8]) -> std::io::Result<()> {
-    let temporary = beside(path, "writing");
-    fs::write(&temporary, bytes).and_then(|()| fs::rename(&temporary, path)).inspect_err(|_| {
-        let _ = fs::remove_file(&temporary);
-    })
-}
-
-fn format_of(path: &Path) -> Option<Format> {
-    Format::of_extension(path.extension()?.to_str()?)
-}
-
-fn bad_format(args: &SurveyArgs, path: &Path) -> Failure {
-    let shown = path.display().to_string();
-    Failure::one(args.said, "cli::bad-format", &shown, text::BAD_FORMAT.with("file", &shown), None)
 }
 
 fn likely(stored: &StoredSite, files: &[(&str, &[u8])], options: &BringOptions) -> Vec<survey::LikelySpan> {

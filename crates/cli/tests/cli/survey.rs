@@ -46,3 +46,15 @@ fn what_is_missing_is_asked_for_and_nothing_is_written() {
         assert!(wrong.err.contains(argument), "{}", wrong.err);
     }
 }
+
+#[test]
+fn a_plan_opens_in_other_programs() {
+    let scratch = Scratch::with_demo("plan-export");
+    let (job, out) = (path(&scratch, "job"), path(&scratch, "plan.geojson"));
+    let said = run(&["plan", &job, "--export", &out]);
+    assert_eq!(said.code, 3, "the demo job is no-go: {}", said.err);
+    let json: serde_json::Value = serde_json::from_slice(&std::fs::read(&out).unwrap()).unwrap();
+    assert!(json["features"].as_array().unwrap().len() >= 6, "six lifts at least");
+    let wrong = run(&["plan", &job, "--export", &path(&scratch, "plan.doc")]);
+    assert!(wrong.code == 1 && wrong.err.contains(".geojson"), "{}", wrong.err);
+}
