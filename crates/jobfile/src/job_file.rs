@@ -181,7 +181,7 @@ fn job(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Job> {
         inputs: Vec::new(),
         warnings: Faults::default(),
     };
-    site_section::join(&mut job, stored.ok()?);
+    site_section::join(root, &mut job, stored.ok()?);
     Some(job)
 }
 

@@ -2,9 +2,15 @@
 
 use crate::job_file::Files;
 use crate::table::{Faulty, Reader};
+use crate::text;
 use evidence::Certainty;
+use geometry::DVec2;
 use planning::{InputLine, Job};
+use quantity::metres;
 use site::Site;
+
+/// A stand farther than this from the ground of the site is in other coordinates, or the site is another, m.
+const NEAR: f64 = 200.0;
 
 /// The site of the file that `site_from` names; `None` where the job has none.
 pub(crate) fn stored(root: &Reader<'_>, files: &mut Files<'_>) -> Result<Option<Site>, Faulty> {
@@ -32,8 +38,20 @@ pub(crate) fn stored(root: &Reader<'_>, files: &mut Files<'_>) -> Result<Option<
 }
 
 /// Puts a stored site behind what the job itself has: own levels answer before the survey's.
-pub(crate) fn join(job: &mut Job, site: Option<Site>) {
+pub(crate) fn join(root: &Reader<'_>, job: &mut Job, site: Option<Site>) {
     let Some(site) = site else { return };
+    let bounds = site.ground.surfaces.iter().filter_map(|s| s.terrain.bounds());
+    if let Some((low, high)) = bounds.reduce(|(l, h), (l2, h2)| (l.min(l2), h.max(h2))) {
+        let near = |p: DVec2| (low - p).max(p - high).max(DVec2::ZERO).length() <= NEAR;
+        if !job.lifts.is_empty() && !job.lifts.iter().any(|l| near(l.stand.at)) {
+            let message = text::SITE_FAR
+                .with("west", metres(low.x))
+                .with("east", metres(high.x))
+                .with("south", metres(low.y))
+                .with("north", metres(high.y));
+            root.warning("site_from", message, Some(text::HINT_ONE_SYSTEM.message()));
+        }
+    }
     job.ground.surfaces.extend(site.ground.surfaces);
     job.lines.extend(site.lines);
     let (to, from) = (&mut job.surroundings, site.surroundings);

@@ -293,6 +293,8 @@ evidence::messages! {
     HINT_CORNERS_IN_ORDER = "jobfile-hint-corners-in-order" [];
     /// `value` is no code of a coordinate system.
     BAD_EPSG = "jobfile-bad-epsg" [value];
+    /// No stand lies on or near the ground of the stored site.
+    SITE_FAR = "jobfile-site-far" [west, east, south, north];
     /// `time` is no part of a day.
     BAD_TIME = "jobfile-bad-time" [time];
     /// A gate.

@@ -1044,7 +1044,7 @@ survey-do-state-both-units = State the units of plan and heights in the job, aft
 survey-do-check-units = Make sure of the units: measure a known length and a known height in the result.
 survey-do-state-crs-and-units = State the coordinate system and units of this file in the job, after asking who made it; what the file says is wrong.
 survey-do-export-metres = Export it in metres.
-survey-do-reproject = Project it to a plane coordinate system in metres first (UTM or the national grid).
+survey-do-reproject = State the coordinate system of the site, so that it is converted (a plane one such as EPSG:25832; on the command line: --site-crs), or project it first.
 survey-do-classify = Have the ground classified (class 2) in the survey program, or give levels or a terrain grid. Where neither can be had, ask for the ground filter; it is never used unasked.
 survey-do-check-filtered = Compare this ground with the site before anything stands on it: levels at the stands and ways. Better, have the ground classified.
 survey-do-filter = Cells 0.1 to 10 m, slope 0 to 5, smallest step 0.01 to 10 m and no larger than the largest (up to 100 m), widest thing one cell to 500 m, thickness 0 to 2 m.
@@ -1125,7 +1125,7 @@ survey-zero-heights = { $count ->
     [one] { $count } survey point has the height 0, far from every other height of the file; it was taken as without height
    *[other] { $count } survey points have the height 0, far from every other height of the file; they were taken as without height
 }
-survey-do-name-surface = Name the surface that is the ground of today in the job (surface = "…").
+survey-do-name-surface = Name the surface that is the ground of today in the job (surface = "…"). On the command line: --surface.
 survey-do-use-survey-points = Export the surface too; or, if every point was measured on the ground, say so in the job (survey_points = true).
 survey-do-export-surface = Export the surface with its points and faces.
 survey-do-mend-at-source = Mend it in the program that wrote the file, and export it again.
@@ -2061,6 +2061,7 @@ jobfile-liquid-heavier = the liquid alone weighs { $liquid }, more than the whol
 jobfile-outline-crosses = the outline crosses itself, or has fewer than three corners
 jobfile-hint-corners-in-order = Give the corners in order, one way round.
 jobfile-bad-epsg = “{ $value }” is no code of a coordinate system
+jobfile-site-far = no stand lies on or near the ground of the stored site: it covers east { $west } to { $east }, north { $south } to { $north }
 jobfile-bad-time = “{ $time }” is no part of a day
 jobfile-kind-gate = gate
 working-part-volume = Weight of { $part } by volume
@@ -2637,7 +2638,7 @@ cli-survey-doubts = doubtful when it was brought in: { $count ->
        *[other] { $count } warnings
     }; a job that takes the site repeats them
 cli-survey-placed = placed on the site: { $count }
-cli-survey-guessed = “{ $layer }” was taken as { $kind }, by its name
+cli-survey-guessed = “{ $layer }” was taken as “{ $kind }”, by its name
 cli-survey-unnamed = left out, since nothing says what they are: { $list }
 cli-survey-hint-unnamed = Say it: --layer "{ $layer }=building,height=9 m", or =nothing to leave it out.
 cli-survey-site = On the site { $name }:

@@ -1098,7 +1098,7 @@ survey-do-state-both-units = Indique en el trabajo las unidades de planta y de c
 survey-do-check-units = Asegúrese de las unidades: mida en el resultado una longitud y una altura conocidas.
 survey-do-state-crs-and-units = Indique en el trabajo el sistema de coordenadas y las unidades de este archivo, después de preguntar a quien lo hizo; lo que dice el archivo es erróneo.
 survey-do-export-metres = Expórtelo en metros.
-survey-do-reproject = Proyéctelo antes a un sistema de coordenadas plano en metros (UTM o el nacional).
+survey-do-reproject = Indique el sistema de coordenadas del sitio, para que se convierta (uno plano como EPSG:25832; en la línea de órdenes: --site-crs), o proyéctelo antes.
 survey-do-classify = Haga clasificar el terreno (clase 2) en el programa de topografía, o entregue cotas o una malla del terreno. Si no se puede, pida el filtro de terreno; nunca se usa sin pedirlo.
 survey-do-check-filtered = Compare este terreno con la obra antes de colocar nada sobre él: cotas en los emplazamientos y caminos. Mejor aún, haga clasificar el terreno.
 survey-do-filter = Celdas de 0,1 a 10 m, pendiente de 0 a 5, escalón menor de 0,01 a 10 m y no superior al mayor (hasta 100 m), lo más ancho de una celda a 500 m, espesor de 0 a 2 m.
@@ -1179,7 +1179,7 @@ survey-zero-heights = { $count ->
     [one] { $count } punto de levantamiento tiene la cota 0, lejos de toda otra cota del archivo; se ha tomado como sin cota
    *[other] { $count } puntos de levantamiento tienen la cota 0, lejos de toda otra cota del archivo; se han tomado como sin cota
 }
-survey-do-name-surface = Nombre en el trabajo la superficie que es el terreno de hoy (surface = "…").
+survey-do-name-surface = Nombre en el trabajo la superficie que es el terreno de hoy (surface = "…"). En la línea de órdenes: --surface.
 survey-do-use-survey-points = Exporte también la superficie; o, si todos los puntos se midieron sobre el terreno, dígalo en el trabajo (survey_points = true).
 survey-do-export-surface = Exporte la superficie con sus puntos y caras.
 survey-do-mend-at-source = Corríjalo en el programa que escribió el archivo y expórtelo de nuevo.
@@ -2115,6 +2115,7 @@ jobfile-liquid-heavier = el líquido solo pesa { $liquid }, más que toda la car
 jobfile-outline-crosses = el contorno se cruza a sí mismo o tiene menos de tres esquinas
 jobfile-hint-corners-in-order = Indique las esquinas en orden, en un mismo sentido.
 jobfile-bad-epsg = «{ $value }» no es un código de sistema de coordenadas
+jobfile-site-far = ningún emplazamiento está sobre el terreno del sitio guardado ni cerca: abarca del este { $west } al { $east } y del norte { $south } al { $north }
 jobfile-bad-time = «{ $time }» no es una parte del día
 jobfile-kind-gate = ningún portón
 working-part-volume = Peso de { $part } por volumen
@@ -2691,7 +2692,7 @@ cli-survey-doubts = dudoso al traerlo: { $count ->
        *[other] { $count } avisos
     }; un trabajo que toma el sitio los repite
 cli-survey-placed = puestas en el sitio: { $count }
-cli-survey-guessed = «{ $layer }» se tomó como { $kind }, por su nombre
+cli-survey-guessed = «{ $layer }» se tomó como «{ $kind }», por su nombre
 cli-survey-unnamed = sin usar, porque nada dice qué son: { $list }
 cli-survey-hint-unnamed = Indíquelo: --layer "{ $layer }=building,height=9 m", o =nothing para no usarla.
 cli-survey-site = En el sitio { $name }:
