@@ -406,7 +406,7 @@ pub(crate) struct SurveyArgs {
     /// Turn of the files about their origin before the shift, counter-clockwise, such as "12.5°"
     #[arg(long, value_name = "ANGLE", allow_hyphen_values = true)]
     pub(crate) turn: Option<String>,
-    /// What a layer of a plan is: NAME=KIND[,height=LENGTH][,level=LEVEL][,attribute=NAME][,width=LENGTH]
+    /// What a layer of a plan is: NAME=KIND, then behind commas height=, level=, attribute= or width=
     #[arg(long, value_name = "RULE")]
     pub(crate) layer: Vec<String>,
     /// Layer of a drawing that is ground
