@@ -94,7 +94,9 @@ fn main() {
         });
         let (slow, all) = best(|| {
             let least = |m: &[Solid; 3]| {
-                let every = things.iter().flat_map(|t| m.iter().map(move |s| (distance_thing(s, t).metres() - t.accuracy).max(0.0)));
+                let every = things
+                    .iter()
+                    .flat_map(|t| m.iter().map(move |s| (distance_thing(s, t).metres() - t.accuracy).max(0.0)));
                 every.fold(f64::INFINITY, f64::min)
             };
             machines.iter().map(|m| Some(least(m)).filter(|d| *d < REACH)).collect::<Vec<_>>()

@@ -24,8 +24,20 @@ impl Dice {
 }
 
 const WORDS: [&[u8]; 14] = [
-    b"0", b"-1", b"1e308", b"nan", b"99999999999999999999", b"\n", b"<", b"{", b"]", b"\0\0\0\0", b"\xFF\xFF\xFF\xFF",
-    b"\x7F\xFF\xFF\xFF", b"SECTION\n", b"\"coordinates\":",
+    b"0",
+    b"-1",
+    b"1e308",
+    b"nan",
+    b"99999999999999999999",
+    b"\n",
+    b"<",
+    b"{",
+    b"]",
+    b"\0\0\0\0",
+    b"\xFF\xFF\xFF\xFF",
+    b"\x7F\xFF\xFF\xFF",
+    b"SECTION\n",
+    b"\"coordinates\":",
 ];
 
 fn mutated(seed: &[u8], dice: &mut Dice) -> Vec<u8> {
@@ -72,10 +84,8 @@ fn main() {
     };
     let limit = Duration::from_secs(seconds.parse().unwrap());
     let mut dice = Dice(seed.parse().unwrap());
-    let seeds: Vec<(String, Vec<u8>)> = files
-        .iter()
-        .map(|f| (f.rsplit('/').next().unwrap().to_owned(), std::fs::read(f).unwrap()))
-        .collect();
+    let seeds: Vec<(String, Vec<u8>)> =
+        files.iter().map(|f| (f.rsplit('/').next().unwrap().to_owned(), std::fs::read(f).unwrap())).collect();
     let last = std::env::temp_dir().join(format!("counterpoise-fuzz-{seed}"));
     let (start, mut runs, mut read, mut slowest) = (Instant::now(), 0_u64, 0_u64, Duration::ZERO);
     while start.elapsed() < limit {
