@@ -4,7 +4,12 @@
 //! Coverage does not guide it; seeds are real or made files of every kind. An input that takes longer
 //! than two seconds, and the last one before a panic, is left in the folder of temporary files.
 
-#![allow(clippy::unwrap_used, clippy::print_stdout, reason = "a tool for development")]
+#![allow(
+    clippy::unwrap_used,
+    clippy::print_stdout,
+    clippy::disallowed_methods,
+    reason = "a tool for development: it measures time"
+)]
 
 use std::time::{Duration, Instant};
 use survey::{BringOptions, GroundFilter, GroundOptions, LengthUnit, StoredSite, bring_in};
