@@ -2651,7 +2651,7 @@ cli-survey-no-ground = no ground yet
 cli-survey-no-lines = no overhead line is known here; look up, and ask the network’s owner
 cli-survey-likely-line = likely conductor { $number }: { $length } long, lowest { $low }, sag { $sag }, from east { $east }, north { $north }
 cli-survey-hint-likely = These are suggestions: look at each on site, ask its owner for the voltage, and type it into the job as a line.
-cli-survey-kept = Kept in { $file } ({ $size }). A job takes it with: site_from = "{ $file }"
+cli-survey-kept = Kept in { $file } ({ $size }). A job in that folder takes it with: site_from = "{ $name }"
 cli-survey-not-kept = Nothing was kept: add --into plot.site.
 cli-survey-wrote = Written: { $file }
 cli-survey-bad-argument = { $argument } is not understood: { $value }

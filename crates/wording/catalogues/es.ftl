@@ -2705,7 +2705,7 @@ cli-survey-no-ground = todavía sin terreno
 cli-survey-no-lines = aquí no consta ninguna línea aérea; mire hacia arriba y pregunte al dueño de la red
 cli-survey-likely-line = posible conductor { $number }: { $length } de largo, lo más bajo a { $low }, flecha { $sag }, desde este { $east }, norte { $north }
 cli-survey-hint-likely = Son sugerencias: mire cada uno en la obra, pregunte la tensión a su dueño y escríbalo en el trabajo como línea.
-cli-survey-kept = Guardado en { $file } ({ $size }). Un trabajo lo toma con: site_from = "{ $file }"
+cli-survey-kept = Guardado en { $file } ({ $size }). Un trabajo en esa carpeta lo toma con: site_from = "{ $name }"
 cli-survey-not-kept = No se guardó nada: añada --into plot.site.
 cli-survey-wrote = Escrito: { $file }
 cli-survey-bad-argument = no se entiende { $argument }: { $value }

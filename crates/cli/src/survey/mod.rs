@@ -91,7 +91,8 @@ pub(crate) fn run(args: &SurveyArgs) -> Run {
     match &kept {
         Some((path, bytes)) => {
             let kb = format!("{:.0} kB", bytes.len() as f64 / 1000.0);
-            let message = text::KEPT.with("file", path.display().to_string()).with("size", kb);
+            let name = path.file_name().map_or_else(String::new, |n| n.to_string_lossy().into_owned());
+            let message = text::KEPT.with("file", path.display().to_string()).with("size", kb).with("name", name);
             terminal::paragraph(&wording.render(&message), "", "");
         }
         None if !only_sites => {

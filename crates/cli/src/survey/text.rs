@@ -94,7 +94,7 @@ evidence::messages! {
     /// What to do about those.
     HINT_LIKELY = "cli-survey-hint-likely" [];
     /// Kept in `file`.
-    KEPT = "cli-survey-kept" [file, size];
+    KEPT = "cli-survey-kept" [file, size, name];
     /// Nothing was kept.
     NOT_KEPT = "cli-survey-not-kept" [];
     /// Picture or export written.
