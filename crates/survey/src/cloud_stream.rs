@@ -94,6 +94,11 @@ impl<'a> Tile<'a> {
         Ok(seen)
     }
 
+    /// Number of points that the header declares; checked against the bytes when opened.
+    pub(crate) fn points(&self) -> u64 {
+        self.header.points
+    }
+
     /// Corners in plan that hold every point, m: of plain data by looking, since their header may
     /// be wrong; of compressed data as declared, since points outside make them damaged.
     pub(crate) fn bounds(&self) -> (DVec2, DVec2) {

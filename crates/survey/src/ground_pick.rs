@@ -13,6 +13,12 @@ use evidence::Faults;
 use geometry::DVec3;
 use quantity::Quantity;
 
+/// Cells that the filter takes for every point (ours): with fewer points there is no ground to find.
+const CELLS_A_POINT: u64 = 64;
+
+/// Cells that it takes at least.
+const FEWEST_CELLS: u64 = 1_000_000;
+
 /// The class of ground points (LAS 1.4 R15, tables 9 and 17).
 const GROUND: u8 = 2;
 
@@ -43,7 +49,10 @@ impl GroundPick {
             .collect();
         let window = options.window.map(|w| w.grown(filter.widest));
         let mut notes = Notes::new(tiles.first().map_or("", |t| t.0));
-        let result = RasterPlan::of(&opened, window, filter.cell, MOST_CELLS, &mut notes);
+        // A box far wider than its points is a stray point or a damaged header: time goes with the cells.
+        let points: u64 = opened.iter().map(Tile::points).sum();
+        let most = MOST_CELLS.min(FEWEST_CELLS + CELLS_A_POINT * points);
+        let result = RasterPlan::of(&opened, window, filter.cell, most, &mut notes);
         let (plan, _) = notes.finish(result)?;
         let Some(plan) = plan else { return Ok(Self::Class) };
         let mut lowest = vec![f32::NAN; plan.cells()];

@@ -13,6 +13,9 @@ const LINE_WIDTH: f64 = 0.30;
 /// A line farther than this from the site is cut off, m: its spans end at supports outside the site.
 const AROUND: f64 = 250.0;
 
+/// A top this far below the ground at its outline is none, m (ours: more than a step or a light well).
+const BELOW_GROUND: f64 = 2.0;
+
 /// Longest piece between two looks at the ground along an outline, m.
 const LOOK: f64 = 2.0;
 
@@ -103,14 +106,15 @@ impl Put<'_, '_> {
                     self.out.height_from_cloud += u64::from(top.is_some());
                 }
                 // A top in the ground is in another datum or unit: it is no height at all.
-                if let (Some(level), Some(ground)) = (top, highest_ground(&self.site.ground, &shape))
-                    && level <= ground - 2.0
+                let ground = highest_ground(&self.site.ground, &shape);
+                if let (Some(level), Some(ground)) = (top, ground)
+                    && level <= ground - BELOW_GROUND
                 {
                     *self.out.left_out.entry("top-below-ground").or_default() += 1;
                     top = None;
                 }
                 self.out.height_unknown += u64::from(top.is_none());
-                self.out.without_ground += u64::from(highest_ground(&self.site.ground, &shape).is_none());
+                self.out.without_ground += u64::from(ground.is_none());
                 let accuracy = self.source.accuracy;
                 let body = Body::Upright { shape, base: None, top };
                 self.site.surroundings.things.push(Thing {
