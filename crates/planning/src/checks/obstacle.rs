@@ -59,6 +59,15 @@ fn carries_landing(ctx: &Context<'_>, thing: &Thing) -> bool {
     (top - ctx.landing.level).abs() <= SAME_LEVEL && shape.contains(ctx.landing.at)
 }
 
+/// The thing without its uppermost part, in which load and blades are set down.
+fn cut_off(thing: &Thing) -> Thing {
+    let mut thing = thing.clone();
+    if let Body::Upright { top: Some(top), .. } = &mut thing.body {
+        *top -= 2.0 * SAME_LEVEL;
+    }
+    thing
+}
+
 fn outcome(ctx: &Context<'_>, posed: Option<&Posed>, thing: &Thing) -> ThingOutcome {
     let required = required(ctx, posed, thing, &mut evidence::Silent);
     if let Some((low, high)) = thing.bounds() {
@@ -80,7 +89,13 @@ fn outcome(ctx: &Context<'_>, posed: Option<&Posed>, thing: &Thing) -> ThingOutc
             d
         }
     });
-    match least {
+    // Load and forks come to its top on purpose, but never into its face below.
+    let into_face = parts == Parts::WithoutTool
+        && swept::least(ctx, posed, attachment, Parts::All, 0.0, |solid| {
+            distance_thing(solid, &cut_off(thing)).metres()
+        })
+        .is_none_or(|d| d <= 0.0);
+    match least.map(|distance| if into_face { 0.0 } else { distance }) {
         Some(distance) => ThingOutcome::Measured { distance, required, height_known },
         None => ThingOutcome::NotChecked,
     }
