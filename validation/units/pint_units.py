@@ -16,7 +16,7 @@ G = u.standard_gravity
 
 SI = {"Length": "m", "Area": "m**2", "Volume": "m**3", "Mass": "kg", "Angle": "rad", "Slope": "dimensionless",
       "Ratio": "dimensionless", "Force": "N", "Moment": "N*m", "Pressure": "Pa", "Speed": "m/s", "Voltage": "V",
-      "Density": "kg/m**3", "Stiffness": "N/m"}
+      "Density": "kg/m**3", "Stiffness": "N/m", "UnitWeight": "N/m**3", "SecondMoment": "m**4"}
 
 UNITS = {
     "Length": {"m": "m", "mm": "mm", "cm": "cm", "km": "km", "ft": "foot", "in": "inch", "yd": "yard", "mi": "mile",
@@ -39,6 +39,8 @@ UNITS = {
     "Density": {"kg/m3": "kg/m**3", "t/m3": "metric_ton/m**3", "lb/ft3": "pound/foot**3", "lb/yd3": "pound/yard**3"},
     "Stiffness": {"kN/m": "kN/m", "N/m": "N/m", "kN/mm": "kN/mm", "lbf/ft": "force_pound/foot",
                   "lbf/in": "force_pound/inch"},
+    "UnitWeight": {"kN/m3": "kN/m**3", "N/m3": "N/m**3", "lbf/ft3": "force_pound/foot**3"},
+    "SecondMoment": {"m4": "m**4", "cm4": "cm**4", "mm4": "mm**4", "in4": "inch**4"},
 }
 
 rows = ["# made by pint_units.py with pint %s" % pint.__version__, "dimension,unit,si"]

@@ -411,6 +411,8 @@ pub(crate) fn name(dimension: Dimension) -> TextId {
         Dimension::Voltage => text::DIMENSION_VOLTAGE,
         Dimension::Density => text::DIMENSION_DENSITY,
         Dimension::Stiffness => text::DIMENSION_STIFFNESS,
+        Dimension::UnitWeight => text::DIMENSION_UNIT_WEIGHT,
+        Dimension::SecondMoment => text::DIMENSION_SECOND_MOMENT,
     }
 }
 
@@ -430,6 +432,8 @@ fn unit_example(dimension: Dimension) -> &'static str {
         Dimension::Voltage => "kV",
         Dimension::Density => "kg/m³",
         Dimension::Stiffness => "kN/m",
+        Dimension::UnitWeight => "kN/m³",
+        Dimension::SecondMoment => "cm⁴",
     }
 }
 
@@ -451,6 +455,8 @@ fn example(key: &str, dimension: Dimension) -> String {
         Dimension::Voltage => "11 kV",
         Dimension::Density => "1800 kg/m³",
         Dimension::Stiffness => "600 kN/m",
+        Dimension::UnitWeight => "18 kN/m³",
+        Dimension::SecondMoment => "800 cm⁴",
     };
     format!("{key} = \"{value}\"")
 }

@@ -58,6 +58,8 @@ fn definition(dimension: Dimension) -> &'static str {
         Dimension::Voltage => "voltage",
         Dimension::Density => "density",
         Dimension::Stiffness => "stiffness",
+        Dimension::UnitWeight => "unit-weight",
+        Dimension::SecondMoment => "second-moment",
     }
 }
 

@@ -118,6 +118,10 @@ evidence::messages! {
     DIMENSION_DENSITY = "jobfile-dimension-density" [];
     /// Dimension: a stiffness.
     DIMENSION_STIFFNESS = "jobfile-dimension-stiffness" [];
+    /// Name of the dimension, with its article.
+    DIMENSION_UNIT_WEIGHT = "jobfile-dimension-unit-weight" [];
+    /// Name of the dimension, with its article.
+    DIMENSION_SECOND_MOMENT = "jobfile-dimension-second-moment" [];
     /// `key` is negative: `value`.
     NEGATIVE = "jobfile-negative" [key, value];
     /// `key` must be greater than zero and is `value`.

@@ -37,6 +37,10 @@ pub enum Dimension {
     Density,
     /// Newtons per metre.
     Stiffness,
+    /// Newtons per cubic metre: unit weight of soil.
+    UnitWeight,
+    /// Metres to the fourth: second moment of area.
+    SecondMoment,
 }
 
 impl Dimension {
@@ -56,6 +60,8 @@ impl Dimension {
             Self::Voltage => "V",
             Self::Density => "kg/m³",
             Self::Stiffness => "N/m",
+            Self::UnitWeight => "N/m³",
+            Self::SecondMoment => "m⁴",
         }
     }
 }

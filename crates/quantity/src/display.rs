@@ -71,6 +71,10 @@ impl Dimension {
             (D::Density, Us) => (FOOT * FOOT * FOOT / POUND, "lb/ft³"),
             (D::Stiffness, Si) => (1e-3, "kN/m"),
             (D::Stiffness, Us) => (FOOT / POUND_FORCE, "lbf/ft"),
+            (D::UnitWeight, Si) => (1e-3, "kN/m³"),
+            (D::UnitWeight, Us) => (FOOT * FOOT * FOOT / POUND_FORCE, "lbf/ft³"),
+            (D::SecondMoment, Si) => (1e8, "cm⁴"),
+            (D::SecondMoment, Us) => (1.0 / (INCH * INCH * INCH * INCH), "in⁴"),
         }
     }
 }
@@ -138,6 +142,7 @@ impl Quantity {
             (D::Ratio, _) => step(1, 10.0, 0),
             (D::Number, _) if size >= 1000.0 || (size > 0.0 && value.fract() == 0.0) => 0,
             (D::Number, _) => step(4, 0.1, 2),
+            (D::UnitWeight | D::SecondMoment, _) => step(2, 1.0, 1),
             (D::Force | D::Moment, UnitSystem::Si) => step(2, 1.0, 1),
             (D::Force | D::Moment | D::Stiffness, _) => 0,
             (D::Pressure, UnitSystem::Us) if size >= 1000.0 => {

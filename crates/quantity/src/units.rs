@@ -143,6 +143,13 @@ pub(crate) const UNITS: &[Unit] = &[
     unit(D::Stiffness, 1e6, &["kN/mm", "MN/m"]),
     unit(D::Stiffness, POUND_FORCE / FOOT, &["lbf/ft", "lb/ft"]),
     unit(D::Stiffness, POUND_FORCE / INCH, &["lbf/in", "lb/in"]),
+    unit(D::UnitWeight, 1e3, &["kN/m3"]),
+    unit(D::UnitWeight, 1.0, &["N/m3"]),
+    unit(D::UnitWeight, POUND_FORCE / (FOOT * FOOT * FOOT), &["lbf/ft3", "pcf", "lb/ft3"]),
+    unit(D::SecondMoment, 1.0, &["m4"]),
+    unit(D::SecondMoment, 1e-8, &["cm4"]),
+    unit(D::SecondMoment, 1e-12, &["mm4"]),
+    unit(D::SecondMoment, INCH * INCH * INCH * INCH, &["in4"]),
 ];
 
 /// Units that people use for two different things, with what they may mean.
@@ -169,6 +176,8 @@ pub fn unit_examples(dimension: Dimension) -> &'static [&'static str] {
         D::Voltage => &["kV", "V"],
         D::Density => &["kg/m³", "kN/m³", "lb/ft³"],
         D::Stiffness => &["kN/m", "lbf/in"],
+        D::UnitWeight => &["kN/m³", "lbf/ft³"],
+        D::SecondMoment => &["cm⁴", "in⁴"],
     }
 }
 
@@ -179,6 +188,7 @@ pub(crate) fn normalise(unit: &str) -> String {
         match c {
             '²' => out.push('2'),
             '³' => out.push('3'),
+            '⁴' => out.push('4'),
             '^' => {}
             '⋅' | '*' | '∙' | '•' => out.push('·'),
             '⁄' | '∕' => out.push('/'),

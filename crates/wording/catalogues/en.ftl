@@ -234,6 +234,8 @@ entry-dimension-speed = a speed
 entry-dimension-voltage = a voltage
 entry-dimension-density = a density
 entry-dimension-stiffness = a stiffness
+entry-dimension-unit-weight = a unit weight
+entry-dimension-second-moment = a second moment of area
 
 ## Labels in drawings, and the plan sheet
 
@@ -749,6 +751,8 @@ jobfile-dimension-speed = a speed
 jobfile-dimension-voltage = a voltage
 jobfile-dimension-density = a density
 jobfile-dimension-stiffness = a stiffness
+jobfile-dimension-unit-weight = a unit weight
+jobfile-dimension-second-moment = a second moment of area
 jobfile-negative = { $key } is { $value }, and it cannot be below zero
 jobfile-not-positive = { $key } is { $value }, and it must be more than zero
 jobfile-out-of-range = { $key } is { $value }; possible is { $low } to { $high }

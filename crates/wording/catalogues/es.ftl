@@ -273,6 +273,8 @@ entry-dimension-speed = una velocidad
 entry-dimension-voltage = una tensión eléctrica
 entry-dimension-density = una densidad
 entry-dimension-stiffness = una rigidez
+entry-dimension-unit-weight = un peso específico
+entry-dimension-second-moment = un momento de inercia
 
 ## Rótulos de los dibujos y hoja del plan
 
@@ -788,6 +790,8 @@ jobfile-dimension-speed = una velocidad
 jobfile-dimension-voltage = una tensión eléctrica
 jobfile-dimension-density = una densidad
 jobfile-dimension-stiffness = una rigidez
+jobfile-dimension-unit-weight = un peso específico
+jobfile-dimension-second-moment = un momento de inercia
 jobfile-negative = { $key } es { $value }, y no puede ser menor que cero
 jobfile-not-positive = { $key } es { $value }, y tiene que ser mayor que cero
 jobfile-out-of-range = { $key } es { $value }; puede ir de { $low } a { $high }

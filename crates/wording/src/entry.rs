@@ -71,6 +71,8 @@ pub fn dimension(dimension: Dimension) -> TextId {
         Dimension::Voltage => DIMENSION_VOLTAGE,
         Dimension::Density => DIMENSION_DENSITY,
         Dimension::Stiffness => DIMENSION_STIFFNESS,
+        Dimension::UnitWeight => DIMENSION_UNIT_WEIGHT,
+        Dimension::SecondMoment => DIMENSION_SECOND_MOMENT,
     }
 }
 
@@ -151,4 +153,8 @@ evidence::messages! {
     DIMENSION_DENSITY = "entry-dimension-density" [];
     /// A stiffness.
     DIMENSION_STIFFNESS = "entry-dimension-stiffness" [];
+    /// A unit weight.
+    DIMENSION_UNIT_WEIGHT = "entry-dimension-unit-weight" [];
+    /// A second moment of area.
+    DIMENSION_SECOND_MOMENT = "entry-dimension-second-moment" [];
 }

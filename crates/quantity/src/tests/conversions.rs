@@ -93,6 +93,13 @@ const DEFINITIONS: &[(D, &str, f64, f64)] = &[
     (D::Stiffness, "kN/mm", 1e6, EXACT),
     (D::Stiffness, "lbf/ft", 14.593_90, PRINTED),
     (D::Stiffness, "lbf/in", 175.1268, PRINTED),
+    (D::UnitWeight, "kN/m3", 1000.0, EXACT),
+    (D::UnitWeight, "N/m3", 1.0, EXACT),
+    (D::UnitWeight, "lbf/ft3", 157.0875, PRINTED),
+    (D::SecondMoment, "m4", 1.0, EXACT),
+    (D::SecondMoment, "cm4", 1e-8, EXACT),
+    (D::SecondMoment, "mm4", 1e-12, EXACT),
+    (D::SecondMoment, "in4", 4.162_314e-7, PRINTED),
 ];
 
 #[test]

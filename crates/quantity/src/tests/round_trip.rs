@@ -3,7 +3,7 @@
 use crate::{Dimension as D, ParseError, Quantity, UnitSystem, parse};
 use proptest::prelude::*;
 
-const DIMENSIONS: [D; 15] = [
+const DIMENSIONS: [D; 17] = [
     D::Length,
     D::Area,
     D::Volume,
@@ -19,6 +19,8 @@ const DIMENSIONS: [D; 15] = [
     D::Voltage,
     D::Density,
     D::Stiffness,
+    D::UnitWeight,
+    D::SecondMoment,
 ];
 
 fn dimension() -> impl Strategy<Value = D> {
