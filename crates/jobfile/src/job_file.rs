@@ -174,7 +174,12 @@ fn job(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Job> {
         lines_complete,
         landings: landings?,
         gates: gates?,
-        surroundings: Surroundings { things: things?, excavations: excavations?, buried: buried?, zones: zones? },
+        surroundings: Surroundings {
+            things: things?.into(),
+            excavations: excavations?,
+            buried: buried?,
+            zones: zones?,
+        },
         lifts: lifts?,
         policy: policy?,
         acceptances: acceptances?,

@@ -1,7 +1,9 @@
 //! Every check of one lift in fixed order: numbers and status.
 
 use crate::checks::line::LineOutcome;
+use crate::checks::obstacle::Obstacles;
 use crate::checks::statics::Statics;
+use crate::checks::zones::Met;
 use crate::checks::{
     approach, attachment, axle, chart, contacts, fitted, forks, gates, ground, identity, landing, level, line, load,
     load_shape, machine_fit, matters, obstacle, rigging, slewing, statics, steering, stops, sudden, tool, tyres, wind,
@@ -21,6 +23,8 @@ pub struct LiftCheck<'a> {
     pub(crate) posed: Result<Posed, NotPosed>,
     pub(crate) statics: Option<Statics>,
     pub(crate) lines: Vec<LineOutcome>,
+    obstacles: Obstacles,
+    zones: Vec<Met>,
     /// Of each check by the id that its findings carry.
     statuses: Vec<(&'static str, Status)>,
     /// Worst of the checks that place and weight can change.
@@ -81,17 +85,19 @@ pub(crate) fn check_context(ctx: Context<'_>) -> LiftCheck<'_> {
     statuses.extend(rigging::status(&ctx).map(|s| ("rigging", s)));
     statuses.extend(gates::status(&ctx).map(|s| ("gate", s)));
     statuses.extend(slewing::status(&ctx).map(|s| ("slewing", s)));
-    let obstacle = obstacle::status(&ctx, posed.as_ref().ok()).map(|s| ("obstacles", s));
+    let obstacles = obstacle::outcomes(&ctx, posed.as_ref().ok());
+    let obstacle = obstacles.status().map(|s| ("obstacles", s));
     statuses.extend(obstacle);
-    let zones = zones::statuses(&ctx, posed.as_ref().ok());
-    statuses.extend(zones.iter().copied());
+    let zones = zones::met(&ctx, posed.as_ref().ok());
+    let of_zones = || zones.iter().map(|m| (m.check, m.status));
+    statuses.extend(of_zones());
     if job.lines_complete.is_none() {
         statuses.push(("line", Status::CannotTell));
     }
     // Lines and ground count where they refuse; what they cannot tell, no other place tells either.
-    let refusing = of_lines().chain([ground]).chain(obstacle).chain(zones).filter(|(_, s)| *s >= Status::NoGo);
+    let refusing = of_lines().chain([ground]).chain(obstacle).chain(of_zones()).filter(|(_, s)| *s >= Status::NoGo);
     let placed = placed.into_iter().chain(refusing).map(|(_, s)| s).max().unwrap_or(Status::CannotTell);
-    LiftCheck { ctx, posed, statics, lines, statuses, placed }
+    LiftCheck { ctx, posed, statics, lines, obstacles, zones, statuses, placed }
 }
 
 /// A check that refuses at once, by its id: out of level, beyond the chart. Costs a part of all checks.
@@ -158,8 +164,8 @@ impl LiftCheck<'_> {
         out.push(approach::finding(ctx, posed));
         out.push(landing::finding(ctx));
         out.extend(gates::findings(ctx));
-        out.extend(obstacle::findings(ctx, posed));
-        out.extend(zones::findings(ctx, posed.ok()));
+        out.extend(obstacle::findings(ctx, &self.obstacles, posed));
+        out.extend(zones::findings(&self.zones));
         out.extend(matters::findings(ctx));
         out
     }

@@ -7,7 +7,7 @@
 //! - [`footing`]: ground under four contacts: the machine's pose on it, slope along and across
 //! - [`PowerLine`], [`Span`]: conductors with sag; what is not known stays not known
 //! - [`conductor`]: sag as parabola and catenary, with wind
-//! - [`Surroundings`]: [`Thing`]s that stand, [`Excavation`]s, [`Buried`] things, [`Zone`]s
+//! - [`Surroundings`]: [`Thing`]s that stand, listed and indexed as [`Things`], [`Excavation`]s, [`Buried`] things, [`Zone`]s
 //! - [`walls`]: the sides of a thing with its openings
 //! - [`distance_thing`], [`ThingIndex`]: how near a part of a machine comes to them
 //! - [`profile`], [`headroom`], [`sight`]: a cut through the site, room above a path, what a point is hidden by
@@ -39,6 +39,7 @@ mod surroundings;
 mod terrain;
 mod thing;
 mod thing_index;
+mod things;
 mod tin;
 mod tin_breaklines;
 mod tin_buckets;
@@ -67,6 +68,7 @@ pub use surroundings::Surroundings;
 pub use terrain::{Grid, Ground, GroundSource, Terrain};
 pub use thing::{Body, Columns, Opening, Thing, ThingKind};
 pub use thing_index::ThingIndex;
+pub use things::Things;
 pub use tin::{Tin, TinDoubts, TinError, TinParts};
 pub use tin_rings::{Ring, RingKind};
 pub use whole::Site;

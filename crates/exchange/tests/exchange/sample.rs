@@ -247,7 +247,7 @@ pub(crate) fn site() -> Site {
             clearance: 0.3,
             clearance_above: 0.2,
         }],
-        surroundings: Surroundings { things: things(), excavations, buried, zones: zones() },
+        surroundings: Surroundings { things: things().into(), excavations, buried, zones: zones() },
     }
 }
 

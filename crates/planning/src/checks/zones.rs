@@ -8,10 +8,11 @@ use evidence::{Finding, Source, Status};
 use geometry::{DVec2, DVec3};
 use site::{Body, PlanArea, PlanShape, Support, Thing, ThingKind, Zone, ZoneRule, distance_thing};
 
-/// One finding of a zone, with its check.
-struct Met {
-    check: &'static str,
-    status: Status,
+/// What is met, with the check that it belongs to.
+pub(crate) struct Met {
+    /// Id of the check.
+    pub(crate) check: &'static str,
+    pub(crate) status: Status,
     message: evidence::Message,
     remedy: evidence::TextId,
 }
@@ -43,11 +44,12 @@ fn swept_over(ctx: &Context<'_>, posed: &Posed, zone: &Zone) -> bool {
     };
     let margin = ctx.policy.stand_error;
     let least =
-        swept::least(ctx, posed, attachment, Parts::All, margin, |solid| distance_thing(solid, &column).metres());
-    least.is_none_or(|d| d <= margin)
+        swept::least(ctx, posed, attachment, Parts::All, margin, |solid, _| distance_thing(solid, &column).metres());
+    least.is_none_or(|d| d.is_nan() || d <= margin)
 }
 
-fn met(ctx: &Context<'_>, posed: Option<&Posed>) -> Vec<Met> {
+/// Every zone, excavation and buried thing that refuses something or asks for a condition.
+pub(crate) fn met(ctx: &Context<'_>, posed: Option<&Posed>) -> Vec<Met> {
     let around = &ctx.job.surroundings;
     if around.zones.is_empty() && around.excavations.is_empty() && around.buried.is_empty() {
         return Vec::new();
@@ -163,14 +165,8 @@ fn times(zone: &Zone) -> String {
     zone.times.iter().map(|t| format!("{}-{}", clock(t.from), clock(t.to))).collect::<Vec<_>>().join(", ")
 }
 
-/// Of each that is met, by the id of its check.
-pub(crate) fn statuses(ctx: &Context<'_>, posed: Option<&Posed>) -> Vec<(&'static str, Status)> {
-    met(ctx, posed).into_iter().map(|m| (m.check, m.status)).collect()
-}
-
-pub(crate) fn findings(ctx: &Context<'_>, posed: Option<&Posed>) -> Vec<Finding> {
-    met(ctx, posed)
-        .into_iter()
-        .map(|m| Finding::new(m.check, m.status, m.message).remedy(m.remedy).source(Source::CommonPractice))
-        .collect()
+pub(crate) fn findings(met: &[Met]) -> Vec<Finding> {
+    let said =
+        |m: &Met| Finding::new(m.check, m.status, m.message.clone()).remedy(m.remedy).source(Source::CommonPractice);
+    met.iter().map(said).collect()
 }

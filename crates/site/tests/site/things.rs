@@ -7,7 +7,7 @@ use parry3d_f64::query;
 use parry3d_f64::shape::{ConvexPolyhedron, Segment as ParrySegment};
 use site::{
     Body, Columns, Distance, Grid, Ground, GroundSource, Hidden, Opening, Overhead, PlanArea, PlanShape, PowerLine,
-    Span, Terrain, Thing, ThingIndex, ThingKind, distance_thing, headroom, profile, sight,
+    Span, Terrain, Thing, ThingIndex, ThingKind, Things, distance_thing, headroom, profile, sight,
 };
 
 /// GJK stops at about this, m.
@@ -148,6 +148,44 @@ fn the_index_finds_what_asking_everything_finds() {
         found += usize::from(asked.is_some());
     }
     assert!(found > 300, "{found}");
+}
+
+/// Near a place are those whose box is, with their accuracy, and whatever has no place; a thing that is
+/// moved or added afterwards is found where it is then.
+#[test]
+fn the_things_near_a_place_are_found_wherever_they_are_moved_to() {
+    let mut random = Seeded(79);
+    let mut things = Things::default();
+    for _ in 0..300 {
+        let at = random.point(60.0);
+        let mut t = upright(&[(at.x, at.y), (at.x + 2.0, at.y), (at.x + 1.0, at.y + 2.0)], None, None);
+        t.accuracy = 0.5 * random.next();
+        things.push(t);
+    }
+    things.push(upright(&[], None, None));
+    let mut not_known = things[0].clone();
+    not_known.accuracy = f64::NAN;
+    things.push(not_known);
+    things.push(upright(&[(f64::NAN, f64::NAN), (f64::NAN, f64::NAN)], None, Some(1.0)));
+    let mut found = 0;
+    for round in 0..200 {
+        let i = (random.next() * 300.0) as usize;
+        let to = random.point(60.0).truncate();
+        let Body::Upright { shape: PlanShape::Area(area), .. } = &mut things[i].body else { panic!("an area") };
+        area.outer = vec![to, to + DVec2::X, to + DVec2::Y];
+        let (at, reach) = (random.point(60.0).truncate(), 20.0 * random.next());
+        let is_near = |t: &Thing| {
+            let Some((low, high)) = t.bounds() else { return true };
+            let out = (low - at).max(at - high).max(DVec2::ZERO).length() > reach + t.accuracy;
+            !out || t.accuracy.is_nan() || low.is_nan()
+        };
+        let all: Vec<usize> = (0..things.len()).filter(|i| is_near(&things[*i])).collect();
+        assert_eq!(things.within(at, reach), all, "round {round}");
+        assert!(all.ends_with(&[300, 301, 302]));
+        found += all.len() - 3;
+        assert_eq!(things.within(at, f64::NAN).len(), things.len(), "no number passes nothing by");
+    }
+    assert!(found > 1_000, "{found}");
 }
 
 #[test]

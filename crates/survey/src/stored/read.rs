@@ -63,7 +63,7 @@ fn read(bytes: &[u8], notes: &mut Notes<'_>) -> Result<StoredSite, Refused> {
         return Err(refuse(BadBlock::Damaged, notes));
     }
     let surroundings = Surroundings {
-        things,
+        things: things.into(),
         excavations: head.excavations.into_iter().map(excavation).collect(),
         buried: head.buried.into_iter().map(buried).collect(),
         zones: head.zones.into_iter().map(zone).collect(),

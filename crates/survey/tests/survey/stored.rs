@@ -81,7 +81,8 @@ fn whole() -> StoredSite {
                 thing("area", upright(PlanShape::Area(square(0.0, 5.0)), None)),
                 thing("strip", upright(PlanShape::Strip { course, width: 0.3 }, Some(4.0))),
                 thing("columns", Body::Columns(columns)),
-            ],
+            ]
+            .into(),
             excavations: vec![Excavation {
                 id: "e".into(),
                 name: "dig".into(),
