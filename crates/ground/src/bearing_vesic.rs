@@ -20,7 +20,7 @@ pub(crate) fn terms(g: &Given<'_>) -> [Term; 3] {
                 ..Term::bare(n_c)
             };
             // Without friction the wedge's own weight pushes down a slope: N_γ = −2·sin β.
-            let down = Term { shape: 1.0 - 0.4 * ratio, ..Term::bare(-2.0 * libm::sin(slope)) };
+            let down = Term::bare(-2.0 * libm::sin(slope));
             [c, Term { ground: ground(slope), ..Term::bare(1.0) }, down]
         }
         Strength::Drained { .. } => {

@@ -1,7 +1,7 @@
 //! Design values: sets of partial factors by name, or one factor.
 
 use crate::step_values::{force, number};
-use crate::{Strength, text};
+use crate::{Stated, Strength, text};
 use evidence::{Source, Step, Trace};
 
 /// A set of factors. EN 1997-1:2004, annex A, recommended values, from memory; a country's annex may differ.
@@ -65,17 +65,32 @@ impl FactorSet {
 
     /// Design strength: `c_u/γ_cu`, `c′/γ_c′`, `tan φ′/γ_φ′`.
     pub fn strength(self, characteristic: Strength) -> Strength {
-        let v = self.values();
         match characteristic {
-            Strength::Undrained { c_u } => Strength::Undrained { c_u: c_u / v.undrained },
-            Strength::Drained { cohesion, friction } if v.friction == 1.0 => {
-                Strength::Drained { cohesion: cohesion / v.cohesion, friction }
+            Strength::Undrained { c_u } => Strength::Undrained { c_u: self.undrained(c_u) },
+            Strength::Drained { cohesion, friction } => {
+                let (cohesion, friction) = self.drained(cohesion, friction);
+                Strength::Drained { cohesion, friction }
             }
-            Strength::Drained { cohesion, friction } => Strength::Drained {
-                cohesion: cohesion / v.cohesion,
-                friction: libm::atan(libm::tan(friction) / v.friction),
-            },
         }
+    }
+
+    /// Design values of everything stated of a soil.
+    pub fn stated(self, characteristic: Stated) -> Stated {
+        Stated {
+            undrained: characteristic.undrained.map(|c_u| self.undrained(c_u)),
+            drained: characteristic.drained.map(|(cohesion, friction)| self.drained(cohesion, friction)),
+        }
+    }
+
+    fn undrained(self, c_u: f64) -> f64 {
+        c_u / self.values().undrained
+    }
+
+    fn drained(self, cohesion: f64, friction: f64) -> (f64, f64) {
+        let v = self.values();
+        // Left as it is where nothing divides it: there and back would lose a digit.
+        let friction = if v.friction == 1.0 { friction } else { libm::atan(libm::tan(friction) / v.friction) };
+        (cohesion / v.cohesion, friction)
     }
 
     /// Design force, N.

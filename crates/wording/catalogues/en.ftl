@@ -2751,3 +2751,25 @@ working-mat-side = Smallest square mat that works
 working-settlement = Immediate settlement of the pad
 working-settlement-tilt = Tilt from the difference of settlement
 working-settlement-head = What the tilt moves at the height of the boom’s head
+
+## calc bearing, calc mat
+
+cli-soil-both = This needs { $other } too.
+cli-no-force = The force is 0. Give what presses the ground.
+cli-one-base = Give one base: pad_width and pad_length, or pad_diameter, or tyre_pressure and tyre_width.
+cli-bearing-carries = The ground carries { $resistance }; { $force } press it: { $used } used.
+cli-bearing-too-much = Too much: { $force } press the ground, it carries { $resistance }: { $used } used.
+cli-bearing-pressures = Pressure on the part that works { $pressure }; the ground fails at { $ultimate }.
+cli-bearing-undrained = undrained strength
+cli-bearing-drained = drained strength
+cli-bearing-lower = Layer { $layer } from above governs, by its { $strength }.
+cli-bearing-upper = The layer under the base governs, by its { $strength }.
+cli-bearing-note = This is one calculation, never a go: edges, slopes beside it, what is buried, settlement and what nobody looked at below are not in it.
+cli-mat-carries = A mat of { $along } by { $across } carries this: { $pressure } under the part that works, the ground carries { $carries }.
+cli-mat-too-much = A mat of { $along } by { $across } does not do: { $pressure } under the part that works, the ground carries { $carries }.
+cli-mat-works = Of it { $along } by { $across } work, as far as { $limit }.
+cli-mat-to-edge = its planks and edges reach
+cli-mat-to-bending = its strength in bending goes
+cli-mat-to-shear = its strength in shear goes
+cli-mat-to-stiffness = it is stiff enough to press the ground
+cli-mat-centred = The smallest mat is looked for under the pad’s middle. Give mat_along and mat_across, or leave the offsets out.

@@ -2805,3 +2805,25 @@ working-mat-side = Placa de apoyo cuadrada más pequeña que sirve
 working-settlement = Asiento inmediato del plato
 working-settlement-tilt = Inclinación por la diferencia de asientos
 working-settlement-head = Lo que la inclinación desplaza a la altura de la cabeza de la pluma
+
+## calc bearing, calc mat
+
+cli-soil-both = Esto necesita también { $other }.
+cli-no-force = La fuerza es 0. Indique lo que presiona el terreno.
+cli-one-base = Indique una sola base: pad_width y pad_length, o pad_diameter, o tyre_pressure y tyre_width.
+cli-bearing-carries = El terreno soporta { $resistance }; lo presionan { $force }: { $used } empleado.
+cli-bearing-too-much = Demasiado: presionan el terreno { $force } y soporta { $resistance }: { $used } empleado.
+cli-bearing-pressures = Presión en la parte que trabaja { $pressure }; el terreno falla a { $ultimate }.
+cli-bearing-undrained = resistencia sin drenaje
+cli-bearing-drained = resistencia con drenaje
+cli-bearing-lower = Decide la capa { $layer } desde arriba, por su { $strength }.
+cli-bearing-upper = Decide la capa bajo la base, por su { $strength }.
+cli-bearing-note = Es un cálculo suelto, nunca un «adelante»: no incluye bordes, taludes próximos, lo enterrado, los asientos ni lo que nadie ha mirado debajo.
+cli-mat-carries = Una placa de apoyo de { $along } por { $across } lo soporta: { $pressure } bajo la parte que trabaja, el terreno soporta { $carries }.
+cli-mat-too-much = Una placa de apoyo de { $along } por { $across } no basta: { $pressure } bajo la parte que trabaja, el terreno soporta { $carries }.
+cli-mat-works = De ella trabajan { $along } por { $across }, hasta donde alcanza { $limit }.
+cli-mat-to-edge = lo que llegan tablas y bordes
+cli-mat-to-bending = su resistencia a flexión
+cli-mat-to-shear = su resistencia a cortante
+cli-mat-to-stiffness = su rigidez para presionar el terreno
+cli-mat-centred = La placa más pequeña se busca centrada bajo el plato. Indique mat_along y mat_across, o suprima los desplazamientos.
