@@ -212,6 +212,10 @@ pub(crate) enum Calculation {
     Fit,
     /// Slope at which a machine tips on a tilting platform
     Platform,
+    /// What layered ground carries under a pad or a tyre
+    Bearing,
+    /// A mat under a pad: what of it works, or the smallest that carries
+    Mat,
 }
 
 #[derive(Debug, Args)]
@@ -475,6 +479,10 @@ pub(crate) enum Form {
     CalcFit,
     /// The answer that `calc platform --format json` prints
     CalcPlatform,
+    /// The answer that `calc bearing --format json` prints
+    CalcBearing,
+    /// The answer that `calc mat --format json` prints
+    CalcMat,
     /// Faults of an input, as printed with `--format json`
     Faults,
     /// The answer that `machine explain --format json` prints

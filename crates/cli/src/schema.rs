@@ -1,7 +1,10 @@
 //! `counterpoise schema`.
 
 use crate::args::{Form, SchemaArgs};
-use crate::calc::{ChartResult, FitResult, PlatformResult, ReactionsResult, StabilityResult, TravelResult, WindResult};
+use crate::calc::{
+    BearingResult, ChartResult, FitResult, MatResult, PlatformResult, ReactionsResult, StabilityResult, TravelResult,
+    WindResult,
+};
 use crate::machine::{Comparison, Explained, Missing, Reserves};
 use crate::{Outcome, Run, terminal};
 use jobfile::FileKind;
@@ -27,6 +30,8 @@ pub(crate) fn schema(form: Form) -> Schema {
         Form::CalcWind => schema_for!(WindResult),
         Form::CalcFit => schema_for!(FitResult),
         Form::CalcPlatform => schema_for!(PlatformResult),
+        Form::CalcBearing => schema_for!(BearingResult),
+        Form::CalcMat => schema_for!(MatResult),
         Form::Faults => schema_for!(evidence::Faults),
         Form::MachineExplain => schema_for!(Explained),
         Form::MachineCompare => schema_for!(Comparison),

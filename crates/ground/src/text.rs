@@ -7,4 +7,116 @@ evidence::messages! {
     STEP_TYRE_PRESSURE = "working-tyre-pressure" [];
     /// Working: pressure under a stabilizer pad from force and area.
     STEP_PAD_PRESSURE = "working-pad-pressure" [];
+    /// Soil: name of a value.
+    SOIL_UNIT_WEIGHT = "soil-unit-weight" [];
+    /// Soil: name of a value.
+    SOIL_FRICTION = "soil-friction" [];
+    /// Soil: name of a value.
+    SOIL_COHESION = "soil-cohesion" [];
+    /// Soil: name of a value.
+    SOIL_UNDRAINED = "soil-undrained" [];
+    /// Soil: name of a value.
+    SOIL_MODULUS = "soil-modulus" [];
+    /// Soil: name of a value.
+    SOIL_POISSON = "soil-poisson" [];
+    /// Soil: name of a value.
+    SOIL_THICKNESS = "soil-thickness" [];
+    /// Soil: name of a value.
+    SOIL_WATER_DEPTH = "soil-water-depth" [];
+    /// Soil: no layer is given.
+    SOIL_NO_LAYERS = "soil-no-layers" [];
+    /// Soil: a layer does not begin where the one above ends.
+    SOIL_OUT_OF_ORDER = "soil-out-of-order" [given, expected];
+    /// Soil: what to do about layers out of order.
+    SOIL_ORDER_HINT = "soil-order-hint" [];
+    /// Soil: a value that no soil has.
+    SOIL_OUT_OF_RANGE = "soil-out-of-range" [what, given, low, high];
+    /// Soil: a unit weight in another unit.
+    SOIL_WEIGHT_HINT = "soil-weight-hint" [];
+    /// Bearing: a value is missing or cannot be.
+    BEARING_NO_NUMBER = "bearing-no-number" [];
+    /// Bearing: no factor for a leaning force.
+    BEARING_LACKS_INCLINATION = "bearing-lacks-inclination" [author];
+    /// Bearing: no factor for sloping ground.
+    BEARING_LACKS_SLOPE = "bearing-lacks-slope" [author];
+    /// Bearing: friction beyond the table.
+    BEARING_LACKS_FRICTION = "bearing-lacks-friction" [author];
+    /// Bearing: the base slides.
+    BEARING_SLIDES = "bearing-slides" [push, held];
+    /// Bearing: the force falls off the base.
+    BEARING_OFF_BASE = "bearing-off-base" [];
+    /// Bearing: the ground slopes more than it can.
+    BEARING_SLOPE_BEYOND = "bearing-slope-beyond" [slope, friction];
+    /// Bearing: no strength counts.
+    BEARING_NO_STRENGTH = "bearing-no-strength" [];
+    /// Bearing: layers end too high.
+    BEARING_NOT_EXPLORED = "bearing-not-explored" [known, needed];
+    /// Bearing: outside what the method was made for.
+    BEARING_OUTSIDE_METHOD = "bearing-outside-method" [];
+    /// Presumed values are not for tyres.
+    PRESUMED_UNDER_TYRE = "presumed-under-tyre" [];
+    /// Nothing is presumed for that soil.
+    PRESUMED_NOTHING = "presumed-nothing" [];
+    /// Presumed value holds for wider bases.
+    PRESUMED_TOO_NARROW = "presumed-too-narrow" [least];
+    /// The load is not on the mat.
+    MAT_OFF = "mat-off" [];
+    /// No mat is large enough.
+    MAT_NONE = "mat-none" [side];
+    /// Working: effective area of a base.
+    STEP_BEARING_AREA = "working-bearing-area" [];
+    /// Working: bearing capacity factor.
+    STEP_BEARING_FACTOR = "working-bearing-factor" [];
+    /// Working: shape factor.
+    STEP_BEARING_SHAPE = "working-bearing-shape" [];
+    /// Working: depth factor.
+    STEP_BEARING_DEPTH = "working-bearing-depth" [];
+    /// Working: inclination factor.
+    STEP_BEARING_INCLINATION = "working-bearing-inclination" [];
+    /// Working: ground slope factor.
+    STEP_BEARING_GROUND = "working-bearing-ground" [];
+    /// Working: ultimate bearing pressure.
+    STEP_BEARING_ULTIMATE = "working-bearing-ultimate" [];
+    /// Working: force at which the ground fails.
+    STEP_BEARING_RESISTANCE = "working-bearing-resistance" [];
+    /// Working: least of the authors.
+    STEP_BEARING_LEAST = "working-bearing-least" [author];
+    /// Working: load spread through a layer.
+    STEP_SPREAD = "working-spread" [];
+    /// Working: punching through a layer.
+    STEP_PUNCHING = "working-punching" [];
+    /// Working: the least of the ways in which two layers fail.
+    STEP_TWO_LAYERS = "working-two-layers" [];
+    /// Working: granular platform over clay.
+    STEP_PLATFORM = "working-platform" [];
+    /// Working: thickness of a granular platform.
+    STEP_PLATFORM_THICKNESS = "working-platform-thickness" [];
+    /// Working: pressure that leaves no more than a depth of rut.
+    STEP_RUT_PRESSURE = "working-rut-pressure" [];
+    /// Working: wheel mobility number.
+    STEP_RUT_NUMBER = "working-rut-number" [];
+    /// Working: depth of rut of one pass.
+    STEP_RUT_DEPTH = "working-rut-depth" [];
+    /// Working: strength from a test on site; the low end counts.
+    STEP_SITE_TEST = "working-site-test" [];
+    /// Working: design value of the force.
+    STEP_DESIGN_ACTION = "working-design-action" [];
+    /// Working: design value of the resistance.
+    STEP_DESIGN_RESISTANCE = "working-design-resistance" [];
+    /// Working: pressure under the effective part of a mat.
+    STEP_MAT_PRESSURE = "working-mat-pressure" [];
+    /// Working: bending stress of a mat.
+    STEP_MAT_BENDING = "working-mat-bending" [];
+    /// Working: shear stress of a mat.
+    STEP_MAT_SHEAR = "working-mat-shear" [];
+    /// Working: reach of a mat limited by its stiffness.
+    STEP_MAT_STIFF = "working-mat-stiff" [];
+    /// Working: smallest square mat that works.
+    STEP_MAT_SIDE = "working-mat-side" [];
+    /// Working: immediate settlement of a pad.
+    STEP_SETTLEMENT = "working-settlement" [];
+    /// Working: tilt from the difference of settlement.
+    STEP_SETTLEMENT_TILT = "working-settlement-tilt" [];
+    /// Working: what the tilt makes at boom height.
+    STEP_SETTLEMENT_HEAD = "working-settlement-head" [];
 }

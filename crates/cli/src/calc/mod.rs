@@ -1,13 +1,17 @@
 //! `counterpoise calc`: one calculation alone, TOML or JSON in, text or JSON out.
 
+mod bearing;
 mod chart;
 mod fit;
 mod fit_input;
 mod fit_text;
 mod input;
+mod mat;
 mod platform;
 mod reactions;
 mod reactions_print;
+mod safety_input;
+mod soil_input;
 mod stability;
 mod stance_input;
 mod standing;
@@ -18,8 +22,10 @@ mod travel_working;
 mod wind;
 mod working;
 
+pub(crate) use bearing::BearingResult;
 pub(crate) use chart::ChartResult;
 pub(crate) use fit::FitResult;
+pub(crate) use mat::MatResult;
 pub(crate) use platform::PlatformResult;
 pub(crate) use reactions::ReactionsResult;
 pub(crate) use stability::StabilityResult;
@@ -31,14 +37,16 @@ use crate::{Outcome, Run, terminal};
 use std::io::IsTerminal;
 
 pub(crate) fn run(args: &CalcArgs) -> Run {
-    let example = match args.name {
-        Calculation::Chart => chart::EXAMPLE,
-        Calculation::Reactions => reactions::EXAMPLE,
-        Calculation::Stability => stability::EXAMPLE,
-        Calculation::TravelStability => travel::EXAMPLE,
-        Calculation::Wind => wind::EXAMPLE,
-        Calculation::Fit => fit::EXAMPLE,
-        Calculation::Platform => platform::EXAMPLE,
+    let example: std::borrow::Cow<'static, str> = match args.name {
+        Calculation::Chart => chart::EXAMPLE.into(),
+        Calculation::Reactions => reactions::EXAMPLE.into(),
+        Calculation::Stability => stability::EXAMPLE.into(),
+        Calculation::TravelStability => travel::EXAMPLE.into(),
+        Calculation::Wind => wind::EXAMPLE.into(),
+        Calculation::Fit => fit::EXAMPLE.into(),
+        Calculation::Platform => platform::EXAMPLE.into(),
+        Calculation::Bearing => bearing::example().into(),
+        Calculation::Mat => mat::example().into(),
     };
     // Nothing to read: teach instead of waiting for somebody to type a file.
     if args.example || (args.file.is_none() && std::io::stdin().is_terminal()) {
@@ -54,5 +62,7 @@ pub(crate) fn run(args: &CalcArgs) -> Run {
         Calculation::Wind => wind::run(&input, args.said),
         Calculation::Fit => fit::run(&input, args.said),
         Calculation::Platform => platform::run(&input, args.said),
+        Calculation::Bearing => bearing::run(&input, args.said),
+        Calculation::Mat => mat::run(&input, args.said),
     }
 }

@@ -219,4 +219,42 @@ evidence::messages! {
     RESERVE_NOTE = "cli-reserve-note" [];
     /// The margin is a number from 1 to 10.
     RESERVE_BAD_MARGIN = "cli-reserve-bad-margin" [];
+    /// A value that needs another beside it.
+    SOIL_BOTH = "cli-soil-both" [other];
+    /// Neither permanent nor variable force.
+    NO_FORCE = "cli-no-force" [];
+    /// More than one base is given.
+    ONE_BASE = "cli-one-base" [];
+    /// The ground carries.
+    BEARING_CARRIES = "cli-bearing-carries" [resistance, force, used];
+    /// The ground does not carry.
+    BEARING_TOO_MUCH = "cli-bearing-too-much" [resistance, force, used];
+    /// Pressure under the base, and at failure.
+    BEARING_PRESSURES = "cli-bearing-pressures" [pressure, ultimate];
+    /// Strength before water leaves.
+    BEARING_UNDRAINED = "cli-bearing-undrained" [];
+    /// Strength after water has left.
+    BEARING_DRAINED = "cli-bearing-drained" [];
+    /// A lower layer governs.
+    BEARING_LOWER_GOVERNS = "cli-bearing-lower" [layer, strength];
+    /// The layer under the base governs.
+    BEARING_UPPER_GOVERNS = "cli-bearing-upper" [strength];
+    /// What the answer does not cover.
+    BEARING_NOTE = "cli-bearing-note" [];
+    /// Mat and ground carry.
+    MAT_CARRIES = "cli-mat-carries" [along, across, pressure, carries];
+    /// Mat or ground does not carry.
+    MAT_TOO_MUCH = "cli-mat-too-much" [along, across, pressure, carries];
+    /// The part that works and what ends it.
+    MAT_WORKS = "cli-mat-works" [along, across, limit];
+    /// Its edge.
+    MAT_TO_EDGE = "cli-mat-to-edge" [];
+    /// Bending.
+    MAT_TO_BENDING = "cli-mat-to-bending" [];
+    /// Shear.
+    MAT_TO_SHEAR = "cli-mat-to-shear" [];
+    /// Stiffness.
+    MAT_TO_STIFFNESS = "cli-mat-to-stiffness" [];
+    /// The smallest mat lies under the middle.
+    MAT_CENTRED = "cli-mat-centred" [];
 }

@@ -14,6 +14,8 @@ fn published_schemas_are_fresh() {
         "calc-wind",
         "calc-fit",
         "calc-platform",
+        "calc-bearing",
+        "calc-mat",
         "faults",
         "machine-explain",
         "machine-compare",

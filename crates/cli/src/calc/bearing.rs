@@ -1,0 +1,217 @@
+//! `calc bearing`: what layered ground carries under a pad or a tyre, against a force with its factors.
+
+use super::input::Input;
+use super::safety_input::{Safety, design, safety};
+use super::soil_input::{SOIL_EXAMPLE, soil};
+use super::standing::failure;
+use super::text as words;
+use crate::args::Said;
+use crate::failure::Failure;
+use crate::{Outcome, Run, terminal};
+use evidence::{Silent, Working};
+use ground::{Contact, FactorSet, Footprint, Load, PadOnProfile, Profile, Refusal, Strength, bearing_on_profile};
+use jobfile::{Bound, Reader};
+use quantity::{Dimension, Quantity};
+use serde::{Deserialize, Serialize};
+
+const EXAMPLE: &str = r#"# What the ground carries under a pad or a tyre, layer by layer, by the most
+# cautious of five authors; against the force with its factors.
+permanent = "45 kN"          # force by the machine's own weight
+variable = "30 kN"           # by load, wind and movement
+factors = "one"              # "one" factor on the ground, or "DA1", "DA2", "DA3"
+#                              of EN 1997-1
+factor = "2.0"               # with "one"
+pad_width = "0.60 m"         # or pad_diameter = "0.60 m"
+pad_length = "0.60 m"
+# A tyre instead of a pad: tyre_pressure = "4.5 bar" and tyre_width = "0.40 m"
+push = "2 kN"                # sideways, along the width
+off_middle = "0.02 m"        # how far the force falls from the middle, along the
+#                              width
+depth = "0 m"                # of the base below the surface
+slope = "0 %"                # of the ground
+"#;
+
+/// The commented example.
+pub(super) fn example() -> String {
+    format!("{EXAMPLE}{SOIL_EXAMPLE}")
+}
+
+/// Answer of the calculation. SI.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, schemars::JsonSchema)]
+pub(crate) struct BearingResult {
+    /// Force with its factors, N.
+    pub(crate) force_n: f64,
+    /// Force that the ground carries, with its factors, N.
+    pub(crate) resistance_n: f64,
+    /// Force over resistance: more than 1 is too much.
+    pub(crate) used: f64,
+    /// Mean pressure of the force on the effective area, Pa.
+    pub(crate) pressure_pa: f64,
+    /// Pressure at which the ground fails, before a factor on resistance, Pa.
+    pub(crate) ultimate_pa: f64,
+    /// The lower layer that governs, from 1 at the surface; `null`: the layer under the base does alone.
+    pub(crate) lower_layer: Option<usize>,
+    /// The strength that governs.
+    pub(crate) strength: GoverningStrength,
+    /// The ground carries it.
+    pub(crate) carries: bool,
+    /// The steps.
+    pub(crate) working: Working,
+}
+
+/// Which strength governs.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, schemars::JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub(crate) enum GoverningStrength {
+    /// Before water can leave.
+    Undrained,
+    /// After water has left.
+    Drained,
+}
+
+/// What stands there.
+#[derive(Debug, Clone, Copy)]
+enum Stands {
+    Pad(Footprint),
+    Tyre { pressure: f64, width: f64 },
+}
+
+struct Asked {
+    stands: Stands,
+    push: f64,
+    off_middle: f64,
+    depth: f64,
+    slope: f64,
+    safety: Safety,
+    profile: Profile,
+}
+
+pub(crate) fn run(input: &Input, said: Said) -> Run {
+    let root = input.document.root();
+    let asked = asked(&root);
+    root.done();
+    if let Some(failure) = input.faults(said) {
+        return Err(failure);
+    }
+    let asked = asked.ok_or_else(|| failure(input, said))?;
+    let refused = |r: Refusal| Failure::one(said, "ground::no-bearing", input.document.file(), r.message(), None);
+    let result = answer(&asked).map_err(refused)?;
+    if said.json() {
+        terminal::print_json(&result);
+    } else {
+        print(&result, said);
+    }
+    Ok(if result.carries { Outcome::Done } else { Outcome::Outside })
+}
+
+fn asked(root: &Reader<'_>) -> Option<Asked> {
+    let safety = safety(root);
+    let stands = stands(root);
+    let push = root.decision("push", Dimension::Force, Bound::ZeroTo(5e6));
+    let off_middle = root.decision("off_middle", Dimension::Length, Bound::ZeroTo(20.0));
+    let depth = root.decision("depth", Dimension::Length, Bound::ZeroTo(20.0));
+    let slope = root.decision("slope", Dimension::Slope, Bound::ZeroTo(2.0));
+    let profile = soil(root);
+    Some(Asked {
+        stands: stands?,
+        push: push?,
+        off_middle: off_middle?,
+        depth: depth?,
+        slope: libm::atan(slope?),
+        safety: safety?,
+        profile: profile?,
+    })
+}
+
+/// A rectangle, a round pad or a tyre: exactly one.
+fn stands(root: &Reader<'_>) -> Option<Stands> {
+    let side = |key: &str| root.decision(key, Dimension::Length, Bound::Within(0.05, 20.0));
+    let (round, tyre) = (root.has("pad_diameter"), root.has("tyre_pressure") || root.has("tyre_width"));
+    let rectangle = root.has("pad_width") || root.has("pad_length");
+    if usize::from(round) + usize::from(tyre) + usize::from(rectangle) > 1 {
+        root.fault("pad_width", words::ONE_BASE.message(), None);
+        return None;
+    }
+    if round {
+        return Some(Stands::Pad(Footprint::Round { diameter: side("pad_diameter")? }));
+    }
+    if tyre {
+        let pressure = root.decision("tyre_pressure", Dimension::Pressure, Bound::Within(2e4, 2e6));
+        let width = root.decision("tyre_width", Dimension::Length, Bound::Within(0.05, 2.0));
+        return Some(Stands::Tyre { pressure: pressure?, width: width? });
+    }
+    let (width, length) = (side("pad_width"), side("pad_length"));
+    Some(Stands::Pad(Footprint::Rectangle { width: width?, length: length? }))
+}
+
+/// The set of factors with the least left governs.
+fn answer(asked: &Asked) -> Result<BearingResult, Refusal> {
+    let mut worst: Option<BearingResult> = None;
+    for set in &asked.safety.sets {
+        let one = with_set(asked, *set)?;
+        if worst.as_ref().is_none_or(|w| one.used.total_cmp(&w.used).is_gt()) {
+            worst = Some(one);
+        }
+    }
+    worst.ok_or(Refusal::NoNumber)
+}
+
+fn with_set(asked: &Asked, set: FactorSet) -> Result<BearingResult, Refusal> {
+    let mut working = Working::default();
+    let characteristic = FactorSet::Global(1.0).action(asked.safety.loads, &mut Silent);
+    let force = set.action(asked.safety.loads, &mut working);
+    let base = match asked.stands {
+        Stands::Pad(base) => base,
+        Stands::Tyre { pressure, width } => {
+            // The patch is that of the force itself; factors make no tyre larger.
+            let contact = Contact::Tyre { inflation: pressure };
+            contact.traced_pressure(characteristic, &mut working);
+            Footprint::patch(contact.area(characteristic), width)
+        }
+    };
+    // A push grows with the force that makes it.
+    let push = asked.push * force / characteristic;
+    let load = Load { vertical: force, horizontal: [push, 0.0], eccentricity: [asked.off_middle, 0.0] };
+    let pad = PadOnProfile { base, load, depth: asked.depth, slope: asked.slope };
+    let governs = bearing_on_profile(&pad, &design(&asked.profile, set), &mut working)?;
+    let resistance = set.resistance(governs.resistance, &mut working);
+    let strength = match governs.lower.map_or(governs.upper, |(_, s)| s) {
+        Strength::Undrained { .. } => GoverningStrength::Undrained,
+        Strength::Drained { .. } => GoverningStrength::Drained,
+    };
+    Ok(BearingResult {
+        force_n: force,
+        resistance_n: resistance,
+        used: force / resistance,
+        pressure_pa: force / base.effective(&load)?.area,
+        ultimate_pa: governs.ultimate,
+        lower_layer: governs.lower.map(|(i, _)| i + 1),
+        strength,
+        carries: force <= resistance,
+        working,
+    })
+}
+
+fn print(r: &BearingResult, said: Said) {
+    let w = said.wording();
+    let say = |m: &evidence::Message| terminal::paragraph(&w.render(m), "", "  ");
+    let q = Quantity::new;
+    let id = if r.carries { words::BEARING_CARRIES } else { words::BEARING_TOO_MUCH };
+    say(&id
+        .with("resistance", q(r.resistance_n, Dimension::Force))
+        .with("force", q(r.force_n, Dimension::Force))
+        .with("used", Quantity::ratio(r.used)));
+    say(&words::BEARING_PRESSURES
+        .with("pressure", q(r.pressure_pa, Dimension::Pressure))
+        .with("ultimate", q(r.ultimate_pa, Dimension::Pressure)));
+    let strength = match r.strength {
+        GoverningStrength::Undrained => words::BEARING_UNDRAINED,
+        GoverningStrength::Drained => words::BEARING_DRAINED,
+    };
+    say(&match r.lower_layer {
+        Some(layer) => words::BEARING_LOWER_GOVERNS.with("layer", layer).with("strength", strength),
+        None => words::BEARING_UPPER_GOVERNS.with("strength", strength),
+    });
+    say(&words::BEARING_NOTE.message());
+    super::working::print(&r.working, None, said);
+}

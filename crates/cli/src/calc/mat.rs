@@ -1,0 +1,281 @@
+//! `calc mat`: a mat under a pad: what of it works, bending, shear, and the ground under it; or the smallest square one.
+
+use super::input::Input;
+use super::safety_input::{Safety, design, safety};
+use super::soil_input::{SOIL_EXAMPLE, soil};
+use super::standing::failure;
+use super::text as words;
+use crate::args::Said;
+use crate::failure::Failure;
+use crate::{Outcome, Run, terminal};
+use evidence::{Certainty, Source, Working};
+use ground::mat_material::{MatMaterial, Spreads, TimberClass};
+use ground::mats::{Mat, MatAnswer, MatLimit, PadOnMat};
+use ground::needed_mat::smallest_square;
+use ground::{FactorSet, Footprint, Load, PadOnProfile, Profile, Refusal, bearing_on_profile};
+use jobfile::{Bound, Reader};
+use quantity::{Dimension, Quantity};
+use serde::{Deserialize, Serialize};
+
+const EXAMPLE: &str = r#"# A mat under a pad: which part of it works, and whether mat and ground carry.
+permanent = "45 kN"          # force by the machine's own weight
+variable = "30 kN"           # by load, wind and movement
+factors = "one"              # "one" factor on the ground, or "DA1", "DA2", "DA3"
+#                              of EN 1997-1
+factor = "2.0"               # with "one"
+pad_along = "0.40 m"         # along the mat's planks
+pad_across = "0.40 m"
+material = "timber"          # "steel" with yield_strength = "235 MPa", or
+#                              "declared" with bending, shear, modulus, factor_of_mat
+#                              and spreads = "planks" or "plate"
+class = "D40"                # of timber: C16 C18 C24 C30 D30 D40 D50 D60 D70
+thickness = "0.15 m"
+mat_along = "1.20 m"         # both left out: the smallest square that works
+mat_across = "0.80 m"
+off_along = "0 m"            # the pad's middle from the mat's
+off_across = "0 m"
+largest = "3 m"              # with both left out: no larger than this
+"#;
+
+/// The commented example.
+pub(super) fn example() -> String {
+    format!("{EXAMPLE}{SOIL_EXAMPLE}")
+}
+
+/// Answer of the calculation. SI.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, schemars::JsonSchema)]
+pub(crate) struct MatResult {
+    /// Sides of the mat, along and across, m.
+    pub(crate) mat_m: [f64; 2],
+    /// The part that works, along and across, m.
+    pub(crate) works_m: [f64; 2],
+    /// What ends that part.
+    pub(crate) limit: WorksTo,
+    /// Force with its factors, N.
+    pub(crate) force_n: f64,
+    /// Pressure under that part, Pa.
+    pub(crate) pressure_pa: f64,
+    /// Pressure that the ground carries there, with its factors, Pa.
+    pub(crate) carries_pa: f64,
+    /// Bending stress of the mat, Pa.
+    pub(crate) bending_pa: f64,
+    /// Shear stress of the mat, Pa.
+    pub(crate) shear_pa: f64,
+    /// Mat and ground carry.
+    pub(crate) carries: bool,
+    /// The steps.
+    pub(crate) working: Working,
+}
+
+/// What ends the part of a mat that works.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, schemars::JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub(crate) enum WorksTo {
+    /// The mat's own edge.
+    Edge,
+    /// Bending.
+    Bending,
+    /// Shear.
+    Shear,
+    /// It gives too much.
+    Stiffness,
+}
+
+const CLASSES: [(&str, TimberClass); 9] = [
+    ("C16", TimberClass::C16),
+    ("C18", TimberClass::C18),
+    ("C24", TimberClass::C24),
+    ("C30", TimberClass::C30),
+    ("D30", TimberClass::D30),
+    ("D40", TimberClass::D40),
+    ("D50", TimberClass::D50),
+    ("D60", TimberClass::D60),
+    ("D70", TimberClass::D70),
+];
+const SPREADS: [(&str, Spreads); 2] = [("planks", Spreads::AlongPlanks), ("plate", Spreads::BothWays)];
+
+#[derive(Debug, Clone, Copy)]
+enum Kind {
+    Timber,
+    Steel,
+    Declared,
+}
+const KINDS: [(&str, Kind); 3] = [("timber", Kind::Timber), ("steel", Kind::Steel), ("declared", Kind::Declared)];
+
+/// The greater factor on forces of EN 1990:2002, Table A1.2(B) (from memory): it comes off the mat's strengths where the set
+/// of factors leaves the force as it is.
+const FORCE_FACTOR: f64 = 1.5;
+
+struct Asked {
+    pad: [f64; 2],
+    offset: [f64; 2],
+    thickness: f64,
+    /// None: the smallest square.
+    size: Option<[f64; 2]>,
+    largest: f64,
+    material: MatMaterial,
+    safety: Safety,
+    profile: Profile,
+}
+
+pub(crate) fn run(input: &Input, said: Said) -> Run {
+    let root = input.document.root();
+    let asked = asked(&root, input.document.file());
+    root.done();
+    if let Some(failure) = input.faults(said) {
+        return Err(failure);
+    }
+    let asked = asked.ok_or_else(|| failure(input, said))?;
+    let refused = |r: Refusal| Failure::one(said, "ground::no-mat", input.document.file(), r.message(), None);
+    let result = answer(&asked).map_err(refused)?;
+    if said.json() {
+        terminal::print_json(&result);
+    } else {
+        print(&result, said);
+    }
+    Ok(if result.carries { Outcome::Done } else { Outcome::Outside })
+}
+
+fn asked(root: &Reader<'_>, file: &str) -> Option<Asked> {
+    let safety = safety(root);
+    let side = |key: &str| root.decision(key, Dimension::Length, Bound::Within(0.05, 20.0));
+    let pad = [side("pad_along"), side("pad_across")];
+    let material = material(root, file);
+    let thickness = root.decision("thickness", Dimension::Length, Bound::Within(0.002, 1.0));
+    let sized = root.has("mat_along") || root.has("mat_across");
+    let size = sized.then(|| [side("mat_along"), side("mat_across")]);
+    let offset = ["off_along", "off_across"].map(|key| {
+        let off = root.decision_or_none(key, Dimension::Length, Bound::ZeroTo(20.0));
+        if root.has(key) { off } else { Some(0.0) }
+    });
+    let largest = if sized {
+        root.decision_or_none("largest", Dimension::Length, Bound::Within(0.1, 20.0))
+    } else {
+        side("largest")
+    };
+    let profile = soil(root);
+    let both = |[a, b]: [Option<f64>; 2]| Some([a?, b?]);
+    let size = match size {
+        Some(sides) => Some(both(sides)?),
+        None => None,
+    };
+    let offset = both(offset)?;
+    if size.is_none() && offset != [0.0; 2] {
+        root.fault("off_along", words::MAT_CENTRED.message(), None);
+        return None;
+    }
+    Some(Asked {
+        pad: both(pad)?,
+        offset,
+        thickness: thickness?,
+        size,
+        largest: largest.unwrap_or(0.0),
+        material: material?,
+        safety: safety?,
+        profile: profile?,
+    })
+}
+
+fn material(root: &Reader<'_>, file: &str) -> Option<MatMaterial> {
+    match root.choice("material", &KINDS)? {
+        Kind::Timber => root.choice("class", &CLASSES).map(MatMaterial::timber),
+        Kind::Steel => {
+            let strength = root.decision("yield_strength", Dimension::Pressure, Bound::Within(100e6, 1300e6))?;
+            MatMaterial::steel_plate(strength).ok()
+        }
+        Kind::Declared => {
+            let value = |key: &str, most: f64| root.decision(key, Dimension::Pressure, Bound::UpTo(most));
+            let values = [value("bending", 1e9), value("shear", 1e9), value("modulus", 1e12)];
+            let factor = root.decision("factor_of_mat", Dimension::Number, Bound::Within(1.0, 10.0));
+            let spreads = root.choice("spreads", &SPREADS);
+            let [bending, shear, modulus] = values;
+            let source = Source::Input { place: file.to_owned(), certainty: Certainty::Stated };
+            MatMaterial::declared([bending?, shear?, modulus?], factor?, spreads?, source).ok()
+        }
+    }
+}
+
+fn answer(asked: &Asked) -> Result<MatResult, Refusal> {
+    let mut worst: Option<MatResult> = None;
+    for set in &asked.safety.sets {
+        let one = with_set(asked, *set)?;
+        let worse = |w: &MatResult| {
+            let used = |r: &MatResult| r.pressure_pa / r.carries_pa;
+            // The larger of two needed mats is the one that works for both.
+            one.mat_m[0].total_cmp(&w.mat_m[0]).then(used(&one).total_cmp(&used(w))).is_gt()
+        };
+        if worst.as_ref().is_none_or(worse) {
+            worst = Some(one);
+        }
+    }
+    worst.ok_or(Refusal::NoNumber)
+}
+
+fn with_set(asked: &Asked, set: FactorSet) -> Result<MatResult, Refusal> {
+    let mut working = Working::default();
+    let force = set.action(asked.safety.loads, &mut working);
+    let profile = design(&asked.profile, set);
+    let less = if matches!(set, FactorSet::Global(_)) { FORCE_FACTOR } else { 1.0 };
+    let MatMaterial { bending, shear, .. } = asked.material;
+    let material = MatMaterial { bending: bending / less, shear: shear / less, ..asked.material.clone() };
+    let carried = |works: [f64; 2], trace: &mut Working| -> Result<f64, Refusal> {
+        let base = Footprint::Rectangle { width: works[0], length: works[1] };
+        let load = Load { vertical: force, ..Load::default() };
+        let pad = PadOnProfile { base, load, depth: 0.0, slope: 0.0 };
+        let governs = bearing_on_profile(&pad, &profile, trace)?;
+        Ok(set.resistance(governs.resistance, trace) / base.area())
+    };
+    let (mat, answer): (Mat, MatAnswer) = if let Some(size) = asked.size {
+        let mat = Mat { size, thickness: asked.thickness, material: material.clone() };
+        let on = PadOnMat { pad: asked.pad, offset: asked.offset, force };
+        let answer = mat.under(&on, &mut working)?;
+        (mat, answer)
+    } else {
+        let ground = |works: [f64; 2]| carried(works, &mut Working::default());
+        smallest_square(asked.pad, force, asked.thickness, &material, asked.largest, ground, &mut working)?
+    };
+    let carries = carried(answer.works, &mut working)?;
+    let strong = answer.bending <= material.bending * (1.0 + 1e-9) && answer.shear <= material.shear * (1.0 + 1e-9);
+    Ok(MatResult {
+        mat_m: mat.size,
+        works_m: answer.works,
+        limit: match answer.limit {
+            MatLimit::Size => WorksTo::Edge,
+            MatLimit::Bending => WorksTo::Bending,
+            MatLimit::Shear => WorksTo::Shear,
+            MatLimit::Stiffness => WorksTo::Stiffness,
+        },
+        force_n: force,
+        pressure_pa: answer.pressure,
+        carries_pa: carries,
+        bending_pa: answer.bending,
+        shear_pa: answer.shear,
+        carries: strong && answer.pressure <= carries,
+        working,
+    })
+}
+
+fn print(r: &MatResult, said: Said) {
+    let w = said.wording();
+    let say = |m: &evidence::Message| terminal::paragraph(&w.render(m), "", "  ");
+    let length = |v: f64| Quantity::new(v, Dimension::Length);
+    let pressure = |v: f64| Quantity::new(v, Dimension::Pressure);
+    let id = if r.carries { words::MAT_CARRIES } else { words::MAT_TOO_MUCH };
+    say(&id
+        .with("along", length(r.mat_m[0]))
+        .with("across", length(r.mat_m[1]))
+        .with("pressure", pressure(r.pressure_pa))
+        .with("carries", pressure(r.carries_pa)));
+    let limit = match r.limit {
+        WorksTo::Edge => words::MAT_TO_EDGE,
+        WorksTo::Bending => words::MAT_TO_BENDING,
+        WorksTo::Shear => words::MAT_TO_SHEAR,
+        WorksTo::Stiffness => words::MAT_TO_STIFFNESS,
+    };
+    say(&words::MAT_WORKS
+        .with("along", length(r.works_m[0]))
+        .with("across", length(r.works_m[1]))
+        .with("limit", limit));
+    say(&words::BEARING_NOTE.message());
+    super::working::print(&r.working, None, said);
+}
