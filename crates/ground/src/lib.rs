@@ -8,3 +8,13 @@ mod contact;
 pub mod text;
 
 pub use contact::Contact;
+pub mod edge_rules;
+pub mod edge_text;
+pub mod input_fault;
+pub mod lateral;
+mod lateral_forms;
+pub mod slip_circle;
+pub mod slip_search;
+pub mod slope_section;
+pub mod stress;
+pub mod wedge;
