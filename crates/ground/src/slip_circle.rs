@@ -77,6 +77,29 @@ impl SlipCircle {
     }
 }
 
+impl SlipCircle {
+    /// The circle of stated centre and radius, with the places where it cuts the section; none where it does not run
+    /// from the surface behind the crest to face or base.
+    pub fn cutting(section: &SlopeSection, centre: [f64; 2], radius: f64) -> Option<Self> {
+        let [cx, cz] = centre;
+        let (w, h) = (section.batter, section.depth);
+        let at_height = |z: f64| {
+            let d = radius * radius - (cz - z) * (cz - z);
+            (d >= 0.0).then(|| sqrt(d))
+        };
+        // Points of the face are `s·(−w, −h)`. Coming down from behind, the lower arc leaves by the first it meets.
+        let (a, b, c) = (w * w + h * h, w * cx + h * cz, cx * cx + cz * cz - radius * radius);
+        let half = sqrt((b * b - a * c).max(0.0)) / a;
+        let on_face = [-b / a - half, -b / a + half].into_iter().find(|s| *s > 1e-5 && *s <= 1.0 && -h * s < cz);
+        let on_face = on_face.filter(|_| b * b >= a * c).map(|s| [-w * s, -h * s]);
+        let on_base = || at_height(-h).map(|half| [cx - half, -h]).filter(|p| p[0] <= -w);
+        let exit = on_face.or_else(on_base)?;
+        let foot = -section.crack.before(-exit[1]).depth;
+        let entry = at_height(foot).map(|half| [cx + half, foot]).filter(|p| p[0] > -1e-5 * h)?;
+        Some(Self { centre, radius, exit, entry })
+    }
+}
+
 /// A section made ready for many circles.
 #[derive(Debug)]
 pub struct SlipSolver<'a> {
@@ -144,7 +167,12 @@ impl<'a> SlipSolver<'a> {
             let change = (next - f).abs();
             f = next;
             if f.is_nan() || f <= 0.0 {
-                return if held <= 0.0 { Ok(0.0) } else { Err(Refused::NotSettled) };
+                // Water may carry all that would rub; a negative `m_α` only pretends so.
+                return match held <= 0.0 {
+                    true if least < LEAST_M_ALPHA => Err(Refused::MAlpha),
+                    true => Ok(0.0),
+                    false => Err(Refused::NotSettled),
+                };
             }
             if change < SETTLED * f.max(1.0) {
                 return if least < LEAST_M_ALPHA { Err(Refused::MAlpha) } else { Ok(f) };

@@ -1,4 +1,4 @@
-//! The slip circle that holds worst: a grid over exits, entries and curvature, then finer around the best three.
+//! The slip circle that holds worst: a grid over exits, entries and curvature, then finer around the best few.
 //!
 //! A circle is named by where it leaves the ground, where it enters, and how far it turns between: for every
 //! centre and radius that cuts the section there is exactly one such triple, and none of them misses the ground.
@@ -13,7 +13,7 @@ use crate::slope_section::{SlopeSection, Surcharge};
 use evidence::{Source, Step, Trace};
 use libm::atan2;
 use quantity::{Dimension, Quantity};
-use std::f64::consts::{FRAC_PI_2, FRAC_PI_4};
+use std::f64::consts::FRAC_PI_2;
 
 /// Depths behind the crest, and behind the last load, to which entries are searched.
 pub const REACH: f64 = 3.0;
@@ -34,15 +34,18 @@ pub struct WorstSlip {
 }
 
 /// Exits: share of the face from the crest; above 1 before the toe, in depths from it.
-const EXITS: [f64; 9] = [0.15, 0.3, 0.5, 0.75, 1.0, 1.25, 1.6, 2.1, 2.8];
+const EXITS: [f64; 12] = [0.12, 0.25, 0.42, 0.6, 0.8, 1.0, 1.2, 1.5, 1.9, 2.5, 3.2, 4.0];
 /// Shares of the turning that is possible.
-const TURNS: [f64; 5] = [0.08, 0.3, 0.55, 0.78, 0.96];
+const TURNS: [f64; 7] = [0.05, 0.2, 0.36, 0.52, 0.68, 0.84, 0.97];
 /// Entries between the crest and the end of the search.
-const ENTRIES: usize = 9;
-/// Exits steeper than this against the slide are left out: no soil is pushed up so steeply.
-const STEEPEST_EXIT: f64 = FRAC_PI_4;
+const ENTRIES: usize = 12;
+/// Exits dive no steeper than this before the toe, rad. Soil with friction refuses well before, by its `m_α`.
+const STEEPEST_EXIT: f64 = 1.3;
 /// Starts of the finer search.
-const STARTS: usize = 3;
+const STARTS: usize = 5;
+
+/// Step of the turning at which the finer search ends.
+const FINEST: f64 = 1e-3;
 
 /// Exit, entry and turning of a circle: share of the face, m, share of what is possible.
 type Triple = [f64; 3];
@@ -176,29 +179,41 @@ impl Search<'_> {
         found.unwrap_or(f64::INFINITY)
     }
 
-    /// One value after the other, a step up or down while that helps; then half the steps.
+    /// One value after the other, a step up or down while that helps, then on in the direction of the whole sweep;
+    /// where nothing helps, half the steps.
     fn finer(&mut self, mut f: f64, mut at: Triple) -> (f64, Triple) {
         let depth = self.section.depth;
         let mut steps = [0.12, 0.12 * depth.max(0.3 * at[1]), 0.1];
         let bounds = [[0.02, 1.0 + REACH], [1e-3 * depth, self.reach], [0.005, 1.0]];
-        while steps[2] > 1e-3 {
-            let mut better = false;
+        let bounded = |i: usize, value: f64| value.clamp(bounds[i][0], bounds[i][1]);
+        while steps[2] > FINEST {
+            let before = at;
             for i in 0..3 {
                 for sign in [1.0, -1.0] {
                     let mut next = at;
-                    next[i] = (at[i] + sign * steps[i]).clamp(bounds[i][0], bounds[i][1]);
-                    if next[i] == at[i] {
-                        continue;
-                    }
-                    let g = self.factor(next);
+                    next[i] = bounded(i, at[i] + sign * steps[i]);
+                    let g = if next[i] == at[i] { f64::INFINITY } else { self.factor(next) };
                     if g < f {
-                        (f, at, better) = (g, next, true);
+                        (f, at) = (g, next);
                         break;
                     }
                 }
             }
-            if !better {
+            if at == before {
                 steps = steps.map(|s| s / 2.0);
+                continue;
+            }
+            // Valleys run askew of the three values: what helped in each is tried again in all at once.
+            loop {
+                let mut next = at;
+                for i in 0..3 {
+                    next[i] = bounded(i, 2.0 * at[i] - before[i]);
+                }
+                let g = if next == at { f64::INFINITY } else { self.factor(next) };
+                if g >= f {
+                    break;
+                }
+                (f, at) = (g, next);
             }
         }
         (f, at)
