@@ -67,4 +67,44 @@ evidence::messages! {
     NAME_LOAD_FAR = "ground-name-load-far" [];
     /// Pressure of a load.
     NAME_LOAD_PRESSURE = "ground-name-load-pressure" [];
+    /// Size of a contact.
+    NAME_CONTACT_SIZE = "ground-name-contact-size" [];
+    /// Force of a contact.
+    NAME_CONTACT_FORCE = "ground-name-contact-force" [];
+    /// Hours.
+    NAME_HOURS = "ground-name-hours" [];
+    /// Working: distance by rule and by equilibrium.
+    STEP_SET_BACK = "working-set-back" [];
+    /// Corner of an outline.
+    NAME_OUTLINE_CORNER = "ground-name-outline-corner" [];
+    /// Edge of a side of an outline.
+    NAME_OUTLINE_EDGE = "ground-name-outline-edge" [];
+    /// Place of a crown.
+    NAME_CROWN = "ground-name-crown" [];
+    /// Half the breadth of a buried thing.
+    NAME_HALF_BREADTH = "ground-name-half-breadth" [];
+    /// Cover.
+    NAME_COVER = "ground-name-cover" [];
+    /// Allowable stress.
+    NAME_ALLOWABLE = "ground-name-allowable" [];
+    /// Radius of a pipe.
+    NAME_PIPE_RADIUS = "ground-name-pipe-radius" [];
+    /// Stiffness of a pipe's wall.
+    NAME_PIPE_WALL = "ground-name-pipe-wall" [];
+    /// Modulus of soil reaction.
+    NAME_SOIL_MODULUS = "ground-name-soil-modulus" [];
+    /// Bedding factor.
+    NAME_BEDDING = "ground-name-bedding" [];
+    /// Deflection lag factor.
+    NAME_LAG = "ground-name-lag" [];
+    /// Allowable deflection.
+    NAME_DEFLECTION = "ground-name-deflection" [];
+    /// Direction of a contact.
+    NAME_HEADING = "ground-name-heading" [];
+    /// Working: impact by cover.
+    STEP_IMPACT = "working-impact-cover" [];
+    /// Working: stress at a crown.
+    STEP_CROWN = "working-crown-stress" [];
+    /// Working: deflection of a flexible pipe.
+    STEP_IOWA = "working-iowa" [];
 }

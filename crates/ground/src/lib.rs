@@ -18,3 +18,8 @@ pub mod slip_search;
 pub mod slope_section;
 pub mod stress;
 pub mod wedge;
+pub mod edge_strength;
+pub mod set_back;
+pub mod wheel_row;
+pub mod buried;
+pub mod set_back_map;

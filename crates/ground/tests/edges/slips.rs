@@ -139,7 +139,7 @@ fn circles_that_mean_nothing_are_refused_by_reason() {
     let mut solver = SlipSolver::new(&section, &[]);
     let high = SlipCircle::through([-4.0, -3.0], [2.0, 0.0], 0.2);
     assert_eq!(solver.factor(&high), Err(Refused::Geometry), "above the toe");
-    let deep = SlipCircle::through([-6.0, -3.0], [0.5, 0.0], 1.1);
+    let deep = SlipCircle::through([-20.0, -3.0], [0.5, 0.0], 1.4);
     assert_eq!(solver.factor(&deep), Err(Refused::MAlpha));
     let backwards = SlipCircle { centre: [-1.0, 5.0], radius: 6.0, exit: [1.0, 0.0], entry: [-4.0, 0.0] };
     assert_eq!(solver.factor(&backwards), Err(Refused::Geometry));
