@@ -1,12 +1,18 @@
-//! The worst slip circle of an edge against a plain dense search with the same circles, in the same run. Prints
-//! times, circles and ratios; the answers of both are compared.
+//! The worst slip circle of an edge against a plain dense search with the same circles; the map of a trench against
+//! solving every cell by itself; how the map grows. Times, ratios and answers of the same run. Also the time for the
+//! slopes of `validation/ground/edges/slopes.csv` beside the time that pyslope took for them when that file was made.
 #![allow(missing_docs, clippy::unwrap_used, clippy::print_stdout, reason = "a bench prints")]
 #![allow(clippy::disallowed_methods, reason = "a bench reads the clock")]
 
 use evidence::Silent;
+use ground::edge_rules::{Drop, EdgeGround, NamedSlope};
+use ground::edge_strength::{EdgeLayer, Exposure};
+use ground::set_back::{Edge, PRECISION, Side, edge_factor};
+use ground::set_back_map::{Outline, SetBackMap};
 use ground::slip_circle::{SlipCircle, SlipSolver};
 use ground::slip_search::{REACH, worst_slip};
 use ground::slope_section::{Crack, PoreWater, SlopeLayer, SlopeSection, Surcharge};
+use ground::wheel_row::WheelRow;
 use std::hint::black_box;
 use std::time::Instant;
 
@@ -67,7 +73,7 @@ fn median_ms(mut one: impl FnMut()) -> f64 {
     times[7]
 }
 
-fn main() {
+fn slips() {
     let cases = [
         ("upright, clay, wheel at 1 m", section(2.0, 0.0, &[(20e3, 0.0)]), 1.0),
         ("battered, two layers", section(4.0, 2.0, &[(8e3, 26.0), (5e3, 30.0)]), 1.5),
@@ -96,4 +102,118 @@ fn main() {
         );
         assert!(found.factor < least * 1.01, "{name}: missed the worst circle");
     }
+}
+
+fn edge(depth: f64) -> Edge {
+    Edge {
+        drop: Drop {
+            depth,
+            batter: 0.0,
+            ground: EdgeGround::Firm,
+            named: Some(NamedSlope { ratio: 0.2, person: "A. Invented".into() }),
+        },
+        side: Side::Open,
+        layers: vec![EdgeLayer { bottom: 0.0, unit_weight: 19e3, drained: None, undrained: Some(30e3) }],
+        water: Some(-0.5),
+        firm_base: None,
+        exposure: Exposure { open_for: 4.0, undrained_for: Some(24.0), wetted: false },
+        people_below: false,
+    }
+}
+
+/// A trench with that many depths along it, 1 m wide.
+fn trench(length: f64, kinds: usize) -> Outline {
+    let step = length / kinds as f64;
+    let mut points: Vec<[f64; 2]> = (0..=kinds).map(|i| [step * i as f64, 0.0]).collect();
+    points.extend((0..=kinds).rev().map(|i| [step * i as f64, 1.0]));
+    let mut edges: Vec<usize> = (0..kinds).collect();
+    edges.push(kinds - 1);
+    edges.extend((0..kinds).rev());
+    edges.push(0);
+    Outline { points, edges }
+}
+
+fn maps() {
+    let row = |behind| WheelRow { behind, across: 0.4, along: 0.3, contacts: vec![[0.0, 60e3], [2.8, 25e3]] };
+    let rows = [row(0.0), row(1.7)];
+    for (length, kinds) in [(50.0, 1), (100.0, 1), (50.0, 4), (50.0, 16)] {
+        let edges: Vec<Edge> = (0..kinds).map(|i| edge(1.85 + 0.05 * i as f64)).collect();
+        let outline = trench(length, kinds);
+        let size = [(length + 16.0) as usize * 4, 17 * 4];
+        let start = Instant::now();
+        let map = SetBackMap::new(std::slice::from_ref(&outline), &edges, &rows).unwrap();
+        let solved = start.elapsed().as_secs_f64();
+        let raster = map.raster([-8.0, -8.0], 0.25, size);
+        let whole = start.elapsed().as_secs_f64();
+        // Every 97th cell by itself; those over the trench are left out on both sides.
+        let start = Instant::now();
+        let (mut asked, mut differ) = (0, 0);
+        for i in (0..raster.spare.len()).step_by(97) {
+            let p = [-8.0 + 0.25 * (i % size[0]) as f64, -8.0 + 0.25 * (i / size[0]) as f64];
+            let reading = map.at(p).unwrap();
+            if reading.distance == 0.0 {
+                continue;
+            }
+            asked += 1;
+            let e = &edges[outline.edges[reading.side.corner]];
+            let section = e.section().unwrap();
+            let loads: Vec<_> = rows.iter().map(|r| r.strip(reading.distance, e.drop.depth)).collect();
+            let stands = edge_factor(&section, &loads).0 >= e.required() && reading.distance >= 1.0;
+            // A distance is found to a centimetre, on the safe side.
+            let close = reading.spare.abs() <= PRECISION;
+            differ += usize::from(!close && stands != (reading.spare >= 0.0));
+        }
+        let each = start.elapsed().as_secs_f64() / f64::from(asked as u32);
+        let brute = each * raster.spare.len() as f64;
+        println!(
+            "map of {length} m, {kinds} kinds of sides, {} cells: {whole:.3} s (sides {solved:.3} s); each cell by \
+             itself {brute:.0} s reckoned from {asked} cells; {:.0} times faster; {differ} of {asked} differ",
+            raster.spare.len(),
+            brute / whole
+        );
+        assert!(differ == 0, "map and single cells disagree");
+    }
+}
+
+/// The slopes that pyslope solved, with its times.
+fn beside_pyslope() {
+    let text = include_str!("../../../validation/ground/edges/slopes.csv");
+    let (mut ours, mut theirs, mut slopes) = (0.0, 0.0, 0);
+    for line in text.lines().filter(|l| l.contains(",worst,")) {
+        let cells: Vec<&str> = line.split(',').collect();
+        let v = |i: usize| cells[i].parse::<f64>().unwrap();
+        let layer = |i: usize, bottom| SlopeLayer {
+            bottom,
+            unit_weight: v(i) * 1e3,
+            cohesion: v(i + 1) * 1e3,
+            friction: v(i + 2).to_radians(),
+        };
+        let section = SlopeSection {
+            depth: v(0),
+            batter: v(1),
+            layers: vec![layer(2, v(5)), layer(6, 0.0)],
+            firm_base: None,
+            water: if cells[12].is_empty() { PoreWater::Dry } else { PoreWater::Table(vec![[0.0, -v(12)]]) },
+            crack: Crack::default(),
+        };
+        let loads = [Surcharge { from: v(9), to: v(10), pressure: v(11) * 1e3 }];
+        ours += median_ms(|| {
+            black_box(worst_slip(&section, &loads, &mut Silent).unwrap());
+        });
+        theirs += v(18) * 1e3;
+        slopes += 1;
+    }
+    let n = f64::from(slopes);
+    println!(
+        "{slopes} slopes of pyslope: {:.2} ms each; pyslope {:.0} ms each when slopes.csv was made; {:.0} times faster",
+        ours / n,
+        theirs / n,
+        theirs / ours
+    );
+}
+
+fn main() {
+    slips();
+    maps();
+    beside_pyslope();
 }

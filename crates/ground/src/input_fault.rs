@@ -95,8 +95,8 @@ impl InputFaults {
         let meant = [1e3, quantity::STANDARD_GRAVITY]
             .into_iter()
             .map(|factor| value * factor)
-            .find(|v| *v >= UNIT_WEIGHT[0] && *v <= UNIT_WEIGHT[1]);
-        let sound = value >= UNIT_WEIGHT[0] && value <= UNIT_WEIGHT[1];
+            .find(|v| (UNIT_WEIGHT[0]..=UNIT_WEIGHT[1]).contains(v));
+        let sound = (UNIT_WEIGHT[0]..=UNIT_WEIGHT[1]).contains(&value);
         match meant {
             Some(meant) if !sound => {
                 let q = |v| Quantity::new(v, Dimension::UnitWeight);

@@ -150,9 +150,8 @@ pub fn lateral_load(
     along: f64,
     trace: &mut impl Trace,
 ) -> LateralLoad {
-    let pressure = |z: f64| -> f64 {
-        loads.iter().map(|load| lateral_pressure(*load, movement, method, height, along, z)).sum()
-    };
+    let pressure =
+        |z: f64| -> f64 { loads.iter().map(|load| lateral_pressure(*load, movement, method, height, along, z)).sum() };
     let step = height / INTERVALS as f64;
     let profile: Vec<[f64; 2]> = (0..=INTERVALS).map(|i| i as f64 * step).map(|z| [z, pressure(z)]).collect();
     let (mut resultant, mut moment) = (0.0, 0.0);
@@ -176,10 +175,7 @@ pub fn lateral_load(
         LateralMethod::Terzaghi => Source::from_memory("Terzaghi 1954, Anchored bulkheads"),
     };
     let values = || {
-        vec![
-            ("n".into(), Quantity::number(loads.len() as f64)),
-            ("H".into(), Quantity::new(height, Dimension::Length)),
-        ]
+        vec![("n".into(), Quantity::number(loads.len() as f64)), ("H".into(), Quantity::new(height, Dimension::Length))]
     };
     trace.step(|| Step {
         title: text::STEP_LATERAL_RESULTANT.message(),

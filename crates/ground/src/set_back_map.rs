@@ -130,7 +130,9 @@ impl SetBackMap {
                     let solved = set_back(&edge, rows, &mut Silent);
                     // Rounding keeps within the ranges that were looked at.
                     let solved = solved.map_err(|f| {
-                        f.into_iter().map(|fault| MapFault::Edge { edge: outline.edges[corner], fault }).collect::<Vec<_>>()
+                        f.into_iter()
+                            .map(|fault| MapFault::Edge { edge: outline.edges[corner], fault })
+                            .collect::<Vec<_>>()
                     })?;
                     map.answers.push(solved);
                     kinds.push(edge);

@@ -256,8 +256,7 @@ impl<'a> SlipSolver<'a> {
             let base = cz - r * f64::midpoint(left[1], right[1]) - if width > 0.0 { bulge / width } else { 0.0 };
             let top = f64::midpoint(section.surface(x0), section.surface(x1));
             let weight = (width * (self.overburden(layer, base) - self.overburden_at(top))).max(0.0);
-            let load =
-                self.loads.iter().map(|s| s.pressure * (x1.min(s.to) - x0.max(s.from)).max(0.0)).sum::<f64>();
+            let load = self.loads.iter().map(|s| s.pressure * (x1.min(s.to) - x0.max(s.from)).max(0.0)).sum::<f64>();
             let x = f64::midpoint(x0, x1);
             let pore = match &section.water {
                 PoreWater::Dry => 0.0,

@@ -48,6 +48,7 @@ pub struct Crack {
 
 impl Crack {
     /// The crack of a slip that leaves the face at `exit` (m below the crest): its depth, and the water in it.
+    #[must_use]
     pub fn before(self, exit: f64) -> Self {
         let depth = self.depth.min(exit / 2.0);
         Self { depth, water: (self.water - (self.depth - depth)).max(0.0) }

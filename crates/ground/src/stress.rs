@@ -6,7 +6,7 @@
 
 use crate::edge_text as text;
 use evidence::{Source, Step, Trace};
-use libm::{atan2, atan, cos, sin, sqrt};
+use libm::{atan, atan2, cos, sin, sqrt};
 use quantity::{Dimension, Quantity};
 use std::f64::consts::{PI, TAU};
 

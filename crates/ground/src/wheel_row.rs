@@ -32,7 +32,8 @@ impl WheelRow {
     /// Most force per metre of edge of any contact or group of neighbours, N/m.
     pub fn per_metre(&self, depth: f64) -> f64 {
         let length = self.effective_length(depth);
-        let mut row: Vec<[f64; 2]> = self.contacts.iter().map(|[at, f]| [*at, if *f < 0.0 { 0.0 } else { *f }]).collect();
+        let mut row: Vec<[f64; 2]> =
+            self.contacts.iter().map(|[at, f]| [*at, if *f < 0.0 { 0.0 } else { *f }]).collect();
         row.sort_by(|a, b| a[0].total_cmp(&b[0]));
         let mut most = 0.0_f64;
         for i in 0..row.len() {

@@ -1,7 +1,9 @@
 //! Stress and deflection of buried things.
 
 use evidence::{Silent, Working};
-use ground::buried::{Buried, BuriedCondition, BuriedKind, FlexiblePipe, buried_stress, impact_by_cover, iowa_deflection};
+use ground::buried::{
+    Buried, BuriedCondition as C, BuriedKind, FlexiblePipe, buried_stress, impact_by_cover, iowa_deflection,
+};
 use ground::stress::{Patch, patches_stress};
 
 fn pipe() -> FlexiblePipe {
@@ -54,7 +56,6 @@ fn unknown_things_are_conditions_and_never_a_pass() {
     t.allowable = None;
     t.recent_backfill = true;
     t.voids_possible = true;
-    use BuriedCondition as C;
     let found = buried_stress(&t, &wheels(1e3), &mut Silent).unwrap();
     assert_eq!(found.conditions, [C::Kind, C::Allowable, C::RecentBackfill, C::Voids]);
     assert!(found.reserve.is_none() && found.stress.is_some());
@@ -86,7 +87,9 @@ fn a_flexible_pipe_is_held_by_its_soil_and_the_lesser_reserve_counts() {
     assert!(d > 0.05 && (found.reserve.unwrap() - (1.0 - d / 0.05)).abs() < 1e-12);
     let stiff = buried_stress(&thing(BuriedKind::Flexible(pipe())), &wheels(50e3), &mut Silent).unwrap();
     let s = stiff.stress.unwrap();
-    assert!((stiff.reserve.unwrap() - (1.0 - s.total / 120e3).min(1.0 - stiff.deflection.unwrap() / 0.05)).abs() < 1e-12);
+    assert!(
+        (stiff.reserve.unwrap() - (1.0 - s.total / 120e3).min(1.0 - stiff.deflection.unwrap() / 0.05)).abs() < 1e-12
+    );
 }
 
 #[test]

@@ -17,7 +17,7 @@ fn a_line_gives_its_closed_resultant_and_height() {
     }
     // Endless wall: q/π; doubled 0.637 q.
     let deep = line_resultant(1.0, 1.0, 1e6)[0];
-    assert!((2.0 * deep - 0.6366).abs() < 1e-4);
+    assert!((2.0 * deep - std::f64::consts::FRAC_2_PI).abs() < 1e-6);
 }
 
 #[test]
@@ -81,7 +81,8 @@ fn loads_add_up_and_the_working_ends_in_the_numbers() {
     ];
     let mut working = Working::default();
     let both = lateral_load(&wheels, Unyielding, Elastic, 3.0, 0.0, &mut working);
-    let each: f64 = wheels.iter().map(|w| lateral_load(&[*w], Unyielding, Elastic, 3.0, 0.0, &mut Silent).resultant).sum();
+    let each: f64 =
+        wheels.iter().map(|w| lateral_load(&[*w], Unyielding, Elastic, 3.0, 0.0, &mut Silent).resultant).sum();
     assert!((both.resultant / each - 1.0).abs() < 1e-12);
     assert_eq!(working.steps.len(), 2);
     assert_eq!(working.steps[0].result.1.si, both.resultant);

@@ -145,7 +145,8 @@ fn every_fault_of_edge_and_wheels_at_once() {
 
 #[test]
 fn wheels_of_one_side_count_together_where_their_lengths_meet() {
-    let row = |apart: f64| WheelRow { behind: 0.0, across: 0.4, along: 0.5, contacts: vec![[0.0, 40e3], [apart, 40e3]] };
+    let row =
+        |apart: f64| WheelRow { behind: 0.0, across: 0.4, along: 0.5, contacts: vec![[0.0, 40e3], [apart, 40e3]] };
     assert!((row(20.0).per_metre(3.0) - 40e3 / 2.0).abs() < 1e-9);
     assert!((row(1.0).per_metre(3.0) - 80e3 / 3.0).abs() < 1e-9);
     let strip = row(20.0).strip(1.5, 3.0);

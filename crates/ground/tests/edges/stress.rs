@@ -96,7 +96,8 @@ fn a_patch_is_the_sum_of_its_pieces_wherever_one_looks() {
 #[test]
 fn strips_are_sums_of_lines_and_lines_of_points() {
     let n = 4000;
-    let lines: f64 = (0..n).map(|i| line_stress(1.0 / f64::from(n), 0.2 + (f64::from(i) + 0.5) / f64::from(n), 0.8)).sum();
+    let lines: f64 =
+        (0..n).map(|i| line_stress(1.0 / f64::from(n), 0.2 + (f64::from(i) + 0.5) / f64::from(n), 0.8)).sum();
     assert!((strip_stress(1.0, 1.0, 0.7, 0.8) / lines - 1.0).abs() < 1e-6);
     let points: f64 =
         (-40_000..40_000).map(|i| point_stress(0.01, 0.5f64.hypot((f64::from(i) + 0.5) * 0.01), 0.8)).sum();

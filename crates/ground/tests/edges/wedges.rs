@@ -8,12 +8,7 @@ pub(crate) fn cut(depth: f64, batter: f64, cohesion: f64, friction_degrees: f64)
     SlopeSection {
         depth,
         batter,
-        layers: vec![SlopeLayer {
-            bottom: 0.0,
-            unit_weight: 18e3,
-            cohesion,
-            friction: friction_degrees.to_radians(),
-        }],
+        layers: vec![SlopeLayer { bottom: 0.0, unit_weight: 18e3, cohesion, friction: friction_degrees.to_radians() }],
         firm_base: None,
         water: PoreWater::Dry,
         crack: Crack::default(),
