@@ -2,7 +2,7 @@
 //!
 //! `F = Σ [(c·b + (W + Q − u·b)·tan φ) / m_α] / (Σ (W + Q)·sin α + V·a/R)`, `m_α = cos α + sin α·tan φ / F`
 //!
-//! per metre along the edge, solved by repetition; undrained soil has `φ = 0` and needs none. Weights are exact under
+//! per metre along the edge, solved by Newton's method; undrained soil has `φ = 0` and needs none. Weights are exact under
 //! the arc: slices end where the ground bends, at strips' edges, and where arc or face pass from layer to layer.
 //! A circle is refused, and counted as refused, where the arc leaves the ground, where nothing drives it, where
 //! `m_α` falls below [`LEAST_M_ALPHA`] in soil with friction, and where the repetition does not settle.
@@ -153,17 +153,23 @@ impl<'a> SlipSolver<'a> {
         }
         let mut f = 1.0;
         for _ in 0..REPEATS {
-            let mut held = 0.0;
+            let (mut held, mut steeper) = (0.0, 0.0);
             let mut least = f64::INFINITY;
             for s in &self.slices {
-                let m = s.slope[1] + s.slope[0] * s.tan_phi / f;
-                held += s.cohesion_and_friction() / m;
+                let rub = s.slope[0] * s.tan_phi / f;
+                let m = s.slope[1] + rub;
+                let part = s.cohesion_and_friction() / m;
+                held += part;
+                steeper += part * rub / m;
                 // A frictionless base carries its cohesion along the arc, however steep.
                 if s.tan_phi > 0.0 {
                     least = least.min(m);
                 }
             }
-            let next = held / driving;
+            // Newton on `F − Σ/D`; its slope is near 1, and where it is not, plain repetition goes on.
+            let (plain, slope) = (held / driving, 1.0 - steeper / (f * driving));
+            let newton = f - (f - plain) / slope;
+            let next = if slope > 0.2 && newton > 0.0 { newton } else { plain };
             let change = (next - f).abs();
             f = next;
             if f.is_nan() || f <= 0.0 {
