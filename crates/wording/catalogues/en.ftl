@@ -842,6 +842,62 @@ working-tyre-patch = Contact area of the tyre, from force and inflation pressure
 working-tyre-pressure = Contact pressure of the tyre, taken as its inflation pressure
 working-pad-pressure = Pressure under the pad
 
+## Edges, walls beside loads, buried things (ground)
+
+working-stress-elastic = Stress in the ground under all contacts, elastic half space
+working-stress-spread = Stress in the ground under all contacts, spread 2 down to 1 sideways
+working-lateral-resultant = Sideways force on the wall, of the loads alone
+working-lateral-height = Height of that force above the base
+working-planning-line = Least distance from the crest by the line from the toe
+working-wedge = Factor of safety of the worst plane wedge
+working-slip-circle = Factor of safety of the worst slip circle
+ground-fault-no-number = { $what } is not a number. Write a number with its unit.
+ground-fault-range = { $what } is { $got }; expected { $least } to { $most }. Check value and unit.
+ground-fault-unit-weight = The unit weight is { $got }, which no soil has; perhaps { $meant } is meant. State it with its unit.
+ground-fault-order = { $lesser } has to be less than { $greater }. Check both.
+ground-fault-missing = { $what } is missing. State it.
+ground-fault-no-name = { $what } holds only in the name of a competent person. State who answers for it.
+ground-name-edge-depth = depth of the drop
+ground-name-half-depth = half the depth of the drop
+ground-name-edge-batter = level distance from toe to crest
+ground-name-edge-ratio = slope of the planning line
+ground-name-layer = soil layer
+ground-name-layer-top = top of a layer
+ground-name-layer-bottom = underside of a layer
+ground-name-unit-weight = unit weight
+ground-name-cohesion = cohesion
+ground-name-friction = angle of friction
+ground-name-firm-base = depth of the firm base
+ground-name-crack = depth of the tension crack
+ground-name-crack-water = depth of water in the crack
+ground-name-pore-ratio = pore pressure ratio
+ground-name-water-table = water table
+ground-name-ground-surface = surface of the ground
+ground-name-load-place = place of a load
+ground-name-load-near = nearer edge of a load
+ground-name-load-far = farther edge of a load
+ground-name-load-pressure = pressure of a load
+ground-name-contact-size = size of a contact
+ground-name-contact-force = force of a contact
+ground-name-hours = hours that the face stands open
+working-set-back = Least distance from the crest, by rule and by equilibrium
+ground-name-outline-corner = corner of the outline
+ground-name-outline-edge = edge of a side of the outline
+ground-name-crown = place of the crown
+ground-name-half-breadth = half the breadth of what is buried
+ground-name-cover = cover
+ground-name-allowable = stress that the owner allows
+ground-name-pipe-radius = radius of the pipe
+ground-name-pipe-wall = bending stiffness of the pipe’s wall
+ground-name-soil-modulus = modulus of soil reaction
+ground-name-bedding = bedding factor
+ground-name-lag = deflection lag factor
+ground-name-deflection = deflection that the owner allows
+ground-name-heading = direction of a contact
+working-impact-cover = Impact on what is buried, by its cover
+working-crown-stress = Stress at the crown, of wheels and cover
+working-iowa = Deflection of the flexible pipe, as a share of its diameter
+
 ## Working: overhead lines (planning)
 
 working-line-legal = Legal distance for the voltage

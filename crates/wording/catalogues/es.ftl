@@ -887,6 +887,62 @@ working-tyre-patch = Superficie de contacto del neumático, según la fuerza y l
 working-tyre-pressure = Presión de contacto del neumático, tomada igual a su presión de inflado
 working-pad-pressure = Presión bajo el plato
 
+## Bordes, muros junto a cargas, cosas enterradas (ground)
+
+working-stress-elastic = Tensión en el terreno bajo todos los apoyos, semiespacio elástico
+working-stress-spread = Tensión en el terreno bajo todos los apoyos, reparto 2 hacia abajo por 1 hacia los lados
+working-lateral-resultant = Fuerza lateral sobre el muro, solo de las cargas
+working-lateral-height = Altura de esa fuerza sobre la base
+working-planning-line = Distancia mínima a la coronación según la línea desde el pie
+working-wedge = Coeficiente de seguridad de la peor cuña plana
+working-slip-circle = Coeficiente de seguridad del peor círculo de deslizamiento
+ground-fault-no-number = { $what } no es un número. Escriba un número con su unidad.
+ground-fault-range = { $what } vale { $got }; se esperaba de { $least } a { $most }. Compruebe valor y unidad.
+ground-fault-unit-weight = El peso específico es { $got }, que ningún suelo tiene; quizá se quiso decir { $meant }. Indíquelo con su unidad.
+ground-fault-order = { $lesser } debe ser menor que { $greater }. Compruebe ambos.
+ground-fault-missing = Falta { $what }. Indíquelo.
+ground-fault-no-name = { $what } solo vale a nombre de una persona competente. Indique quién responde.
+ground-name-edge-depth = profundidad del desnivel
+ground-name-half-depth = mitad de la profundidad del desnivel
+ground-name-edge-batter = distancia horizontal del pie a la coronación
+ground-name-edge-ratio = pendiente de la línea de planificación
+ground-name-layer = estrato
+ground-name-layer-top = techo de un estrato
+ground-name-layer-bottom = base de un estrato
+ground-name-unit-weight = peso específico
+ground-name-cohesion = cohesión
+ground-name-friction = ángulo de rozamiento
+ground-name-firm-base = profundidad de la base firme
+ground-name-crack = profundidad de la grieta de tracción
+ground-name-crack-water = profundidad del agua en la grieta
+ground-name-pore-ratio = coeficiente de presión intersticial
+ground-name-water-table = nivel freático
+ground-name-ground-surface = superficie del terreno
+ground-name-load-place = posición de una carga
+ground-name-load-near = borde cercano de una carga
+ground-name-load-far = borde lejano de una carga
+ground-name-load-pressure = presión de una carga
+ground-name-contact-size = tamaño de un apoyo
+ground-name-contact-force = fuerza de un apoyo
+ground-name-hours = horas que el talud lleva abierto
+working-set-back = Distancia mínima a la coronación, por regla y por equilibrio
+ground-name-outline-corner = vértice del contorno
+ground-name-outline-edge = borde de un lado del contorno
+ground-name-crown = posición de la clave
+ground-name-half-breadth = mitad del ancho de lo enterrado
+ground-name-cover = recubrimiento
+ground-name-allowable = tensión que admite el propietario
+ground-name-pipe-radius = radio del tubo
+ground-name-pipe-wall = rigidez a flexión de la pared del tubo
+ground-name-soil-modulus = módulo de reacción del suelo
+ground-name-bedding = coeficiente de apoyo
+ground-name-lag = coeficiente de deformación diferida
+ground-name-deflection = deformación que admite el propietario
+ground-name-heading = dirección de un apoyo
+working-impact-cover = Impacto sobre lo enterrado, según su recubrimiento
+working-crown-stress = Tensión en la clave, de ruedas y recubrimiento
+working-iowa = Deformación del tubo flexible, como parte de su diámetro
+
 ## Cálculo: líneas aéreas (planning)
 
 working-line-legal = Distancia legal para la tensión

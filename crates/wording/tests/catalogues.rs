@@ -19,13 +19,14 @@ mod cli_survey_text;
 mod cli_text;
 
 /// Every room with texts, and its ids.
-const ROOMS: [(&str, &[TextId]); 15] = [
+const ROOMS: [(&str, &[TextId]); 16] = [
     ("wording::ui", wording::ui::ALL),
     ("wording::entry", wording::entry::ALL),
     ("machine", machine::text::ALL),
     ("machine::material_names", machine::material_names::ALL),
     ("stability", stability::text::ALL),
     ("ground", ground::text::ALL),
+    ("ground edges", ground::edge_text::ALL),
     ("planning", planning::text::ALL),
     ("survey", survey::text::ALL),
     ("jobfile", jobfile::text::ALL),
