@@ -842,6 +842,14 @@ working-tyre-patch = Contact area of the tyre, from force and inflation pressure
 working-tyre-pressure = Contact pressure of the tyre, taken as its inflation pressure
 working-pad-pressure = Pressure under the pad
 
+## What a landing carries (ground)
+
+landing-out-of-range = { $got } is outside { $low } to { $high }
+landing-unit-slip = It looks like a slip of unit: { $meant } would be in range.
+landing-ends-before-it-begins = It begins at { $from } and ends at { $to }: it must end beyond its beginning
+landing-beam-turns-over = The beam has nothing to stand on: give it a span, or clamp the end that the other reaches out from
+landing-no-such-support = There is no such support: the beam has { $count }, counted from 0 at the left
+
 ## Working: overhead lines (planning)
 
 working-line-legal = Legal distance for the voltage

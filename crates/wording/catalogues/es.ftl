@@ -887,6 +887,14 @@ working-tyre-patch = Superficie de contacto del neumático, según la fuerza y l
 working-tyre-pressure = Presión de contacto del neumático, tomada igual a su presión de inflado
 working-pad-pressure = Presión bajo el plato
 
+## Lo que aguanta un lugar de descarga (ground)
+
+landing-out-of-range = { $got } queda fuera de { $low } a { $high }
+landing-unit-slip = Parece un error de unidad: { $meant } estaría dentro del intervalo.
+landing-ends-before-it-begins = Empieza en { $from } y acaba en { $to }: debe acabar más allá de su comienzo
+landing-beam-turns-over = La viga no tiene en qué apoyarse: indique un vano, o empotre el extremo del que sale el voladizo
+landing-no-such-support = No existe ese apoyo: la viga tiene { $count }, contados desde 0 por la izquierda
+
 ## Cálculo: líneas aéreas (planning)
 
 working-line-legal = Distancia legal para la tensión
