@@ -51,7 +51,14 @@ fn main() {
         let (a, b) = (exact(), sampled());
         let missed = a.iter().zip(&b).map(|(a, b)| (a - b) / a.max(1e-12)).fold(0.0, f64::max);
         assert!(a.iter().zip(&b).all(|(a, b)| *b <= a * (1.0 + 1e-9) + 1e-9), "a sample exceeds the extreme");
-        let (fast, slow) = (median(|| drop(black_box(exact()))), median(|| drop(black_box(sampled()))));
+        let (fast, slow) = (
+            median(|| {
+                black_box(exact());
+            }),
+            median(|| {
+                black_box(sampled());
+            }),
+        );
         println!(
             "{spans} spans, extremes: {fast:.1} µs, sampled {slow:.0} µs, {:.0} times; samples miss {missed:.1e}",
             slow / fast
@@ -75,7 +82,14 @@ fn main() {
         };
         let (a, b) = (proven(), tried());
         assert!(b <= a.bound && a.reached >= b * 0.998, "{a:?} {b}");
-        let (fast, slow) = (median(|| drop(black_box(proven()))), median(|| drop(black_box(tried()))));
+        let (fast, slow) = (
+            median(|| {
+                black_box(proven());
+            }),
+            median(|| {
+                black_box(tried());
+            }),
+        );
         println!(
             "{spans} spans, worst place with its proof: {fast:.0} µs, {SAMPLES} places without one {slow:.0} µs, {:.1} times",
             slow / fast

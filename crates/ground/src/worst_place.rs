@@ -34,6 +34,8 @@ pub enum Effect {
     Shear,
     /// Force on the support of that number from the left, N.
     Reaction(usize),
+    /// Force that would have to hold the support of that number down, N.
+    Lift(usize),
     /// Deflection down, m.
     Sag,
 }
@@ -59,38 +61,43 @@ impl Effect {
             Self::Hogging => -s.hogging().value,
             Self::Shear => s.shear().value.abs(),
             Self::Reaction(i) => s.reactions.get(i).map_or(f64::NAN, |r| r.force),
+            Self::Lift(i) => s.reactions.get(i).map_or(f64::NAN, |r| -r.force),
             Self::Sag => s.sag().value,
         }
     }
 
     /// Greatest change of the effect for 1 m of shift of `force`, and its size if the load stood at its worst,
     /// to measure a tolerance by.
+    /// `densest` (N/m): what may slide off a tip; at a tip nothing but an overhang is felt, and the end support.
     fn steepness(self, beam: &Beam, force: f64, densest: f64) -> (f64, f64) {
         let longest = beam.spans().iter().map(|s| s.length).fold(0.0, f64::max);
         let shortest = beam.spans().iter().map(|s| s.length).fold(f64::INFINITY, f64::min);
         let reach = beam.overhangs().into_iter().flatten();
+        let out = reach.clone().map(|s| s.length).fold(0.0, f64::max);
         let arm = reach.clone().map(|s| s.length).fold(longest / 4.0, f64::max);
         match self {
-            Self::Sagging | Self::Hogging => (3.0 * force, force * arm),
-            Self::Shear => (5.0 * force / shortest + densest, force),
-            Self::Reaction(_) => (10.0 * force / shortest, force),
+            Self::Sagging | Self::Hogging => (3.0 * force + densest * out, force * arm),
+            Self::Shear => (5.0 * force / shortest + densest * (2.0 + 2.0 * out / shortest), force),
+            Self::Reaction(_) | Self::Lift(_) => {
+                (10.0 * force / shortest + densest * (1.0 + 10.0 * out / shortest), force)
+            }
             Self::Sag => {
                 let spans = beam.spans();
                 let bow = |s: &Span| 3.0 * s.length * s.length / (8.0 * s.stiffness);
                 let turn = spans.iter().map(|s| 3.0 * s.length / (2.0 * s.stiffness)).fold(0.0, f64::max);
                 let tip = |s: Span| turn * s.length + 1.5 * s.length * s.length / s.stiffness;
                 let most = reach.map(tip).chain(spans.iter().map(bow)).fold(0.0, f64::max);
-                (force * most, force * most * arm / 3.0)
+                ((force + densest * out) * most, force * most * arm / 3.0)
             }
         }
     }
 }
 
 /// The greatest `effect` of `moving` with its left end anywhere from `within.0` to `within.1`, on top of `fixed`
-/// loads. The bound is at most `tolerance` (a share, such as 0.002) above what is reached.
+/// loads. What hangs over a tip of the beam there is not on it. The bound is at most `tolerance` (a share, such as 0.002) above what is reached.
 ///
 /// # Errors
-/// What [`Beam::solve`] refuses, a load without length, and places where it would hang over a tip.
+/// What [`Beam::solve`] refuses, a load without length, and places off the beam.
 pub fn worst_place(
     beam: &Beam,
     fixed: &[BeamLoad],
@@ -104,15 +111,15 @@ pub fn worst_place(
     let length = beam.length();
     let end = moving.iter().map(|s| s.to).fold(0.0, f64::max);
     for (i, s) in moving.iter().enumerate() {
-        ranges.within(&format!("moving[{i}].from"), s.from, Dimension::Length, 0.0, length);
-        ranges.within(&format!("moving[{i}].to"), s.to, Dimension::Length, 0.0, length);
+        ranges.within(&format!("moving[{i}].from"), s.from, Dimension::Length, 0.0, 100.0);
+        ranges.within(&format!("moving[{i}].to"), s.to, Dimension::Length, 0.0, 100.0);
         ranges.within(&format!("moving[{i}].force"), s.force, Dimension::Force, 0.0, 1e9);
         ranges.ordered(&format!("moving[{i}].to"), s.from, s.to);
     }
-    ranges.within("within.from", within.0, Dimension::Length, 0.0, length);
-    ranges.within("within.to", within.1, Dimension::Length, within.0, length - end + 1e-9);
+    ranges.within("within.from", within.0, Dimension::Length, -end, length);
+    ranges.within("within.to", within.1, Dimension::Length, within.0, length);
     ranges.within("tolerance", tolerance, Dimension::Ratio, 1e-6, 0.5);
-    if let Effect::Reaction(i) = effect
+    if let Effect::Reaction(i) | Effect::Lift(i) = effect
         && i >= beam.supports().len()
     {
         ranges.wrong("landing::beam", "effect", text::LANDING_NO_SUCH_SUPPORT.with("count", beam.supports().len()));
@@ -132,15 +139,26 @@ fn search(
     let mut loads = fixed.to_vec();
     let mut value = |u: f64| {
         loads.truncate(fixed.len());
-        loads.extend(moving.iter().map(|s| {
-            let (from, to) = (u + s.from, (u + s.to).min(length));
-            BeamLoad::Strip { from, to, intensity: s.force / (s.to - s.from) }
+        loads.extend(moving.iter().filter_map(|s| {
+            let (from, to) = ((u + s.from).max(0.0), (u + s.to).min(length));
+            (to > from).then_some(BeamLoad::Strip { from, to, intensity: s.force / (s.to - s.from) })
         }));
         effect.of(&beam.solved(&loads))
     };
     let force: f64 = moving.iter().map(|s| s.force).sum();
     let densest: f64 = moving.iter().map(|s| s.force / (s.to - s.from)).sum();
     let (steep, size) = effect.steepness(beam, force, densest);
+    greatest(&mut value, within, steep, tolerance, size)
+}
+
+/// The greatest of a function that changes by at most `steep` for each metre; `size`: what is big for it.
+pub(crate) fn greatest(
+    value: &mut impl FnMut(f64) -> f64,
+    within: (f64, f64),
+    steep: f64,
+    tolerance: f64,
+    size: f64,
+) -> WorstPlace {
     let grid = 32;
     let places = (0..=grid).map(|k| within.0 + (within.1 - within.0) * f64::from(k) / f64::from(grid));
     let known: Vec<(f64, f64)> = places.map(|u| (u, value(u))).collect();
