@@ -139,6 +139,11 @@ impl Beam {
         [self.left, self.right].map(|end| if let End::Overhang(s) = end { Some(s) } else { None })
     }
 
+    /// One span on two supports that nothing reaches beyond: it hogs nowhere and lifts nowhere under loads down.
+    pub fn is_simple(&self) -> bool {
+        self.spans.len() == 1 && self.left == End::Simple && self.right == End::Simple
+    }
+
     /// Positions of the supports, m from the left tip.
     pub fn supports(&self) -> Vec<f64> {
         let first = self.overhangs()[0].map_or(0.0, |s| s.length);

@@ -45,7 +45,8 @@ pub fn beta_cc(cement: Cement, days: f64) -> f64 {
 /// Age that counts at another temperature, days: `t_T = t exp(13.65 − 4000/(273 + T))`, EN 1992-1-1:2004,
 /// B.1(3), from memory; never more than the age itself (ours: no credit for warmth).
 pub fn effective_days(days: f64, celsius: f64) -> f64 {
-    days * libm::exp(13.65 - 4000.0 / (273.0 + celsius)).min(1.0)
+    // The printed constants give 0.998 at 20 °C, which is meant to be 1.
+    if celsius >= 20.0 { days } else { days * libm::exp(13.65 - 4000.0 / (273.0 + celsius)) }
 }
 
 /// Characteristic strength (Pa) of concrete of class `f_ck` (Pa) at an age: `f_ck(t) = β_cc f_cm − 8 MPa` with

@@ -173,7 +173,10 @@ impl Member<'_> {
         let factors = self.capacity.basis.factors();
         let strength = self.even(deck, factors);
         let moment = self.most(&strength, factors[1] * load, row, Effect::Sagging)?;
-        let hogging = self.most(&strength, factors[1] * load, row, Effect::Hogging)?;
+        let hogging = match self.beam.is_simple() {
+            true => 0.0,
+            false => self.most(&strength, factors[1] * load, row, Effect::Hogging)?,
+        };
         let shear = self.most(&strength, factors[1] * load, row, Effect::Shear)?;
         let sag = self.most(&self.even(deck, [1.0, 1.0]), load, row, Effect::Sag)?;
         Ok([moment.max(hogging), shear, sag])
@@ -181,6 +184,9 @@ impl Member<'_> {
 
     /// What a support must hold down: the permanent load helps, the variable one does not where it does.
     fn hold_down(&self, deck: &Deck, load: f64, row: &[Foot]) -> Result<f64, Faults> {
+        if self.beam.is_simple() {
+            return Ok(0.0);
+        }
         let even = self.even(deck, [1.0, 1.0]);
         let mut most = 0.0_f64;
         for i in 0..self.beam.supports().len() {
@@ -195,8 +201,7 @@ impl Member<'_> {
         let mut most = 0.0_f64;
         for fixed in even {
             let at = worst_place(self.beam, fixed, &row, (-end, self.beam.length()), effect, TOLERANCE)?;
-            // The bound of nothing is a little more than nothing.
-            most = most.max(if at.reached > 0.0 { at.bound } else { 0.0 });
+            most = most.max(at.bound);
         }
         Ok(most)
     }

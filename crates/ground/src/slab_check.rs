@@ -83,7 +83,9 @@ impl Slab {
         let [always, sometimes] = Basis::Design.factors();
         let design = sometimes * load;
         let even = choices(&self.beam, always * self.own, sometimes * self.beside);
-        let [sagging, hogging] = [Effect::Sagging, Effect::Hogging].map(|e| self.worst(&even, design, feet, e));
+        let sagging = self.worst(&even, design, feet, Effect::Sagging);
+        let simple = self.beam.is_simple();
+        let hogging = if simple { 0.0 } else { self.worst(&even, design, feet, Effect::Hogging) };
         let even_shear = even.iter().map(|l| self.beam.solved(l).shear().value.abs()).fold(0.0, f64::max);
 
         let (mut limits, mut depth) = ([None; 2], None);
@@ -129,14 +131,15 @@ impl Slab {
             result: ("v_Ed".into(), q(foot, Dimension::Pressure)),
             source: Source::from_memory("EN 1992-1-1:2004, 6.4.2, 6.4.3"),
         });
-        Ok(vec![
-            of(Part::SlabSagging, sagging, limits[0], Dimension::Moment),
-            of(Part::SlabHogging, hogging, limits[1], Dimension::Moment),
+        let over_supports = (!simple).then(|| of(Part::SlabHogging, hogging, limits[1], Dimension::Moment));
+        let first = of(Part::SlabSagging, sagging, limits[0], Dimension::Moment);
+        let others = [
             of(Part::SlabShear, design / spread + even_shear, shear, Dimension::Force),
             of(Part::FootPunching, foot, punching, Dimension::Pressure),
             of(Part::PalletPunching, pallet, punching, Dimension::Pressure),
             of(Part::FootCrushing, edge, crushing, Dimension::Pressure),
-        ])
+        ];
+        Ok(std::iter::once(first).chain(over_supports).chain(others).collect())
     }
 
     /// Worst moment of a strip of 1 m, as a proven bound: even loads as they are, the pallet over the width that
@@ -180,7 +183,7 @@ impl Slab {
                 if effect == Effect::Sagging { s.sagging().value } else { -s.hogging().value }
             };
             let at = greatest(&mut value, reach, steep, TOLERANCE, load * longest.max(out) / (4.0 * wide));
-            most = most.max(if at.reached > 0.0 { at.bound } else { 0.0 });
+            most = most.max(at.bound);
         }
         most
     }

@@ -52,7 +52,7 @@ pub struct WorstPlace {
 }
 
 /// Evaluations after which the bound is taken as it stands: it stays a bound, only wider.
-const MOST_EVALUATIONS: usize = 20_000;
+const MOST_EVALUATIONS: usize = 50_000;
 
 impl Effect {
     fn of(self, s: &Solved) -> f64 {
@@ -94,7 +94,8 @@ impl Effect {
 }
 
 /// The greatest `effect` of `moving` with its left end anywhere from `within.0` to `within.1`, on top of `fixed`
-/// loads. What hangs over a tip of the beam there is not on it. The bound is at most `tolerance` (a share, such as 0.002) above what is reached.
+/// loads. What hangs over a tip of the beam there is not on it. The bound exceeds what is reached by at most
+/// `tolerance`: a share of it, or of a quarter of what the load does to one simple span, whichever is more.
 ///
 /// # Errors
 /// What [`Beam::solve`] refuses, a load without length, and places off the beam.
@@ -116,7 +117,7 @@ pub fn worst_place(
         ranges.within(&format!("moving[{i}].force"), s.force, Dimension::Force, 0.0, 1e9);
         ranges.ordered(&format!("moving[{i}].to"), s.from, s.to);
     }
-    ranges.within("within.from", within.0, Dimension::Length, -end, length);
+    ranges.within("within.from", within.0, Dimension::Length, -end - 1e-9, length);
     ranges.within("within.to", within.1, Dimension::Length, within.0, length);
     ranges.within("tolerance", tolerance, Dimension::Ratio, 1e-6, 0.5);
     if let Effect::Reaction(i) | Effect::Lift(i) = effect
@@ -168,8 +169,8 @@ pub(crate) fn greatest(
     let mut left = MOST_EVALUATIONS;
     while let Some([a, b]) = open.pop() {
         let most = f64::midpoint(a.1, b.1) + steep * (b.0 - a.0) / 2.0;
-        // A tenth of the tolerance of the load's own size: nothing to gain where nothing hogs.
-        let enough = best.1 + tolerance * best.1.abs().max(0.1 * size);
+        // Where nothing hogs there is nothing to gain: the load's own size then sets what is near enough.
+        let enough = best.1 + tolerance * best.1.abs().max(size / 4.0);
         if most <= enough || left == 0 {
             bound = bound.max(most);
             continue;
