@@ -15,6 +15,12 @@
 //! - [`mats`]: mats by ground pressure, bending, shear and stiffness; the smallest that works
 //! - [`BeamOnGround`]: a strip of mat on springs, closed form
 //! - [`settlement`]: immediate settlement of pads, their tilt, and what the boom's head makes of it
+//! - [`beam`]: continuous beams, exact; [`worst_place`]: a load that may stand anywhere on one
+//! - [`section`], [`timber`], [`deck`], [`plank`]: boards and joists under a pallet on its feet ([`pallet_feet`])
+//! - [`slab`], [`slab_check`], [`concrete_age`]: a slab's bending, shear and punching, also while it hardens
+//! - [`bay`], [`duty_class`], [`forklift`]: a bay's own rating with what lies there, and what a rating is not
+//! - [`room`]: room for the load, the people and the way back of the forks
+//! - [`carried`]: demand and limit of a part, what governs, the largest load that fits
 //!
 //! Beside and below:
 //! - [`stress`]: vertical stress under loads on the surface, Boussinesq and 2:1 spread
@@ -78,6 +84,26 @@ pub mod text;
 pub mod two_layer;
 pub mod wedge;
 pub mod wheel_row;
+pub mod bay;
+pub mod beam;
+mod beam_piece;
+pub mod carried;
+pub mod concrete_age;
+mod contact;
+pub mod deck;
+pub mod duty_class;
+mod even_load;
+pub mod forklift;
+mod landing_range;
+pub mod pallet_feet;
+pub mod plank;
+pub mod room;
+pub mod section;
+pub mod slab;
+pub mod slab_check;
+pub mod text;
+pub mod timber;
+pub mod worst_place;
 
 pub use beam_on_ground::BeamOnGround;
 pub use bearing::{Bearing, BearingCase, Method, least_bearing, ultimate_bearing};

@@ -119,4 +119,46 @@ evidence::messages! {
     STEP_SETTLEMENT_TILT = "working-settlement-tilt" [];
     /// Working: what the tilt makes at boom height.
     STEP_SETTLEMENT_HEAD = "working-settlement-head" [];
+    /// Landing: a number outside its range.
+    LANDING_OUT_OF_RANGE = "landing-out-of-range" [got, low, high];
+    /// Landing: what was probably meant, by a thousand or a million.
+    LANDING_UNIT_SLIP = "landing-unit-slip" [meant];
+    /// Landing: a stretch that ends before it begins.
+    LANDING_ENDS_BEFORE_IT_BEGINS = "landing-ends-before-it-begins" [from, to];
+    /// Landing: a beam with too few supports.
+    LANDING_BEAM_TURNS_OVER = "landing-beam-turns-over" [];
+    /// Landing: a support that the beam has not.
+    LANDING_NO_SUCH_SUPPORT = "landing-no-such-support" [count];
+    /// Working: design bending strength of timber.
+    STEP_TIMBER_BENDING = "working-timber-bending" [];
+    /// Working: bending moment that a member bears.
+    STEP_MEMBER_MOMENT = "working-member-moment" [];
+    /// Working: shear that a member bears.
+    STEP_MEMBER_SHEAR = "working-member-shear" [];
+    /// Working: what one board gets of the pallet.
+    STEP_BOARD_SHARE = "working-board-share" [];
+    /// Working: what one joist gets of the pallet.
+    STEP_JOIST_SHARE = "working-joist-share" [];
+    /// Working: age of concrete that counts at its temperature.
+    STEP_CONCRETE_AGE = "working-concrete-age" [];
+    /// Working: share of the 28 day strength.
+    STEP_CONCRETE_BETA = "working-concrete-beta" [];
+    /// Working: characteristic strength at that age.
+    STEP_CONCRETE_STRENGTH = "working-concrete-strength" [];
+    /// Working: depth of the pressed zone of a slab.
+    STEP_SLAB_BLOCK = "working-slab-block" [];
+    /// Working: bending moment that a slab bears, a metre.
+    STEP_SLAB_MOMENT = "working-slab-moment" [];
+    /// Working: shear stress that a slab bears.
+    STEP_SLAB_SHEAR = "working-slab-shear" [];
+    /// Working: punching stress round a foot.
+    STEP_SLAB_PUNCHING = "working-slab-punching" [];
+    /// Working: all that lies on a bay, with the load while it is set down.
+    STEP_BAY_TOTAL = "working-bay-total" [];
+    /// Landing: a rating that nobody answers for.
+    LANDING_RATING_NEEDS_NAME = "landing-rating-needs-name" [];
+    /// Landing: props that nobody answers for.
+    LANDING_PROPS_NEED_NAME = "landing-props-need-name" [];
+    /// Landing: something that lies beside it.
+    LANDING_NOT_ON_IT = "landing-not-on-it" [];
 }

@@ -897,6 +897,29 @@ ground-name-heading = direction of a contact
 working-impact-cover = Impact on what is buried, by its cover
 working-crown-stress = Stress at the crown, of wheels and cover
 working-iowa = Deflection of the flexible pipe, as a share of its diameter
+## What a landing carries (ground)
+
+landing-out-of-range = { $got } is outside { $low } to { $high }
+landing-unit-slip = It looks like a slip of unit: { $meant } would be in range.
+landing-ends-before-it-begins = It begins at { $from } and ends at { $to }: it must end beyond its beginning
+landing-beam-turns-over = The beam has nothing to stand on: give it a span, or clamp the end that the other reaches out from
+landing-no-such-support = There is no such support: the beam has { $count }, counted from 0 at the left
+working-timber-bending = Bending strength of the timber with its factors
+working-member-moment = Bending moment that the member bears
+working-member-shear = Shear that the member bears
+working-board-share = What one board gets of the pallet
+working-joist-share = What one joist gets of the pallet
+working-concrete-age = Age of the concrete that counts at its temperature, in days
+working-concrete-beta = Share of the strength at 28 days
+working-concrete-strength = Strength of the concrete at its age
+working-slab-block = Depth of the pressed zone of the slab
+working-slab-moment = Bending moment that one metre of the slab bears
+working-slab-shear = Shear stress that the slab bears without shear reinforcement
+working-slab-punching = Shear stress round a foot of the pallet
+working-bay-total = What lies on the bay, with the load while it is set down
+landing-rating-needs-name = A rating counts only with the name of who states it
+landing-props-need-name = Props count only with the name of the engineer who designed them
+landing-not-on-it = It lies beside the landing, not on it: positions are counted from the edge that the load comes over, and from the right corner
 
 ## Working: overhead lines (planning)
 

@@ -942,6 +942,29 @@ ground-name-heading = dirección de un apoyo
 working-impact-cover = Impacto sobre lo enterrado, según su recubrimiento
 working-crown-stress = Tensión en la clave, de ruedas y recubrimiento
 working-iowa = Deformación del tubo flexible, como parte de su diámetro
+## Lo que aguanta un lugar de descarga (ground)
+
+landing-out-of-range = { $got } queda fuera de { $low } a { $high }
+landing-unit-slip = Parece un error de unidad: { $meant } estaría dentro del intervalo.
+landing-ends-before-it-begins = Empieza en { $from } y acaba en { $to }: debe acabar más allá de su comienzo
+landing-beam-turns-over = La viga no tiene en qué apoyarse: indique un vano, o empotre el extremo del que sale el voladizo
+landing-no-such-support = No existe ese apoyo: la viga tiene { $count }, contados desde 0 por la izquierda
+working-timber-bending = Resistencia a flexión de la madera con sus coeficientes
+working-member-moment = Momento flector que aguanta la pieza
+working-member-shear = Cortante que aguanta la pieza
+working-board-share = Lo que recibe un tablón del palet
+working-joist-share = Lo que recibe una vigueta del palet
+working-concrete-age = Edad del hormigón que cuenta a su temperatura, en días
+working-concrete-beta = Parte de la resistencia a 28 días
+working-concrete-strength = Resistencia del hormigón a su edad
+working-slab-block = Profundidad de la zona comprimida del forjado
+working-slab-moment = Momento flector que aguanta un metro de forjado
+working-slab-shear = Tensión tangencial que aguanta el forjado sin armadura de cortante
+working-slab-punching = Tensión tangencial alrededor de un apoyo del palet
+working-bay-total = Lo que hay en la plataforma, con la carga mientras se deposita
+landing-rating-needs-name = Una capacidad solo cuenta con el nombre de quien la declara
+landing-props-need-name = Los puntales solo cuentan con el nombre del técnico que los proyectó
+landing-not-on-it = Queda al lado del lugar de descarga, no encima: las posiciones se cuentan desde el borde por el que entra la carga y desde la esquina derecha
 
 ## Cálculo: líneas aéreas (planning)
 
