@@ -50,7 +50,7 @@ mod tin_rings;
 mod whole;
 mod zone;
 
-pub use below_ground::{Buried, BuriedKind, Excavation, SoilType, Support};
+pub use below_ground::{Buried, BuriedKind, Excavation, OpenSides, SoilType, Support};
 pub use contours::{Contour, ContourLine, contours, round_levels};
 pub use distance_thing::{Distance, Wall, distance_thing, least_distance, walls};
 pub use gate::{Gate, USUAL_CLEARANCE, USUAL_CLEARANCE_ABOVE};

@@ -136,6 +136,7 @@ impl Put<'_, '_> {
                     depth: None,
                     soil: None,
                     support: Support::NotKnown,
+                    standing: site::OpenSides::default(),
                     source,
                 });
             }

@@ -119,6 +119,7 @@ pub(crate) fn busy(side: f64) -> Site {
         depth,
         soil: Some(SoilType::TypeC),
         support: Support::None,
+        standing: site::OpenSides::default(),
         source: "invented".into(),
     };
     let mut pit = rectangle(33.0 * f, 44.0 * f, 12.0 * f, 9.0 * f);

@@ -176,6 +176,7 @@ fn nobody_stands_in_a_dig_or_over_what_is_not_cleared() {
         depth: None,
         soil: None,
         support: Support::NotKnown,
+        standing: site::OpenSides::default(),
         source: "made".into(),
     });
     assert!(findings(&job, "edges").iter().any(|f| f.status == Status::NoGo));
@@ -220,6 +221,7 @@ fn a_trench_is_as_near_as_the_nearest_wheel() {
             depth: Some(evidence::Ranged::plus_minus(1.2, 0.1)),
             soil: None,
             support: Support::None,
+            standing: site::OpenSides::default(),
             source: "made".into(),
         });
         let found = findings(&job, "edges");

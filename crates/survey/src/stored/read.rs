@@ -187,6 +187,8 @@ fn excavation(e: form::Excavation) -> site::Excavation {
             form::Support::NotKnown => Support::NotKnown,
             form::Support::Supported { by } => Support::Supported { by },
         },
+        // How the sides stand today is said by the job, not by a drawing.
+        standing: site::OpenSides::default(),
         source: e.source,
     }
 }
