@@ -47,6 +47,12 @@ impl From<Vec<Thing>> for Things {
     }
 }
 
+impl FromIterator<Thing> for Things {
+    fn from_iter<I: IntoIterator<Item = Thing>>(things: I) -> Self {
+        Vec::from_iter(things).into()
+    }
+}
+
 impl IntoIterator for Things {
     type Item = Thing;
     type IntoIter = std::vec::IntoIter<Thing>;

@@ -207,7 +207,7 @@ pub(crate) fn busy(side: f64) -> Site {
         lines,
         landings: vec![landing, bay],
         gates: vec![gate("North gate", None), gate("Arch", Some(3.4))],
-        surroundings: site::Surroundings { things, excavations, buried, zones },
+        surroundings: site::Surroundings { things: things.into(), excavations, buried, zones },
     }
 }
 

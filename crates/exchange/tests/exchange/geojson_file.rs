@@ -190,8 +190,7 @@ fn every_kind_of_thing_has_a_layer_of_its_own() {
         ThingKind::TruckBay,
         ThingKind::Unnamed,
     ];
-    site.surroundings.things =
-        kinds.iter().map(|k| sample::thing("x", *k, square.clone(), None, Some(1.0))).collect::<Vec<_>>().into();
+    site.surroundings.things = kinds.iter().map(|k| sample::thing("x", *k, square.clone(), None, Some(1.0))).collect();
     let file = read(&site);
     let layers: std::collections::BTreeSet<String> =
         features(&file).iter().map(|f| f["properties"]["layer"].to_string()).collect();
