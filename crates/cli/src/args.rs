@@ -212,6 +212,12 @@ pub(crate) enum Calculation {
     Fit,
     /// Slope at which a machine tips on a tilting platform
     Platform,
+    /// Stress in the ground under wheels and pads
+    Stress,
+    /// How near to an edge wheels may stand
+    Edge,
+    /// What wheels put on a buried pipe, tank or slab
+    Buried,
 }
 
 #[derive(Debug, Args)]
@@ -475,6 +481,12 @@ pub(crate) enum Form {
     CalcFit,
     /// The answer that `calc platform --format json` prints
     CalcPlatform,
+    /// The answer that `calc stress --format json` prints
+    CalcStress,
+    /// The answer that `calc edge --format json` prints
+    CalcEdge,
+    /// The answer that `calc buried --format json` prints
+    CalcBuried,
     /// Faults of an input, as printed with `--format json`
     Faults,
     /// The answer that `machine explain --format json` prints

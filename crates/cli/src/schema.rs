@@ -1,7 +1,10 @@
 //! `counterpoise schema`.
 
 use crate::args::{Form, SchemaArgs};
-use crate::calc::{ChartResult, FitResult, PlatformResult, ReactionsResult, StabilityResult, TravelResult, WindResult};
+use crate::calc::{
+    BuriedResult, ChartResult, EdgeResult, FitResult, PlatformResult, ReactionsResult, StabilityResult, StressResult,
+    TravelResult, WindResult,
+};
 use crate::machine::{Comparison, Explained, Missing, Reserves};
 use crate::{Outcome, Run, terminal};
 use jobfile::FileKind;
@@ -27,6 +30,9 @@ pub(crate) fn schema(form: Form) -> Schema {
         Form::CalcWind => schema_for!(WindResult),
         Form::CalcFit => schema_for!(FitResult),
         Form::CalcPlatform => schema_for!(PlatformResult),
+        Form::CalcStress => schema_for!(StressResult),
+        Form::CalcEdge => schema_for!(EdgeResult),
+        Form::CalcBuried => schema_for!(BuriedResult),
         Form::Faults => schema_for!(evidence::Faults),
         Form::MachineExplain => schema_for!(Explained),
         Form::MachineCompare => schema_for!(Comparison),

@@ -1,9 +1,14 @@
 //! `counterpoise calc`: one calculation alone, TOML or JSON in, text or JSON out.
 
+mod buried;
 mod chart;
+mod edge;
+mod edge_print;
 mod fit;
 mod fit_input;
 mod fit_text;
+mod ground_input;
+pub(crate) mod ground_text;
 mod input;
 mod platform;
 mod reactions;
@@ -11,6 +16,7 @@ mod reactions_print;
 mod stability;
 mod stance_input;
 mod standing;
+mod stress;
 pub(crate) mod text;
 mod travel;
 mod travel_cases;
@@ -18,11 +24,14 @@ mod travel_working;
 mod wind;
 mod working;
 
+pub(crate) use buried::BuriedResult;
 pub(crate) use chart::ChartResult;
+pub(crate) use edge::EdgeResult;
 pub(crate) use fit::FitResult;
 pub(crate) use platform::PlatformResult;
 pub(crate) use reactions::ReactionsResult;
 pub(crate) use stability::StabilityResult;
+pub(crate) use stress::StressResult;
 pub(crate) use travel_cases::TravelResult;
 pub(crate) use wind::WindResult;
 
@@ -39,6 +48,9 @@ pub(crate) fn run(args: &CalcArgs) -> Run {
         Calculation::Wind => wind::EXAMPLE,
         Calculation::Fit => fit::EXAMPLE,
         Calculation::Platform => platform::EXAMPLE,
+        Calculation::Stress => stress::EXAMPLE,
+        Calculation::Edge => edge::EXAMPLE,
+        Calculation::Buried => buried::EXAMPLE,
     };
     // Nothing to read: teach instead of waiting for somebody to type a file.
     if args.example || (args.file.is_none() && std::io::stdin().is_terminal()) {
@@ -54,5 +66,8 @@ pub(crate) fn run(args: &CalcArgs) -> Run {
         Calculation::Wind => wind::run(&input, args.said),
         Calculation::Fit => fit::run(&input, args.said),
         Calculation::Platform => platform::run(&input, args.said),
+        Calculation::Stress => stress::run(&input, args.said),
+        Calculation::Edge => edge::run(&input, args.said),
+        Calculation::Buried => buried::run(&input, args.said),
     }
 }
