@@ -216,6 +216,12 @@ pub(crate) enum Calculation {
     Bearing,
     /// A mat under a pad: what of it works, or the smallest that carries
     Mat,
+    /// Stress in the ground under wheels and pads
+    Stress,
+    /// How near to an edge wheels may stand
+    Edge,
+    /// What wheels put on a buried pipe, tank or slab
+    Buried,
 }
 
 #[derive(Debug, Args)]
@@ -483,6 +489,12 @@ pub(crate) enum Form {
     CalcBearing,
     /// The answer that `calc mat --format json` prints
     CalcMat,
+    /// The answer that `calc stress --format json` prints
+    CalcStress,
+    /// The answer that `calc edge --format json` prints
+    CalcEdge,
+    /// The answer that `calc buried --format json` prints
+    CalcBuried,
     /// Faults of an input, as printed with `--format json`
     Faults,
     /// The answer that `machine explain --format json` prints

@@ -11,7 +11,7 @@ use crate::edge_strength::{Drainage, EdgeLayer, Exposure, layers_of, water_behin
 use crate::edge_text as text;
 use crate::input_fault::{InputFault, InputFaults};
 use crate::slip_search::REACH;
-use crate::slope_section::{Crack, PoreWater, SlopeSection, Surcharge};
+use crate::slope_section::{Crack, PoreWater, SlopeLayer, SlopeSection, Surcharge};
 use crate::wedge::crack_depth;
 use crate::wheel_row::WheelRow;
 use crate::{slip_search, wedge};
@@ -139,23 +139,22 @@ impl Edge {
                 out.range(text::NAME_COHESION, c, Dimension::Pressure, [0.0, 1e6]);
             }
         }
-        // The rest as the slip calculations look at it; depth and batter were seen above.
-        if self.drop.depth > 0.0 && self.drop.batter >= 0.0 {
-            let layers = self.layers.iter().map(|l| {
-                let [cohesion, friction] = l.drained.unwrap_or_default();
-                crate::slope_section::SlopeLayer { bottom: l.bottom, unit_weight: l.unit_weight, cohesion, friction }
-            });
-            let section = SlopeSection {
-                depth: self.drop.depth.clamp(0.01, 60.0),
-                batter: self.drop.batter.clamp(0.0, 300.0),
-                layers: layers.collect(),
-                firm_base: self.firm_base,
-                water: PoreWater::Dry,
-                crack: Crack::default(),
-            };
-            if !self.layers.is_empty() {
-                out.append(section.faults(&[]));
-            }
+        // The rest as the slip calculations look at it; depth and batter were looked at above, and stand in here.
+        let fit = |v: f64, least: f64, most: f64| if v.is_finite() { v.clamp(least, most) } else { least };
+        let layers = self.layers.iter().map(|l| {
+            let [cohesion, friction] = l.drained.unwrap_or_default();
+            SlopeLayer { bottom: l.bottom, unit_weight: l.unit_weight, cohesion, friction }
+        });
+        let section = SlopeSection {
+            depth: fit(self.drop.depth, 0.01, 60.0),
+            batter: fit(self.drop.batter, 0.0, 300.0),
+            layers: layers.collect(),
+            firm_base: self.firm_base,
+            water: PoreWater::Dry,
+            crack: Crack::default(),
+        };
+        if !self.layers.is_empty() {
+            out.append(section.faults(&[]));
         }
         out.done().err().unwrap_or_default()
     }

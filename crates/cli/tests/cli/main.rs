@@ -3,6 +3,7 @@
 
 mod bad_input;
 mod calc;
+mod calc_edges;
 mod calc_ground;
 mod check;
 mod fit;

@@ -135,6 +135,10 @@ fn every_fault_of_edge_and_wheels_at_once() {
     let rows = [WheelRow { behind: -1.0, across: 0.0, along: f64::NAN, contacts: vec![] }];
     let faults = set_back(&e, &rows, &mut Silent).unwrap_err();
     assert_eq!(faults.len(), 7, "{faults:#?}");
+    // A depth that is none hides nothing of the soil.
+    let mut light = edge(0.0);
+    light.layers[0].unit_weight = 18.0;
+    assert_eq!(set_back(&light, &axle(1e4), &mut Silent).unwrap_err().len(), 2);
     let mut water_above = edge(2.0);
     water_above.water = Some(2.5);
     water_above.layers[0].unit_weight = 19.0;
