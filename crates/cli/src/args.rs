@@ -212,6 +212,8 @@ pub(crate) enum Calculation {
     Fit,
     /// Slope at which a machine tips on a tilting platform
     Platform,
+    /// What a loading bay, deck or slab carries of a pallet, and the largest load that fits
+    Landing,
 }
 
 #[derive(Debug, Args)]
@@ -475,6 +477,8 @@ pub(crate) enum Form {
     CalcFit,
     /// The answer that `calc platform --format json` prints
     CalcPlatform,
+    /// The answer that `calc landing --format json` prints
+    CalcLanding,
     /// Faults of an input, as printed with `--format json`
     Faults,
     /// The answer that `machine explain --format json` prints

@@ -1,7 +1,9 @@
 //! `counterpoise schema`.
 
 use crate::args::{Form, SchemaArgs};
-use crate::calc::{ChartResult, FitResult, PlatformResult, ReactionsResult, StabilityResult, TravelResult, WindResult};
+use crate::calc::{
+    ChartResult, FitResult, LandingResult, PlatformResult, ReactionsResult, StabilityResult, TravelResult, WindResult,
+};
 use crate::machine::{Comparison, Explained, Missing, Reserves};
 use crate::{Outcome, Run, terminal};
 use jobfile::FileKind;
@@ -27,6 +29,7 @@ pub(crate) fn schema(form: Form) -> Schema {
         Form::CalcWind => schema_for!(WindResult),
         Form::CalcFit => schema_for!(FitResult),
         Form::CalcPlatform => schema_for!(PlatformResult),
+        Form::CalcLanding => schema_for!(LandingResult),
         Form::Faults => schema_for!(evidence::Faults),
         Form::MachineExplain => schema_for!(Explained),
         Form::MachineCompare => schema_for!(Comparison),

@@ -12,6 +12,7 @@
 
 pub mod bay;
 pub mod beam;
+mod beam_member;
 mod beam_piece;
 pub mod carried;
 pub mod concrete_age;

@@ -910,6 +910,25 @@ working-bay-total = Lo que hay en la plataforma, con la carga mientras se deposi
 landing-rating-needs-name = Una capacidad solo cuenta con el nombre de quien la declara
 landing-props-need-name = Los puntales solo cuentan con el nombre del técnico que los proyectó
 landing-not-on-it = Queda al lado del lugar de descarga, no encima: las posiciones se cuentan desde el borde por el que entra la carga y desde la esquina derecha
+landing-part-board-moment = flexión de un tablón
+landing-part-board-shear = cortante de un tablón
+landing-part-board-sag = flecha de un tablón
+landing-part-joist-moment = flexión de una vigueta
+landing-part-joist-shear = cortante de una vigueta
+landing-part-joist-sag = flecha de una vigueta
+landing-part-slab-sagging = flexión del forjado entre apoyos, por metro
+landing-part-slab-hogging = flexión del forjado sobre apoyos, por metro
+landing-part-slab-shear = cortante del forjado junto a un apoyo, por metro
+landing-part-foot-punching = punzonamiento del forjado bajo un apoyo del palet
+landing-part-pallet-punching = punzonamiento del forjado bajo el palet entero
+landing-part-foot-crushing = hormigón en el borde de un apoyo del palet
+landing-part-rated-total = carga total declarada, con lo que ya hay y las personas
+landing-part-rated-pallet = carga declarada por palet
+landing-part-rated-even = carga uniforme declarada, bajo el palet
+landing-part-rated-even-total = carga uniforme declarada, en toda la superficie
+landing-part-rated-point = carga puntual declarada, bajo un apoyo
+landing-part-rated-push = empuje de las horquillas
+landing-part-propped = carga que permite el técnico de los puntales
 
 ## Cálculo: líneas aéreas (planning)
 
@@ -2515,6 +2534,18 @@ cli-reserve-not-judged = No se declaró ningún margen: los números se muestran
 cli-reserve-ahead-only = La máquina gira su parte superior; esto vale solo con la pluma recta hacia delante.
 cli-reserve-note = Máquina nivelada, apoyos rígidos, sin viento, horquillas niveladas. Rigen el manual del fabricante y la tabla de la cabina; esto no autoriza ninguna elevación.
 cli-reserve-bad-margin = un margen es un número de 1 a 10
+cli-landing-nothing = no se declara nada que aguante: [rating], [deck] o [slab]
+cli-landing-one-structure = el lugar de descarga está sobre un tablero o sobre un forjado, no sobre ambos
+cli-landing-carries = { $part }: { $demand } de { $limit }, { $share } utilizado
+cli-landing-too-much = { $part }: { $demand }, más que { $limit } ({ $share })
+cli-landing-not-known = { $part }: { $demand }, y no se sabe lo que aguanta: no se puede determinar
+cli-landing-governs = Lo que manda: { $part }.
+cli-landing-fits = La mayor carga de esta forma que cabe: { $mass }.
+cli-landing-half-fits = Medio palet, { $mass }, cabe: tráigalo en dos viajes y retire la primera mitad antes de que llegue la segunda.
+cli-landing-half-does-not = Medio palet, { $mass }, tampoco cabe.
+cli-landing-ask = Pregunte lo que no se sabe a quien proyectó el lugar de descarga; hasta entonces no se deposita nada allí.
+cli-landing-hold-down = Una vigueta se levanta en un apoyo: hay que sujetarla allí con { $force }.
+cli-landing-note = Aquí no se comprueba lo que hay debajo del tablero o forjado, sus apoyos ni su arriostramiento. La capacidad que declara quien lo proyectó va primero.
 
 working-tilt-on-tyres = Inclinación restante con neumáticos que ceden
 working-factor-on-tyres = Factor de carga con neumáticos que ceden: la carga que agota la inclinación

@@ -5,6 +5,8 @@ mod fit;
 mod fit_input;
 mod fit_text;
 mod input;
+mod landing;
+mod landing_input;
 mod platform;
 mod reactions;
 mod reactions_print;
@@ -20,6 +22,7 @@ mod working;
 
 pub(crate) use chart::ChartResult;
 pub(crate) use fit::FitResult;
+pub(crate) use landing::LandingResult;
 pub(crate) use platform::PlatformResult;
 pub(crate) use reactions::ReactionsResult;
 pub(crate) use stability::StabilityResult;
@@ -39,6 +42,7 @@ pub(crate) fn run(args: &CalcArgs) -> Run {
         Calculation::Wind => wind::EXAMPLE,
         Calculation::Fit => fit::EXAMPLE,
         Calculation::Platform => platform::EXAMPLE,
+        Calculation::Landing => landing::EXAMPLE,
     };
     // Nothing to read: teach instead of waiting for somebody to type a file.
     if args.example || (args.file.is_none() && std::io::stdin().is_terminal()) {
@@ -54,5 +58,6 @@ pub(crate) fn run(args: &CalcArgs) -> Run {
         Calculation::Wind => wind::run(&input, args.said),
         Calculation::Fit => fit::run(&input, args.said),
         Calculation::Platform => platform::run(&input, args.said),
+        Calculation::Landing => landing::run(&input, args.said),
     }
 }

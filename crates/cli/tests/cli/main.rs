@@ -6,6 +6,7 @@ mod calc;
 mod check;
 mod fit;
 mod jobs;
+mod landing;
 mod machine;
 mod outputs;
 mod schemas;

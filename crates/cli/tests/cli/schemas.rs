@@ -14,6 +14,7 @@ fn published_schemas_are_fresh() {
         "calc-wind",
         "calc-fit",
         "calc-platform",
+        "calc-landing",
         "faults",
         "machine-explain",
         "machine-compare",
