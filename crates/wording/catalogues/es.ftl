@@ -887,7 +887,7 @@ working-tyre-patch = Superficie de contacto del neumático, según la fuerza y l
 working-tyre-pressure = Presión de contacto del neumático, tomada igual a su presión de inflado
 working-pad-pressure = Presión bajo el plato
 
-## Lo que aguanta un lugar de descarga (ground)
+## Lo que soporta un lugar de descarga (ground)
 
 landing-out-of-range = { $got } queda fuera de { $low } a { $high }
 landing-unit-slip = Parece un error de unidad: { $meant } estaría dentro del intervalo.
@@ -895,16 +895,16 @@ landing-ends-before-it-begins = Empieza en { $from } y acaba en { $to }: debe ac
 landing-beam-turns-over = La viga no tiene en qué apoyarse: indique un vano, o empotre el extremo del que sale el voladizo
 landing-no-such-support = No existe ese apoyo: la viga tiene { $count }, contados desde 0 por la izquierda
 working-timber-bending = Resistencia a flexión de la madera con sus coeficientes
-working-member-moment = Momento flector que aguanta la pieza
-working-member-shear = Cortante que aguanta la pieza
+working-member-moment = Momento flector que soporta la pieza
+working-member-shear = Cortante que soporta la pieza
 working-board-share = Lo que recibe un tablón del palet
 working-joist-share = Lo que recibe una vigueta del palet
 working-concrete-age = Edad del hormigón que cuenta a su temperatura, en días
 working-concrete-beta = Parte de la resistencia a 28 días
 working-concrete-strength = Resistencia del hormigón a su edad
 working-slab-block = Profundidad de la zona comprimida del forjado
-working-slab-moment = Momento flector que aguanta un metro de forjado
-working-slab-shear = Tensión tangencial que aguanta el forjado sin armadura de cortante
+working-slab-moment = Momento flector que soporta un metro de forjado
+working-slab-shear = Tensión tangencial que soporta el forjado sin armadura de cortante
 working-slab-punching = Tensión tangencial alrededor de un apoyo del palet
 working-bay-total = Lo que hay en la plataforma, con la carga mientras se deposita
 landing-rating-needs-name = Una capacidad solo cuenta con el nombre de quien la declara
@@ -2534,11 +2534,11 @@ cli-reserve-not-judged = No se declaró ningún margen: los números se muestran
 cli-reserve-ahead-only = La máquina gira su parte superior; esto vale solo con la pluma recta hacia delante.
 cli-reserve-note = Máquina nivelada, apoyos rígidos, sin viento, horquillas niveladas. Rigen el manual del fabricante y la tabla de la cabina; esto no autoriza ninguna elevación.
 cli-reserve-bad-margin = un margen es un número de 1 a 10
-cli-landing-nothing = no se declara nada que aguante: [rating], [deck] o [slab]
+cli-landing-nothing = no se declara nada que soporte la carga: [rating], [deck] o [slab]
 cli-landing-one-structure = el lugar de descarga está sobre un tablero o sobre un forjado, no sobre ambos
 cli-landing-carries = { $part }: { $demand } de { $limit }, { $share } utilizado
 cli-landing-too-much = { $part }: { $demand }, más que { $limit } ({ $share })
-cli-landing-not-known = { $part }: { $demand }, y no se sabe lo que aguanta: no se puede determinar
+cli-landing-not-known = { $part }: { $demand }, y no se sabe lo que soporta: no se puede determinar
 cli-landing-governs = Lo que manda: { $part }.
 cli-landing-fits = La mayor carga de esta forma que cabe: { $mass }.
 cli-landing-half-fits = Medio palet, { $mass }, cabe: tráigalo en dos viajes y retire la primera mitad antes de que llegue la segunda.

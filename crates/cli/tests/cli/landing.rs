@@ -43,7 +43,7 @@ fn the_example_fits_and_shows_its_working() {
     assert!((total - (1100.0 + 250.0 + 113.398)).abs() < 1e-6, "{total}");
     let spanish = calc(&example(), &["--lang", "es", "--units", "us"]);
     assert!(
-        spanish.code == 0 && spanish.out.contains("Lo que manda") && spanish.out.contains(" lb"),
+        spanish.code == 0 && spanish.out.contains("Lo que manda") && spanish.out.contains("\u{a0}lb"),
         "{}",
         spanish.out
     );
