@@ -222,6 +222,8 @@ pub(crate) enum Calculation {
     Edge,
     /// What wheels put on a buried pipe, tank or slab
     Buried,
+    /// What a loading bay, deck or slab carries of a pallet, and the largest load that fits
+    Landing,
 }
 
 #[derive(Debug, Args)]
@@ -495,6 +497,8 @@ pub(crate) enum Form {
     CalcEdge,
     /// The answer that `calc buried --format json` prints
     CalcBuried,
+    /// The answer that `calc landing --format json` prints
+    CalcLanding,
     /// Faults of an input, as printed with `--format json`
     Faults,
     /// The answer that `machine explain --format json` prints

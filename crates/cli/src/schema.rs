@@ -2,7 +2,8 @@
 
 use crate::args::{Form, SchemaArgs};
 use crate::calc::{
-    BearingResult, BuriedResult, ChartResult, EdgeResult, FitResult, MatResult, PlatformResult, ReactionsResult, StabilityResult, StressResult, TravelResult, WindResult,
+    BearingResult, BuriedResult, ChartResult, EdgeResult, FitResult, LandingResult, MatResult, PlatformResult,
+    ReactionsResult, StabilityResult, StressResult, TravelResult, WindResult,
 };
 use crate::machine::{Comparison, Explained, Missing, Reserves};
 use crate::{Outcome, Run, terminal};
@@ -34,6 +35,7 @@ pub(crate) fn schema(form: Form) -> Schema {
         Form::CalcStress => schema_for!(StressResult),
         Form::CalcEdge => schema_for!(EdgeResult),
         Form::CalcBuried => schema_for!(BuriedResult),
+        Form::CalcLanding => schema_for!(LandingResult),
         Form::Faults => schema_for!(evidence::Faults),
         Form::MachineExplain => schema_for!(Explained),
         Form::MachineCompare => schema_for!(Comparison),

@@ -99,7 +99,11 @@ impl Bay {
                 ("m_load".into(), q(mass, Dimension::Mass)),
             ],
             result: ("m".into(), q(total, Dimension::Mass)),
-            source: Source::from_memory("EN 1991-1-1:2002, 6.3.2.3"),
+            source: if r.allows_setting_down == Some(true) {
+                Source::Person { name: r.by.clone(), statement: String::new() }
+            } else {
+                Source::from_memory("EN 1991-1-1:2002, 6.3.2.3")
+            },
         });
         let mut all = Vec::new();
         let mut push = |part, demand, limit: Option<f64>, dimension| {

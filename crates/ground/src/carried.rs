@@ -1,6 +1,7 @@
 //! What one part of a landing has to carry against what it can.
 
-use evidence::Status;
+use crate::text;
+use evidence::{Status, TextId};
 use quantity::Quantity;
 
 /// Which part, and how.
@@ -44,6 +45,33 @@ pub enum Part {
     RatedPush,
     /// The load that the engineer of the props allows.
     Propped,
+}
+
+impl Part {
+    /// Its name.
+    pub fn name(self) -> TextId {
+        match self {
+            Self::BoardMoment => text::PART_BOARD_MOMENT,
+            Self::BoardShear => text::PART_BOARD_SHEAR,
+            Self::BoardSag => text::PART_BOARD_SAG,
+            Self::JoistMoment => text::PART_JOIST_MOMENT,
+            Self::JoistShear => text::PART_JOIST_SHEAR,
+            Self::JoistSag => text::PART_JOIST_SAG,
+            Self::SlabSagging => text::PART_SLAB_SAGGING,
+            Self::SlabHogging => text::PART_SLAB_HOGGING,
+            Self::SlabShear => text::PART_SLAB_SHEAR,
+            Self::FootPunching => text::PART_FOOT_PUNCHING,
+            Self::PalletPunching => text::PART_PALLET_PUNCHING,
+            Self::FootCrushing => text::PART_FOOT_CRUSHING,
+            Self::RatedTotal => text::PART_RATED_TOTAL,
+            Self::RatedPallet => text::PART_RATED_PALLET,
+            Self::RatedEven => text::PART_RATED_EVEN,
+            Self::RatedEvenTotal => text::PART_RATED_EVEN_TOTAL,
+            Self::RatedPoint => text::PART_RATED_POINT,
+            Self::RatedPush => text::PART_RATED_PUSH,
+            Self::Propped => text::PART_PROPPED,
+        }
+    }
 }
 
 /// Demand and limit of one part.

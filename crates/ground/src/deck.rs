@@ -173,10 +173,8 @@ impl Member<'_> {
         let factors = self.capacity.basis.factors();
         let strength = self.even(deck, factors);
         let moment = self.most(&strength, factors[1] * load, row, Effect::Sagging)?;
-        let hogging = match self.beam.is_simple() {
-            true => 0.0,
-            false => self.most(&strength, factors[1] * load, row, Effect::Hogging)?,
-        };
+        let hogging =
+            if self.beam.is_simple() { 0.0 } else { self.most(&strength, factors[1] * load, row, Effect::Hogging)? };
         let shear = self.most(&strength, factors[1] * load, row, Effect::Shear)?;
         let sag = self.most(&self.even(deck, [1.0, 1.0]), load, row, Effect::Sag)?;
         Ok([moment.max(hogging), shear, sag])

@@ -161,4 +161,42 @@ evidence::messages! {
     LANDING_PROPS_NEED_NAME = "landing-props-need-name" [];
     /// Landing: something that lies beside it.
     LANDING_NOT_ON_IT = "landing-not-on-it" [];
+    /// Part of a landing: bending of a board.
+    PART_BOARD_MOMENT = "landing-part-board-moment" [];
+    /// Part of a landing: shear of a board.
+    PART_BOARD_SHEAR = "landing-part-board-shear" [];
+    /// Part of a landing: sag of a board.
+    PART_BOARD_SAG = "landing-part-board-sag" [];
+    /// Part of a landing: bending of a joist.
+    PART_JOIST_MOMENT = "landing-part-joist-moment" [];
+    /// Part of a landing: shear of a joist.
+    PART_JOIST_SHEAR = "landing-part-joist-shear" [];
+    /// Part of a landing: sag of a joist.
+    PART_JOIST_SAG = "landing-part-joist-sag" [];
+    /// Part of a landing: bending of the slab between supports, a metre.
+    PART_SLAB_SAGGING = "landing-part-slab-sagging" [];
+    /// Part of a landing: bending of the slab over supports, a metre.
+    PART_SLAB_HOGGING = "landing-part-slab-hogging" [];
+    /// Part of a landing: shear of the slab beside a support, a metre.
+    PART_SLAB_SHEAR = "landing-part-slab-shear" [];
+    /// Part of a landing: a foot of the pallet punching through the slab.
+    PART_FOOT_PUNCHING = "landing-part-foot-punching" [];
+    /// Part of a landing: the whole pallet punching through the slab.
+    PART_PALLET_PUNCHING = "landing-part-pallet-punching" [];
+    /// Part of a landing: concrete at the edge of a foot.
+    PART_FOOT_CRUSHING = "landing-part-foot-crushing" [];
+    /// Part of a landing: rated total, with what lies there and people.
+    PART_RATED_TOTAL = "landing-part-rated-total" [];
+    /// Part of a landing: rated load of one pallet.
+    PART_RATED_PALLET = "landing-part-rated-pallet" [];
+    /// Part of a landing: rated even load, under the pallet.
+    PART_RATED_EVEN = "landing-part-rated-even" [];
+    /// Part of a landing: rated even load, over the whole bay.
+    PART_RATED_EVEN_TOTAL = "landing-part-rated-even-total" [];
+    /// Part of a landing: rated point load, under a foot.
+    PART_RATED_POINT = "landing-part-rated-point" [];
+    /// Part of a landing: push of the forks.
+    PART_RATED_PUSH = "landing-part-rated-push" [];
+    /// Part of a landing: load that the engineer of the props allows.
+    PART_PROPPED = "landing-part-propped" [];
 }

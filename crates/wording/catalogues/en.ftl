@@ -920,6 +920,25 @@ working-bay-total = What lies on the bay, with the load while it is set down
 landing-rating-needs-name = A rating counts only with the name of who states it
 landing-props-need-name = Props count only with the name of the engineer who designed them
 landing-not-on-it = It lies beside the landing, not on it: positions are counted from the edge that the load comes over, and from the right corner
+landing-part-board-moment = bending of a board
+landing-part-board-shear = shear of a board
+landing-part-board-sag = sag of a board
+landing-part-joist-moment = bending of a joist
+landing-part-joist-shear = shear of a joist
+landing-part-joist-sag = sag of a joist
+landing-part-slab-sagging = bending of the slab between supports, a metre
+landing-part-slab-hogging = bending of the slab over supports, a metre
+landing-part-slab-shear = shear of the slab beside a support, a metre
+landing-part-foot-punching = a foot of the pallet punching through the slab
+landing-part-pallet-punching = the whole pallet punching through the slab
+landing-part-foot-crushing = concrete at the edge of a foot
+landing-part-rated-total = rated total, with what lies there and people
+landing-part-rated-pallet = rated load of one pallet
+landing-part-rated-even = rated even load, under the pallet
+landing-part-rated-even-total = rated even load, over the whole bay
+landing-part-rated-point = rated point load, under a foot
+landing-part-rated-push = push of the forks
+landing-part-propped = load that the engineer of the props allows
 
 ## Working: overhead lines (planning)
 
@@ -2516,6 +2535,18 @@ cli-reserve-not-judged = No margin was stated: the numbers are shown, not judged
 cli-reserve-ahead-only = The machine turns its upper part; this is for the boom straight ahead only.
 cli-reserve-note = Level machine, rigid contacts, no wind, forks level. The maker’s manual and the chart in the cab govern; this is no go for any lift.
 cli-reserve-bad-margin = a margin is a number from 1 to 10
+cli-landing-nothing = nothing is stated that carries: [rating], [deck] or [slab]
+cli-landing-one-structure = a landing stands on a deck or on a slab, not on both
+cli-landing-carries = { $part }: { $demand } of { $limit }, { $share } used
+cli-landing-too-much = { $part }: { $demand }, more than { $limit } ({ $share })
+cli-landing-not-known = { $part }: { $demand }, and what it bears is not known: cannot tell
+cli-landing-governs = What governs: { $part }.
+cli-landing-fits = The largest load of this shape that fits: { $mass }.
+cli-landing-half-fits = Half the pallet, { $mass }, fits: bring it in two trips, and clear the first half before the second comes.
+cli-landing-half-does-not = Half the pallet, { $mass }, does not fit either.
+cli-landing-ask = Ask the designer of the landing for what is not known; until then nothing is set down there.
+cli-landing-hold-down = A joist lifts at a support: it must be held down there with { $force }.
+cli-landing-note = What stands below the deck or slab, its supports and its bracing are not checked here. The designer's own rating comes first.
 
 working-tilt-on-tyres = Tilt that remains on tyres that give
 working-factor-on-tyres = Load factor on tyres that give: the load that uses up the tilt

@@ -943,6 +943,7 @@ working-impact-cover = Impacto sobre lo enterrado, según su recubrimiento
 working-crown-stress = Tensión en la clave, de ruedas y recubrimiento
 working-iowa = Deformación del tubo flexible, como parte de su diámetro
 ## Lo que aguanta un lugar de descarga (ground)
+## Lo que soporta un lugar de descarga (ground)
 
 landing-out-of-range = { $got } queda fuera de { $low } a { $high }
 landing-unit-slip = Parece un error de unidad: { $meant } estaría dentro del intervalo.
@@ -950,21 +951,40 @@ landing-ends-before-it-begins = Empieza en { $from } y acaba en { $to }: debe ac
 landing-beam-turns-over = La viga no tiene en qué apoyarse: indique un vano, o empotre el extremo del que sale el voladizo
 landing-no-such-support = No existe ese apoyo: la viga tiene { $count }, contados desde 0 por la izquierda
 working-timber-bending = Resistencia a flexión de la madera con sus coeficientes
-working-member-moment = Momento flector que aguanta la pieza
-working-member-shear = Cortante que aguanta la pieza
+working-member-moment = Momento flector que soporta la pieza
+working-member-shear = Cortante que soporta la pieza
 working-board-share = Lo que recibe un tablón del palet
 working-joist-share = Lo que recibe una vigueta del palet
 working-concrete-age = Edad del hormigón que cuenta a su temperatura, en días
 working-concrete-beta = Parte de la resistencia a 28 días
 working-concrete-strength = Resistencia del hormigón a su edad
 working-slab-block = Profundidad de la zona comprimida del forjado
-working-slab-moment = Momento flector que aguanta un metro de forjado
-working-slab-shear = Tensión tangencial que aguanta el forjado sin armadura de cortante
+working-slab-moment = Momento flector que soporta un metro de forjado
+working-slab-shear = Tensión tangencial que soporta el forjado sin armadura de cortante
 working-slab-punching = Tensión tangencial alrededor de un apoyo del palet
 working-bay-total = Lo que hay en la plataforma, con la carga mientras se deposita
 landing-rating-needs-name = Una capacidad solo cuenta con el nombre de quien la declara
 landing-props-need-name = Los puntales solo cuentan con el nombre del técnico que los proyectó
 landing-not-on-it = Queda al lado del lugar de descarga, no encima: las posiciones se cuentan desde el borde por el que entra la carga y desde la esquina derecha
+landing-part-board-moment = flexión de un tablón
+landing-part-board-shear = cortante de un tablón
+landing-part-board-sag = flecha de un tablón
+landing-part-joist-moment = flexión de una vigueta
+landing-part-joist-shear = cortante de una vigueta
+landing-part-joist-sag = flecha de una vigueta
+landing-part-slab-sagging = flexión del forjado entre apoyos, por metro
+landing-part-slab-hogging = flexión del forjado sobre apoyos, por metro
+landing-part-slab-shear = cortante del forjado junto a un apoyo, por metro
+landing-part-foot-punching = punzonamiento del forjado bajo un apoyo del palet
+landing-part-pallet-punching = punzonamiento del forjado bajo el palet entero
+landing-part-foot-crushing = hormigón en el borde de un apoyo del palet
+landing-part-rated-total = carga total declarada, con lo que ya hay y las personas
+landing-part-rated-pallet = carga declarada por palet
+landing-part-rated-even = carga uniforme declarada, bajo el palet
+landing-part-rated-even-total = carga uniforme declarada, en toda la superficie
+landing-part-rated-point = carga puntual declarada, bajo un apoyo
+landing-part-rated-push = empuje de las horquillas
+landing-part-propped = carga que permite el técnico de los puntales
 
 ## Cálculo: líneas aéreas (planning)
 
@@ -2570,6 +2590,18 @@ cli-reserve-not-judged = No se declaró ningún margen: los números se muestran
 cli-reserve-ahead-only = La máquina gira su parte superior; esto vale solo con la pluma recta hacia delante.
 cli-reserve-note = Máquina nivelada, apoyos rígidos, sin viento, horquillas niveladas. Rigen el manual del fabricante y la tabla de la cabina; esto no autoriza ninguna elevación.
 cli-reserve-bad-margin = un margen es un número de 1 a 10
+cli-landing-nothing = no se declara nada que soporte la carga: [rating], [deck] o [slab]
+cli-landing-one-structure = el lugar de descarga está sobre un tablero o sobre un forjado, no sobre ambos
+cli-landing-carries = { $part }: { $demand } de { $limit }, { $share } utilizado
+cli-landing-too-much = { $part }: { $demand }, más que { $limit } ({ $share })
+cli-landing-not-known = { $part }: { $demand }, y no se sabe lo que soporta: no se puede determinar
+cli-landing-governs = Lo que manda: { $part }.
+cli-landing-fits = La mayor carga de esta forma que cabe: { $mass }.
+cli-landing-half-fits = Medio palet, { $mass }, cabe: tráigalo en dos viajes y retire la primera mitad antes de que llegue la segunda.
+cli-landing-half-does-not = Medio palet, { $mass }, tampoco cabe.
+cli-landing-ask = Pregunte lo que no se sabe a quien proyectó el lugar de descarga; hasta entonces no se deposita nada allí.
+cli-landing-hold-down = Una vigueta se levanta en un apoyo: hay que sujetarla allí con { $force }.
+cli-landing-note = Aquí no se comprueba lo que hay debajo del tablero o forjado, sus apoyos ni su arriostramiento. La capacidad que declara quien lo proyectó va primero.
 
 working-tilt-on-tyres = Inclinación restante con neumáticos que ceden
 working-factor-on-tyres = Factor de carga con neumáticos que ceden: la carga que agota la inclinación

@@ -11,6 +11,8 @@ mod fit_text;
 mod ground_input;
 pub(crate) mod ground_text;
 mod input;
+mod landing;
+mod landing_input;
 mod mat;
 mod platform;
 mod reactions;
@@ -33,6 +35,7 @@ pub(crate) use buried::BuriedResult;
 pub(crate) use chart::ChartResult;
 pub(crate) use edge::EdgeResult;
 pub(crate) use fit::FitResult;
+pub(crate) use landing::LandingResult;
 pub(crate) use mat::MatResult;
 pub(crate) use platform::PlatformResult;
 pub(crate) use reactions::ReactionsResult;
@@ -59,6 +62,7 @@ pub(crate) fn run(args: &CalcArgs) -> Run {
         Calculation::Stress => stress::EXAMPLE.into(),
         Calculation::Edge => edge::EXAMPLE.into(),
         Calculation::Buried => buried::EXAMPLE.into(),
+        Calculation::Landing => landing::EXAMPLE.into(),
     };
     // Nothing to read: teach instead of waiting for somebody to type a file.
     if args.example || (args.file.is_none() && std::io::stdin().is_terminal()) {
@@ -79,5 +83,6 @@ pub(crate) fn run(args: &CalcArgs) -> Run {
         Calculation::Stress => stress::run(&input, args.said),
         Calculation::Edge => edge::run(&input, args.said),
         Calculation::Buried => buried::run(&input, args.said),
+        Calculation::Landing => landing::run(&input, args.said),
     }
 }

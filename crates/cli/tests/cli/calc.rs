@@ -298,6 +298,7 @@ fn examples_fit_in_80_columns() {
     for name in
         ["chart", "reactions", "stability", "travel-stability", "wind", "fit", "platform", "stress", "edge", "buried"]
     {
+    for name in ["chart", "reactions", "stability", "travel-stability", "wind", "fit", "platform", "landing"] {
         for line in example(name).lines() {
             assert!(line.chars().count() <= 80, "{name}: {line}");
         }

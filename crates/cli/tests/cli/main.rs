@@ -8,6 +8,7 @@ mod calc_ground;
 mod check;
 mod fit;
 mod jobs;
+mod landing;
 mod machine;
 mod outputs;
 mod schemas;

@@ -19,6 +19,7 @@ fn published_schemas_are_fresh() {
         "calc-stress",
         "calc-edge",
         "calc-buried",
+        "calc-landing",
         "faults",
         "machine-explain",
         "machine-compare",
