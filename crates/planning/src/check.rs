@@ -152,7 +152,10 @@ impl LiftCheck<'_> {
         out.extend(steering::finding(ctx, posed.ok()));
         out.extend(sudden::findings(ctx, self.statics.as_ref(), posed.ok()));
         out.push(wind::finding(ctx));
-        out.extend(self.lines.iter().zip(&ctx.job.lines).map(|(o, l)| line::finding(ctx, l, o, posed)));
+        for (outcome, l) in self.lines.iter().zip(&ctx.job.lines) {
+            out.push(line::finding(ctx, l, outcome, posed));
+            out.extend(line::insulated(l));
+        }
         out.push(line::completeness(ctx));
         out.push(ground::finding(ctx, self.statics.as_ref(), posed));
         out.push(approach::finding(ctx, posed));
