@@ -475,6 +475,12 @@ evidence::messages! {
     FIELD_DEAD_PERMIT = "field-dead-permit" [];
     /// Whether it is visibly grounded at the work.
     FIELD_DEAD_GROUNDED = "field-dead-grounded" [];
+    /// Statement that the line is covered.
+    FIELD_LINE_INSULATED = "field-line-insulated" [];
+    /// The line owner’s person who says so.
+    FIELD_INSULATED_BY = "field-insulated-by" [];
+    /// Number of the permit that it stands in.
+    FIELD_INSULATED_PERMIT = "field-insulated-permit" [];
     /// Statement that there is no other line.
     FIELD_LINES_COMPLETE = "field-lines-complete" [];
     /// Who states that there is no other line.

@@ -173,7 +173,10 @@ impl LiftCheck<'_> {
         out.extend(steering::finding(ctx, posed.ok()));
         out.extend(sudden::findings(ctx, self.statics.as_ref(), posed.ok()));
         out.push(wind::finding(ctx));
-        out.extend(self.lines.iter().zip(&ctx.job.lines).map(|(o, l)| line::finding(ctx, l, o, posed)));
+        for (outcome, l) in self.lines.iter().zip(&ctx.job.lines) {
+            out.push(line::finding(ctx, l, outcome, posed));
+            out.extend(line::insulated(l));
+        }
         out.push(line::completeness(ctx));
         out.extend(ground::findings(ctx, self.statics.as_ref(), posed, self.soil.as_ref()));
         out.push(approach::finding(ctx, posed));

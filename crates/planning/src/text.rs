@@ -339,6 +339,8 @@ evidence::messages! {
     LINE_NOT_CHECKED = "line-not-checked" [line, why];
     /// Dead and grounded by permit.
     LINE_DEAD = "line-dead" [line, owner, permit];
+    /// Covered, as somebody says under a permit; it counts as bare.
+    LINE_INSULATED = "line-insulated" [line, by, permit];
     /// Hung load within the planning zone: the actions of the crane rule.
     LINE_PLANNING_ZONE = "line-planning-zone" [line, distance, required, zone];
     /// Do: move away or have it switched off and grounded.

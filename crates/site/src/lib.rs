@@ -4,6 +4,7 @@
 //! - [`Terrain`]: heights from a grid or a triangulation; a hole is `None`, never a number
 //! - [`Tin`]: triangles from points, from points with breaklines and rings, or as a design gives them
 //! - [`fit_plane`], [`Plane`]: slope, downhill direction and roughness of a piece of ground
+//! - [`footprint_ground`]: heights, slopes and roughness under a rectangle, each with its range
 //! - [`footing`]: ground under four contacts: the machine's pose on it, slope along and across
 //! - [`PowerLine`], [`Span`]: conductors with sag; what is not known stays not known
 //! - [`conductor`]: sag as parabola and catenary, with wind
@@ -23,6 +24,7 @@ pub mod conductor;
 mod contours;
 mod distance_thing;
 pub mod footing;
+mod footprint;
 mod gate;
 mod headroom;
 mod landing;
@@ -53,13 +55,14 @@ mod zone;
 pub use below_ground::{Buried, BuriedKind, Excavation, OpenSides, SoilType, Support};
 pub use contours::{Contour, ContourLine, contours, round_levels};
 pub use distance_thing::{Distance, Wall, distance_thing, least_distance, walls};
+pub use footprint::{Footprint, FootprintGround, FootprintPlane, footprint_ground};
 pub use gate::{Gate, USUAL_CLEARANCE, USUAL_CLEARANCE_ABOVE};
 pub use headroom::{Headroom, Overhead, headroom};
 pub use landing::{ApproachDirection, Landing, LandingRating};
 pub use plan_area::{PlanArea, PlanAreaError};
 pub use plan_shape::PlanShape;
 pub use plane_fit::{Plane, fit_plane};
-pub use power_line::{DeadConfirmation, PowerLine, Span};
+pub use power_line::{DeadConfirmation, Insulation, PowerLine, Span};
 pub use profile::{Cut, Station, profile};
 pub use relief::{Sun, aspects, hillshade};
 pub use sight::{Hidden, sight};

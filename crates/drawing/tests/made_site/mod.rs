@@ -182,6 +182,7 @@ pub(crate) fn busy(side: f64) -> Site {
         swing: metres(0.0),
         source: String::from("made:1"),
         dead: None,
+        insulated: None,
     };
     let lines = vec![
         line(

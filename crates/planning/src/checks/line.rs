@@ -243,6 +243,14 @@ fn midpoint(s: &Segment) -> DVec3 {
     (s.a + s.b) / 2.0
 }
 
+/// What is told of a line that somebody covered: it is recorded, and it counts as bare.
+pub(crate) fn insulated(line: &PowerLine) -> Option<Finding> {
+    let covered = line.insulated.as_ref()?;
+    let message = text::LINE_INSULATED.with("line", &line.name).with("by", &covered.by).with("permit", &covered.permit);
+    let source = Source::Person { name: covered.by.clone(), statement: covered.permit.clone() };
+    Some(Finding::new("line", Status::Go, message).source(source))
+}
+
 pub(crate) fn finding(
     ctx: &Context<'_>,
     line: &PowerLine,

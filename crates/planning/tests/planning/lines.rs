@@ -40,6 +40,28 @@ fn the_verdict_turns_once_and_at_the_required_distance() {
     assert!(turned && measured > 60);
 }
 
+/// A cover is recorded and told, and every distance stays that of a bare line.
+#[test]
+fn a_covered_line_counts_as_bare() {
+    for step in 0..80 {
+        let mut bare = demo();
+        bare.lifts.truncate(1);
+        shift_line(&mut bare, f64::from(step) * 0.5);
+        let mut covered = bare.clone();
+        for line in &mut covered.lines {
+            line.insulated = Some(site::Insulation { by: "N. Owner".into(), permit: "P-119".into() });
+        }
+        let lines = |job: &Job| -> Vec<evidence::Finding> {
+            plan(job).lifts[0].findings.iter().filter(|f| f.check == "line").cloned().collect()
+        };
+        let (bare, mut covered) = (lines(&bare), lines(&covered));
+        let told = |f: &evidence::Finding| f.message.id == planning::text::LINE_INSULATED.id;
+        assert_eq!(covered.iter().filter(|f| told(f)).count(), 1);
+        covered.retain(|f| !told(f));
+        assert_eq!(covered, bare, "step {step}");
+    }
+}
+
 /// A hung load is never plain go within the planning zone of the crane rule, and no-go exactly
 /// below the required distance.
 #[test]

@@ -254,6 +254,7 @@ fn headroom_is_the_least_of_bridge_and_line() {
         swing: quantity::metres(0.5),
         source: String::from("made:1"),
         dead: None,
+        insulated: None,
     };
     let path = [DVec2::new(-10.0, 0.0), DVec2::new(10.0, 0.0)];
     let things = [bridge, wall];
@@ -271,6 +272,7 @@ fn headroom_is_the_least_of_bridge_and_line() {
         swing: quantity::metres(0.5),
         source: String::from("made:1"),
         dead: None,
+        insulated: None,
     };
     let room = headroom(&flat(0.0), &things, &[line], &path, 2.0, 0.25);
     assert_eq!(room.by, Some(Overhead::Line(0)));
@@ -290,6 +292,7 @@ fn a_line_of_unknown_height_leaves_headroom_unknown() {
         swing: quantity::metres(0.0),
         source: String::from("made:1"),
         dead: None,
+        insulated: None,
     };
     let path = [DVec2::new(-10.0, 0.0), DVec2::new(10.0, 0.0)];
     let room = headroom(&flat(0.0), &[], &[line], &path, 2.0, 0.5);

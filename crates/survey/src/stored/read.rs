@@ -77,7 +77,7 @@ fn read(bytes: &[u8], notes: &mut Notes<'_>) -> Result<StoredSite, Refused> {
         gates: head.gates.into_iter().map(gate).collect(),
         surroundings,
     };
-    Ok(StoredSite { site, records: head.records })
+    Ok(StoredSite { site, records: head.records, waiting: head.waiting })
 }
 
 fn refuse(bad: BadBlock, notes: &mut Notes<'_>) -> Refused {
@@ -234,6 +234,7 @@ fn line(l: form::Line) -> site::PowerLine {
             permit: d.permit,
             visibly_grounded: d.visibly_grounded,
         }),
+        insulated: l.insulated.map(|i| site::Insulation { by: i.by, permit: i.permit }),
     }
 }
 
