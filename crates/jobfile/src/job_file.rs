@@ -10,7 +10,9 @@ use crate::{
     accept_section, below_section, format, gate_section, ground_section, landing_section, lift_section, line_section,
     load_section,
 };
-use crate::{machine_section, placeholder, policy_section, site_section, soil_section, text, thing_section, zone_section};
+use crate::{
+    machine_section, placeholder, policy_section, site_section, soil_section, text, thing_section, zone_section,
+};
 use evidence::{Faults, Place};
 use planning::{InputLine, Job};
 use site::{Ground, Surroundings};

@@ -73,11 +73,8 @@ fn job_key(key: &str) -> &str {
 
 fn layer(t: &Reader<'_>, top: f64, last: bool) -> Option<Layer> {
     // The last may go on: somebody answers for what is below.
-    let thickness = if last && !t.has("thickness") {
-        Some(f64::INFINITY)
-    } else {
-        t.si("thickness", D::Length, UpTo(100.0))
-    };
+    let thickness =
+        if last && !t.has("thickness") { Some(f64::INFINITY) } else { t.si("thickness", D::Length, UpTo(100.0)) };
     let unit_weight = t.si("unit_weight", D::UnitWeight, Any);
     let undrained = strength(t);
     let cohesion = t.si_or_none("cohesion", D::Pressure, Any);

@@ -5,9 +5,9 @@ use crate::checks::obstacle::Obstacles;
 use crate::checks::statics::Statics;
 use crate::checks::zones::Met;
 use crate::checks::{
-    approach, attachment, axle, bearing, buried, chart, contacts, edges, fitted, forks, gates, ground, identity, landing, level, line, load,
-    load_shape, machine_fit, matters, obstacle, rigging, slewing, statics, steering, stops, sudden, tool, tyres, wind,
-    zones,
+    approach, attachment, axle, bearing, buried, chart, contacts, edges, fitted, forks, gates, ground, identity,
+    landing, level, line, load, load_shape, machine_fit, matters, obstacle, rigging, slewing, statics, steering, stops,
+    sudden, tool, tyres, wind, zones,
 };
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed, pose};
@@ -110,7 +110,13 @@ pub(crate) fn check_context(ctx: Context<'_>) -> LiftCheck<'_> {
         statuses.push(("line", Status::CannotTell));
     }
     // Lines and ground count where they refuse; what they cannot tell, no other place tells either.
-    let refusing = of_lines().chain([ground]).chain(obstacle).chain(of_zones()).chain(of_edges()).chain(of_buried()).filter(|(_, s)| *s >= Status::NoGo);
+    let refusing = of_lines()
+        .chain([ground])
+        .chain(obstacle)
+        .chain(of_zones())
+        .chain(of_edges())
+        .chain(of_buried())
+        .filter(|(_, s)| *s >= Status::NoGo);
     let placed = placed.into_iter().chain(refusing).map(|(_, s)| s).max().unwrap_or(Status::CannotTell);
     LiftCheck { ctx, posed, statics, lines, obstacles, zones, soil, edges, buried, statuses, placed }
 }

@@ -133,6 +133,7 @@ fn below() -> (Vec<Excavation>, Vec<Buried>) {
         depth,
         soil,
         support,
+        standing: site::OpenSides::default(),
         source: "seen by A. Nkemelu (invented)".into(),
     };
     let lies = |id: &str, kind, shape, cover| Buried {

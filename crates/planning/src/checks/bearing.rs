@@ -128,13 +128,13 @@ fn needed_side(posed: &Posed, found: &OnSoil<'_>, demand: f64) -> Option<f64> {
     let g = &posed.ground;
     let slope = libm::atan(libm::hypot(g.along.nominal, g.across.nominal));
     let load = ground::Load { vertical: demand, ..ground::Load::default() };
-    (2..=(LARGEST_MAT / ground::needed_mat::SIDE_STEP) as u32).map(|k| f64::from(k) * ground::needed_mat::SIDE_STEP).find(
-        |&side| {
+    (2..=(LARGEST_MAT / ground::needed_mat::SIDE_STEP) as u32)
+        .map(|k| f64::from(k) * ground::needed_mat::SIDE_STEP)
+        .find(|&side| {
             let base = Footprint::Rectangle { width: side, length: side };
             bearing_on_profile(&PadOnProfile { base, load, depth: 0.0, slope }, &profile, &mut Silent)
                 .is_ok_and(|r| found.set.resistance(r.resistance, &mut Silent) >= demand)
-        },
-    )
+        })
 }
 
 /// Name of a factor set, in words.

@@ -126,7 +126,12 @@ fn crown(shape: &PlanShape) -> Option<([DVec2; 2], f64)> {
     }
 }
 
-pub(crate) fn findings(ctx: &Context<'_>, met: &[BuriedMet<'_>], posed: Option<&Posed>, force: [f64; 4]) -> Vec<Finding> {
+pub(crate) fn findings(
+    ctx: &Context<'_>,
+    met: &[BuriedMet<'_>],
+    posed: Option<&Posed>,
+    force: [f64; 4],
+) -> Vec<Finding> {
     met.iter().map(|m| finding(ctx, m, posed, force)).collect()
 }
 
@@ -160,11 +165,7 @@ fn finding(ctx: &Context<'_>, m: &BuriedMet<'_>, posed: Option<&Posed>, force: [
         (Some(total), Some(allowed)) => {
             let id = if status == Status::NoGo { text::BURIED_OVERLOADED } else { text::BURIED_BEARS };
             let message = named(id).with("stress", pascals(total)).with("allowed", pascals(allowed));
-            Finding::new("buried", status, message).measured(
-                pascals(total),
-                pascals(allowed),
-                reserve(total, allowed),
-            )
+            Finding::new("buried", status, message).measured(pascals(total), pascals(allowed), reserve(total, allowed))
         }
         (Some(total), None) => {
             Finding::new("buried", status, named(text::BURIED_PRESSED).with("stress", pascals(total)))

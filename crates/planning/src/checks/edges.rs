@@ -283,10 +283,8 @@ fn finding(ctx: &Context<'_>, m: &EdgeMet<'_>, posed: Option<&Posed>, force: [f6
         ),
         Answer::FaceFails { factor, required } => {
             let number = |v: f64| quantity::Quantity::new(v, quantity::Dimension::Number);
-            let message = text::FACE_FAILS
-                .with("name", name)
-                .with("factor", number(*factor))
-                .with("required", number(*required));
+            let message =
+                text::FACE_FAILS.with("name", name).with("factor", number(*factor)).with("required", number(*required));
             (message, text::DO_SUPPORT_FACE.message(), None)
         }
         Answer::Designed { needed } => {
@@ -300,14 +298,9 @@ fn finding(ctx: &Context<'_>, m: &EdgeMet<'_>, posed: Option<&Posed>, force: [f6
             };
             (said(text::EDGE_NOT_KNOWN, *needed).with("what", what), text::DO_EXPLORE.message(), None)
         }
-        Answer::Falls { by } => {
-            (text::GROUND_FALLS.with("by", metres(*by)), text::DO_OTHER_STAND.message(), None)
-        }
+        Answer::Falls { by } => (text::GROUND_FALLS.with("by", metres(*by)), text::DO_OTHER_STAND.message(), None),
     };
-    let finding = Finding::new("edges", status, message)
-        .remedy(remedy)
-        .source(Source::CommonPractice)
-        .working(working);
+    let finding = Finding::new("edges", status, message).remedy(remedy).source(Source::CommonPractice).working(working);
     match needed {
         // At least the distance needed: demand and limit as the field reads them.
         Some(needed) => finding.at_least(metres(needed), metres(m.aside), spare(needed, m.aside)),
