@@ -1,6 +1,8 @@
 //! `[policy]`: required reserves that differ from the usual ones.
 
+use crate::node::Value;
 use crate::quantity_value::Bound::{self, UpTo, Within, ZeroTo};
+use crate::schema_notes::Kind;
 use crate::table::Reader;
 use crate::text;
 use evidence::Certainty;
@@ -31,37 +33,26 @@ fn value<'p>(policy: &'p mut Policy, key: &str) -> &'p mut f64 {
 const SETS: [(&str, GroundFactors); 3] =
     [("en1997-da1", GroundFactors::Da1), ("en1997-da2", GroundFactors::Da2), ("en1997-da3", GroundFactors::Da3)];
 
-/// `ground_factors = "en1997-da1"`, or `ground_factor = 2.5`: somebody answers for less than the usual.
+/// `ground_factors = "en1997-da1"`, or one factor, `ground_factors = 2.5`: somebody answers for less than the usual.
 fn ground_factors(t: &Reader<'_>, policy: &mut Policy) {
-    let set = t.optional("ground_factors").and_then(|node| {
-        let set = t.as_choice(node, "ground_factors", &SETS)?;
-        t.note("ground_factors", node, Certainty::Stated);
-        Some(set)
-    });
-    let one = t.optional("ground_factor").and_then(|node| {
-        let factor = t.as_quantity(node, "ground_factor", D::Number, Within(1.0, 10.0), None)?;
-        t.note("ground_factor", node, Certainty::Stated);
-        Some(factor)
-    });
-    let usual = GroundFactors::default();
-    let stated = match (set, one) {
-        (Some(_), Some(_)) => {
-            let message = text::EITHER_OR.with("first", "ground_factors").with("second", "ground_factor");
-            t.fault("ground_factor", message, None);
-            return;
-        }
-        (Some(set), None) => set,
-        (None, Some(factor)) => GroundFactors::One(factor),
-        (None, None) => return,
+    const KEY: &str = "ground_factors";
+    let Some(node) = t.optional(KEY) else { return };
+    let stated = if let Value::Text(_) = node.value {
+        t.as_choice(node, KEY, &SETS)
+    } else {
+        t.as_quantity(node, KEY, D::Number, Within(1.0, 10.0), None).map(GroundFactors::One)
     };
+    t.expects(KEY, || Kind::Words(SETS.iter().map(|(word, _)| String::from(*word)).collect()));
+    let Some(stated) = stated else { return };
+    t.note(KEY, node, Certainty::Stated);
+    let usual = GroundFactors::default();
     let less = match (usual, stated) {
         (GroundFactors::One(usual), GroundFactors::One(factor)) => factor < usual,
         _ => stated != usual,
     };
     if less && policy.by.is_none() {
         let hint = text::HINT_EXAMPLE.with("example", "by = \"E. Engineer, geotechnical engineer\"");
-        let key = if set.is_some() { "ground_factors" } else { "ground_factor" };
-        t.fault(key, text::GROUND_FACTORS_UNANSWERED, Some(hint));
+        t.fault(KEY, text::GROUND_FACTORS_UNANSWERED, Some(hint));
     }
     policy.ground_factors = stated;
 }

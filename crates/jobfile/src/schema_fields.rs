@@ -311,7 +311,6 @@ const JOB: &[(&str, TextId, Option<TextId>)] = &[
     ("policy.line_allowance", FIELD_POLICY_LINE_ALLOWANCE, None),
     ("policy.line_site_rule", FIELD_POLICY_LINE_SITE_RULE, None),
     ("policy.ground_factors", FIELD_POLICY_GROUND_FACTORS, None),
-    ("policy.ground_factor", FIELD_POLICY_GROUND_FACTOR, None),
     ("ground", FIELD_GROUND, None),
     ("ground[].file", FIELD_GROUND_FILE, None),
     ("ground[].files", FIELD_GROUND_FILES, None),

@@ -939,8 +939,6 @@ evidence::messages! {
     FIELD_LIFT_FRONT_TYRES = "field-lift-front-tyres" [];
     /// Partial factors of EN 1997-1 asked of the ground: one set for the whole job.
     FIELD_POLICY_GROUND_FACTORS = "field-policy-ground-factors" [];
-    /// One factor on what the ground carries, instead of a set; left out: 3.
-    FIELD_POLICY_GROUND_FACTOR = "field-policy-ground-factor" [];
     /// Layers of the ground under a part of the site.
     FIELD_SOIL = "field-soil" [];
     /// Short id of this ground.
