@@ -107,8 +107,7 @@ fn ground_that_comes_after_the_plan_settles_its_heights() {
         height,
         width: Some(1.0),
     };
-    let rules =
-        vec![rule("buildings.geojson", HeightFrom::AboveGround(9.0)), rule("low.geojson", HeightFrom::Level(97.0))];
+    let rules = vec![rule("buildings", HeightFrom::AboveGround(9.0)), rule("low", HeightFrom::Level(97.0))];
     let options = BringOptions { rules, ..options() };
     let tops = |stored: &StoredSite| -> Vec<Option<f64>> {
         stored.site.surroundings.things.iter().map(site::Thing::top).collect()
