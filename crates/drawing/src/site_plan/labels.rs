@@ -163,6 +163,9 @@ impl Labels {
         }
         let left_out = all - set.len();
         set.sort_by(|a, b| a.1.rect.y.total_cmp(&b.1.rect.y).then(a.1.rect.x.total_cmp(&b.1.rect.x)));
+        if set.is_empty() {
+            return (Vec::new(), left_out);
+        }
         svg.open("numbers");
         let mut rows = Vec::new();
         for (i, (label, placed)) in set.into_iter().enumerate() {
