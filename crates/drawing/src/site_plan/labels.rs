@@ -14,6 +14,9 @@ pub(crate) const SIZE: f64 = 11.5;
 /// Maps below this width are narrow, px: a telephone held upright.
 const NARROW: f64 = 460.0;
 
+/// So many names have room beside what they name on a narrow map, too.
+const FEW: usize = 5;
+
 /// Most numbers that stand for names: a list that is still read.
 const MOST_NUMBERS: usize = 40;
 
@@ -58,7 +61,7 @@ pub(crate) struct Labels {
     /// Figures of contours: places where each may stand, the best first.
     figures: Vec<(Vec<Px>, String)>,
     widest: f64,
-    /// On a narrow map names beside what they name would hide the rest of it: numbers stand there instead.
+    /// On a narrow map many names beside what they name would hide the rest of it: numbers stand there instead.
     narrow: bool,
 }
 
@@ -106,6 +109,7 @@ impl Labels {
     /// no room at all.
     pub(crate) fn draw(&mut self, svg: &mut Svg) -> (Vec<Row>, usize) {
         let mut crowded = Vec::new();
+        let numbers = self.narrow && self.waiting.len() > FEW;
         self.waiting.sort_by(|a, b| a.need.cmp(&b.need).then(b.area.total_cmp(&a.area)));
         svg.open("labels");
         for label in std::mem::take(&mut self.waiting) {
@@ -121,7 +125,7 @@ impl Labels {
                 let placed = self.placer.place(label.at, w, h, 6.0, 60.0);
                 (placed.rect, placed.far)
             } else if let Some(placed) =
-                (!self.narrow).then(|| self.placer.place_if_clear(label.at, w, h, gap, 20.0)).flatten()
+                (!numbers).then(|| self.placer.place_if_clear(label.at, w, h, gap, 20.0)).flatten()
             {
                 (placed.rect, placed.far || gap > 9.0)
             } else {
@@ -159,6 +163,9 @@ impl Labels {
         }
         let left_out = all - set.len();
         set.sort_by(|a, b| a.1.rect.y.total_cmp(&b.1.rect.y).then(a.1.rect.x.total_cmp(&b.1.rect.x)));
+        if set.is_empty() {
+            return (Vec::new(), left_out);
+        }
         svg.open("numbers");
         let mut rows = Vec::new();
         for (i, (label, placed)) in set.into_iter().enumerate() {

@@ -35,7 +35,7 @@ fn layers_are_listed_and_used() {
     let listed: std::collections::BTreeSet<&str> =
         drawing.layers.iter().map(String::as_str).filter(|l| *l != "0").collect();
     assert_eq!(used, listed);
-    assert_eq!(listed.len(), 27, "{listed:?}");
+    assert_eq!(listed.len(), 28, "{listed:?}");
 }
 
 #[test]

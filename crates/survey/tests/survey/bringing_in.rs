@@ -107,8 +107,7 @@ fn ground_that_comes_after_the_plan_settles_its_heights() {
         height,
         width: Some(1.0),
     };
-    let rules =
-        vec![rule("buildings.geojson", HeightFrom::AboveGround(9.0)), rule("low.geojson", HeightFrom::Level(97.0))];
+    let rules = vec![rule("buildings", HeightFrom::AboveGround(9.0)), rule("low", HeightFrom::Level(97.0))];
     let options = BringOptions { rules, ..options() };
     let tops = |stored: &StoredSite| -> Vec<Option<f64>> {
         stored.site.surroundings.things.iter().map(site::Thing::top).collect()
@@ -130,7 +129,7 @@ fn ground_that_comes_after_the_plan_settles_its_heights() {
     // What is taken off the site waits no more, and ground elsewhere settles nothing.
     let gone = bring_in(&early.stored, &plans[1..], &options).unwrap();
     assert_eq!(gone.stored.waiting.len(), 6);
-    let far: [(&str, &[u8]); 1] = [("far.csv", b"point,e [m],n [m],z [m]\n1,900,0,100\n2,940,0,100\n3,940,40,101\n")];
+    let far: [(&str, &[u8]); 1] = [("far.csv", b"point,e [m],n [m],z [m]\n1,900,0,100\n2,930,0,100\n3,930,30,101\n")];
     assert_eq!(bring_in(&early.stored, &far, &options).unwrap().stored.waiting.len(), 6);
     // A site with the plan joined to one with the ground.
     let ground = bring_in(&StoredSite::default(), &levels, &options).unwrap();
