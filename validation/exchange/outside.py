@@ -75,6 +75,10 @@ def dxf(path):
         if e.closed:
             ring = [(x, y) for x, y, *_ in e.get_points()]
             areas[e.dxf.layer].append(plain(shapely.Polygon(ring).area))
+    frames = [[v.dxf.location for v in e.vertices] for e in space.query("POLYLINE") if e.dxf.layer == "Opening"]
+    openings = sorted(
+        [plain((f[1] - f[0]).vec2.magnitude), plain(f[0].z), plain(f[2].z), plain((f[2] - f[1]).magnitude)] for f in frames
+    )
     faces = [list(e.wcs_vertices())[:3] for e in space.query("3DFACE")]
     triangles = np.array([[tuple(v) for v in f] for f in faces]) if faces else np.zeros((0, 3, 3))
     across = np.cross(triangles[:, 1] - triangles[:, 0], triangles[:, 2] - triangles[:, 0])
@@ -92,6 +96,7 @@ def dxf(path):
         "entities": dict(sorted(kinds.items())),
         "layers": sorted(layer.dxf.name for layer in drawing.layers),
         "closed_areas": {k: sorted(v) for k, v in sorted(areas.items())},
+        "openings": openings,
         "ground_area_in_plan": plain(across[:, 2].sum() / 2),
         "names": [e.plain_text() for e in space.query("MTEXT") if e.dxf.layer != "Notes"],
         "gdal_features": len(geometry),

@@ -216,6 +216,14 @@ pub(crate) enum Calculation {
     Bearing,
     /// A mat under a pad: what of it works, or the smallest that carries
     Mat,
+    /// Stress in the ground under wheels and pads
+    Stress,
+    /// How near to an edge wheels may stand
+    Edge,
+    /// What wheels put on a buried pipe, tank or slab
+    Buried,
+    /// What a loading bay, deck or slab carries of a pallet, and the largest load that fits
+    Landing,
 }
 
 #[derive(Debug, Args)]
@@ -410,7 +418,7 @@ pub(crate) struct SurveyArgs {
     /// Turn of the files about their origin before the shift, counter-clockwise, such as "12.5°"
     #[arg(long, value_name = "ANGLE", allow_hyphen_values = true)]
     pub(crate) turn: Option<String>,
-    /// What a layer of a plan is: NAME=KIND, then behind commas height=, level=, attribute= or width=
+    /// What a layer of a plan is: NAME=KIND, then behind commas where=, height=, level=, attribute= or width=
     #[arg(long, value_name = "RULE")]
     pub(crate) layer: Vec<String>,
     /// Layer of a drawing that is ground
@@ -440,9 +448,21 @@ pub(crate) struct SurveyArgs {
     /// Take what stands above the ground in the clouds as things, and suggest likely conductors
     #[arg(long)]
     pub(crate) above: bool,
+    /// Say what the ground is like under a footprint there: heights, slopes, roughness; may stand several times
+    #[arg(long, value_name = "EAST,NORTH", allow_hyphen_values = true, requires_all = ["heading", "footprint"])]
+    pub(crate) at: Vec<String>,
+    /// Heading of the footprint, clockwise from north, such as "30°"
+    #[arg(long, value_name = "ANGLE", allow_hyphen_values = true, requires = "at")]
+    pub(crate) heading: Option<String>,
+    /// Length along the heading and width of the footprint, such as "4 m x 2 m"
+    #[arg(long, value_name = "LENGTHxWIDTH", requires = "at")]
+    pub(crate) footprint: Option<String>,
     /// Picture of the site from above (SVG)
     #[arg(long, value_name = "FILE")]
     pub(crate) picture: Option<PathBuf>,
+    /// Width of the picture in pixels: 360 for a phone, more for more names
+    #[arg(long, value_name = "PIXELS", default_value_t = 960, value_parser = clap::value_parser!(u16).range(320..=4000))]
+    pub(crate) picture_width: u16,
     /// Site for other programs: FILE.geojson, FILE.dxf or FILE.glb
     #[arg(long, value_name = "FILE")]
     pub(crate) export: Option<PathBuf>,
@@ -483,6 +503,14 @@ pub(crate) enum Form {
     CalcBearing,
     /// The answer that `calc mat --format json` prints
     CalcMat,
+    /// The answer that `calc stress --format json` prints
+    CalcStress,
+    /// The answer that `calc edge --format json` prints
+    CalcEdge,
+    /// The answer that `calc buried --format json` prints
+    CalcBuried,
+    /// The answer that `calc landing --format json` prints
+    CalcLanding,
     /// Faults of an input, as printed with `--format json`
     Faults,
     /// The answer that `machine explain --format json` prints

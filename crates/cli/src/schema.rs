@@ -2,8 +2,8 @@
 
 use crate::args::{Form, SchemaArgs};
 use crate::calc::{
-    BearingResult, ChartResult, FitResult, MatResult, PlatformResult, ReactionsResult, StabilityResult, TravelResult,
-    WindResult,
+    BearingResult, BuriedResult, ChartResult, EdgeResult, FitResult, LandingResult, MatResult, PlatformResult,
+    ReactionsResult, StabilityResult, StressResult, TravelResult, WindResult,
 };
 use crate::machine::{Comparison, Explained, Missing, Reserves};
 use crate::{Outcome, Run, terminal};
@@ -32,6 +32,10 @@ pub(crate) fn schema(form: Form) -> Schema {
         Form::CalcPlatform => schema_for!(PlatformResult),
         Form::CalcBearing => schema_for!(BearingResult),
         Form::CalcMat => schema_for!(MatResult),
+        Form::CalcStress => schema_for!(StressResult),
+        Form::CalcEdge => schema_for!(EdgeResult),
+        Form::CalcBuried => schema_for!(BuriedResult),
+        Form::CalcLanding => schema_for!(LandingResult),
         Form::Faults => schema_for!(evidence::Faults),
         Form::MachineExplain => schema_for!(Explained),
         Form::MachineCompare => schema_for!(Comparison),

@@ -29,6 +29,8 @@ pub(crate) enum Swatch {
     ZoneCarries,
     ZoneTooHeavy,
     NotPermitted,
+    /// The number that stands for a name on the map.
+    Number(usize),
     /// A mark of a site seen from above.
     Site(SiteMark),
     Contour,
@@ -106,6 +108,7 @@ fn draw_swatch(svg: &mut Svg, swatch: Swatch, r: Rect) {
         Swatch::PointBox => svg.rect(r, Some(Ink::Sheet), Some(Pen::new(Ink::Main, 2.2))),
         Swatch::ZoneCarries => svg.rect(r, Some(Ink::Carries), Some(thin)),
         Swatch::ZoneTooHeavy => hatched(svg, r, Ink::Sheet, &[(-45.0, 3.5)], Ink::Main),
+        Swatch::Number(number) => crate::site_plan::draw_number(svg, c, number),
         Swatch::Site(mark) => crate::site_plan::swatch(svg, mark, r),
         Swatch::Contour => {
             let bow = [(r.x, r.bottom() - 2.0), (c.0 - 4.0, c.1), (c.0 + 4.0, c.1), (r.right(), r.y + 2.0)];

@@ -14,6 +14,7 @@ mod rules;
 mod things;
 
 pub(crate) use furniture::round_step;
+pub(crate) use labels::number as draw_number;
 pub(crate) use looks::{SiteMark, draw as draw_mark, kind_name, swatch};
 
 use crate::key::Row;
@@ -42,7 +43,7 @@ pub struct SiteStand {
 /// One scale for both axes; the root carries it as `data-px-per-m`, with the picture position of the
 /// place `data-east0`, `data-north0` (m) as `data-x0` and `data-y0`. What is not known is said: ground
 /// without heights is hatched, things without a height, lines without a voltage, excavations without
-/// a depth say so. Where nothing on the site has a place, the drawing says that.
+/// a depth say so. A name without room is a number in a circle, and stands below. Where nothing on the site has a place, the drawing says that.
 pub fn site_plan(site: &Site, stands: &[SiteStand], wording: &Wording, style: &Style) -> String {
     let words = Words::new(wording);
     let heading = words.say(ui::SITE_PLAN);
@@ -65,10 +66,10 @@ pub fn site_plan(site: &Site, stands: &[SiteStand], wording: &Wording, style: &S
     lines::draw(&mut sheet, &map, site, &words);
     sheet.svg.rect(map.plot, None, Some(Pen::new(crate::style::Ink::Main, 1.2)));
     furniture::north(&mut sheet.svg, &map, &north);
-    let left_out = sheet.labels.draw(&mut sheet.svg);
+    let (mut rows, left_out) = sheet.labels.draw(&mut sheet.svg);
 
     let y = furniture::scale_bar(&mut sheet.svg, &map, &words);
-    let mut rows: Vec<Row> = sheet.marks.iter().map(|mark| looks::row(*mark, &words)).collect();
+    rows.extend(sheet.marks.iter().map(|mark| looks::row(*mark, &words)));
     rows.append(&mut sheet.notes);
     rows.extend(furniture::rows(site, &map, left_out, &words));
     let columns = if width >= 900.0 { 3 } else { 1 + usize::from(width >= 560.0) };

@@ -35,6 +35,10 @@ pub(crate) fn line(index: usize, line: &PowerLine, under: &Under<'_>) -> Item {
     properties.add("confirmed_dead_by", dead.map(|d| d.owner.clone()));
     properties.add("permit", dead.map(|d| d.permit.clone()));
     properties.add("visibly_grounded", dead.map(|d| d.visibly_grounded));
+    if let Some(covered) = &line.insulated {
+        properties.add("insulated_by", covered.by.as_str());
+        properties.add("insulation_permit", covered.permit.as_str());
+    }
 
     let mut doubts = if line.voltage.is_none() { vec![text::VOLTAGE_NOT_KNOWN] } else { Vec::new() };
     if conductor.is_empty() {

@@ -22,6 +22,8 @@ pub(crate) const LINE: Layer = layer("Overhead-line", [200, 30, 30], 1);
 pub(crate) const LANDING: Layer = layer("Landing", [30, 120, 60], 3);
 pub(crate) const GATE: Layer = layer("Gate", [90, 90, 90], 8);
 pub(crate) const EXCAVATION: Layer = layer("Excavation", [120, 70, 30], 34);
+/// Openings in drawings, where a wall is a line with a thickness that nothing can be cut out of.
+pub(crate) const OPENING: Layer = layer("Opening", [20, 130, 200], 4);
 pub(crate) const STAND: Layer = layer("Stand", [20, 70, 160], 5);
 pub(crate) const MACHINE: Layer = layer("Machine", [230, 160, 20], 40);
 pub(crate) const WAY: Layer = layer("Load-way", [20, 140, 160], 4);

@@ -4,11 +4,11 @@ use crate::ids::Ids;
 use crate::job_file::all;
 use crate::node::Value;
 use crate::plan_shape_keys::{depth, outline, shape};
-use crate::quantity_value::Bound::UpTo;
+use crate::quantity_value::Bound::{UpTo, Within, ZeroTo};
 use crate::schema_notes::Kind;
 use crate::table::{Faulty, Reader};
 use quantity::Dimension as D;
-use site::{Buried, BuriedKind, Excavation, SoilType, Support};
+use site::{Buried, BuriedKind, Excavation, OpenSides, SoilType, Support};
 
 const SOILS: [(&str, SoilType); 4] = [
     ("stable-rock", SoilType::StableRock),
@@ -40,6 +40,7 @@ fn excavation(t: &Reader<'_>, ids: &mut Ids) -> Option<Excavation> {
     let depth = depth(t, "depth", "depth = \"1.80 m\" or depth = \"unknown\"");
     let soil = t.optional("soil").map(|node| t.as_choice(node, "soil", &SOILS));
     let support = support(t);
+    let standing = open_sides(t);
     let source = t.text("by", "by = \"D. Digger, competent person\"");
     t.done();
     let soil = match soil {
@@ -53,7 +54,36 @@ fn excavation(t: &Reader<'_>, ids: &mut Ids) -> Option<Excavation> {
         depth: depth.ok()?,
         soil,
         support: support.ok()?,
+        standing: standing?,
         source: source?,
+    })
+}
+
+/// How its open sides stand; what is left out counts as the worse.
+fn open_sides(t: &Reader<'_>) -> Option<OpenSides> {
+    let usual = OpenSides::default();
+    let batter = t.si_or_none("batter", D::Length, ZeroTo(300.0));
+    let line = t.table_or_none("line").map(|l| {
+        let slope = l.decision("slope", D::Number, Within(0.0, 5.0));
+        let by = l.text("by", "by = \"D. Digger, competent person\"");
+        l.done();
+        Some((slope?, by?))
+    });
+    let open_for = t.decision_or_none("open_hours", D::Number, ZeroTo(1e5));
+    let undrained_for = t.decision_or_none("undrained_hours", D::Number, ZeroTo(720.0));
+    let wetted = t.yes_no("wetted");
+    let people_below = t.yes_no("people_below");
+    let line = match line {
+        None => None,
+        Some(read) => Some(read?),
+    };
+    Some(OpenSides {
+        batter: batter.unwrap_or(usual.batter),
+        line,
+        open_for: open_for.unwrap_or(usual.open_for),
+        undrained_for,
+        wetted: wetted.unwrap_or(usual.wetted),
+        people_below: people_below.unwrap_or(usual.people_below),
     })
 }
 

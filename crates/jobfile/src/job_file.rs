@@ -10,7 +10,7 @@ use crate::{
     accept_section, below_section, format, gate_section, ground_section, landing_section, lift_section, line_section,
     load_section,
 };
-use crate::{machine_section, placeholder, policy_section, site_section, text, thing_section, zone_section};
+use crate::{machine_section, placeholder, policy_section, site_section, soil_section, text, thing_section, zone_section};
 use evidence::{Faults, Place};
 use planning::{InputLine, Job};
 use site::{Ground, Surroundings};
@@ -145,6 +145,9 @@ fn job(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Job> {
     let excavations = below_section::excavations(root);
     let buried = below_section::buried(root);
     let zones = zone_section::zones(root);
+    let soils = soil_section::soils(root);
+    let mut mat_ids = Ids::default();
+    let mats = soil_section::mats(root, &mut mat_ids);
     let lifts = lift_section::lifts(
         root,
         &lift_section::Known {
@@ -152,6 +155,7 @@ fn job(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Job> {
             loads: &load_ids,
             landings: &landing_ids,
             gates: &gate_ids,
+            mats: &mat_ids,
             places: landings.as_deref(),
             units: machines.as_deref(),
         },
@@ -174,7 +178,14 @@ fn job(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Job> {
         lines_complete,
         landings: landings?,
         gates: gates?,
-        surroundings: Surroundings { things: things?, excavations: excavations?, buried: buried?, zones: zones? },
+        surroundings: Surroundings {
+            things: things?.into(),
+            excavations: excavations?,
+            buried: buried?,
+            zones: zones?,
+        },
+        soils: soils?,
+        mats: mats?,
         lifts: lifts?,
         policy: policy?,
         acceptances: acceptances?,

@@ -65,6 +65,7 @@ mod schema_json;
 mod schema_notes;
 pub mod schema_words;
 mod site_section;
+mod soil_section;
 mod stance_section;
 mod starter;
 mod table;

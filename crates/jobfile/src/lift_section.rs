@@ -25,6 +25,7 @@ pub(crate) struct Known<'i> {
     pub(crate) loads: &'i Ids,
     pub(crate) landings: &'i Ids,
     pub(crate) gates: &'i Ids,
+    pub(crate) mats: &'i Ids,
     /// The landings themselves, where all could be read.
     pub(crate) places: Option<&'i [Landing]>,
     /// The machines themselves, where all could be read.
@@ -111,12 +112,21 @@ fn lift(t: &Reader<'_>, known: &Known<'_>, ids: &mut Ids) -> Option<Lift> {
     let bulk_volume = t.decision_or_none("bulk_volume", D::Volume, UpTo(50.0));
     let bulk_density = bulk_density(t);
     let gates = gate_section::passed(t, known.gates);
+    let mat = t.optional("mat").map(|node| {
+        let id = t.as_text(node, "mat")?;
+        known.mats.find(t, node, "mat", id, text::KIND_MAT)
+    });
     let acceptances = accept_section::acceptances(t);
     t.done();
     if let (Some(Some(stand)), Some(landing)) = (&stand, landing.and_then(|i| known.places?.get(i))) {
         near(t, *stand, landing);
     }
+    let mat = match mat {
+        None => None,
+        Some(read) => Some(read?),
+    };
     Some(Lift {
+        mat,
         id: id?,
         name: name?,
         machine: machine?,

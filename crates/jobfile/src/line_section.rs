@@ -10,7 +10,7 @@ use crate::text;
 use geometry::{DVec3, Segment, distance_point_segment};
 use planning::Lift;
 use quantity::{Dimension as D, Voltage, kilovolts, metres};
-use site::{DeadConfirmation, PowerLine, Span};
+use site::{DeadConfirmation, Insulation, PowerLine, Span};
 
 pub(crate) fn lines(root: &Reader<'_>) -> Option<Vec<PowerLine>> {
     all(root.tables("line").iter().map(line).collect())
@@ -47,6 +47,7 @@ fn line(t: &Reader<'_>) -> Option<PowerLine> {
     let survey_error = t.si("survey_error", D::Length, ZeroTo(50.0));
     let swing = t.si("swing", D::Length, ZeroTo(50.0));
     let (dead, nobody) = t.not_given_while_open(|t| t.table_or_none("dead").map(|d| confirmation(&d)));
+    let (covered, unnamed) = t.not_given_while_open(|t| t.table_or_none("insulated").map(|i| insulation(&i)));
     t.done();
 
     let course = match course {
@@ -68,6 +69,10 @@ fn line(t: &Reader<'_>) -> Option<PowerLine> {
         // Live while nobody is named.
         Some(read) => Some(read?).filter(|_| !nobody),
     };
+    let insulated = match covered {
+        None => None,
+        Some(read) => Some(read?).filter(|_| !unnamed),
+    };
     Some(PowerLine {
         name,
         voltage: voltage.ok()?,
@@ -77,6 +82,7 @@ fn line(t: &Reader<'_>) -> Option<PowerLine> {
         swing: metres(swing?),
         source: crate::thing_section::said_by(t, None),
         dead,
+        insulated,
     })
 }
 
@@ -117,6 +123,13 @@ fn span(t: &Reader<'_>) -> Option<Span> {
         t.fault("sag", text::SAG_TOO_LARGE.with("sag", metres(sag)).with("length", metres(length)), None);
     }
     Some(Span { from, to, sag })
+}
+
+fn insulation(t: &Reader<'_>) -> Option<Insulation> {
+    let by = t.text("by", "by = \"B. Network, line owner's engineer\"");
+    let permit = t.text("permit", "permit = \"P-119\"");
+    t.done();
+    Some(Insulation { by: by?, permit: permit? })
 }
 
 fn confirmation(t: &Reader<'_>) -> Option<DeadConfirmation> {

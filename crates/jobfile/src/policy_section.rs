@@ -4,7 +4,7 @@ use crate::quantity_value::Bound::{self, UpTo, Within, ZeroTo};
 use crate::table::Reader;
 use crate::text;
 use evidence::Certainty;
-use planning::Policy;
+use planning::{GroundFactors, Policy};
 use quantity::{Dimension as D, Quantity};
 
 /// The keys with what they may be: no reserve at all is not a policy.
@@ -26,6 +26,44 @@ fn value<'p>(policy: &'p mut Policy, key: &str) -> &'p mut f64 {
         "line_allowance" => &mut policy.line_allowance,
         _ => &mut policy.line_site_rule,
     }
+}
+
+const SETS: [(&str, GroundFactors); 3] =
+    [("en1997-da1", GroundFactors::Da1), ("en1997-da2", GroundFactors::Da2), ("en1997-da3", GroundFactors::Da3)];
+
+/// `ground_factors = "en1997-da1"`, or `ground_factor = 2.5`: somebody answers for less than the usual.
+fn ground_factors(t: &Reader<'_>, policy: &mut Policy) {
+    let set = t.optional("ground_factors").and_then(|node| {
+        let set = t.as_choice(node, "ground_factors", &SETS)?;
+        t.note("ground_factors", node, Certainty::Stated);
+        Some(set)
+    });
+    let one = t.optional("ground_factor").and_then(|node| {
+        let factor = t.as_quantity(node, "ground_factor", D::Number, Within(1.0, 10.0), None)?;
+        t.note("ground_factor", node, Certainty::Stated);
+        Some(factor)
+    });
+    let usual = GroundFactors::default();
+    let stated = match (set, one) {
+        (Some(_), Some(_)) => {
+            let message = text::EITHER_OR.with("first", "ground_factors").with("second", "ground_factor");
+            t.fault("ground_factor", message, None);
+            return;
+        }
+        (Some(set), None) => set,
+        (None, Some(factor)) => GroundFactors::One(factor),
+        (None, None) => return,
+    };
+    let less = match (usual, stated) {
+        (GroundFactors::One(usual), GroundFactors::One(factor)) => factor < usual,
+        _ => stated != usual,
+    };
+    if less && policy.by.is_none() {
+        let hint = text::HINT_EXAMPLE.with("example", "by = \"E. Engineer, geotechnical engineer\"");
+        let key = if set.is_some() { "ground_factors" } else { "ground_factor" };
+        t.fault(key, text::GROUND_FACTORS_UNANSWERED, Some(hint));
+    }
+    policy.ground_factors = stated;
 }
 
 /// The job's policy: the usual one, with what the file says instead. Somebody must answer for
@@ -50,6 +88,7 @@ pub(crate) fn policy(root: &Reader<'_>) -> Option<Policy> {
             t.fault_at(node, key, message, Some(hint));
         }
     }
+    ground_factors(&t, &mut policy);
     t.done();
     Some(policy)
 }

@@ -475,6 +475,12 @@ evidence::messages! {
     FIELD_DEAD_PERMIT = "field-dead-permit" [];
     /// Whether it is visibly grounded at the work.
     FIELD_DEAD_GROUNDED = "field-dead-grounded" [];
+    /// Statement that the line is covered.
+    FIELD_LINE_INSULATED = "field-line-insulated" [];
+    /// The line owner’s person who says so.
+    FIELD_INSULATED_BY = "field-insulated-by" [];
+    /// Number of the permit that it stands in.
+    FIELD_INSULATED_PERMIT = "field-insulated-permit" [];
     /// Statement that there is no other line.
     FIELD_LINES_COMPLETE = "field-lines-complete" [];
     /// Who states that there is no other line.
@@ -931,4 +937,88 @@ evidence::messages! {
     FIELD_LIFT_AXLE_LOCKED = "field-lift-axle-locked" [];
     /// Front tyres with the stabilizers down: clear or touching.
     FIELD_LIFT_FRONT_TYRES = "field-lift-front-tyres" [];
+    /// Partial factors of EN 1997-1 asked of the ground: one set for the whole job.
+    FIELD_POLICY_GROUND_FACTORS = "field-policy-ground-factors" [];
+    /// One factor on what the ground carries, instead of a set; left out: 3.
+    FIELD_POLICY_GROUND_FACTOR = "field-policy-ground-factor" [];
+    /// Layers of the ground under a part of the site.
+    FIELD_SOIL = "field-soil" [];
+    /// Short id of this ground.
+    FIELD_SOIL_ID = "field-soil-id" [];
+    /// Name of this ground for people.
+    FIELD_SOIL_NAME = "field-soil-name" [];
+    /// Depth of the water table below the surface; unknown counts at the surface.
+    FIELD_SOIL_WATER = "field-soil-water" [];
+    /// State of the ground against that in which it was tested.
+    FIELD_SOIL_STATE = "field-soil-state" [];
+    /// Who answers for the layers: trial pit, borehole, test.
+    FIELD_SOIL_BY = "field-soil-by" [];
+    /// Layers from the surface down.
+    FIELD_SOIL_LAYER = "field-soil-layer" [];
+    /// Thickness; left out of the last layer: it goes on.
+    FIELD_LAYER_THICKNESS = "field-layer-thickness" [];
+    /// Unit weight with the water in it.
+    FIELD_LAYER_WEIGHT = "field-layer-weight" [];
+    /// Undrained shear strength.
+    FIELD_LAYER_UNDRAINED = "field-layer-undrained" [];
+    /// California bearing ratio; its low end gives the undrained strength.
+    FIELD_LAYER_CBR = "field-layer-cbr" [];
+    /// Reading of a hand vane.
+    FIELD_LAYER_VANE = "field-layer-vane" [];
+    /// Plasticity index, for the vane.
+    FIELD_LAYER_PLASTICITY = "field-layer-plasticity" [];
+    /// Penetration of a dynamic cone for each blow.
+    FIELD_LAYER_BLOW = "field-layer-blow" [];
+    /// Effective cohesion; left out: none.
+    FIELD_LAYER_COHESION = "field-layer-cohesion" [];
+    /// Effective angle of friction.
+    FIELD_LAYER_FRICTION = "field-layer-friction" [];
+    /// Modulus of elasticity, for settlement.
+    FIELD_LAYER_MODULUS = "field-layer-modulus" [];
+    /// Poisson's ratio; left out: 0.3.
+    FIELD_LAYER_POISSON = "field-layer-poisson" [];
+    /// Kinds of mats that lie ready.
+    FIELD_MAT = "field-mat" [];
+    /// Short id of the mat.
+    FIELD_MAT_ID = "field-mat-id" [];
+    /// Name of the mat for people.
+    FIELD_MAT_NAME = "field-mat-name" [];
+    /// Length along its planks, laid along the machine.
+    FIELD_MAT_LENGTH = "field-mat-length" [];
+    /// Width across its planks.
+    FIELD_MAT_WIDTH = "field-mat-width" [];
+    /// Thickness of the mat.
+    FIELD_MAT_THICKNESS = "field-mat-thickness" [];
+    /// Strength class of its timber (EN 338).
+    FIELD_MAT_TIMBER = "field-mat-timber" [];
+    /// Yield strength of a steel plate.
+    FIELD_MAT_STEEL = "field-mat-steel" [];
+    /// Design values that somebody declares.
+    FIELD_MAT_DECLARED = "field-mat-declared" [];
+    /// Design strength in bending.
+    FIELD_MAT_BENDING = "field-mat-bending" [];
+    /// Design strength in shear.
+    FIELD_MAT_SHEAR = "field-mat-shear" [];
+    /// Modulus of elasticity of the mat.
+    FIELD_MAT_MODULUS = "field-mat-modulus" [];
+    /// Who declares the values.
+    FIELD_MAT_BY = "field-mat-by" [];
+    /// Level distance from toe to top edge; left out: upright.
+    FIELD_EXCAVATION_BATTER = "field-excavation-batter" [];
+    /// Another planning line than the usual, in the name of a competent person.
+    FIELD_EXCAVATION_LINE = "field-excavation-line" [];
+    /// Horizontal per vertical, from the toe.
+    FIELD_EXCAVATION_LINE_SLOPE = "field-excavation-line-slope" [];
+    /// The competent person who answers for it.
+    FIELD_EXCAVATION_LINE_BY = "field-excavation-line-by" [];
+    /// Hours since it was cut.
+    FIELD_EXCAVATION_OPEN = "field-excavation-open" [];
+    /// Hours for which undrained strength counts; left out: it does not.
+    FIELD_EXCAVATION_UNDRAINED = "field-excavation-undrained" [];
+    /// Rain, thaw or standing water since it was cut.
+    FIELD_EXCAVATION_WETTED = "field-excavation-wetted" [];
+    /// False where nobody may be in it; left out: people below.
+    FIELD_EXCAVATION_PEOPLE = "field-excavation-people" [];
+    /// Mats under its wheels or pads, by id; left out: none.
+    FIELD_LIFT_MAT = "field-lift-mat" [];
 }

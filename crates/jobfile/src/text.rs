@@ -420,4 +420,14 @@ evidence::messages! {
     FRONT_TYRES_MISPLACED = "jobfile-front-tyres-misplaced" [];
     /// Hint: front_tyres goes with `support = "stabilizers"`.
     HINT_FRONT_TYRES = "jobfile-hint-front-tyres" [];
+    /// A `[[soil]]` without layers.
+    SOIL_WITHOUT_LAYER = "jobfile-soil-without-layer" [];
+    /// Cohesion without an angle of friction.
+    COHESION_ALONE = "jobfile-cohesion-alone" [];
+    /// A mat without a material.
+    MAT_OF_WHAT = "jobfile-mat-of-what" [];
+    /// Factors below the usual without a name.
+    GROUND_FACTORS_UNANSWERED = "jobfile-ground-factors-unanswered" [];
+    /// Kind of thing: mat.
+    KIND_MAT = "jobfile-kind-mat" [];
 }

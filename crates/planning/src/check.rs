@@ -1,9 +1,11 @@
 //! Every check of one lift in fixed order: numbers and status.
 
 use crate::checks::line::LineOutcome;
+use crate::checks::obstacle::Obstacles;
 use crate::checks::statics::Statics;
+use crate::checks::zones::Met;
 use crate::checks::{
-    approach, attachment, axle, chart, contacts, fitted, forks, gates, ground, identity, landing, level, line, load,
+    approach, attachment, axle, bearing, buried, chart, contacts, edges, fitted, forks, gates, ground, identity, landing, level, line, load,
     load_shape, machine_fit, matters, obstacle, rigging, slewing, statics, steering, stops, sudden, tool, tyres, wind,
     zones,
 };
@@ -21,6 +23,11 @@ pub struct LiftCheck<'a> {
     pub(crate) posed: Result<Posed, NotPosed>,
     pub(crate) statics: Option<Statics>,
     pub(crate) lines: Vec<LineOutcome>,
+    obstacles: Obstacles,
+    zones: Vec<Met>,
+    soil: Option<bearing::OnSoil<'a>>,
+    edges: Vec<edges::EdgeMet<'a>>,
+    buried: Vec<buried::BuriedMet<'a>>,
     /// Of each check by the id that its findings carry.
     statuses: Vec<(&'static str, Status)>,
     /// Worst of the checks that place and weight can change.
@@ -57,7 +64,11 @@ pub(crate) fn check_context(ctx: Context<'_>) -> LiftCheck<'_> {
         ("load", load_shape::tilted(&ctx, posed.as_ref().ok()).map_or(Status::Go, |s| s.status())),
     ];
     let of_lines = || lines.iter().zip(&job.lines).map(|(o, l)| ("line", o.status(&ctx, l)));
-    let ground = ("ground", ground::status(&ctx, statics.as_ref()));
+    let soil = match (&statics, &posed) {
+        (Some(s), Ok(p)) => bearing::outcome(&ctx, s, p),
+        _ => None,
+    };
+    let ground = ("ground", ground::status(&ctx, statics.as_ref(), posed.as_ref().ok(), soil.as_ref()));
     let mut statuses: Vec<(&'static str, Status)> = placed.to_vec();
     statuses.extend(of_lines());
     statuses.extend([
@@ -81,17 +92,27 @@ pub(crate) fn check_context(ctx: Context<'_>) -> LiftCheck<'_> {
     statuses.extend(rigging::status(&ctx).map(|s| ("rigging", s)));
     statuses.extend(gates::status(&ctx).map(|s| ("gate", s)));
     statuses.extend(slewing::status(&ctx).map(|s| ("slewing", s)));
-    let obstacle = obstacle::status(&ctx, posed.as_ref().ok()).map(|s| ("obstacles", s));
+    let obstacles = obstacle::outcomes(&ctx, posed.as_ref().ok());
+    let obstacle = obstacles.status().map(|s| ("obstacles", s));
     statuses.extend(obstacle);
-    let zones = zones::statuses(&ctx, posed.as_ref().ok());
-    statuses.extend(zones.iter().copied());
+    let zones = zones::met(&ctx, posed.as_ref().ok());
+    let of_zones = || zones.iter().map(|m| (m.check, m.status));
+    statuses.extend(of_zones());
+    // Without statics nothing is known of the forces; the machine's places are.
+    let force = statics.as_ref().map_or([0.0; 4], |s| s.force);
+    let edges = edges::met(&ctx, posed.as_ref().ok(), force);
+    let of_edges = || edges.iter().map(|m| ("edges", m.status()));
+    statuses.extend(of_edges());
+    let buried = buried::met(&ctx, posed.as_ref().ok(), force);
+    let of_buried = || buried.iter().map(|m| ("buried", m.status()));
+    statuses.extend(of_buried());
     if job.lines_complete.is_none() {
         statuses.push(("line", Status::CannotTell));
     }
     // Lines and ground count where they refuse; what they cannot tell, no other place tells either.
-    let refusing = of_lines().chain([ground]).chain(obstacle).chain(zones).filter(|(_, s)| *s >= Status::NoGo);
+    let refusing = of_lines().chain([ground]).chain(obstacle).chain(of_zones()).chain(of_edges()).chain(of_buried()).filter(|(_, s)| *s >= Status::NoGo);
     let placed = placed.into_iter().chain(refusing).map(|(_, s)| s).max().unwrap_or(Status::CannotTell);
-    LiftCheck { ctx, posed, statics, lines, statuses, placed }
+    LiftCheck { ctx, posed, statics, lines, obstacles, zones, soil, edges, buried, statuses, placed }
 }
 
 /// A check that refuses at once, by its id: out of level, beyond the chart. Costs a part of all checks.
@@ -152,14 +173,20 @@ impl LiftCheck<'_> {
         out.extend(steering::finding(ctx, posed.ok()));
         out.extend(sudden::findings(ctx, self.statics.as_ref(), posed.ok()));
         out.push(wind::finding(ctx));
-        out.extend(self.lines.iter().zip(&ctx.job.lines).map(|(o, l)| line::finding(ctx, l, o, posed)));
+        for (outcome, l) in self.lines.iter().zip(&ctx.job.lines) {
+            out.push(line::finding(ctx, l, outcome, posed));
+            out.extend(line::insulated(l));
+        }
         out.push(line::completeness(ctx));
-        out.push(ground::finding(ctx, self.statics.as_ref(), posed));
+        out.extend(ground::findings(ctx, self.statics.as_ref(), posed, self.soil.as_ref()));
         out.push(approach::finding(ctx, posed));
         out.push(landing::finding(ctx));
         out.extend(gates::findings(ctx));
-        out.extend(obstacle::findings(ctx, posed));
-        out.extend(zones::findings(ctx, posed.ok()));
+        out.extend(obstacle::findings(ctx, &self.obstacles, posed));
+        out.extend(zones::findings(&self.zones));
+        let force = self.statics.as_ref().map_or([0.0; 4], |s| s.force);
+        out.extend(edges::findings(ctx, &self.edges, posed.ok(), force));
+        out.extend(buried::findings(ctx, &self.buried, posed.ok(), force));
         out.extend(matters::findings(ctx));
         out
     }

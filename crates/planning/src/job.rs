@@ -1,5 +1,6 @@
 //! Everything a plan is made from.
 
+use crate::{GroundFactors, SiteMat, SoilArea};
 use geometry::DVec2;
 use machine::{LatchSeen, Load, LockSeen, Machine, SupportState};
 use quantity::{Length, Pressure, Speed};
@@ -35,6 +36,10 @@ pub struct Job {
     pub gates: Vec<Gate>,
     /// What stands, is dug, lies in the ground, and the zones.
     pub surroundings: Surroundings,
+    /// Soil as it was found, by area; the first that reaches a place does not hide the others.
+    pub soils: Vec<SoilArea>,
+    /// Kinds of mats that lie ready.
+    pub mats: Vec<SiteMat>,
     /// Lifts.
     pub lifts: Vec<Lift>,
     /// Required reserves and allowances.
@@ -155,6 +160,8 @@ pub struct Policy {
     pub line_allowance: f64,
     /// Distance to a line by site rule, where greater than the legal one, m.
     pub line_site_rule: f64,
+    /// What is asked of the ground beyond what the wheels press.
+    pub ground_factors: GroundFactors,
 }
 
 impl Default for Policy {
@@ -170,6 +177,7 @@ impl Default for Policy {
             stand_error: 0.10,
             line_allowance: 1.0,
             line_site_rule: 0.0,
+            ground_factors: GroundFactors::default(),
         }
     }
 }
@@ -207,6 +215,8 @@ pub struct Lift {
     pub side_shift: f64,
     /// True if sleeves are pushed over the blades; `None`: not stated.
     pub extensions: Option<bool>,
+    /// Index of the mats under its wheels or pads in `Job::mats`; `None`: none.
+    pub mat: Option<usize>,
     /// True if the frame is levelled before the boom goes up.
     pub levelled: bool,
     /// True if the operator locks the rear axle before the boom goes up.

@@ -20,6 +20,7 @@ mod plan_job;
 mod posed;
 mod remedies;
 mod scene;
+mod soil_area;
 mod standing;
 mod steps;
 pub mod text;
@@ -38,6 +39,7 @@ pub use plan::{
 };
 pub use plan_job::{digest, plan};
 pub use scene::{datum_text, reach_text};
+pub use soil_area::{GroundFactors, SiteMat, SoilArea};
 pub use tolerance::{Borne, STEPS, Tolerance, ToleranceOf};
 
 /// The name of a support state.

@@ -339,6 +339,8 @@ evidence::messages! {
     LINE_NOT_CHECKED = "line-not-checked" [line, why];
     /// Dead and grounded by permit.
     LINE_DEAD = "line-dead" [line, owner, permit];
+    /// Covered, as somebody says under a permit; it counts as bare.
+    LINE_INSULATED = "line-insulated" [line, by, permit];
     /// Hung load within the planning zone: the actions of the crane rule.
     LINE_PLANNING_ZONE = "line-planning-zone" [line, distance, required, zone];
     /// Do: move away or have it switched off and grounded.
@@ -1125,6 +1127,76 @@ evidence::messages! {
     TOLERANCE_FACT_AT_WORST = "tolerance-fact-at-worst" [at_worst, turns];
     /// Nothing turns, or nothing is asked.
     TOLERANCE_NOTHING = "tolerance-nothing" [];
+    /// Wheel `wheel` on `soil`: its design force against the design resistance.
+    SOIL_CARRIES = "soil-carries" [wheel, soil, by, force, limit, factors];
+    /// The same, too weak.
+    SOIL_WEAK = "soil-weak" [wheel, soil, by, force, limit, factors];
+    /// No capacity can be given for the wheel on that soil.
+    SOIL_CANNOT_TELL = "soil-cannot-tell" [wheel, soil, why];
+    /// Name of a factor set.
+    FACTORS_DA1_1 = "factors-da1-1" [];
+    /// Name of a factor set.
+    FACTORS_DA1_2 = "factors-da1-2" [];
+    /// Name of a factor set.
+    FACTORS_DA2 = "factors-da2" [];
+    /// Name of a factor set.
+    FACTORS_DA3 = "factors-da3" [];
+    /// Name of a factor set.
+    FACTORS_ONE = "factors-one" [factor];
+    /// Do: have the ground explored.
+    DO_EXPLORE = "do-explore" [];
+    /// Do: spread the load over a square of that side.
+    DO_MAT_AREA = "do-mat-area" [side];
+    /// Do: other ground; no mat of a size that is laid out helps.
+    DO_BETTER_GROUND = "do-better-ground" [];
+    /// The excavation's edge is far enough by the line.
+    EDGE_FAR_ENOUGH = "edge-far-enough" [name, distance, required];
+    /// The same, by equilibrium too.
+    EDGE_STANDS = "edge-stands" [name, distance, required];
+    /// The face does not stand by itself.
+    FACE_FAILS = "face-fails" [name, factor, required];
+    /// Beside the excavation something is not known.
+    EDGE_NOT_KNOWN = "edge-not-known" [name, distance, required, what];
+    /// What is not known: soil.
+    UNKNOWN_SOIL = "unknown-soil" [];
+    /// What is not known: a strength that counts.
+    UNKNOWN_STRENGTH = "unknown-strength" [];
+    /// What is not known: the water table.
+    UNKNOWN_WATER = "unknown-water" [];
+    /// The surveyed ground falls away beside a wheel.
+    GROUND_FALLS = "ground-falls" [by];
+    /// Do: keep the edge marked and watched.
+    DO_WATCH_EDGE = "do-watch-edge" [];
+    /// Do: move back by so much.
+    DO_MOVE_BACK = "do-move-back" [by];
+    /// Do: find out how deep it is.
+    DO_MEASURE_EXCAVATION = "do-measure-excavation" [];
+    /// Do: support the face, or flatten it.
+    DO_SUPPORT_FACE = "do-support-face" [];
+    /// Do: hand the loads to the designer of the support.
+    DO_HAND_LOADS = "do-hand-loads" [];
+    /// Stress at the crown against what the owner allows.
+    BURIED_BEARS = "buried-bears" [name, by, stress, allowed];
+    /// The same, too much.
+    BURIED_OVERLOADED = "buried-overloaded" [name, by, stress, allowed];
+    /// Stress at the crown; nobody has said what it bears.
+    BURIED_PRESSED = "buried-pressed" [name, by, stress];
+    /// Do: spread the load, more cover, other stand.
+    DO_SPREAD_OVER_BURIED = "do-spread-over-buried" [];
+    /// Do: have this cleared in somebody's name.
+    DO_CLEAR_CONDITION = "do-clear-condition" [name, what];
+    /// What is to be cleared: kind.
+    BURIED_KIND = "buried-open-kind" [];
+    /// What is to be cleared: cover.
+    BURIED_COVER = "buried-open-cover" [];
+    /// What is to be cleared: the owner's figure.
+    BURIED_ALLOWABLE = "buried-open-allowable" [];
+    /// What is to be cleared: the owner's deflection.
+    BURIED_DEFLECTION = "buried-open-deflection" [];
+    /// What is to be cleared: recent backfill.
+    BURIED_BACKFILL = "buried-open-backfill" [];
+    /// What is to be cleared: voids.
+    BURIED_VOIDS = "buried-open-voids" [];
 }
 
 /// What ends a plan, in the order in which it is listed.

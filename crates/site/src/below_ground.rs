@@ -19,8 +19,34 @@ pub struct Excavation {
     pub soil: Option<SoilType>,
     /// What holds its sides.
     pub support: Support,
+    /// How its open sides stand.
+    pub standing: OpenSides,
     /// Who saw or stated it.
     pub source: String,
+}
+
+/// How the open sides of an excavation stand.
+#[derive(Debug, Clone, PartialEq)]
+pub struct OpenSides {
+    /// Level distance from toe to crest, m; 0: upright.
+    pub batter: f64,
+    /// Planning line, horizontal per vertical, that a competent person answers for, and who; `None`: the usual one.
+    pub line: Option<(f64, String)>,
+    /// Hours since it was cut.
+    pub open_for: f64,
+    /// Hours for which a named person lets undrained strength count; `None`: it does not count.
+    pub undrained_for: Option<f64>,
+    /// Rain, thaw or standing water since it was cut.
+    pub wetted: bool,
+    /// True if people may be in it, or nobody has said that they are not.
+    pub people_below: bool,
+}
+
+impl Default for OpenSides {
+    /// Nothing is known: upright, the usual line, people in it.
+    fn default() -> Self {
+        Self { batter: 0.0, line: None, open_for: 0.0, undrained_for: None, wetted: false, people_below: true }
+    }
 }
 
 /// Soil of an excavation's sides after 29 CFR 1926 Subpart P, Appendix A. A competent person classifies it.

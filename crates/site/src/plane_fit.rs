@@ -49,9 +49,7 @@ pub fn fit_plane(points: &[DVec3]) -> Option<Plane> {
         return None;
     }
     let n = points.len() as f64;
-    // From the first point, so that coordinates of millions cost no digits.
-    let origin = points[0];
-    let at = origin + points.iter().map(|p| *p - origin).sum::<DVec3>() / n;
+    let at = middle(points);
     let (mut xx, mut xy, mut yy, mut xz, mut yz) = (0.0, 0.0, 0.0, 0.0, 0.0);
     for p in points {
         let d = *p - at;
@@ -71,6 +69,53 @@ pub fn fit_plane(points: &[DVec3]) -> Option<Plane> {
     };
     let rms = (points.iter().map(square).sum::<f64>() / n).sqrt();
     rise.is_finite().then_some(Plane { at, rise, rms })
+}
+
+/// From the first point, so that coordinates of millions cost no digits.
+fn middle(points: &[DVec3]) -> DVec3 {
+    let Some(&origin) = points.first() else { return DVec3::NAN };
+    origin + points.iter().map(|p| *p - origin).sum::<DVec3>() / points.len() as f64
+}
+
+/// How errors of single heights move the least-squares plane of [`fit_plane`].
+///
+/// The plane is linear in the heights: with `d` the places from their mean and `M = Σ d·dᵀ`, its rise is
+/// `Σ M⁻¹·dᵢ·zᵢ`, and its height at place `j` is `Σ (1/n + dⱼᵀ·M⁻¹·dᵢ)·zᵢ` (normal equations).
+pub(crate) struct Leverage {
+    /// Places from their mean, m.
+    places: Vec<DVec2>,
+    /// `M⁻¹·dᵢ`, 1/m.
+    pulls: Vec<DVec2>,
+}
+
+impl Leverage {
+    /// `None` where [`fit_plane`] has none.
+    pub(crate) fn of(points: &[DVec3]) -> Option<Self> {
+        let at = middle(points).truncate();
+        let places: Vec<DVec2> = points.iter().map(|p| p.truncate() - at).collect();
+        let sum = |of: fn(&DVec2) -> f64| places.iter().map(of).sum::<f64>();
+        let (xx, xy, yy) = (sum(|d| d.x * d.x), sum(|d| d.x * d.y), sum(|d| d.y * d.y));
+        let det = xx * yy - xy * xy;
+        if det.is_nan() || det <= 1e-18 * (xx + yy) * (xx + yy) {
+            return None;
+        }
+        let pull = |d: &DVec2| DVec2::new(yy * d.x - xy * d.y, xx * d.y - xy * d.x) / det;
+        let pulls = places.iter().map(pull).collect();
+        Some(Self { places, pulls })
+    }
+
+    /// The most that the rise in a direction (of length 1) is off, where each height is off by its error at most.
+    pub(crate) fn rise_error(&self, errors: &[f64], direction: DVec2) -> f64 {
+        self.pulls.iter().zip(errors).map(|(pull, error)| pull.dot(direction).abs() * error).sum()
+    }
+
+    /// The most that the distance of point `index` from the plane is off, m.
+    pub(crate) fn off(&self, errors: &[f64], index: usize) -> f64 {
+        let n = self.places.len() as f64;
+        let here = self.places[index];
+        let share = |i: usize| f64::from(u8::from(i == index)) - 1.0 / n - here.dot(self.pulls[i]);
+        errors.iter().enumerate().map(|(i, error)| share(i).abs() * error).sum()
+    }
 }
 
 #[cfg(test)]

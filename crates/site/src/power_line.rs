@@ -23,6 +23,8 @@ pub struct PowerLine {
     pub source: String,
     /// Confirmed dead and visibly grounded.
     pub dead: Option<DeadConfirmation>,
+    /// Covered by its owner. Recorded and told; no distance gets shorter by it.
+    pub insulated: Option<Insulation>,
 }
 
 /// One span of the lowest conductor.
@@ -45,6 +47,16 @@ pub struct DeadConfirmation {
     pub permit: String,
     /// Visibly grounded at the work.
     pub visibly_grounded: bool,
+}
+
+/// Who says that a line is covered, and under which permit. Covers are no protection against contact by plant
+/// (common practice), so the line counts as bare.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Insulation {
+    /// The owner's person.
+    pub by: String,
+    /// Permit number.
+    pub permit: String,
 }
 
 impl Span {

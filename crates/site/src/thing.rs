@@ -1,7 +1,7 @@
 //! What stands on a site and can be hit.
 
 use crate::PlanShape;
-use geometry::DVec2;
+use geometry::{DVec2, DVec3};
 use serde::{Deserialize, Serialize};
 
 /// Something that stands on the site.
@@ -133,5 +133,18 @@ impl Thing {
                 .map(|(corner, _)| (corner, corner + DVec2::splat(columns.cell)))
                 .reduce(|(low, high), (l, h)| (low.min(l), high.max(h))),
         }
+    }
+
+    /// The box that holds it but for its accuracy, m; without limit up where its top is not known, and
+    /// down where it stands on the ground. `None` for a thing without extent.
+    pub fn extent(&self) -> Option<(DVec3, DVec3)> {
+        let (low, high) = self.bounds()?;
+        let base = match &self.body {
+            Body::Upright { base, .. } => base.unwrap_or(f64::NEG_INFINITY),
+            Body::Columns(_) => f64::NEG_INFINITY,
+        };
+        let top = self.top().unwrap_or(f64::INFINITY);
+        // As its distance counts it: with a base over its top it is a plate at the top.
+        Some((low.extend(base.min(top)), high.extend(top)))
     }
 }

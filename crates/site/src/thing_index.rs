@@ -1,7 +1,7 @@
 //! Finds the things near a part of a machine among many.
 
 use crate::{Distance, Thing, distance_thing, least_distance};
-use geometry::{DVec3, Solid};
+use geometry::{DVec2, DVec3, Solid};
 use rstar::{AABB, RTree, RTreeObject};
 
 /// Things of a site by place, for distance queries.
@@ -10,6 +10,9 @@ pub struct ThingIndex {
     tree: RTree<Place>,
     /// Largest accuracy of any thing: what a box may be short by.
     slack: f64,
+    /// Things that can be anywhere: without extent, or with a number that is none.
+    anywhere: Vec<usize>,
+    count: usize,
 }
 
 #[derive(Debug, Clone)]
@@ -18,6 +21,13 @@ struct Place {
     low: DVec3,
     high: DVec3,
     accuracy: f64,
+}
+
+impl Place {
+    /// Distance in plan from a point to the box, m; 0 inside.
+    fn aside(&self, at: DVec2) -> f64 {
+        (self.low.truncate() - at).max(at - self.high.truncate()).max(DVec2::ZERO).length()
+    }
 }
 
 impl RTreeObject for Place {
@@ -32,7 +42,25 @@ impl ThingIndex {
     pub fn new(things: &[Thing]) -> Self {
         let places: Vec<Place> = things.iter().enumerate().filter_map(|(i, t)| place(i, t)).collect();
         let slack = places.iter().map(|p| p.accuracy).fold(0.0, f64::max);
-        Self { tree: RTree::bulk_load(places), slack }
+        let known = |(i, t): &(usize, &Thing)| t.accuracy.is_finite() && place(*i, t).is_some();
+        let anywhere = things.iter().enumerate().filter(|t| !known(t)).map(|(i, _)| i).collect();
+        Self { tree: RTree::bulk_load(places), slack, anywhere, count: things.len() }
+    }
+
+    /// Indices, rising, of the things of which any part could lie within `reach` m of a point in plan,
+    /// with their accuracy. What can be anywhere is always among them: without extent, or with a number
+    /// that is none. All of them where place or reach is no number.
+    pub fn within(&self, at: DVec2, reach: f64) -> Vec<usize> {
+        if !at.is_finite() || !reach.is_finite() {
+            return (0..self.count).collect();
+        }
+        let r = DVec2::splat(reach + self.slack);
+        let around = AABB::from_corners((at - r).into(), (at + r).into());
+        let near = self.tree.locate_in_envelope_intersecting(&around).filter(|p| p.aside(at) <= reach + p.accuracy);
+        let mut found: Vec<usize> = near.map(|p| p.index).chain(self.anywhere.iter().copied()).collect();
+        found.sort_unstable();
+        found.dedup();
+        found
     }
 
     /// The thing nearest to any of the solids within `reach` m, with the distance after its
@@ -76,13 +104,8 @@ fn taken_off(distance: Distance, accuracy: f64) -> Distance {
     }
 }
 
-/// The box of a thing; without limit up where its top is not known, and down where it stands on the ground.
 fn place(index: usize, thing: &Thing) -> Option<Place> {
-    let (low, high) = thing.bounds()?;
-    let base = match &thing.body {
-        crate::Body::Upright { base, .. } => base.unwrap_or(f64::NEG_INFINITY),
-        crate::Body::Columns(_) => f64::NEG_INFINITY,
-    };
-    let top = thing.top().unwrap_or(f64::INFINITY);
-    Some(Place { index, low: low.extend(base), high: high.extend(top), accuracy: thing.accuracy })
+    let (low, high) = thing.extent()?;
+    let known = low.truncate().is_finite() && high.truncate().is_finite();
+    known.then_some(Place { index, low, high, accuracy: thing.accuracy })
 }

@@ -1,5 +1,6 @@
 //! Files of a survey to a site: each is read as what it is, with a record of what became of it.
 
+use crate::late_ground::{SettledTops, settle};
 use crate::notes::Notes;
 use crate::plan_things::{Placed, PlanSource, place};
 use crate::stored::{SourceRecord, StoredSite, Used};
@@ -39,6 +40,8 @@ pub struct Brought {
     pub notes: Faults,
     /// What became of the shapes of each plan, by file.
     pub plans: Vec<(String, Placed)>,
+    /// What became of things that were on the site before.
+    pub settled: SettledTops,
 }
 
 /// Brings files into a site. Clouds and level lists given together are one survey without seams;
@@ -127,8 +130,16 @@ pub fn bring_in(stored: &StoredSite, files: &[(&str, &[u8])], options: &BringOpt
     if faults.any_error() {
         return Err(faults);
     }
+    for (name, _) in &read {
+        forget(&mut out.stored, name, Used::Plan);
+    }
+    // Ground and clouds before plans, in whatever order they were given: heights are reckoned from them.
+    let above = options.above && !clouds.is_empty();
+    if above {
+        add_things_above(&mut out, &clouds, options)?;
+    }
+    out.settled = settle(&mut out.stored, above);
     for (name, mut reading) in read {
-        forget(&mut out.stored, &name, Used::Plan);
         let outside = outside_window(&mut reading, options);
         // A shift of datum is only as good as it is known.
         let accuracy = options.plan_accuracy.max(shift_error(&reading.notes));
@@ -137,14 +148,12 @@ pub fn bring_in(stored: &StoredSite, files: &[(&str, &[u8])], options: &BringOpt
         if outside > 0 {
             placed.left_out.insert("outside-window", outside);
         }
+        out.stored.waiting.append(&mut placed.waiting.clone());
         let record = plan_record(&name, &reading, &placed, accuracy, options);
         same_system(&out.stored, &record)?;
         out.stored.records.push(record);
         out.notes.append(reading.notes);
         out.plans.push((name, placed));
-    }
-    if options.above && !clouds.is_empty() {
-        add_things_above(&mut out, &clouds, options)?;
     }
     Ok(out)
 }
@@ -377,6 +386,7 @@ fn forget(stored: &mut StoredSite, file: &str, used: Used) {
     around.buried.retain(|b| !from(&b.source));
     around.zones.retain(|z| !from(&z.by));
     stored.site.lines.retain(|l| !from(&l.source));
+    stored.waiting.retain(|w| !from(&w.source));
 }
 
 /// Everything of another stored site, after what is there; what is there already stays once.
@@ -410,6 +420,8 @@ fn join(stored: &mut StoredSite, other: StoredSite, file: &str) -> Result<(), Fa
     let (to, from) = (&mut site.surroundings, other.site.surroundings);
     let things = from.things.into_iter().filter(|t| !to.things.iter().any(|o| o.id == t.id && o.source == t.source));
     let things: Vec<Thing> = things.collect();
+    let new = |w: &crate::Waiting| things.iter().any(|t| t.id == w.thing && t.source == w.source);
+    stored.waiting.extend(other.waiting.into_iter().filter(new));
     to.things.extend(things);
     let digs: Vec<_> = from.excavations.into_iter().filter(|e| !to.excavations.contains(e)).collect();
     to.excavations.extend(digs);

@@ -86,6 +86,9 @@ pub fn grid_cloud(tiles: &[(&str, &[u8])], options: &GroundOptions, cell: f64) -
     let mut tallies = vec![GroundTally::default(); opened.len()];
     let (mut low, mut high) = (DVec2::INFINITY, DVec2::NEG_INFINITY);
     let window = options.window;
+    // Nearly every point is the first in its cell, so that each waits for memory once: put down in a
+    // loop of its own, many of them wait together.
+    let mut waiting: Vec<(u32, f64)> = Vec::with_capacity(PUT_DOWN);
     let seen = visit_all(&opened, &mut faults, |tile, frame, sample| {
         let Some(at) = pick.ground(frame, sample) else { return };
         let tally = &mut tallies[tile];
@@ -99,9 +102,13 @@ pub fn grid_cloud(tiles: &[(&str, &[u8])], options: &GroundOptions, cell: f64) -
         {
             tally.kept += 1;
             (low, high) = (low.min(at.truncate()), high.max(at.truncate()));
-            cells[i].add(at.z);
+            if waiting.len() == PUT_DOWN {
+                put_down(&mut waiting, &mut cells);
+            }
+            waiting.push((i as u32, at.z));
         }
     })?;
+    put_down(&mut waiting, &mut cells);
     let mut together: Option<Facts> = None;
     for ((tile, seen), tally) in opened.iter().zip(&seen).zip(&tallies) {
         let facts = tile.facts(seen, tally.ground);
@@ -115,6 +122,18 @@ pub fn grid_cloud(tiles: &[(&str, &[u8])], options: &GroundOptions, cell: f64) -
     let ((grid, cells, facts), more) = notes.finish(result)?;
     faults.append(more);
     Ok(CloudGrid { grid, cells, facts, notes: faults })
+}
+
+/// Points that are put into their cells together.
+const PUT_DOWN: usize = 4096;
+
+/// Adds heights to their cells, in the order in which they came. A raster has fewer cells than an
+/// index counts ([`MOST_CELLS`]).
+fn put_down(waiting: &mut Vec<(u32, f64)>, cells: &mut [GroundCell]) {
+    for &(i, z) in &*waiting {
+        cells[i as usize].add(z);
+    }
+    waiting.clear();
 }
 
 fn finish(

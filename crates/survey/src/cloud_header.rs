@@ -8,10 +8,13 @@ use crate::text;
 use geometry::DVec3;
 use las::raw::Header;
 
-/// Most points that one compressed byte may stand for. A million points at one and the same place
-/// reach 141, a flat raster 84, real surveys about 0.2; so 500 leaves room, and a header that
-/// declares more lies.
-pub(crate) const MOST_POINTS_PER_BYTE: u64 = 500;
+/// Most points that one compressed byte may stand for, beyond [`POINTS_OF_ANY_FILE`]. Real surveys reach
+/// about 0.2; a header that declares more than this lies, and would be decoded into memory without end.
+pub(crate) const MOST_POINTS_PER_BYTE: u64 = 16;
+
+/// Points that any compressed file may declare: a million at one and the same place reach 141 a byte, a flat
+/// raster 84. They take 24 MiB.
+const POINTS_OF_ANY_FILE: u64 = 1_000_000;
 
 /// Most points of a file: about a minute of decoding.
 pub(crate) const MOST_POINTS: u64 = 1_000_000_000;
@@ -100,7 +103,7 @@ fn check_length(
 ) -> Result<(), Refused> {
     let room = (length - data_start) as u64;
     if compressed {
-        if points > room.saturating_mul(MOST_POINTS_PER_BYTE) {
+        if points > room.saturating_mul(MOST_POINTS_PER_BYTE).saturating_add(POINTS_OF_ANY_FILE) {
             let message = text::TOO_FEW_BYTES.with("points", count(points)).with("bytes", count(room));
             return Err(notes.refuse("survey::truncated", message, text::DO_COPY_AGAIN));
         }

@@ -10,7 +10,7 @@ use crate::dxf_shapes::{Artist, Drawn};
 use crate::feature::{Feature, PlanFacts, PlanPoint, Shape};
 use crate::notes::{Notes, Refused};
 use crate::options::GroundOptions;
-use crate::placement::Placement;
+use crate::placement::{Placement, Settled};
 use crate::reading::UnitFacts;
 use crate::units::UnitStatement;
 use crate::{FileKind, dxf_geodata, dxf_join, dxf_units, text};
@@ -67,7 +67,7 @@ pub(crate) fn shapes(
     }
     let joined = dxf_join::joined(drawn, dxf_join::JOIN / metres, least.max(near * near), &mut tests);
     let flat = farthest.z == 0.0;
-    let placement = placed(units, (min, max), options, notes)?;
+    let Settled { placement, crs, .. } = placed(units, (min, max), options, notes)?;
     let place = |p: &mut PlanPoint| {
         p.height = p.height.filter(|_| !flat).map(|h| placement.height(h));
         p.at = placement.plan(p.at);
@@ -85,7 +85,7 @@ pub(crate) fn shapes(
         notes.warn("survey::lines-joined", message, text::DO_CHECK_DRAWING);
     }
     say(&drawing, &features, &left_out, repeats, notes);
-    let crs = dxf_geodata::offered(&drawing, notes);
+    dxf_geodata::offered(&drawing, notes);
     let mut layers = BTreeMap::new();
     let (mut low, mut high) = (DVec2::INFINITY, DVec2::NEG_INFINITY);
     for feature in &features {
@@ -97,7 +97,7 @@ pub(crate) fn shapes(
     let facts = PlanFacts {
         kind: FileKind::Dxf,
         unit: Some((units.horizontal, units.horizontal_source)),
-        crs: options.crs.clone().or(crs),
+        crs,
         min: low.to_array(),
         max: high.to_array(),
         layers,
@@ -112,7 +112,7 @@ fn placed(
     corners: (DVec2, DVec2),
     options: &GroundOptions,
     notes: &mut Notes<'_>,
-) -> Result<Placement, Refused> {
+) -> Result<Settled, Refused> {
     const PLACE: &str = "DXF";
     let statement = |unit: crate::LengthUnit| vec![UnitStatement { factor: unit.metres(), place: PLACE }];
     let statements = CrsStatements {
@@ -120,7 +120,7 @@ fn placed(
         vertical: statement(units.vertical),
         ..CrsStatements::default()
     };
-    Ok(Placement::settle(&statements, corners, options, notes)?.placement)
+    Placement::settle(&statements, corners, options, notes)
 }
 
 fn each_point(shape: &mut Shape, mut act: impl FnMut(&mut PlanPoint)) {

@@ -7,9 +7,9 @@ use crate::notes::Notes;
 use crate::text;
 use quantity::Quantity;
 
-/// Says what the drawing offers; gives the name of its coordinate system.
-pub(crate) fn offered(drawing: &Drawing<'_>, notes: &mut Notes<'_>) -> Option<String> {
-    let entry = drawing.geodata?;
+/// Says what the drawing offers.
+pub(crate) fn offered(drawing: &Drawing<'_>, notes: &mut Notes<'_>) {
+    let Some(entry) = drawing.geodata else { return };
     let line = entry.line as u64;
     // Group 11 is a place in the coordinate system, 10 the same place in the drawing.
     let found = Groups::of(drawing, &entry).ok();
@@ -17,16 +17,15 @@ pub(crate) fn offered(drawing: &Drawing<'_>, notes: &mut Notes<'_>) -> Option<St
     let name = found.as_ref().and_then(system_name);
     let Some((design, reference)) = points else {
         notes.warn_line("survey::drawing-place", line, text::DRAWING_PLACE_UNREADABLE, text::DO_CHECK_CRS);
-        return name;
+        return;
     };
     let message = text::DRAWING_PLACE
         .with("east", Quantity::number(design.x))
         .with("north", Quantity::number(design.y))
         .with("site_east", Quantity::number(reference.x))
         .with("site_north", Quantity::number(reference.y))
-        .with("crs", name.clone().unwrap_or_else(|| "?".to_owned()));
+        .with("crs", name.unwrap_or_else(|| "?".to_owned()));
     notes.warn_line("survey::drawing-place", line, message, text::DO_STATE_SHIFT);
-    name
 }
 
 /// The `id` of the system in the XML of groups 303 and 301, at most 100 characters.

@@ -1,5 +1,6 @@
 //! What a layer of a plan file stands for: as stated, or guessed from its name and said so.
 
+use crate::{Attribute, Feature};
 use site::{BuriedKind, ThingKind};
 
 /// What becomes of the shapes of a layer.
@@ -7,12 +8,24 @@ use site::{BuriedKind, ThingKind};
 pub struct LayerRule {
     /// Name of the layer; case does not count. A star at the end stands for anything.
     pub layer: String,
+    /// Only those of its shapes of which an attribute says this; `None`: all.
+    pub only: Option<OnlyWhere>,
     /// What its shapes are.
     pub becomes: Becomes,
     /// How high they are.
     pub height: HeightFrom,
     /// Width of lines and twice the radius of points, m; `None`: lines 0.30 m, points are left out.
     pub width: Option<f64>,
+}
+
+/// Shapes told apart by what an attribute of theirs says.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct OnlyWhere {
+    /// Name of the attribute; case does not count.
+    pub attribute: String,
+    /// What it says; case does not count, numbers are compared as numbers, and a star at the end stands for
+    /// anything. Empty: the shapes whose attribute is empty or not there.
+    pub value: String,
 }
 
 /// What a shape of a plan is.
@@ -57,13 +70,34 @@ pub enum HeightFrom {
 }
 
 impl LayerRule {
-    /// True if it speaks of this layer.
-    pub fn speaks_of(&self, layer: &str) -> bool {
-        let (wanted, layer) = (self.layer.to_lowercase(), layer.to_lowercase());
-        match wanted.strip_suffix('*') {
-            Some(start) => layer.starts_with(start),
-            None => layer == wanted,
+    /// True if it speaks of this shape.
+    pub fn speaks_of(&self, feature: &Feature) -> bool {
+        fits(&self.layer, &feature.layer) && self.only.as_ref().is_none_or(|only| only.holds_for(feature))
+    }
+}
+
+impl OnlyWhere {
+    fn holds_for(&self, feature: &Feature) -> bool {
+        let wanted = self.attribute.to_lowercase();
+        let found = feature.attributes.iter().find(|(name, _)| name.to_lowercase() == wanted);
+        match found.map_or(&Attribute::Nothing, |(_, value)| value) {
+            Attribute::Text(text) => fits(&self.value, text.trim()),
+            Attribute::Number(number) => match self.value.trim().parse::<f64>() {
+                Ok(value) => value == *number,
+                Err(_) => self.value == "*",
+            },
+            Attribute::YesNo(yes) => fits(&self.value, if *yes { "true" } else { "false" }),
+            Attribute::Nothing => self.value.is_empty(),
         }
+    }
+}
+
+/// Case does not count; a star at the end of `wanted` stands for anything.
+fn fits(wanted: &str, found: &str) -> bool {
+    let (wanted, found) = (wanted.to_lowercase(), found.to_lowercase());
+    match wanted.strip_suffix('*') {
+        Some(start) => found.starts_with(start),
+        None => found == wanted,
     }
 }
 
@@ -113,13 +147,54 @@ mod tests {
 
     #[test]
     fn a_rule_speaks_of_its_layer_and_with_a_star_of_many() {
-        let rule = |layer: &str| LayerRule {
+        let speaks = |rule: &str, layer: &str| rule_of(rule, None).speaks_of(&feature(layer, &[]));
+        assert!(speaks("a-wall", "A-WALL") && !speaks("a-wall", "A-WALL-2"));
+        assert!(speaks("a-*", "A-WALL") && speaks("*", ""));
+    }
+
+    #[test]
+    fn shapes_of_one_layer_are_told_apart_by_an_attribute() {
+        let shape = feature(
+            "paths",
+            &[
+                ("Barrier", Attribute::Text("Wire fence".into())),
+                ("lanes", Attribute::Number(2.0)),
+                ("lit", Attribute::YesNo(true)),
+                ("note", Attribute::Nothing),
+            ],
+        );
+        let holds = |attribute, value| rule_of("paths", Some((attribute, value))).speaks_of(&shape);
+        for (attribute, value) in [
+            ("barrier", "wire FENCE"),
+            ("barrier", "wire*"),
+            ("lanes", "2.0"),
+            ("lit", "true"),
+            ("note", ""),
+            ("none", ""),
+        ] {
+            assert!(holds(attribute, value), "{attribute}={value}");
+        }
+        for (attribute, value) in
+            [("barrier", "fence"), ("barrier", ""), ("lanes", "3"), ("lanes", ""), ("lit", "false"), ("none", "*")]
+        {
+            assert!(!holds(attribute, value), "{attribute}={value}");
+        }
+        assert!(!rule_of("roads", Some(("lit", "true"))).speaks_of(&shape), "of another layer");
+    }
+
+    fn rule_of(layer: &str, only: Option<(&str, &str)>) -> LayerRule {
+        let only = only.map(|(attribute, value)| OnlyWhere { attribute: attribute.into(), value: value.into() });
+        let height = HeightFrom::Unknown;
+        LayerRule { layer: layer.into(), only, becomes: Becomes::Nothing, height, width: None }
+    }
+
+    fn feature(layer: &str, attributes: &[(&str, Attribute)]) -> Feature {
+        Feature {
             layer: layer.into(),
-            becomes: Becomes::Nothing,
-            height: HeightFrom::Unknown,
-            width: None,
-        };
-        assert!(rule("a-wall").speaks_of("A-WALL") && !rule("a-wall").speaks_of("A-WALL-2"));
-        assert!(rule("a-*").speaks_of("A-WALL") && rule("*").speaks_of(""));
+            name: None,
+            shape: crate::Shape::Line(Vec::new()),
+            attributes: attributes.iter().map(|(name, value)| ((*name).to_owned(), value.clone())).collect(),
+            place: 1,
+        }
     }
 }

@@ -1,5 +1,6 @@
 //! Shapes of a plan to things, digs, buried things, zones and lines on the site.
 
+use crate::late_ground::{Waiting, below, highest_ground, top_in_clouds};
 use crate::plan_rules::{Becomes, HEIGHT_NAMES, HeightFrom, LayerRule, guess};
 use crate::{Attribute, Feature, Shape, Window};
 use geometry::DVec2;
@@ -12,12 +13,6 @@ const LINE_WIDTH: f64 = 0.30;
 
 /// A line farther than this from the site is cut off, m: its spans end at supports outside the site.
 const AROUND: f64 = 250.0;
-
-/// A top this far below the ground at its outline is none, m (ours: more than a step or a light well).
-const BELOW_GROUND: f64 = 2.0;
-
-/// Longest piece between two looks at the ground along an outline, m.
-const LOOK: f64 = 2.0;
 
 /// What became of the shapes of a plan.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -38,6 +33,17 @@ pub struct Placed {
     pub idle_rules: Vec<String>,
     /// Things among them whose top was taken from what a cloud shows above the ground there.
     pub height_from_cloud: u64,
+    /// Things among them that ground brought in later settles.
+    pub waiting: Vec<Waiting>,
+}
+
+/// How high a thing is, as rule or file say.
+enum Top {
+    Unknown,
+    /// Level, m.
+    At(f64),
+    /// Above the highest ground at its outline, m.
+    OverGround(f64),
 }
 
 /// Where the shapes come from.
@@ -55,10 +61,14 @@ pub fn place(site: &mut Site, features: &[Feature], rules: &[LayerRule], source:
     let mut out = Placed::default();
     let around = extent(&site.ground);
     let mut ids = Names::of(site);
-    let speaks = |rule: &LayerRule| features.iter().any(|f| rule.speaks_of(&f.layer));
-    out.idle_rules = rules.iter().filter(|r| !speaks(r)).map(|r| r.layer.clone()).collect();
+    let speaks = |rule: &LayerRule| features.iter().any(|f| rule.speaks_of(f));
+    let named = |rule: &LayerRule| match &rule.only {
+        Some(only) => format!("{}, {}={}", rule.layer, only.attribute, only.value),
+        None => rule.layer.clone(),
+    };
+    out.idle_rules = rules.iter().filter(|r| !speaks(r)).map(named).collect();
     for feature in features {
-        let stated = rules.iter().find(|r| r.speaks_of(&feature.layer));
+        let stated = rules.iter().find(|r| r.speaks_of(feature));
         let becomes = if let Some(rule) = stated {
             rule.becomes
         } else {
@@ -100,18 +110,24 @@ impl Put<'_, '_> {
         let source = format!("{}:{}", self.source.file, self.feature.place);
         match becomes {
             Becomes::Thing(kind) => {
-                let mut top = self.top(&shape);
+                let ground = highest_ground(&self.site.ground, &shape);
+                let said = self.top();
+                let mut top = match said {
+                    Top::Unknown => None,
+                    Top::At(level) => Some(level),
+                    Top::OverGround(height) => ground.map(|z| z + height),
+                };
                 if top.is_none() {
                     top = top_in_clouds(&self.site.surroundings.things, &shape);
                     self.out.height_from_cloud += u64::from(top.is_some());
                 }
-                // A top in the ground is in another datum or unit: it is no height at all.
-                let ground = highest_ground(&self.site.ground, &shape);
-                if let (Some(level), Some(ground)) = (top, ground)
-                    && level <= ground - BELOW_GROUND
-                {
+                if below(top, ground) {
                     *self.out.left_out.entry("top-below-ground").or_default() += 1;
                     top = None;
+                }
+                if ground.is_none() && (top.is_some() || matches!(said, Top::OverGround(_))) {
+                    let over_ground = if let Top::OverGround(height) = said { Some(height) } else { None };
+                    self.out.waiting.push(Waiting { thing: id.clone(), source: source.clone(), over_ground });
                 }
                 self.out.height_unknown += u64::from(top.is_none());
                 self.out.without_ground += u64::from(ground.is_none());
@@ -136,6 +152,7 @@ impl Put<'_, '_> {
                     depth: None,
                     soil: None,
                     support: Support::NotKnown,
+                    standing: site::OpenSides::default(),
                     source,
                 });
             }
@@ -187,24 +204,24 @@ impl Put<'_, '_> {
         }
     }
 
-    /// Level of the top, as rule or file say.
-    fn top(&self, shape: &PlanShape) -> Option<f64> {
+    /// The top, as rule or file say.
+    fn top(&self) -> Top {
         let rule = self.rule.map_or(&HeightFrom::Unknown, |r| &r.height);
-        let over_ground = |h: f64| highest_ground(&self.site.ground, shape).map(|z| z + h);
+        let over_ground = |h: Option<f64>| h.map_or(Top::Unknown, Top::OverGround);
         let named = |name: &str| {
             let found = self.feature.attributes.iter().find(|(key, _)| key.to_lowercase() == name.to_lowercase());
             found.and_then(|(_, value)| value.number()).filter(|h| *h > 0.0 && *h < 1000.0)
         };
         match rule {
-            HeightFrom::AboveGround(h) => over_ground(*h),
-            HeightFrom::Level(z) => Some(*z),
-            HeightFrom::Attribute { name, metres } => named(name).and_then(|h| over_ground(h * metres)),
+            HeightFrom::AboveGround(h) => Top::OverGround(*h),
+            HeightFrom::Level(z) => Top::At(*z),
+            HeightFrom::Attribute { name, metres } => over_ground(named(name).map(|h| h * metres)),
             HeightFrom::Shape => {
                 let heights: Option<Vec<f64>> = self.feature.shape.points().map(|p| p.height).collect();
-                heights.and_then(|h| h.into_iter().reduce(f64::max))
+                heights.and_then(|h| h.into_iter().reduce(f64::max)).map_or(Top::Unknown, Top::At)
             }
             // Only what the file itself calls a height; a rule that says nothing leaves it at that.
-            HeightFrom::Unknown => HEIGHT_NAMES.iter().find_map(|n| named(n)).and_then(over_ground),
+            HeightFrom::Unknown => over_ground(HEIGHT_NAMES.iter().find_map(|n| named(n))),
         }
     }
 
@@ -250,6 +267,7 @@ impl Put<'_, '_> {
                 swing: metres(0.0),
                 source: format!("{}:{}", self.source.file, self.feature.place),
                 dead: None,
+                insulated: None,
             });
         }
         self.out.placed += 1;
@@ -299,70 +317,6 @@ fn near(course: &[DVec2], window: Window) -> Vec<Vec<DVec2>> {
 fn extent(ground: &Ground) -> Option<Window> {
     let all = ground.surfaces.iter().filter_map(|s| s.terrain.bounds());
     all.reduce(|(l, h), (l2, h2)| (l.min(l2), h.max(h2))).map(|(min, max)| Window { min, max })
-}
-
-/// Highest known ground along the outlines of a shape, m, a little outside (under a roof nobody surveyed).
-fn highest_ground(ground: &Ground, shape: &PlanShape) -> Option<f64> {
-    let mut best: Option<f64> = None;
-    for outline in shape.outlines() {
-        let middle = outline.outer.iter().copied().fold(DVec2::ZERO, |a, b| a + b) / outline.outer.len().max(1) as f64;
-        for (a, b) in outline.edges() {
-            let pieces = (a.distance(b) / LOOK).ceil().clamp(1.0, 1000.0) as usize;
-            for i in 0..pieces {
-                let on = a.lerp(b, i as f64 / pieces as f64);
-                let out = (on - middle).normalize_or_zero();
-                for step in [0.0, 0.5, 1.0, 2.0] {
-                    if let Some((z, source)) = ground.height(on + out * step) {
-                        let z = z + source.accuracy;
-                        best = Some(best.map_or(z, |b| b.max(z)));
-                        break;
-                    }
-                }
-            }
-        }
-    }
-    best
-}
-
-/// Share of a shape that a cloud must show as standing, for its top to be taken from there. Ours: less
-/// may be the edge of a neighbour.
-const COVERED: f64 = 0.6;
-
-/// The highest column of a cloud inside a shape, m, with the columns' accuracy added; `None` where the
-/// cloud shows too little of it.
-fn top_in_clouds(things: &[Thing], shape: &PlanShape) -> Option<f64> {
-    let (low, high) = shape.bounds()?;
-    let mut cells: Vec<(DVec2, f64, f64)> = Vec::new();
-    let mut step = f64::INFINITY;
-    for thing in things {
-        let Body::Columns(columns) = &thing.body else { continue };
-        let Some((l, h)) = thing.bounds() else { continue };
-        if l.cmpgt(high).any() || h.cmplt(low).any() {
-            continue;
-        }
-        step = step.min(columns.cell);
-        let middle = DVec2::splat(columns.cell / 2.0);
-        let inside = columns.iter().filter(|(corner, _)| shape.contains(*corner + middle));
-        cells.extend(inside.map(|(corner, top)| (corner, top + thing.accuracy, columns.cell * columns.cell)));
-    }
-    let top = cells.iter().map(|c| c.1).reduce(f64::max)?;
-    // Places of the same raster that lie in the shape: what a full cover would be.
-    let size = ((high - low) / step).ceil();
-    if size.x * size.y > 4e6 {
-        return None;
-    }
-    let mut all = 0.0;
-    for row in 0..size.y as usize {
-        for col in 0..size.x as usize {
-            let at = low + (DVec2::new(col as f64, row as f64) + 0.5) * step;
-            all += f64::from(u8::from(shape.contains(at))) * step * step;
-        }
-    }
-    // Cells of two things may lie over each other: each place counts once.
-    cells.sort_by(|a, b| a.0.x.total_cmp(&b.0.x).then(a.0.y.total_cmp(&b.0.y)));
-    cells.dedup_by(|a, b| a.0 == b.0);
-    let covered: f64 = cells.iter().map(|c| c.2).sum();
-    (all > 0.0 && covered >= COVERED * all).then_some(top)
 }
 
 /// Ids that are taken.

@@ -95,7 +95,9 @@ pub(crate) fn conversion(
         }
         statements.complete();
         refuse_degrees(&statements, corners.0, corners.1, options, notes)?;
-        return Ok(Conversion { degrees: false, statements, projection: None, crs: named, systems: None });
+        // Longitude and latitude that got past the check were overruled: what the file says is not its system.
+        let crs = if statements.not_a_plane.is_some() { options.crs.clone() } else { named };
+        return Ok(Conversion { degrees: false, statements, projection: None, crs, systems: None });
     };
     if let (None, Some(first), Some(second)) = (options.file_crs, own, statements.other_epsg) {
         let message = text::CRS_CONTRADICTS.with("first", first.words()).with("second", Epsg(second).words());
@@ -168,9 +170,14 @@ impl Conversion {
     /// Heights are never transformed, and a datum step is only as good as its parameters.
     pub(crate) fn warn_datum(&self, notes: &mut Notes<'_>) {
         let Some((from, to)) = self.systems.as_ref().filter(|(from, to)| from.datum != to.datum) else { return };
+        let (known, unknown) = if same_shift(from, to) {
+            (text::DATUMS_TAKEN_AS_ONE, text::DATUMS_TAKEN_AS_ONE_UNKNOWN)
+        } else {
+            (text::DATUMS_DIFFER, text::DATUMS_DIFFER_UNKNOWN)
+        };
         let message = match (from.accuracy, to.accuracy) {
-            (Some(a), Some(b)) => text::DATUMS_DIFFER.with("accuracy", quantity::metres(a + b)),
-            _ => text::DATUMS_DIFFER_UNKNOWN.into(),
+            (Some(a), Some(b)) => known.with("accuracy", quantity::metres(a + b)),
+            _ => unknown.into(),
         };
         let message = message.with("from", from.datum).with("to", to.datum);
         notes.warn("survey::datums-differ", message, text::DO_CHECK_DATUM);
@@ -212,6 +219,14 @@ impl Conversion {
         }
         Err(notes.refuse("survey::outside-area", numbers(text::OUTSIDE_AREA), text::DO_CHECK_SYSTEMS))
     }
+}
+
+/// True where both datums lie alike to WGS 84, so that going from one to the other moves nothing.
+fn same_shift(from: &System, to: &System) -> bool {
+    let numbers = |system: &System| -> Option<Vec<f64>> {
+        system.shift.as_deref()?.split([',', ' ']).map(|n| n.parse().ok()).collect()
+    };
+    numbers(from).is_some_and(|a| numbers(to) == Some(a))
 }
 
 /// From a plane to longitude and latitude of its own datum: near enough for an area of use.

@@ -152,6 +152,10 @@ evidence::messages! {
     DATUMS_DIFFER = "survey-datums-differ" [from, to, accuracy];
     /// The same, where nobody says how good the shifts are.
     DATUMS_DIFFER_UNKNOWN = "survey-datums-differ-unknown" [from, to];
+    /// Two datums with the same shift: the plan was not moved, and that is good to so much.
+    DATUMS_TAKEN_AS_ONE = "survey-datums-taken-as-one" [from, to, accuracy];
+    /// The same where nobody says how good that is.
+    DATUMS_TAKEN_AS_ONE_UNKNOWN = "survey-datums-taken-as-one-unknown" [from, to];
     /// In `crs` (degrees) the second number is the latitude; `second` is none, while `first` could be one.
     LATITUDE_SECOND = "survey-latitude-second" [crs, first, second];
     /// The file is in `crs`, but `first`, `second` are no longitude and latitude.

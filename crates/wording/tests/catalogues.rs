@@ -8,6 +8,8 @@ use quantity::UnitSystem;
 use std::collections::{BTreeMap, BTreeSet};
 use wording::{Language, Wording};
 
+#[path = "../../cli/src/calc/ground_text.rs"]
+mod cli_calc_ground_text;
 #[path = "../../cli/src/calc/text.rs"]
 mod cli_calc_text;
 #[path = "../../cli/src/machine/text.rs"]
@@ -19,13 +21,14 @@ mod cli_survey_text;
 mod cli_text;
 
 /// Every room with texts, and its ids.
-const ROOMS: [(&str, &[TextId]); 15] = [
+const ROOMS: [(&str, &[TextId]); 17] = [
     ("wording::ui", wording::ui::ALL),
     ("wording::entry", wording::entry::ALL),
     ("machine", machine::text::ALL),
     ("machine::material_names", machine::material_names::ALL),
     ("stability", stability::text::ALL),
     ("ground", ground::text::ALL),
+    ("ground edges", ground::edge_text::ALL),
     ("planning", planning::text::ALL),
     ("survey", survey::text::ALL),
     ("jobfile", jobfile::text::ALL),
@@ -34,6 +37,7 @@ const ROOMS: [(&str, &[TextId]); 15] = [
     ("cli", cli_text::ALL),
     ("cli machine", cli_machine_text::ALL),
     ("cli calc", cli_calc_text::ALL),
+    ("cli calc ground", cli_calc_ground_text::ALL),
     ("cli survey", cli_survey_text::ALL),
 ];
 

@@ -1,11 +1,18 @@
 //! `counterpoise calc`: one calculation alone, TOML or JSON in, text or JSON out.
 
 mod bearing;
+mod buried;
 mod chart;
+mod edge;
+mod edge_print;
 mod fit;
 mod fit_input;
 mod fit_text;
+mod ground_input;
+pub(crate) mod ground_text;
 mod input;
+mod landing;
+mod landing_input;
 mod mat;
 mod platform;
 mod reactions;
@@ -15,6 +22,7 @@ mod soil_input;
 mod stability;
 mod stance_input;
 mod standing;
+mod stress;
 pub(crate) mod text;
 mod travel;
 mod travel_cases;
@@ -23,12 +31,16 @@ mod wind;
 mod working;
 
 pub(crate) use bearing::BearingResult;
+pub(crate) use buried::BuriedResult;
 pub(crate) use chart::ChartResult;
+pub(crate) use edge::EdgeResult;
 pub(crate) use fit::FitResult;
+pub(crate) use landing::LandingResult;
 pub(crate) use mat::MatResult;
 pub(crate) use platform::PlatformResult;
 pub(crate) use reactions::ReactionsResult;
 pub(crate) use stability::StabilityResult;
+pub(crate) use stress::StressResult;
 pub(crate) use travel_cases::TravelResult;
 pub(crate) use wind::WindResult;
 
@@ -47,6 +59,10 @@ pub(crate) fn run(args: &CalcArgs) -> Run {
         Calculation::Platform => platform::EXAMPLE.into(),
         Calculation::Bearing => bearing::example().into(),
         Calculation::Mat => mat::example().into(),
+        Calculation::Stress => stress::EXAMPLE.into(),
+        Calculation::Edge => edge::EXAMPLE.into(),
+        Calculation::Buried => buried::EXAMPLE.into(),
+        Calculation::Landing => landing::EXAMPLE.into(),
     };
     // Nothing to read: teach instead of waiting for somebody to type a file.
     if args.example || (args.file.is_none() && std::io::stdin().is_terminal()) {
@@ -64,5 +80,9 @@ pub(crate) fn run(args: &CalcArgs) -> Run {
         Calculation::Platform => platform::run(&input, args.said),
         Calculation::Bearing => bearing::run(&input, args.said),
         Calculation::Mat => mat::run(&input, args.said),
+        Calculation::Stress => stress::run(&input, args.said),
+        Calculation::Edge => edge::run(&input, args.said),
+        Calculation::Buried => buried::run(&input, args.said),
+        Calculation::Landing => landing::run(&input, args.said),
     }
 }

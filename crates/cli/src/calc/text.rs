@@ -257,4 +257,30 @@ evidence::messages! {
     MAT_TO_STIFFNESS = "cli-mat-to-stiffness" [];
     /// The smallest mat lies under the middle.
     MAT_CENTRED = "cli-mat-centred" [];
+
+    // Landing.
+    /// Nothing is stated of the landing.
+    LANDING_NOTHING = "cli-landing-nothing" [];
+    /// Deck and slab at once.
+    LANDING_ONE_STRUCTURE = "cli-landing-one-structure" [];
+    /// One part within its limit.
+    LANDING_CARRIES = "cli-landing-carries" [part, demand, limit, share];
+    /// One part beyond its limit.
+    LANDING_TOO_MUCH = "cli-landing-too-much" [part, demand, limit, share];
+    /// One part without a limit.
+    LANDING_NOT_KNOWN = "cli-landing-not-known" [part, demand];
+    /// What governs.
+    LANDING_GOVERNS = "cli-landing-governs" [part];
+    /// Largest load that fits.
+    LANDING_FITS = "cli-landing-fits" [mass];
+    /// Half the pallet fits.
+    LANDING_HALF_FITS = "cli-landing-half-fits" [mass];
+    /// Half the pallet does not fit.
+    LANDING_HALF_DOES_NOT = "cli-landing-half-does-not" [mass];
+    /// What is not known must be asked.
+    LANDING_ASK = "cli-landing-ask" [];
+    /// A joist must be held down.
+    LANDING_HOLD_DOWN = "cli-landing-hold-down" [force];
+    /// What the answer is worth.
+    LANDING_NOTE = "cli-landing-note" [];
 }

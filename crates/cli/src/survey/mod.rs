@@ -4,11 +4,11 @@ mod options;
 mod said;
 mod summary;
 pub(crate) mod text;
+mod under;
 
 use crate::args::SurveyArgs;
 use crate::export::{Target, write};
 use crate::failure::{Failure, print_faults};
-use crate::outputs::WIDTH;
 use crate::{Outcome, Run, terminal};
 use drawing::Style;
 use std::collections::BTreeMap;
@@ -22,6 +22,7 @@ const LARGEST: u64 = 4 << 30;
 pub(crate) fn run(args: &SurveyArgs) -> Run {
     let said = args.said;
     let options = options::options(args)?;
+    let footprints = options::footprints(args)?;
     let target = args.export.as_ref().map(|path| Target::of(path, said)).transpose()?;
     // Every file that cannot be read is said, not the first.
     let mut unread = evidence::Faults::default();
@@ -48,11 +49,12 @@ pub(crate) fn run(args: &SurveyArgs) -> Run {
         brought.stored.site.name.clone_from(name);
     }
     let likely = if args.above { likely(&brought.stored, &files, &options) } else { Vec::new() };
+    let under = under::measured(&footprints, &brought.stored);
 
     // Everything is made before anything is written.
     let wording = said.wording();
     let picture = args.picture.as_ref().map(|path| {
-        let style = Style::paper(WIDTH);
+        let style = Style::paper(f64::from(args.picture_width));
         (path, drawing::site_plan(&brought.stored.site, &[], &wording, &style).into_bytes())
     });
     let exported = target.map(|target| target.bytes_of_site(&brought.stored.site, said)).transpose()?;
@@ -73,7 +75,7 @@ pub(crate) fn run(args: &SurveyArgs) -> Run {
     }
 
     if said.json() {
-        terminal::print_json(&summary::summary(&brought));
+        terminal::print_json(&summary::summary(&brought, &under));
         return Ok(Outcome::Done);
     }
     print_faults(&brought.notes, said, &BTreeMap::new());
@@ -85,8 +87,10 @@ pub(crate) fn run(args: &SurveyArgs) -> Run {
             said::placed(placed, wording);
         }
     }
+    said::settled(brought.settled, wording);
     said::likely(&likely, wording);
     said::site(&brought.stored, wording);
+    under.iter().for_each(|under| under::say(under, wording));
     terminal::line("");
     match &kept {
         Some((path, bytes)) => {

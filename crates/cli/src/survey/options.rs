@@ -4,12 +4,12 @@ use super::text;
 use crate::args::SurveyArgs;
 use crate::failure::Failure;
 use evidence::{Faults, Message, Place};
-use geometry::DVec2;
+use geometry::{DVec2, heading_from_degrees};
 use quantity::Dimension;
-use site::{BuriedKind, ThingKind};
+use site::{BuriedKind, Footprint, ThingKind};
 use survey::{
     Becomes, BringOptions, Column, Epsg, GroundFilter, GroundOptions, HeightFrom, LayerRule, LengthUnit, LevelColumns,
-    LocalGrid, Window,
+    LocalGrid, OnlyWhere, Window,
 };
 
 /// Kinds as written after a layer's name.
@@ -84,6 +84,24 @@ pub(super) fn options(args: &SurveyArgs) -> Result<BringOptions, Failure> {
     if wrong.any_error() { Err(Failure::new(wrong, args.said)) } else { Ok(options) }
 }
 
+/// The footprints of which the ground is asked for.
+///
+/// # Errors
+/// Every argument of them that cannot be understood.
+pub(super) fn footprints(args: &SurveyArgs) -> Result<Vec<Footprint>, Failure> {
+    let mut wrong = Faults::default();
+    let mut read = Read { wrong: &mut wrong };
+    let heading = args.heading.as_deref().and_then(|value| read.heading(value));
+    let size = args.footprint.as_deref().and_then(|value| read.size(value));
+    let places: Vec<Option<DVec2>> = args.at.iter().map(|value| read.place(value)).collect();
+    if wrong.any_error() {
+        return Err(Failure::new(wrong, args.said));
+    }
+    let Some((heading, size)) = heading.zip(size) else { return Ok(Vec::new()) };
+    let one = |at| Footprint { at, heading, length: size.x, width: size.y };
+    Ok(places.into_iter().flatten().map(one).collect())
+}
+
 struct Read<'a> {
     wrong: &'a mut Faults,
 }
@@ -149,6 +167,23 @@ impl Read<'_> {
         Some(LocalGrid { rotation: rotation?, scale: 1.0, shift: at? })
     }
 
+    fn place(&mut self, value: &str) -> Option<DVec2> {
+        pair(value).filter(|at| at.is_finite()).or_else(|| self.bad("--at", value, text::HINT_UNDER.message()))
+    }
+
+    fn heading(&mut self, value: &str) -> Option<f64> {
+        let read = quantity::parse(value, Dimension::Angle).ok().map(|q| heading_from_degrees(q.si.to_degrees()));
+        read.filter(|angle| angle.is_finite()).or_else(|| self.bad("--heading", value, text::HINT_UNDER.message()))
+    }
+
+    fn size(&mut self, value: &str) -> Option<DVec2> {
+        let sides = value.split_once(['x', '×']).and_then(|(a, b)| Some(DVec2::new(length(a)?, length(b)?)));
+        // A side of less than a pad, or of more than a site, is a slip of the unit.
+        sides
+            .filter(|s| s.min_element() >= 0.05 && s.max_element() <= 100.0)
+            .or_else(|| self.bad("--footprint", value, text::HINT_UNDER.message()))
+    }
+
     fn window(&mut self, value: Option<&str>) -> Option<Window> {
         let value = value?;
         let parts: Vec<f64> = value.split(',').filter_map(length).collect();
@@ -182,7 +217,7 @@ impl Read<'_> {
         Some(LevelColumns { point, east, north, height })
     }
 
-    /// `NAME=KIND[,height=…][,level=…][,attribute=…][,width=…]`.
+    /// `NAME=KIND[,where=ATTRIBUTE=VALUE][,height=…][,level=…][,attribute=…][,width=…]`.
     fn rule(&mut self, written: &str) -> Option<LayerRule> {
         let kinds = KINDS.iter().map(|(w, _)| *w).chain(["soft"]).collect::<Vec<_>>().join(", ");
         let hint = || text::HINT_LAYER.with("kinds", &kinds);
@@ -195,7 +230,8 @@ impl Read<'_> {
             KINDS.iter().find(|(word, _)| *word == kind).map(|(_, b)| *b)
         };
         let Some(becomes) = becomes else { return self.bad("--layer", written, hint()) };
-        let mut rule = LayerRule { layer: layer.trim().to_owned(), becomes, height: HeightFrom::Unknown, width: None };
+        let layer = layer.trim().to_owned();
+        let mut rule = LayerRule { layer, only: None, becomes, height: HeightFrom::Unknown, width: None };
         for part in parts {
             let understood = match part.split_once('=') {
                 Some(("height", "shape")) => {
@@ -219,6 +255,12 @@ impl Read<'_> {
                     rule.height = HeightFrom::Attribute { name: name.trim().to_owned(), metres };
                     !name.trim().is_empty()
                 }
+                Some(("where", said)) => said.split_once('=').is_some_and(|(attribute, value)| {
+                    let (attribute, value) = (attribute.trim().to_owned(), value.trim().to_owned());
+                    let named = !attribute.is_empty();
+                    rule.only = Some(OnlyWhere { attribute, value });
+                    named
+                }),
                 Some(("width", w)) => length(w).filter(|w| *w > 0.0).is_some_and(|w| {
                     rule.width = Some(w);
                     true
@@ -257,9 +299,20 @@ mod tests {
         assert_eq!((rule.height, rule.width), (HeightFrom::AboveGround(6.0), Some(0.2)));
         let rule = read.rule("b=building,attribute=HEIGHT ft").unwrap();
         assert_eq!(rule.height, HeightFrom::Attribute { name: "HEIGHT".into(), metres: 0.3048 });
-        for bad in ["A-WALL", "A=castle", "A=wall,height=6", "A=wall,high=6 m", "A=wall,height=-2 m"] {
+        let rule = read.rule("paths=fence,where=barrier=Wire fence,height=2 m").unwrap();
+        assert_eq!(rule.only, Some(OnlyWhere { attribute: "barrier".into(), value: "Wire fence".into() }));
+        assert_eq!(rule.height, HeightFrom::AboveGround(2.0));
+        for bad in [
+            "A-WALL",
+            "A=wall,where=type",
+            "A=wall,where==fence",
+            "A=castle",
+            "A=wall,height=6",
+            "A=wall,high=6 m",
+            "A=wall,height=-2 m",
+        ] {
             assert!(read.rule(bad).is_none(), "{bad}");
         }
-        assert_eq!(wrong.list.len(), 5);
+        assert_eq!(wrong.list.len(), 7);
     }
 }

@@ -4,7 +4,7 @@ use super::options::word;
 use super::text;
 use crate::terminal;
 use quantity::{Dimension, Quantity};
-use survey::{LikelySpan, Placed, SourceRecord, StoredSite, Used, known_area};
+use survey::{Epsg, LikelySpan, Placed, SettledTops, SourceRecord, StoredSite, Used, known_area};
 use wording::Wording;
 
 fn metres(value: f64) -> Quantity {
@@ -13,6 +13,9 @@ fn metres(value: f64) -> Quantity {
 
 /// At most this many entries of a list are said; the file has them all.
 const MOST: usize = 12;
+
+/// Warnings that say why the coordinate system that a file names is not that of its numbers.
+const REJECTED: [&str; 3] = ["survey::crs-overridden", "survey::crs-replaced", "survey::drawing-place"];
 
 /// Names of the kinds of files, alike in every language.
 fn kind(written: &str) -> &str {
@@ -89,6 +92,13 @@ pub(super) fn record(record: &SourceRecord, wording: Wording) {
     if let Some(crs) = &record.crs {
         say(&text::SYSTEM.with("crs", crs));
     }
+    let rejected: Vec<_> = record.notes.iter().filter(|n| REJECTED.contains(&n.code.as_str())).collect();
+    if record.crs.is_none() && !rejected.is_empty() {
+        say(&text::SYSTEM_NOT_KNOWN.message());
+    }
+    for note in rejected {
+        say(&text::SYSTEM_REJECTED.with("why", note.message.clone()));
+    }
     if !record.holds.is_empty() {
         say(&text::BY_KIND.with("list", list(&record.holds)));
     }
@@ -140,6 +150,18 @@ pub(super) fn likely(spans: &[LikelySpan], wording: Wording) {
     }
 }
 
+/// What new ground and clouds settled of things that were there before.
+pub(super) fn settled(settled: SettledTops, wording: Wording) {
+    let said = [
+        (text::SETTLED, settled.from_ground),
+        (text::SETTLED_FROM_CLOUD, settled.from_cloud),
+        (text::SETTLED_BELOW, settled.below_ground),
+    ];
+    for (id, count) in said.into_iter().filter(|(_, count)| *count > 0) {
+        terminal::paragraph(&wording.render(&id.with("count", count as usize)), "", "  ");
+    }
+}
+
 /// What is on the site, and what is not known of it.
 pub(super) fn site(stored: &StoredSite, wording: Wording) {
     let site = &stored.site;
@@ -147,6 +169,13 @@ pub(super) fn site(stored: &StoredSite, wording: Wording) {
     terminal::line("");
     let heading = if site.name.is_empty() { text::SITE_UNNAMED.message() } else { text::SITE.with("name", &site.name) };
     terminal::paragraph(&wording.render(&heading), "", "  ");
+    say(&match site.epsg.and_then(|code| u16::try_from(code).ok()).map(Epsg) {
+        Some(code) => {
+            let name = code.name().map_or_else(|| code.to_string(), |name| format!("{name} ({code})"));
+            text::SITE_SYSTEM.with("crs", name)
+        }
+        None => text::SITE_SYSTEM_NOT_STATED.message(),
+    });
     if site.ground.surfaces.is_empty() {
         say(&text::NO_GROUND.message());
     }
@@ -165,6 +194,9 @@ pub(super) fn site(stored: &StoredSite, wording: Wording) {
     let unknown = around.things.iter().filter(|t| t.top().is_none()).count();
     if unknown > 0 {
         say(&text::THINGS_UNKNOWN.with("count", unknown));
+    }
+    if !stored.waiting.is_empty() {
+        say(&text::WAITING.with("count", stored.waiting.len()));
     }
     if site.lines.is_empty() {
         say(&text::NO_LINES.message());

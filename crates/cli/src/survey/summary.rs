@@ -1,9 +1,10 @@
 //! What `survey --format json` prints.
 
 use super::options::word;
+use super::under::{self, Under, UnderJson};
 use serde::Serialize;
 use std::collections::BTreeMap;
-use survey::{Brought, SourceRecord, known_area};
+use survey::{Brought, SettledTops, SourceRecord, known_area};
 
 /// What is on the site, and what is not known of it. SI units.
 #[derive(Serialize)]
@@ -14,6 +15,10 @@ pub(super) struct Summary<'a> {
     surfaces: Vec<Surface<'a>>,
     things: usize,
     things_of_unknown_height: usize,
+    /// Things with no known ground at their outline.
+    things_waiting_for_ground: usize,
+    /// What became of things that were on the site before.
+    settled: SettledTops,
     lines: usize,
     lines_of_unknown_height: usize,
     lines_of_unknown_voltage: usize,
@@ -21,6 +26,8 @@ pub(super) struct Summary<'a> {
     buried: usize,
     zones: usize,
     plans: Vec<Plan<'a>>,
+    /// Ground under each footprint that was asked for.
+    under: Vec<UnderJson<'a>>,
 }
 
 #[derive(Serialize)]
@@ -45,7 +52,7 @@ struct Plan<'a> {
     idle_rules: &'a [String],
 }
 
-pub(super) fn summary(brought: &Brought) -> Summary<'_> {
+pub(super) fn summary<'a>(brought: &'a Brought, under: &'a [Under]) -> Summary<'a> {
     let site = &brought.stored.site;
     let around = &site.surroundings;
     Summary {
@@ -65,6 +72,8 @@ pub(super) fn summary(brought: &Brought) -> Summary<'_> {
             .collect(),
         things: around.things.len(),
         things_of_unknown_height: around.things.iter().filter(|t| t.top().is_none()).count(),
+        things_waiting_for_ground: brought.stored.waiting.len(),
+        settled: brought.settled,
         lines: site.lines.len(),
         lines_of_unknown_height: site.lines.iter().filter(|l| l.spans.is_empty()).count(),
         lines_of_unknown_voltage: site.lines.iter().filter(|l| l.voltage.is_none()).count(),
@@ -86,5 +95,6 @@ pub(super) fn summary(brought: &Brought) -> Summary<'_> {
                 idle_rules: &placed.idle_rules,
             })
             .collect(),
+        under: under.iter().map(under::json).collect(),
     }
 }

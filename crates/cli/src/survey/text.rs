@@ -59,6 +59,22 @@ evidence::messages! {
     UNIT = "cli-survey-unit" [unit];
     /// Coordinate system.
     SYSTEM = "cli-survey-system" [crs];
+    /// No coordinate system is known of a file that states one.
+    SYSTEM_NOT_KNOWN = "cli-survey-system-not-known" [];
+    /// What a file says of its coordinate system and was not taken, with the warning that says why.
+    SYSTEM_REJECTED = "cli-survey-system-rejected" [why];
+    /// Coordinate system of the site.
+    SITE_SYSTEM = "cli-survey-site-system" [crs];
+    /// Nobody stated the coordinate system of the site.
+    SITE_SYSTEM_NOT_STATED = "cli-survey-site-system-not-stated" [];
+    /// Things of earlier plans whose height is known now, from new ground.
+    SETTLED = "cli-survey-settled" [count];
+    /// The same, from what a new cloud shows.
+    SETTLED_FROM_CLOUD = "cli-survey-settled-from-cloud" [count];
+    /// Things of earlier plans whose top lies in the new ground.
+    SETTLED_BELOW = "cli-survey-settled-below" [count];
+    /// Things that wait for ground.
+    WAITING = "cli-survey-waiting" [count];
     /// What it holds by class or layer.
     BY_KIND = "cli-survey-by-kind" [list];
     /// What was left out.
@@ -99,6 +115,36 @@ evidence::messages! {
     NOT_KEPT = "cli-survey-not-kept" [];
     /// Picture or export written.
     WROTE = "cli-survey-wrote" [file];
+    /// Heading of what the ground under a footprint is like.
+    UNDER = "cli-survey-under" [length, width, east, north, heading];
+    /// No ground is known under it.
+    UNDER_NO_GROUND = "cli-survey-under-no-ground" [];
+    /// Holes under it, and where the first is.
+    UNDER_HOLES = "cli-survey-under-holes" [holes, places, east, north];
+    /// The lowest place under it.
+    UNDER_LOWEST = "cli-survey-under-lowest" [nominal, low, high];
+    /// The highest.
+    UNDER_HIGHEST = "cli-survey-under-highest" [nominal, low, high];
+    /// Slope along its heading.
+    UNDER_ALONG = "cli-survey-under-along" [nominal, low, high];
+    /// Slope across its heading.
+    UNDER_ACROSS = "cli-survey-under-across" [nominal, low, high];
+    /// Steepest slope, and the direction in which it falls.
+    UNDER_SLOPE = "cli-survey-under-slope" [nominal, low, high, direction];
+    /// The same where it is level.
+    UNDER_LEVEL = "cli-survey-under-level" [nominal, low, high];
+    /// Roughness.
+    UNDER_ROUGHNESS = "cli-survey-under-roughness" [nominal, low, high];
+    /// Highest above the plane.
+    UNDER_ABOVE = "cli-survey-under-above" [nominal, low, high];
+    /// Deepest below the plane.
+    UNDER_BELOW = "cli-survey-under-below" [nominal, low, high];
+    /// Too little ground for a plane.
+    UNDER_NO_PLANE = "cli-survey-under-no-plane" [];
+    /// How it was read, and from which surfaces.
+    UNDER_READ = "cli-survey-under-read" [step, surfaces];
+    /// A footprint as it is written.
+    HINT_UNDER = "cli-survey-hint-under" [];
     /// What is not read in an argument.
     BAD_ARGUMENT = "cli-survey-bad-argument" [argument, value];
     /// A layer rule as it is written.

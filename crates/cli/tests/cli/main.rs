@@ -3,10 +3,12 @@
 
 mod bad_input;
 mod calc;
+mod calc_edges;
 mod calc_ground;
 mod check;
 mod fit;
 mod jobs;
+mod landing;
 mod machine;
 mod outputs;
 mod schemas;

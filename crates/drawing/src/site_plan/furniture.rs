@@ -100,7 +100,7 @@ pub(crate) fn rows(site: &Site, map: &Map, left_out: usize, words: &Words<'_>) -
         words.say(ui::SITE_EXTENT.with("width", length(span.x)).with("height", length(span.y))),
     ));
     // Grid coordinates are written without marks between thousands.
-    let number = |v: f64| format!("{:.0}", v.round() + 0.0);
+    let number = |v: f64| format!("{:.0}", v.round() + 0.0).replace('-', "−");
     rows.push(Row::new(
         Swatch::None,
         words.say(

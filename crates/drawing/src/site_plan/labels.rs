@@ -1,13 +1,21 @@
-//! Names on the map: gathered while it is drawn, set at the end, the most needed first.
+//! Names on the map: gathered while it is drawn, set at the end, the most needed first. Where a name finds
+//! no room, a number in a circle stands for it, and the key below has the name.
 
 use super::map::Map;
-use crate::labels::{Placer, Rect, wrap};
+use crate::key::{Row, Swatch};
+use crate::labels::{Placed, Placer, Rect, wrap};
 use crate::marks::{block, block_size};
 use crate::style::Ink;
 use crate::svg::{Anchor, Pen, Px, Svg, Type};
 
 /// Size of names, px.
 pub(crate) const SIZE: f64 = 11.5;
+
+/// Maps below this width are narrow, px: a telephone held upright.
+const NARROW: f64 = 460.0;
+
+/// Most numbers that stand for names: a list that is still read.
+const MOST_NUMBERS: usize = 40;
 
 /// How much a label is needed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -22,9 +30,21 @@ pub(crate) enum Need {
     Low,
 }
 
+/// Across the circle of a number, px.
+const NUMBER_EDGE: f64 = 17.0;
+
+/// A number in a circle, as on the map and in the key.
+pub(crate) fn number(svg: &mut Svg, middle: Px, number: usize) {
+    svg.circle(middle, NUMBER_EDGE / 2.0, Some(Ink::Sheet), Some(Pen::new(Ink::Main, 1.2)));
+    let kind = Type::plain(10.5).bold().at(Anchor::Middle);
+    svg.text((middle.0, middle.1 + kind.size * 0.36), &number.to_string(), kind);
+}
+
 struct Label {
     at: Px,
     text: Vec<String>,
+    /// Name and facts uncut, for the key.
+    whole: String,
     need: Need,
     /// Area of what is named, px².
     area: f64,
@@ -38,6 +58,8 @@ pub(crate) struct Labels {
     /// Figures of contours: places where each may stand, the best first.
     figures: Vec<(Vec<Px>, String)>,
     widest: f64,
+    /// On a narrow map names beside what they name would hide the rest of it: numbers stand there instead.
+    narrow: bool,
 }
 
 impl Labels {
@@ -48,6 +70,7 @@ impl Labels {
             waiting: Vec::new(),
             figures: Vec::new(),
             widest: (width * 0.28).clamp(96.0, 170.0),
+            narrow: map.plot.w < NARROW,
         }
     }
     /// A label about `at`: a name, cut where it is long, and lines that are never cut short of two.
@@ -57,7 +80,9 @@ impl Labels {
             text.extend(wrap(fact, SIZE, false, self.widest, 3));
         }
         if !text.is_empty() {
-            self.waiting.push(Label { at, text, need, area, ink });
+            let whole = std::iter::once(name).chain(facts.iter().map(String::as_str));
+            let whole = whole.filter(|part| !part.trim().is_empty()).collect::<Vec<_>>().join(", ");
+            self.waiting.push(Label { at, text, whole, need, area, ink });
         }
     }
     /// A figure on a line, set at the first of the places that no name takes.
@@ -77,9 +102,10 @@ impl Labels {
         self.placer.line(a, b);
     }
 
-    /// Sets the labels and returns how many found no room.
-    pub(crate) fn draw(&mut self, svg: &mut Svg) -> usize {
-        let mut left_out = 0;
+    /// Sets the labels; returns the names that numbers stand for, as rows of the key, and how many found
+    /// no room at all.
+    pub(crate) fn draw(&mut self, svg: &mut Svg) -> (Vec<Row>, usize) {
+        let mut crowded = Vec::new();
         self.waiting.sort_by(|a, b| a.need.cmp(&b.need).then(b.area.total_cmp(&a.area)));
         svg.open("labels");
         for label in std::mem::take(&mut self.waiting) {
@@ -94,10 +120,12 @@ impl Labels {
             } else if label.need == Need::Must {
                 let placed = self.placer.place(label.at, w, h, 6.0, 60.0);
                 (placed.rect, placed.far)
-            } else if let Some(placed) = self.placer.place_if_clear(label.at, w, h, gap, 20.0) {
+            } else if let Some(placed) =
+                (!self.narrow).then(|| self.placer.place_if_clear(label.at, w, h, gap, 20.0)).flatten()
+            {
                 (placed.rect, placed.far || gap > 9.0)
             } else {
-                left_out += 1;
+                crowded.push(label);
                 continue;
             };
             if far {
@@ -106,8 +134,44 @@ impl Labels {
             block(svg, &label.text, rect, Type::plain(SIZE).ink(label.ink).halo());
         }
         svg.close();
+        let numbered = self.set_numbers(svg, crowded);
         self.set_figures(svg);
-        left_out
+        numbered
+    }
+
+    /// Numbers from the top of the map to its foot, as one looks for them.
+    fn set_numbers(&mut self, svg: &mut Svg, crowded: Vec<Label>) -> (Vec<Row>, usize) {
+        let all = crowded.len();
+        let edge = NUMBER_EDGE + 2.0;
+        let mut set: Vec<(Label, Placed)> = Vec::new();
+        for label in crowded {
+            if set.len() == MOST_NUMBERS {
+                break;
+            }
+            let here = Rect::around(label.at, edge, edge);
+            // On what it names, where that is not hidden by it.
+            if label.area > 1.5 * edge * edge && self.placer.clash(here) == 0.0 && self.placer.inside(here) {
+                self.placer.text(here);
+                set.push((label, Placed { rect: here, away: 0.0, far: false }));
+            } else if let Some(placed) = self.placer.place_if_clear(label.at, edge, edge, 4.0, 20.0) {
+                set.push((label, placed));
+            }
+        }
+        let left_out = all - set.len();
+        set.sort_by(|a, b| a.1.rect.y.total_cmp(&b.1.rect.y).then(a.1.rect.x.total_cmp(&b.1.rect.x)));
+        svg.open("numbers");
+        let mut rows = Vec::new();
+        for (i, (label, placed)) in set.into_iter().enumerate() {
+            let rect = placed.rect;
+            let middle = (rect.x + rect.w / 2.0, rect.y + rect.h / 2.0);
+            if rect.nearest(label.at) != label.at {
+                svg.line(label.at, rect.nearest(label.at), Pen::new(Ink::Soft, 0.8));
+            }
+            number(svg, middle, i + 1);
+            rows.push(Row::new(Swatch::Number(i + 1), label.whole));
+        }
+        svg.close();
+        (rows, left_out)
     }
 
     fn set_figures(&mut self, svg: &mut Svg) {

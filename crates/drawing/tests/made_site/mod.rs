@@ -119,6 +119,7 @@ pub(crate) fn busy(side: f64) -> Site {
         depth,
         soil: Some(SoilType::TypeC),
         support: Support::None,
+        standing: site::OpenSides::default(),
         source: "invented".into(),
     };
     let mut pit = rectangle(33.0 * f, 44.0 * f, 12.0 * f, 9.0 * f);
@@ -181,6 +182,7 @@ pub(crate) fn busy(side: f64) -> Site {
         swing: metres(0.0),
         source: String::from("made:1"),
         dead: None,
+        insulated: None,
     };
     let lines = vec![
         line(
@@ -206,7 +208,7 @@ pub(crate) fn busy(side: f64) -> Site {
         lines,
         landings: vec![landing, bay],
         gates: vec![gate("North gate", None), gate("Arch", Some(3.4))],
-        surroundings: site::Surroundings { things, excavations, buried, zones },
+        surroundings: site::Surroundings { things: things.into(), excavations, buried, zones },
     }
 }
 

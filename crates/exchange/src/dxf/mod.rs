@@ -39,6 +39,9 @@ pub(crate) fn write(scene: &Scene<'_>, about: &About) -> Result<Vec<u8>, Faults>
     }
     for item in scene.items.iter().filter(|i| !i.drawn.is_empty()) {
         layers.insert(item.layer);
+        if has_openings(item) {
+            layers.insert(layer::OPENING);
+        }
         draw(&mut out, item, about, &under);
     }
     let notes = solids::notes(scene, &grounds, about.wording);
@@ -52,12 +55,23 @@ pub(crate) fn write(scene: &Scene<'_>, about: &About) -> Result<Vec<u8>, Faults>
     Ok(skeleton::file(&out, &layers, &wrapped).into_bytes())
 }
 
+fn has_openings(item: &Item) -> bool {
+    item.drawn.iter().any(|d| matches!(d, Drawn::Upright { openings, .. } if !openings.is_empty()))
+}
+
 fn draw(out: &mut Entities, item: &Item, about: &About, under: &Under<'_>) {
     let tags = tags(item, about);
     let layer = item.layer.name;
     for drawn in &item.drawn {
         match drawn {
-            Drawn::Upright { shape, base, top, .. } => outline(out, layer, shape, *base, top - base, &tags),
+            Drawn::Upright { shape, base, top, openings } => {
+                outline(out, layer, shape, *base, top - base, &tags);
+                for o in openings {
+                    let [a, b] = [o.from, o.to];
+                    let frame = [a.extend(o.sill), b.extend(o.sill), b.extend(o.head), a.extend(o.head)];
+                    out.polyline(layer::OPENING.name, &frame, true, &tags);
+                }
+            }
             Drawn::Pit { area, floor, edge } => {
                 outline(out, layer, &PlanShape::Area(area.clone()), *floor, edge - floor, &tags);
             }

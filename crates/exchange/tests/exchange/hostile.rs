@@ -16,7 +16,7 @@ fn faults(site: &Site) -> Vec<(String, String)> {
 
 fn with(shape: PlanShape) -> Site {
     let mut site = sample::site();
-    site.surroundings.things = vec![sample::thing("bad", ThingKind::Wall, shape, None, None)];
+    site.surroundings.things = vec![sample::thing("bad", ThingKind::Wall, shape, None, None)].into();
     site
 }
 
@@ -73,7 +73,7 @@ fn more_columns_than_a_file_should_hold_are_refused() {
     let tops = vec![5.0; side * side];
     let mut thing = sample::thing("scan", ThingKind::Unnamed, PlanShape::Area(PlanArea::default()), None, None);
     thing.body = Body::Columns(Columns { south_west: DVec2::ZERO, cell: 1.0, rows: side, cols: side, tops });
-    site.surroundings.things = vec![thing];
+    site.surroundings.things = vec![thing].into();
     for format in [Format::Dxf, Format::Gltf] {
         let refused = export(&site, format, &About::default()).unwrap_err();
         assert_eq!(refused.list[0].code, "exchange::too-much");
@@ -98,7 +98,7 @@ fn far_eastings_keep_the_tenth_of_a_millimetre() {
     let at = DVec2::new(33_412_345.123_4, 9_876_543.987_6);
     let outer = vec![at, at + DVec2::new(2.0, 0.0), at + DVec2::new(2.0, 1.0), at + DVec2::new(0.0, 1.0)];
     let shape = PlanShape::Area(PlanArea { outer, holes: Vec::new() });
-    site.surroundings.things = vec![sample::thing("far", ThingKind::Store, shape, Some(10.0), Some(11.0))];
+    site.surroundings.things = vec![sample::thing("far", ThingKind::Store, shape, Some(10.0), Some(11.0))].into();
     let get = |format| export(&site, format, &About::default()).unwrap();
     let text = String::from_utf8(get(Format::GeoJson)).unwrap();
     assert!(text.contains("[33412345.1234,9876543.9876,10.0]"), "{text}");

@@ -90,6 +90,13 @@ fn val_dxf_passes_the_audit_of_ezdxf_and_opens_in_gdal() {
         assert_eq!(outside.len(), own.len());
         outside.iter().zip(own).for_each(|(o, a)| near(o, a, layer));
     }
+    // Width, sill, head, height of each frame.
+    let openings = [[1.5, 250.0, 252.0, 2.0], [1.5, 251.0, 252.2, 1.2], [2.0, 252.0, 254.0, 2.0]];
+    let seen = found["openings"].as_array().unwrap();
+    assert_eq!(seen.len(), openings.len());
+    for (seen, wanted) in seen.iter().zip(openings) {
+        (0..4).for_each(|i| near(&seen[i], wanted[i], "opening"));
+    }
     near(&found["ground_area_in_plan"], 750.0 - 20.0 * 0.25 + 320.0, "ground");
     let names = found["names"].as_array().unwrap();
     assert_eq!(found["gdal_names"].as_array(), Some(names), "both decode the same");

@@ -110,7 +110,7 @@ proptest! {
         let expected = (area(&outer).abs() - area(&hole).abs()) * tall;
         let mut site = sample::empty();
         let shape = PlanShape::Area(PlanArea { outer, holes: vec![hole] });
-        site.surroundings.things = vec![sample::thing("star", ThingKind::Building, shape, Some(1.0), Some(1.0 + tall))];
+        site.surroundings.things = vec![sample::thing("star", ThingKind::Building, shape, Some(1.0), Some(1.0 + tall))].into();
         let model = read_glb::read(&export(&site, Format::Gltf, &About::default()).unwrap());
         let volume = model.volume(model.node("star"));
         prop_assert!((volume - expected).abs() <= 1e-5 * expected + 1e-3, "{volume} {expected}");

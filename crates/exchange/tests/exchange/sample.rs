@@ -7,8 +7,8 @@ use geometry::{DVec2, DVec3};
 use quantity::{kilograms, kilovolts, metres};
 use site::{
     ApproachDirection, Body, Buried, BuriedKind, Columns, DayTime, DeadConfirmation, Excavation, Gate, Grid, Ground,
-    GroundSource, Landing, LandingRating, Opening, PlanArea, PlanShape, PowerLine, Site, SoilType, Span, Support,
-    Surroundings, Terrain, Thing, ThingKind, Tin, Zone, ZoneRule,
+    GroundSource, Insulation, Landing, LandingRating, Opening, PlanArea, PlanShape, PowerLine, Site, SoilType, Span,
+    Support, Surroundings, Terrain, Thing, ThingKind, Tin, Zone, ZoneRule,
 };
 
 /// South-west corner of the site.
@@ -190,6 +190,7 @@ fn lines() -> Vec<PowerLine> {
         swing: metres(0.3),
         source: String::from("made:1"),
         dead: None,
+        insulated: None,
     };
     let at = |x: f64, z: f64| p(x, -3.0).extend(z);
     let spans = vec![
@@ -199,11 +200,9 @@ fn lines() -> Vec<PowerLine> {
     let mut dead = line("Line nobody has measured", None, Vec::new(), ring(&[(-5.0, 26.0), (35.0, 27.0)]));
     dead.dead =
         Some(DeadConfirmation { owner: "Grid (invented)".into(), permit: "P-7".into(), visibly_grounded: true });
-    vec![
-        line("Road line", Some(kilovolts(11.0)), spans, Vec::new()),
-        dead,
-        line("Line somewhere", Some(kilovolts(0.4)), Vec::new(), Vec::new()),
-    ]
+    let mut road = line("Road line", Some(kilovolts(11.0)), spans, Vec::new());
+    road.insulated = Some(Insulation { by: "Grid (invented)".into(), permit: "P-8".into() });
+    vec![road, dead, line("Line somewhere", Some(kilovolts(0.4)), Vec::new(), Vec::new())]
 }
 
 fn landings() -> Vec<Landing> {
@@ -247,7 +246,7 @@ pub(crate) fn site() -> Site {
             clearance: 0.3,
             clearance_above: 0.2,
         }],
-        surroundings: Surroundings { things: things(), excavations, buried, zones: zones() },
+        surroundings: Surroundings { things: things().into(), excavations, buried, zones: zones() },
     }
 }
 

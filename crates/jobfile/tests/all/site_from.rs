@@ -32,7 +32,7 @@ fn made() -> Vec<u8> {
     let mut site = Site { ground: Ground { surfaces: vec![source] }, ..Site::default() };
     site.name = "Invented".into();
     site.surroundings.things.push(thing);
-    write_stored(&StoredSite { site, records: Vec::new() }).unwrap()
+    write_stored(&StoredSite { site, ..StoredSite::default() }).unwrap()
 }
 
 /// `COUNTERPOISE_WRITE_SITE=1` writes it anew.

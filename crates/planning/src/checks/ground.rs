@@ -1,5 +1,7 @@
-//! Force and pressure under each wheel or pad, against a strength that a named person states.
+//! Force and pressure under each wheel or pad, against a strength that a named person states, and against the soil
+//! where it is stated ([`super::bearing`]). Where both are there both must hold; one of them must be.
 
+use super::bearing::OnSoil;
 use super::level::contact_names;
 use super::statics::Statics;
 use super::{newtons, pascals, reserve, within};
@@ -28,7 +30,24 @@ fn worst(ctx: &Context<'_>, force: [f64; 4]) -> usize {
     (0..4).max_by(|a, b| measure(*a).total_cmp(&measure(*b)).then(force[*a].total_cmp(&force[*b]))).unwrap_or(0)
 }
 
-pub(crate) fn status(ctx: &Context<'_>, statics: Option<&Statics>) -> Status {
+pub(crate) fn status(
+    ctx: &Context<'_>,
+    statics: Option<&Statics>,
+    posed: Option<&Posed>,
+    soil: Option<&OnSoil<'_>>,
+) -> Status {
+    let accepted = ctx.accepted(Matter::GroundStrength).is_some();
+    match soil {
+        None => by_person(ctx, statics),
+        // A part of the contacts on unknown soil: that part is for the person.
+        Some(soil) if accepted || !posed.is_some_and(|p| super::bearing::all_known(ctx, p)) => {
+            soil.status().max(by_person(ctx, statics))
+        }
+        Some(soil) => soil.status(),
+    }
+}
+
+fn by_person(ctx: &Context<'_>, statics: Option<&Statics>) -> Status {
     let Some(s) = statics else { return Status::CannotTell };
     let Some(strength) = ctx.accepted(Matter::GroundStrength).and_then(|a| a.strength) else {
         return Status::CannotTell;
@@ -39,8 +58,22 @@ pub(crate) fn status(ctx: &Context<'_>, statics: Option<&Statics>) -> Status {
     }
 }
 
-pub(crate) fn finding(ctx: &Context<'_>, statics: Option<&Statics>, posed: Result<&Posed, &NotPosed>) -> Finding {
-    let status = status(ctx, statics);
+pub(crate) fn findings(
+    ctx: &Context<'_>,
+    statics: Option<&Statics>,
+    posed: Result<&Posed, &NotPosed>,
+    soil: Option<&OnSoil<'_>>,
+) -> Vec<Finding> {
+    let (Some(soil), Some(s), Ok(p)) = (soil, statics, posed) else { return vec![finding(ctx, statics, posed)] };
+    let on_soil = super::bearing::finding(ctx, s, p, soil);
+    if ctx.accepted(Matter::GroundStrength).is_none() && super::bearing::all_known(ctx, p) {
+        return vec![on_soil];
+    }
+    vec![on_soil, finding(ctx, statics, posed)]
+}
+
+fn finding(ctx: &Context<'_>, statics: Option<&Statics>, posed: Result<&Posed, &NotPosed>) -> Finding {
+    let status = by_person(ctx, statics);
     let Some(s) = statics else {
         let (why, remedy) = why_not(posed);
         return Finding::new("ground", status, text::GROUND_NOT_CHECKED.with("why", why))

@@ -1,9 +1,9 @@
 //! Overhead lines: distance of every part over the whole movement, against the distance required.
 
-use super::parts::{moving, standing};
+use super::swept::{self, Parts};
 use super::{metres, spare};
 use crate::context::Context;
-use crate::posed::{NotPosed, Posed, tool_point, why_not};
+use crate::posed::{NotPosed, Posed, why_not};
 use crate::text;
 use evidence::{Finding, Message, Source, Status, Step, Trace, Working};
 use geometry::{DVec2, DVec3, Segment, Solid, distance_point_segment, distance_segment_solid, nearest_on_segment};
@@ -14,8 +14,6 @@ use site::clearance::{self, Regime};
 
 /// Chords a span is cut into.
 const CHORDS: usize = 8;
-/// The movement is searched until the nearest distance is known this well, m; it is then taken off.
-const RESOLUTION: f64 = 0.01;
 /// Widest distance that any rule asks up to 1,000 kV: 50 ft of 29 CFR 1926.1409, m.
 const FAR: f64 = 15.24;
 
@@ -189,13 +187,7 @@ fn plan_radius(ctx: &Context<'_>) -> f64 {
     forward.max(libm::hypot(o.rear.abs().max(o.front.abs()), o.half_width))
 }
 
-/// Nearest distance over the movement and where on the line: a proven lower bound, exact to
-/// [`RESOLUTION`] near the required distance and to a fifth of the margin far from it.
-///
-/// No tunnelling: between two poses no point moves farther than the boom's turn times its radius
-/// plus the extension, so the distance in between cannot fall below the mean of both ends less half
-/// of that. Intervals are halved until that bound is close enough to the least found; what may be
-/// missing is taken off.
+/// Nearest distance over the movement ([`swept::least`]) and where on the line.
 fn nearest(
     ctx: &Context<'_>,
     posed: &Posed,
@@ -203,8 +195,7 @@ fn nearest(
     line: &PowerLine,
     required: f64,
 ) -> Option<(f64, DVec3)> {
-    let site_from_machine = posed.footing.site_from_machine;
-    let foot = site_from_machine * DVec3::new(ctx.machine.boom.foot.x, 0.0, ctx.machine.boom.foot.y);
+    let foot = posed.footing.site_from_machine * DVec3::new(ctx.machine.boom.foot.x, 0.0, ctx.machine.boom.foot.y);
     let radius = boom_radius(ctx);
     let mut chords: Vec<(f64, Segment)> = line
         .spans
@@ -218,38 +209,10 @@ fn nearest(
     if bound > required.max(FAR) {
         return Some((bound, midpoint(&first)));
     }
-    // Frame and cab stand still: once is enough.
     let mut best = Least { distance: f64::INFINITY, at: DVec3::ZERO };
-    for solid in standing(ctx) {
-        best.take(&solid.moved(site_from_machine), &chords, f64::INFINITY);
-    }
-    let movement = posed.movement.as_ref()?;
-    let slack = |best: &Least| RESOLUTION.max((best.distance - required) * 0.2);
-    let mut proven = f64::INFINITY;
-    for leg in &movement.legs {
-        let at = |t: f64, best: &mut Least| -> Option<f64> {
-            let boom = leg.at(ctx, attachment, t)?;
-            let tool = tool_point(ctx, attachment, boom);
-            let mut least = f64::INFINITY;
-            for solid in moving(ctx, posed, tool, boom) {
-                least = least.min(best.take(&solid.moved(site_from_machine), &chords, least));
-            }
-            Some(least)
-        };
-        let mut stack = vec![(0.0, at(0.0, &mut best)?, 1.0, at(1.0, &mut best)?)];
-        while let Some((t0, d0, t1, d1)) = stack.pop() {
-            let bound = (d0 + d1 - leg.travel(t0, t1, radius)) / 2.0;
-            if bound >= best.distance - slack(&best) || t1 - t0 < 1e-9 {
-                proven = proven.min(bound);
-                continue;
-            }
-            let middle = f64::midpoint(t0, t1);
-            let d = at(middle, &mut best)?;
-            stack.push((t0, d0, middle, d));
-            stack.push((middle, d, t1, d1));
-        }
-    }
-    Some((proven.min(best.distance).max(0.0), best.at))
+    let distance =
+        swept::least(ctx, posed, attachment, Parts::All, required, |solid, least| best.take(solid, &chords, least))?;
+    Some((distance, best.at))
 }
 
 /// Least distance found so far and the place on the line.
@@ -267,7 +230,7 @@ impl Least {
                 continue;
             }
             let d = distance_segment_solid(chord, solid);
-            least = least.min(d);
+            least = swept::worse(least, d);
             if d < self.distance {
                 *self = Self { distance: d, at: nearest_on_segment(centre, chord) };
             }
@@ -278,6 +241,14 @@ impl Least {
 
 fn midpoint(s: &Segment) -> DVec3 {
     (s.a + s.b) / 2.0
+}
+
+/// What is told of a line that somebody covered: it is recorded, and it counts as bare.
+pub(crate) fn insulated(line: &PowerLine) -> Option<Finding> {
+    let covered = line.insulated.as_ref()?;
+    let message = text::LINE_INSULATED.with("line", &line.name).with("by", &covered.by).with("permit", &covered.permit);
+    let source = Source::Person { name: covered.by.clone(), statement: covered.permit.clone() };
+    Some(Finding::new("line", Status::Go, message).source(source))
 }
 
 pub(crate) fn finding(

@@ -7,7 +7,8 @@ use crate::context::Context;
 use crate::posed::{NotPosed, Posed, why_not};
 use crate::text;
 use evidence::{Finding, Source, Status, Step, Trace, Working};
-use site::{Body, Distance, Thing, distance_thing};
+use geometry::Solid;
+use site::{Body, Thing, distance_thing, least_distance};
 
 /// Room to a thing that stays whatever is known, m (common practice).
 const ROOM: f64 = 0.30;
@@ -15,11 +16,17 @@ const ROOM: f64 = 0.30;
 /// A thing whose top is this near the landing's level is what the load is set on, m.
 const SAME_LEVEL: f64 = 0.30;
 
+/// What the things within reach get, by their index in the job's list, which is the order.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct Obstacles {
+    near: Vec<(usize, ThingOutcome)>,
+    /// How many are out of reach, whatever the boom does.
+    far: usize,
+}
+
 /// What one thing asks and what it gets.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub(crate) enum ThingOutcome {
-    /// Out of reach, whatever the boom does.
-    Far,
+enum ThingOutcome {
     /// Least distance over the movement and the distance required, m.
     Measured {
         /// Least distance.
@@ -68,43 +75,59 @@ fn cut_off(thing: &Thing) -> Thing {
     thing
 }
 
+/// What any part could come near to, in plan from the stand, whatever the boom does, m: but for the
+/// accuracy of the thing.
+fn reach(ctx: &Context<'_>, posed: Option<&Posed>) -> f64 {
+    let outline = &ctx.machine.outline;
+    let tail = outline.rear.abs().max(outline.front.abs()) + outline.half_width;
+    let room = ROOM + ctx.machine.boom.flex + lean_error(ctx, posed) + ctx.policy.stand_error;
+    boom_radius(ctx).max(tail) + ctx.machine.boom.foot.x.abs() + room
+}
+
+/// Every thing within reach; the index of the things' places leaves out the others unasked.
+pub(crate) fn outcomes(ctx: &Context<'_>, posed: Option<&Posed>) -> Obstacles {
+    let things = &ctx.job.surroundings.things;
+    if things.is_empty() {
+        return Obstacles { near: Vec::new(), far: 0 };
+    }
+    let within = things.within(ctx.lift.stand.at, reach(ctx, posed));
+    let near: Vec<_> = within.into_iter().filter_map(|i| Some((i, outcome(ctx, posed, things.get(i)?)))).collect();
+    Obstacles { far: things.len() - near.len(), near }
+}
+
 fn outcome(ctx: &Context<'_>, posed: Option<&Posed>, thing: &Thing) -> ThingOutcome {
     let required = required(ctx, posed, thing, &mut evidence::Silent);
-    if let Some((low, high)) = thing.bounds() {
-        let stand = ctx.lift.stand.at;
-        let aside = (low - stand).max(stand - high).max(geometry::DVec2::ZERO).length();
-        let outline = &ctx.machine.outline;
-        let tail = outline.rear.abs().max(outline.front.abs()) + outline.half_width;
-        if aside > boom_radius(ctx).max(tail) + ctx.machine.boom.foot.x.abs() + required {
-            return ThingOutcome::Far;
-        }
-    }
     let (Some(posed), Some(attachment)) = (posed, ctx.attachment) else { return ThingOutcome::NotChecked };
     let parts = if carries_landing(ctx, thing) { Parts::WithoutTool } else { Parts::All };
-    let mut height_known = true;
-    let least = swept::least(ctx, posed, attachment, parts, required, |solid| match distance_thing(solid, thing) {
-        Distance::Metres(d) => d,
-        Distance::HeightUnknown(d) => {
-            height_known = false;
-            d
-        }
-    });
-    // Load and forks come to its top on purpose, but never into its face below.
+    let height_known = !matches!(thing.body, Body::Upright { top: None, .. });
+    let least = swept::least(ctx, posed, attachment, parts, required, to(thing));
     let into_face = parts == Parts::WithoutTool
-        && swept::least(ctx, posed, attachment, Parts::All, 0.0, |solid| {
-            distance_thing(solid, &cut_off(thing)).metres()
-        })
-        .is_none_or(|d| d <= 0.0);
-    match least.map(|distance| if into_face { 0.0 } else { distance }) {
+        // Load and forks come to its top on purpose, but never into its face below.
+        && swept::least(ctx, posed, attachment, Parts::All, 0.0, to(&cut_off(thing)))
+            .is_none_or(|d| d.is_nan() || d <= 0.0);
+    match least {
+        Some(_) if into_face => ThingOutcome::Measured { distance: 0.0, required, height_known },
+        // Nothing to measure to is not known, not far.
+        Some(distance) if distance.is_infinite() => {
+            ThingOutcome::Measured { distance: f64::NAN, required, height_known }
+        }
         Some(distance) => ThingOutcome::Measured { distance, required, height_known },
         None => ThingOutcome::NotChecked,
+    }
+}
+
+/// Distance of a part to the thing, or what is already found, where its box is no nearer than that.
+fn to(thing: &Thing) -> impl Fn(&Solid, f64) -> f64 {
+    let extent = thing.extent();
+    move |solid, found| match extent {
+        Some((low, high)) if least_distance(solid, low, high) >= found => found,
+        _ => distance_thing(solid, thing).metres(),
     }
 }
 
 impl ThingOutcome {
     fn status(self) -> Status {
         match self {
-            Self::Far => Status::Go,
             Self::NotChecked => Status::CannotTell,
             Self::Measured { distance, required, height_known } => {
                 if distance >= required {
@@ -119,21 +142,21 @@ impl ThingOutcome {
     }
 }
 
-/// `None` where the job lists no things.
-pub(crate) fn status(ctx: &Context<'_>, posed: Option<&Posed>) -> Option<Status> {
-    ctx.job.surroundings.things.iter().map(|t| outcome(ctx, posed, t).status()).max()
+impl Obstacles {
+    /// `None` where the job lists no things.
+    pub(crate) fn status(&self) -> Option<Status> {
+        let far = (self.far > 0).then_some(Status::Go);
+        self.near.iter().map(|(_, o)| o.status()).chain(far).max()
+    }
 }
 
 /// One finding for each thing within reach; one for all that are out of it.
-pub(crate) fn findings(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Vec<Finding> {
-    let things = &ctx.job.surroundings.things;
-    let mut far = 0_usize;
+pub(crate) fn findings(ctx: &Context<'_>, found: &Obstacles, posed: Result<&Posed, &NotPosed>) -> Vec<Finding> {
     let mut out = Vec::new();
-    for thing in things {
-        let found = outcome(ctx, posed.ok(), thing);
+    let near = found.near.iter().filter_map(|(i, o)| Some((ctx.job.surroundings.things.get(*i)?, *o)));
+    for (thing, found) in near {
         let named = |id: evidence::TextId| id.with("thing", &thing.name);
         match found {
-            ThingOutcome::Far => far += 1,
             ThingOutcome::NotChecked => {
                 let (why, remedy) = why_not(posed);
                 let message = named(text::THING_NOT_CHECKED).with("why", why);
@@ -166,8 +189,8 @@ pub(crate) fn findings(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> V
             }
         }
     }
-    if far > 0 {
-        let message = text::THINGS_FAR.with("count", far);
+    if found.far > 0 {
+        let message = text::THINGS_FAR.with("count", found.far);
         out.push(Finding::new("obstacles", Status::Go, message).source(Source::Mechanics));
     }
     out

@@ -20,7 +20,7 @@ const TOO_HIGH: f64 = 0.25;
 const NAMES: [TextId; 4] =
     [text::WHEEL_FRONT_LEFT, text::WHEEL_FRONT_RIGHT, text::WHEEL_REAR_LEFT, text::WHEEL_REAR_RIGHT];
 
-fn tyre<'a>(ctx: &Context<'a>, wheel: usize) -> &'a Tyre {
+pub(crate) fn tyre<'a>(ctx: &Context<'a>, wheel: usize) -> &'a Tyre {
     if wheel < 2 { &ctx.machine.front.tyre } else { &ctx.machine.rear.axle.tyre }
 }
 

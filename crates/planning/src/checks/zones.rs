@@ -1,4 +1,4 @@
-//! Zones, excavations and buried things against where the machine stands and what it sweeps.
+//! Zones against where the machine stands and what it sweeps.
 
 use super::swept::{self, Parts};
 use crate::context::Context;
@@ -6,12 +6,13 @@ use crate::posed::Posed;
 use crate::{Matter, text};
 use evidence::{Finding, Source, Status};
 use geometry::{DVec2, DVec3};
-use site::{Body, PlanArea, PlanShape, Support, Thing, ThingKind, Zone, ZoneRule, distance_thing};
+use site::{Body, Thing, ThingKind, Zone, ZoneRule, distance_thing};
 
-/// One finding of a zone, with its check.
-struct Met {
-    check: &'static str,
-    status: Status,
+/// What is met, with the check that it belongs to.
+pub(crate) struct Met {
+    /// Id of the check.
+    pub(crate) check: &'static str,
+    pub(crate) status: Status,
     message: evidence::Message,
     remedy: evidence::TextId,
 }
@@ -43,13 +44,14 @@ fn swept_over(ctx: &Context<'_>, posed: &Posed, zone: &Zone) -> bool {
     };
     let margin = ctx.policy.stand_error;
     let least =
-        swept::least(ctx, posed, attachment, Parts::All, margin, |solid| distance_thing(solid, &column).metres());
-    least.is_none_or(|d| d <= margin)
+        swept::least(ctx, posed, attachment, Parts::All, margin, |solid, _| distance_thing(solid, &column).metres());
+    least.is_none_or(|d| d.is_nan() || d <= margin)
 }
 
-fn met(ctx: &Context<'_>, posed: Option<&Posed>) -> Vec<Met> {
+/// Every zone that refuses something or asks for a condition.
+pub(crate) fn met(ctx: &Context<'_>, posed: Option<&Posed>) -> Vec<Met> {
     let around = &ctx.job.surroundings;
-    if around.zones.is_empty() && around.excavations.is_empty() && around.buried.is_empty() {
+    if around.zones.is_empty() {
         return Vec::new();
     }
     let mut out = Vec::new();
@@ -88,73 +90,7 @@ fn met(ctx: &Context<'_>, posed: Option<&Posed>) -> Vec<Met> {
             ZoneRule::OneWay { .. } | ZoneRule::Speed { .. } | ZoneRule::SlopeLimit { .. } => {}
         }
     }
-    for dig in &around.excavations {
-        let shape = PlanShape::Area(dig.outline.clone());
-        let aside = contacts.iter().map(|c| shape.distance(*c)).fold(f64::INFINITY, f64::min) - error;
-        let set_back = dig.depth.map(|d| (SET_BACK * d.high).max(LEAST_SET_BACK));
-        let named = |id: evidence::TextId| id.with("name", &dig.name);
-        let found = if aside <= 0.0 {
-            Some((Status::NoGo, named(text::STANDS_IN_EXCAVATION)))
-        } else {
-            match set_back {
-                // What holds its sides was designed for a load beside it, by somebody who is named.
-                Some(far) if aside < far && matches!(&dig.support, Support::Supported { by: Some(_) }) => {
-                    Some((Status::Condition, said(named(text::NEAR_SUPPORTED_EXCAVATION), aside, far)))
-                }
-                Some(far) if aside < far => Some((Status::NoGo, said(named(text::NEAR_EXCAVATION), aside, far))),
-                None if aside < UNKNOWN_DEPTH => {
-                    Some((Status::CannotTell, said(named(text::NEAR_EXCAVATION_UNKNOWN), aside, UNKNOWN_DEPTH)))
-                }
-                _ => None,
-            }
-        };
-        if let Some((status, message)) = found {
-            out.push(Met { check: "edges", status, message, remedy: text::DO_OTHER_STAND });
-        }
-    }
-    let under = footprint(&contacts);
-    for buried in &around.buried {
-        if lies_under(&under, &buried.shape, error) {
-            let accepted = ctx.accepted(Matter::Buried).is_some();
-            let status = if accepted { Status::Condition } else { Status::CannotTell };
-            let message = text::STANDS_OVER_BURIED.with("name", &buried.name).with("by", &buried.source);
-            out.push(Met { check: "buried", status, message, remedy: text::DO_CLEAR_BURIED });
-        }
-    }
     out
-}
-
-/// From the edge of an excavation to a wheel or pad at least so many times its depth: the planning line
-/// of 1.5 to 1, for cuts without a slope (common practice; `docs/engineering.md`).
-const SET_BACK: f64 = 1.5;
-
-/// And never less than this, m (common practice).
-const LEAST_SET_BACK: f64 = 1.0;
-
-/// Beside an excavation of unknown depth nothing is told within this, m: a basement of 4 m at the
-/// planning line.
-const UNKNOWN_DEPTH: f64 = 6.0;
-
-fn said(message: evidence::Message, aside: f64, far: f64) -> evidence::Message {
-    message.with("distance", super::metres(aside.max(0.0))).with("required", super::metres(far))
-}
-
-/// The ground between the contacts: what lies under the machine, not only under a wheel.
-fn footprint(contacts: &[DVec2]) -> Vec<DVec2> {
-    let middle = contacts.iter().copied().fold(DVec2::ZERO, |a, b| a + b) / contacts.len().max(1) as f64;
-    let mut corners = contacts.to_vec();
-    let turn = |p: &DVec2| libm::atan2(p.y - middle.y, p.x - middle.x);
-    corners.sort_by(|a, b| turn(a).total_cmp(&turn(b)));
-    corners
-}
-
-/// True if a shape reaches under the machine, or within `error` of a contact.
-fn lies_under(corners: &[DVec2], shape: &PlanShape, error: f64) -> bool {
-    if corners.iter().any(|c| shape.distance(*c) <= error) {
-        return true;
-    }
-    let area = PlanArea { outer: corners.to_vec(), holes: Vec::new() };
-    corners.len() >= 3 && shape.outlines().iter().any(|outline| area.distance_to_area(outline) <= error)
 }
 
 /// "07:00-09:30, 12:00-13:00": times of day are written alike in every language.
@@ -163,14 +99,8 @@ fn times(zone: &Zone) -> String {
     zone.times.iter().map(|t| format!("{}-{}", clock(t.from), clock(t.to))).collect::<Vec<_>>().join(", ")
 }
 
-/// Of each that is met, by the id of its check.
-pub(crate) fn statuses(ctx: &Context<'_>, posed: Option<&Posed>) -> Vec<(&'static str, Status)> {
-    met(ctx, posed).into_iter().map(|m| (m.check, m.status)).collect()
-}
-
-pub(crate) fn findings(ctx: &Context<'_>, posed: Option<&Posed>) -> Vec<Finding> {
-    met(ctx, posed)
-        .into_iter()
-        .map(|m| Finding::new(m.check, m.status, m.message).remedy(m.remedy).source(Source::CommonPractice))
-        .collect()
+pub(crate) fn findings(met: &[Met]) -> Vec<Finding> {
+    let said =
+        |m: &Met| Finding::new(m.check, m.status, m.message.clone()).remedy(m.remedy).source(Source::CommonPractice);
+    met.iter().map(said).collect()
 }

@@ -40,6 +40,28 @@ fn the_verdict_turns_once_and_at_the_required_distance() {
     assert!(turned && measured > 60);
 }
 
+/// A cover is recorded and told, and every distance stays that of a bare line.
+#[test]
+fn a_covered_line_counts_as_bare() {
+    for step in 0..80 {
+        let mut bare = demo();
+        bare.lifts.truncate(1);
+        shift_line(&mut bare, f64::from(step) * 0.5);
+        let mut covered = bare.clone();
+        for line in &mut covered.lines {
+            line.insulated = Some(site::Insulation { by: "N. Owner".into(), permit: "P-119".into() });
+        }
+        let lines = |job: &Job| -> Vec<evidence::Finding> {
+            plan(job).lifts[0].findings.iter().filter(|f| f.check == "line").cloned().collect()
+        };
+        let (bare, mut covered) = (lines(&bare), lines(&covered));
+        let told = |f: &evidence::Finding| f.message.id == planning::text::LINE_INSULATED.id;
+        assert_eq!(covered.iter().filter(|f| told(f)).count(), 1);
+        covered.retain(|f| !told(f));
+        assert_eq!(covered, bare, "step {step}");
+    }
+}
+
 /// A hung load is never plain go within the planning zone of the crane rule, and no-go exactly
 /// below the required distance.
 #[test]
@@ -124,6 +146,31 @@ fn no_point_of_machine_or_load_comes_nearer_than_reported() {
 }
 
 fn brute_force(job: &Job) -> f64 {
+    let conductor: Vec<DVec3> = job.lines[0]
+        .spans
+        .iter()
+        .flat_map(|s| {
+            (0..=400).map(|i| {
+                let t = f64::from(i) / 400.0;
+                s.from.lerp(s.to, t) - DVec3::Z * (4.0 * s.sag * t * (1.0 - t))
+            })
+        })
+        .collect();
+    let (body, tool) = sampled_parts(job).unwrap();
+    // Only the nearest matters: points far from the conductor's nearest one are skipped by a first pass.
+    let mut least = f64::INFINITY;
+    for p in body.into_iter().chain(tool) {
+        let far = conductor.iter().step_by(20).map(|q| p.distance(*q)).fold(f64::INFINITY, f64::min);
+        if far - 1.3 < least {
+            least = conductor.iter().map(|q| p.distance(*q)).fold(least, f64::min);
+        }
+    }
+    least
+}
+
+/// Points of frame, cab and boom, and points of load and backrest, over the movement of the first lift,
+/// site frame; `None` where the boom does not reach.
+pub(crate) fn sampled_parts(job: &Job) -> Option<(Vec<DVec3>, Vec<DVec3>)> {
     let lift = &job.lifts[0];
     let machine = &job.machines[lift.machine].machine;
     let attachment = machine.attachment(&lift.attachment).unwrap();
@@ -135,7 +182,7 @@ fn brute_force(job: &Job) -> f64 {
         rear_x: machine.rear.axle.x,
         rear_half: machine.rear.axle.half_track,
     };
-    let stand = footing(&job.ground, lift.stand.at, lift.stand.heading, &contacts).unwrap();
+    let stand = footing(&job.ground, lift.stand.at, lift.stand.heading, &contacts).ok()?;
     let pose: Pose = stand.site_from_machine;
     let tilt = -stand.along.nominal.atan();
     let (s, c) = lift.stand.heading.sin_cos();
@@ -144,7 +191,7 @@ fn brute_force(job: &Job) -> f64 {
         let p = pose.inverse() * heel.extend(landing.level + up);
         DVec2::new(p.x, p.z)
     };
-    let solve = |p: DVec2| kinematics::position_for(&machine.boom, attachment, p, tilt).unwrap();
+    let solve = |p: DVec2| kinematics::position_for(&machine.boom, attachment, p, tilt).ok();
     let (down, above) = (tool_at(0.0), tool_at(lift.clear.si() + landing.upstand));
     let pull = DVec2::new(tilt.cos(), tilt.sin()) * load.depth.min(1.2);
     let carry = BoomPosition { angle: machine.limits.carry.angle.si(), extension: 0.0, fork_tilt: tilt };
@@ -157,28 +204,18 @@ fn brute_force(job: &Job) -> f64 {
     let mut poses = Vec::new();
     for i in 0..=300 {
         let t = f64::from(i) / 300.0;
-        let out = solve(down - pull);
-        poses.push(even(carry, inn(solve(above)), t));
-        poses.push(even(inn(solve(above)), solve(above), t));
-        poses.push(even(solve(above), solve(down), t));
-        poses.push(solve(down - pull * t));
+        let out = solve(down - pull)?;
+        poses.push(even(carry, inn(solve(above)?), t));
+        poses.push(even(inn(solve(above)?), solve(above)?, t));
+        poses.push(even(solve(above)?, solve(down)?, t));
+        poses.push(solve(down - pull * t)?);
         poses.push(even(out, inn(out), t));
         poses.push(even(inn(out), carry, t));
     }
-    let conductor: Vec<DVec3> = job.lines[0]
-        .spans
-        .iter()
-        .flat_map(|s| {
-            (0..=400).map(|i| {
-                let t = f64::from(i) / 400.0;
-                s.from.lerp(s.to, t) - DVec3::Z * (4.0 * s.sag * t * (1.0 - t))
-            })
-        })
-        .collect();
     let o = &machine.outline;
-    let mut points: Vec<DVec3> = Vec::new();
+    let (mut body, mut tools): (Vec<DVec3>, Vec<DVec3>) = (Vec::new(), Vec::new());
     for (x, z) in [(o.rear, o.frame_top), (o.front, o.frame_top), (o.cab.0, o.cab_top), (o.cab.1, o.cab_top)] {
-        points.extend([o.half_width, -o.half_width].map(|y| DVec3::new(x, y, z)));
+        body.extend([o.half_width, -o.half_width].map(|y| DVec3::new(x, y, z)));
     }
     for boom in poses {
         let (sin, cos) = boom.angle.sin_cos();
@@ -187,27 +224,19 @@ fn brute_force(job: &Job) -> f64 {
         let half = machine.boom.depth / 2.0;
         for share in [0.0, 0.25, 0.5, 0.75, 1.0] {
             let middle = foot + along * ((machine.boom.head_along + boom.extension) * share);
-            points.extend([half, -half].map(|y| middle + over * half + DVec3::Y * y));
+            body.extend([half, -half].map(|y| middle + over * half + DVec3::Y * y));
         }
         let tool = kinematics::tool_point(&machine.boom, attachment, boom);
         let forward = DVec3::new(tilt.cos(), 0.0, tilt.sin());
         let up = DVec3::new(-tilt.sin(), 0.0, tilt.cos());
         for y in [load.width / 2.0, -load.width / 2.0] {
             for x in [0.0, load.depth] {
-                points.push(tool + forward * x + up * load.height + DVec3::Y * y);
-                points.push(tool + forward * x + DVec3::Y * y);
+                tools.push(tool + forward * x + up * load.height + DVec3::Y * y);
+                tools.push(tool + forward * x + DVec3::Y * y);
             }
-            points.push(tool + up * 1.0 + DVec3::Y * y.signum() * 0.5);
+            tools.push(tool + up * 1.0 + DVec3::Y * y.signum() * 0.5);
         }
     }
-    // Only the nearest matters: points far from the conductor's nearest one are skipped by a first pass.
-    let mut least = f64::INFINITY;
-    for point in points {
-        let p = pose * point;
-        let far = conductor.iter().step_by(20).map(|q| p.distance(*q)).fold(f64::INFINITY, f64::min);
-        if far - 1.3 < least {
-            least = conductor.iter().map(|q| p.distance(*q)).fold(least, f64::min);
-        }
-    }
-    least
+    let placed = |points: Vec<DVec3>| points.into_iter().map(|p| pose * p).collect();
+    Some((placed(body), placed(tools)))
 }

@@ -7,7 +7,7 @@ use parry3d_f64::query;
 use parry3d_f64::shape::{ConvexPolyhedron, Segment as ParrySegment};
 use site::{
     Body, Columns, Distance, Grid, Ground, GroundSource, Hidden, Opening, Overhead, PlanArea, PlanShape, PowerLine,
-    Span, Terrain, Thing, ThingIndex, ThingKind, distance_thing, headroom, profile, sight,
+    Span, Terrain, Thing, ThingIndex, ThingKind, Things, distance_thing, headroom, profile, sight,
 };
 
 /// GJK stops at about this, m.
@@ -150,6 +150,44 @@ fn the_index_finds_what_asking_everything_finds() {
     assert!(found > 300, "{found}");
 }
 
+/// Near a place are those whose box is, with their accuracy, and whatever has no place; a thing that is
+/// moved or added afterwards is found where it is then.
+#[test]
+fn the_things_near_a_place_are_found_wherever_they_are_moved_to() {
+    let mut random = Seeded(79);
+    let mut things = Things::default();
+    for _ in 0..300 {
+        let at = random.point(60.0);
+        let mut t = upright(&[(at.x, at.y), (at.x + 2.0, at.y), (at.x + 1.0, at.y + 2.0)], None, None);
+        t.accuracy = 0.5 * random.next();
+        things.push(t);
+    }
+    things.push(upright(&[], None, None));
+    let mut not_known = things[0].clone();
+    not_known.accuracy = f64::NAN;
+    things.push(not_known);
+    things.push(upright(&[(f64::NAN, f64::NAN), (f64::NAN, f64::NAN)], None, Some(1.0)));
+    let mut found = 0;
+    for round in 0..200 {
+        let i = (random.next() * 300.0) as usize;
+        let to = random.point(60.0).truncate();
+        let Body::Upright { shape: PlanShape::Area(area), .. } = &mut things[i].body else { panic!("an area") };
+        area.outer = vec![to, to + DVec2::X, to + DVec2::Y];
+        let (at, reach) = (random.point(60.0).truncate(), 20.0 * random.next());
+        let is_near = |t: &Thing| {
+            let Some((low, high)) = t.bounds() else { return true };
+            let out = (low - at).max(at - high).max(DVec2::ZERO).length() > reach + t.accuracy;
+            !out || t.accuracy.is_nan() || low.is_nan()
+        };
+        let all: Vec<usize> = (0..things.len()).filter(|i| is_near(&things[*i])).collect();
+        assert_eq!(things.within(at, reach), all, "round {round}");
+        assert!(all.ends_with(&[300, 301, 302]));
+        found += all.len() - 3;
+        assert_eq!(things.within(at, f64::NAN).len(), things.len(), "no number passes nothing by");
+    }
+    assert!(found > 1_000, "{found}");
+}
+
 #[test]
 fn forks_go_through_a_window_and_not_through_the_wall() {
     // A wall of 0.3 m along x, 0 to 10 m long, 6 m high, with a window from 4 to 6 m, sill 1, head 3.
@@ -216,6 +254,7 @@ fn headroom_is_the_least_of_bridge_and_line() {
         swing: quantity::metres(0.5),
         source: String::from("made:1"),
         dead: None,
+        insulated: None,
     };
     let path = [DVec2::new(-10.0, 0.0), DVec2::new(10.0, 0.0)];
     let things = [bridge, wall];
@@ -233,6 +272,7 @@ fn headroom_is_the_least_of_bridge_and_line() {
         swing: quantity::metres(0.5),
         source: String::from("made:1"),
         dead: None,
+        insulated: None,
     };
     let room = headroom(&flat(0.0), &things, &[line], &path, 2.0, 0.25);
     assert_eq!(room.by, Some(Overhead::Line(0)));
@@ -252,6 +292,7 @@ fn a_line_of_unknown_height_leaves_headroom_unknown() {
         swing: quantity::metres(0.0),
         source: String::from("made:1"),
         dead: None,
+        insulated: None,
     };
     let path = [DVec2::new(-10.0, 0.0), DVec2::new(10.0, 0.0)];
     let room = headroom(&flat(0.0), &[], &[line], &path, 2.0, 0.5);

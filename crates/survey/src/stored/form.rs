@@ -56,6 +56,9 @@ pub(super) struct Head {
     pub(super) name: String,
     pub(super) epsg: Option<u32>,
     pub(super) records: Vec<SourceRecord>,
+    /// Left out where nothing waits.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub(super) waiting: Vec<crate::Waiting>,
     pub(super) surfaces: Vec<Surface>,
     pub(super) things: Vec<Thing>,
     pub(super) excavations: Vec<Excavation>,
@@ -177,6 +180,16 @@ pub(super) struct Line {
     pub(super) swing: f64,
     pub(super) source: String,
     pub(super) dead: Option<Dead>,
+    /// Left out where there is none.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) insulated: Option<Insulated>,
+}
+
+#[derive(Debug, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct Insulated {
+    pub(super) by: String,
+    pub(super) permit: String,
 }
 
 #[derive(Debug, Serialize, Deserialize)]

@@ -29,6 +29,8 @@ pub struct StoredSite {
     pub site: site::Site,
     /// The files that were brought in, in order.
     pub records: Vec<SourceRecord>,
+    /// Things that wait for ground.
+    pub waiting: Vec<crate::Waiting>,
 }
 
 /// The version that this program writes, and the only one that it reads.

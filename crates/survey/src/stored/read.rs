@@ -63,7 +63,7 @@ fn read(bytes: &[u8], notes: &mut Notes<'_>) -> Result<StoredSite, Refused> {
         return Err(refuse(BadBlock::Damaged, notes));
     }
     let surroundings = Surroundings {
-        things,
+        things: things.into(),
         excavations: head.excavations.into_iter().map(excavation).collect(),
         buried: head.buried.into_iter().map(buried).collect(),
         zones: head.zones.into_iter().map(zone).collect(),
@@ -77,7 +77,7 @@ fn read(bytes: &[u8], notes: &mut Notes<'_>) -> Result<StoredSite, Refused> {
         gates: head.gates.into_iter().map(gate).collect(),
         surroundings,
     };
-    Ok(StoredSite { site, records: head.records })
+    Ok(StoredSite { site, records: head.records, waiting: head.waiting })
 }
 
 fn refuse(bad: BadBlock, notes: &mut Notes<'_>) -> Refused {
@@ -187,6 +187,8 @@ fn excavation(e: form::Excavation) -> site::Excavation {
             form::Support::NotKnown => Support::NotKnown,
             form::Support::Supported { by } => Support::Supported { by },
         },
+        // How the sides stand today is said by the job, not by a drawing.
+        standing: site::OpenSides::default(),
         source: e.source,
     }
 }
@@ -232,6 +234,7 @@ fn line(l: form::Line) -> site::PowerLine {
             permit: d.permit,
             visibly_grounded: d.visibly_grounded,
         }),
+        insulated: l.insulated.map(|i| site::Insulation { by: i.by, permit: i.permit }),
     }
 }
 

@@ -86,6 +86,7 @@ pub fn write_stored(stored: &StoredSite) -> Result<Vec<u8>, StoreError> {
         name: stored.site.name.clone(),
         epsg: stored.site.epsg,
         records: stored.records.clone(),
+        waiting: stored.waiting.clone(),
         surfaces: surfaces_of,
         things,
         excavations: around.excavations.iter().map(excavation).collect(),
@@ -188,6 +189,7 @@ fn line(l: &site::PowerLine) -> form::Line {
             permit: d.permit.clone(),
             visibly_grounded: d.visibly_grounded,
         }),
+        insulated: l.insulated.as_ref().map(|i| form::Insulated { by: i.by.clone(), permit: i.permit.clone() }),
     }
 }
 
@@ -267,4 +269,5 @@ fn finite(stored: &StoredSite) -> bool {
             .iter()
             .all(|r| r.min.iter().chain(&r.max).all(|v| v.is_finite()) && r.accuracy.is_none_or(f64::is_finite))
         && site.ground.surfaces.iter().all(|s| s.accuracy.is_finite())
+        && stored.waiting.iter().all(|w| known(&w.over_ground))
 }

@@ -46,6 +46,7 @@ fn a_file_brought_in_again_takes_its_old_place() {
     let once = bring_in(&StoredSite::default(), &files, &options()).unwrap().stored;
     let rules = vec![LayerRule {
         layer: "*".into(),
+        only: None,
         becomes: Becomes::Thing(ThingKind::Store),
         height: HeightFrom::Level(110.0),
         width: Some(2.0),
@@ -94,4 +95,91 @@ fn a_line_far_longer_than_the_site_is_cut_and_its_heights_stay_unknown() {
     let long: f64 = wire.course.windows(2).map(|w| w[0].distance(w[1])).sum();
     assert!(long > 474.6 && long < 1500.0, "{long} m of 18.9 km");
     assert_eq!(wire.voltage.map(|v| (quantity::Si::si(&v) / 1000.0).round()), Some(110.0));
+}
+
+/// Whatever comes first, plan or ground: the same tops.
+#[test]
+fn ground_that_comes_after_the_plan_settles_its_heights() {
+    let rule = |layer: &str, height| LayerRule {
+        layer: layer.into(),
+        only: None,
+        becomes: Becomes::Thing(ThingKind::Building),
+        height,
+        width: Some(1.0),
+    };
+    let rules =
+        vec![rule("buildings.geojson", HeightFrom::AboveGround(9.0)), rule("low.geojson", HeightFrom::Level(97.0))];
+    let options = BringOptions { rules, ..options() };
+    let tops = |stored: &StoredSite| -> Vec<Option<f64>> {
+        stored.site.surroundings.things.iter().map(site::Thing::top).collect()
+    };
+    let plans: [(&str, &[u8]); 2] = [("buildings.geojson", PLAN), ("low.geojson", PLAN)];
+    let levels: [(&str, &[u8]); 1] = [("levels.csv", LEVELS)];
+    let early = bring_in(&StoredSite::default(), &plans, &options).unwrap();
+    assert_eq!((early.plans[0].1.without_ground, early.stored.waiting.len()), (3, 6));
+    assert_eq!(tops(&early.stored), [None, None, None, Some(97.0), Some(97.0), Some(97.0)]);
+    // Kept, read again, and the ground brought in with another call.
+    let kept = read_stored("plot.site", &write_stored(&early.stored).unwrap()).unwrap();
+    let late = bring_in(&kept, &levels, &options).unwrap();
+    let together = bring_in(&StoredSite::default(), &[plans[0], plans[1], levels[0]], &options).unwrap();
+    assert_eq!(tops(&late.stored), tops(&together.stored));
+    assert_eq!((late.settled.from_ground, late.settled.below_ground, late.stored.waiting.len()), (3, 3, 0));
+    assert_eq!(tops(&late.stored)[3], None, "97 m lies 3 m under the ground: another datum or unit");
+    let again = bring_in(&late.stored, &levels, &options).unwrap();
+    assert_eq!((tops(&again.stored), again.settled), (tops(&late.stored), survey::SettledTops::default()));
+    // What is taken off the site waits no more, and ground elsewhere settles nothing.
+    let gone = bring_in(&early.stored, &plans[1..], &options).unwrap();
+    assert_eq!(gone.stored.waiting.len(), 6);
+    let far: [(&str, &[u8]); 1] = [("far.csv", b"point,e [m],n [m],z [m]\n1,900,0,100\n2,940,0,100\n3,940,40,101\n")];
+    assert_eq!(bring_in(&early.stored, &far, &options).unwrap().stored.waiting.len(), 6);
+    // A site with the plan joined to one with the ground.
+    let ground = bring_in(&StoredSite::default(), &levels, &options).unwrap();
+    let joined = bring_in(&ground.stored, &[("plot.site", &write_stored(&early.stored).unwrap())], &options).unwrap();
+    assert_eq!((tops(&joined.stored), joined.stored.waiting.len()), (tops(&late.stored), 0));
+}
+
+#[test]
+fn shapes_of_one_file_are_told_apart_by_an_attribute() {
+    let rule = |value: &str, becomes| LayerRule {
+        layer: "*".into(),
+        only: Some(survey::OnlyWhere { attribute: "ID".into(), value: value.into() }),
+        becomes,
+        height: HeightFrom::Unknown,
+        width: None,
+    };
+    let rules = vec![
+        rule("h1", Becomes::Thing(ThingKind::Fence)),
+        rule("h*", Becomes::NoGo),
+        rule("nobody", Becomes::Thing(ThingKind::Wall)),
+    ];
+    let brought =
+        bring_in(&StoredSite::default(), &[("yard.geojson", PLAN)], &BringOptions { rules, ..options() }).unwrap();
+    let around = &brought.stored.site.surroundings;
+    assert_eq!((around.things.len(), around.things[0].kind, around.zones.len()), (1, ThingKind::Fence, 1));
+    let placed = &brought.plans[0].1;
+    assert_eq!(placed.idle_rules, ["*, ID=nobody"]);
+    assert_eq!(placed.unnamed.values().sum::<u64>(), 1, "the point, of which no rule speaks");
+}
+
+/// ETRS89 and WGS 84 have the same shift: nothing is moved, and nothing else may be said.
+#[test]
+fn what_is_said_of_datums_is_what_was_done() {
+    let plan = |code: u32, at: (f64, f64)| {
+        format!(
+            r#"{{"type":"FeatureCollection","crs":{{"type":"name","properties":{{"name":"urn:ogc:def:crs:EPSG::{code}"}}}},"features":[
+{{"type":"Feature","properties":{{}},"geometry":{{"type":"LineString","coordinates":[[{},{}],[{},{}]]}}}}]}}"#,
+            at.0,
+            at.1,
+            at.0 + 0.001,
+            at.1 + 0.001
+        )
+    };
+    let said = |from: u32, to: u16, at| {
+        let options = GroundOptions { site_crs: Some(survey::Epsg(to)), ..GroundOptions::default() };
+        let notes = survey::read_plan("line.geojson", plan(from, at).as_bytes(), &options).unwrap().notes;
+        notes.list.into_iter().find(|n| n.code == "survey::datums-differ").map(|n| n.message.id.into_owned())
+    };
+    assert_eq!(said(4326, 25832, (9.0, 50.0)), Some(survey::text::DATUMS_TAKEN_AS_ONE.id.into()));
+    assert_eq!(said(4326, 28992, (5.4, 52.1)), Some(survey::text::DATUMS_DIFFER.id.into()));
+    assert_eq!(said(4258, 25832, (9.0, 50.0)), None, "one datum");
 }

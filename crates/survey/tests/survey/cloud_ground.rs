@@ -251,6 +251,9 @@ fn an_unclassified_scan_has_ground_only_where_the_job_asks() {
     assert!(codes(&refused).contains(&"survey::unclassified"));
     let got = read_ground(path, &file, &filtered()).unwrap();
     assert!(codes(&got.notes).contains(&"survey::ground-filtered"), "{:?}", codes(&got.notes));
+    // Its numbers are metres though it says degrees: what was overruled is told, and is not its system.
+    assert!(codes(&got.notes).contains(&"survey::crs-overridden"));
+    assert_eq!(got.facts.crs, None);
     assert!(got.facts.ground_points > 10_000 && got.facts.ground_points < got.facts.points, "{:?}", got.facts);
 }
 

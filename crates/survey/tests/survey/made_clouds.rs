@@ -127,6 +127,8 @@ fn lies_of_a_header_are_refused_before_anything_is_decoded() {
         ("four billion points", put(&plain, 107, &u32s(u32::MAX)), "survey::truncated"),
         ("one point more than there is", put(&plain, 107, &u32s(145)), "survey::truncated"),
         ("four billion compressed points", put(&pointwise, 107, &u32s(u32::MAX)), "survey::truncated"),
+        // Decoded they would take gigabytes, from a file of a few kilobytes.
+        ("more points than its bytes hold", put(&pointwise, 107, &u32s(1_000_000 + 16 * 100_000)), "survey::truncated"),
         ("four billion records", put(&plain, 100, &u32s(u32::MAX)), "survey::record-count"),
         ("points start behind the end", put(&plain, 96, &u32s(u32::MAX)), "survey::truncated"),
         ("points start in the header", put(&plain, 96, &u32s(4)), "survey::damaged"),

@@ -75,13 +75,15 @@ fn whole() -> StoredSite {
             swing: metres(1.0),
             source: String::from("made:1"),
             dead: None,
+            insulated: Some(site::Insulation { by: "Grid (invented)".into(), permit: "P-8".into() }),
         }],
         surroundings: Surroundings {
             things: vec![
                 thing("area", upright(PlanShape::Area(square(0.0, 5.0)), None)),
                 thing("strip", upright(PlanShape::Strip { course, width: 0.3 }, Some(4.0))),
                 thing("columns", Body::Columns(columns)),
-            ],
+            ]
+            .into(),
             excavations: vec![Excavation {
                 id: "e".into(),
                 name: "dig".into(),
@@ -104,7 +106,9 @@ fn whole() -> StoredSite {
         },
         ..Site::default()
     };
-    StoredSite { site, records: Vec::new() }
+    let waiting =
+        |thing: &str, over_ground| survey::Waiting { thing: thing.into(), source: "made".into(), over_ground };
+    StoredSite { site, records: Vec::new(), waiting: vec![waiting("area", Some(6.5)), waiting("strip", None)] }
 }
 
 #[test]
@@ -121,6 +125,8 @@ fn a_site_comes_back_as_it_was() {
     assert_eq!(ca.iter().collect::<Vec<_>>(), cb.iter().collect::<Vec<_>>(), "tops in whole millimetres");
     assert_eq!((ca.south_west, ca.cell, ca.rows, ca.cols), (cb.south_west, cb.cell, cb.rows, cb.cols));
     assert_eq!(after.site.lines[0].spans, before.site.lines[0].spans);
+    assert_eq!(after.site.lines[0].insulated, before.site.lines[0].insulated);
+    assert_eq!((&after.waiting, before.waiting.len()), (&before.waiting, 2));
     assert_eq!(after.site.lines[0].voltage, before.site.lines[0].voltage);
     // Kept to a millimetre: half of it, and the last digit of a grid's 32-bit number.
     for (new, old) in after.site.ground.surfaces.iter().zip(&before.site.ground.surfaces) {
@@ -189,7 +195,7 @@ fn a_real_surface_is_stored_compactly() {
     let points = reading.facts.ground_points as usize;
     let source = GroundSource { name: name.into(), terrain: reading.terrain, accuracy: 0.1, date: None };
     let site = Site { ground: Ground { surfaces: vec![source] }, ..Site::default() };
-    let stored = write_stored(&StoredSite { site, records: Vec::new() }).unwrap();
+    let stored = write_stored(&StoredSite { site, ..StoredSite::default() }).unwrap();
     let each = stored.len() as f64 / points as f64;
     // Three coordinates in 64 bits and two triangles of three indexes: 48 bytes.
     assert!(each < 16.0, "{each} bytes a point");

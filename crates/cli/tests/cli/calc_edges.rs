@@ -1,0 +1,111 @@
+//! `calc stress`, `calc edge`, `calc buried` through the program.
+
+use crate::support::{root, run, run_in};
+
+fn example(name: &str) -> String {
+    run(&["calc", name, "--example"]).out
+}
+
+fn answer(name: &str, input: &str) -> (i32, serde_json::Value) {
+    let said = run_in(&root(), &["calc", name, "--format", "json"], Some(input));
+    (said.code, serde_json::from_str(&said.out).unwrap_or_else(|_| panic!("{name}: {}", said.err)))
+}
+
+fn with(input: &str, pairs: &[(&str, &str)]) -> String {
+    pairs.iter().fold(input.to_owned(), |text, (from, to)| {
+        assert!(text.contains(from), "{from}");
+        text.replace(from, to)
+    })
+}
+
+#[test]
+fn stress_of_one_contact_alone_is_the_worked_example() {
+    // W13: 5 ft × 10 ft, 2000 lbf/ft² in all 100 kip (444.8 kN), 12.5 ft below the middle: 262.4 lbf/ft².
+    let input = "at = [\"0 ft\", \"0 ft\"]\ndepth = \"12.5 ft\"\n[[contact]]\nat = [\"0 ft\", \"0 ft\"]\n\
+                 size = [\"5 ft\", \"10 ft\"]\nforce = \"444.822 kN\"\n";
+    let (code, json) = answer("stress", input);
+    assert_eq!(code, 0);
+    let psf = json["elastic_pa"].as_f64().unwrap() / 47.880_26;
+    assert!((psf - 262.4).abs() < 0.1, "{psf}");
+    assert_eq!(run_in(&root(), &["calc", "stress"], Some("depth = \"1 m\"\nat = [\"0 m\", \"0 m\"]\n")).code, 1);
+}
+
+#[test]
+fn an_edge_is_kept_too_near_supported_or_not_told() {
+    let edge = example("edge");
+    let (code, kept) = answer("edge", &edge);
+    assert_eq!((code, kept["told"].as_str()), (0, Some("kept")), "{kept}");
+    assert_eq!(kept["by_line_m"], 3.0);
+    assert!(kept["factor"].as_f64().unwrap() >= 1.3);
+    assert!(kept["circle"]["slices"].as_array().unwrap().len() >= 20);
+    let told = |pairs: &[(&str, &str)]| {
+        let (code, json) = answer("edge", &with(&edge, pairs));
+        (code, json["told"].as_str().unwrap().to_owned(), json)
+    };
+    let near = told(&[("stands = \"3.20 m\"", "stands = \"0.40 m\"")]);
+    assert_eq!((near.0, near.1.as_str()), (3, "too-near"));
+    let supported = told(&[("side = \"open\"", "side = \"supported\"")]);
+    assert_eq!((supported.0, supported.1.as_str()), (3, "supported"));
+    assert!(supported.2["support_n_m"].as_f64().unwrap() > 0.0);
+    let dry = told(&[("water = \"-0.50 m\"", "# no water")]);
+    assert_eq!((dry.1.as_str(), dry.2["missing"][0].as_str()), ("cannot-tell", Some("water")));
+    let rained = told(&[("wetted = false", "wetted = true"), ("cohesion = \"8 kPa\"\n", "cohesion = \"0 kPa\"\n")]);
+    assert_eq!((rained.0, rained.1.as_str()), (3, "face-fails"));
+    let lapsed = told(&[
+        ("open_for = \"4\"", "open_for = \"25\""),
+        ("cohesion = \"8 kPa\"", "# "),
+        ("friction = \"28°\"", "# "),
+    ]);
+    assert_eq!(lapsed.2["missing"][0], "drained-strength");
+}
+
+#[test]
+fn an_edge_says_all_its_faults_at_once() {
+    let bad = with(
+        &example("edge"),
+        &[
+            ("depth = \"2.00 m\"", "depth = \"0 m\""),
+            ("19 kN/m³", "18 N/m³"),
+            ("friction = \"28°\"", "friction = \"55°\""),
+        ],
+    );
+    let said = run_in(&root(), &["calc", "edge"], Some(&bad));
+    assert_eq!(said.code, 1);
+    for word in ["depth of the drop", "unit weight", "kN/m"] {
+        assert!(said.err.contains(word), "{word}:\n{}", said.err);
+    }
+    let half = with(&example("edge"), &[("friction = \"28°\"", "# "), ("people_below = false", "# ")]);
+    let said = run_in(&root(), &["calc", "edge"], Some(&half));
+    assert!(said.code == 1 && said.err.contains("friction") && said.err.contains("people_below"), "{}", said.err);
+}
+
+#[test]
+fn a_buried_thing_passes_only_with_everything_known() {
+    let buried = example("buried");
+    let (code, json) = answer("buried", &buried);
+    assert_eq!(code, 0, "{json}");
+    assert!((json["total_pa"].as_f64().unwrap() - json["wheels_pa"].as_f64().unwrap() - 22_800.0).abs() < 1.0);
+    for gone in ["cover = \"1.20 m\"", "allowable = \"120 kPa\"", "voids_possible = false", "recent_backfill = false"] {
+        let (code, json) = answer("buried", &with(&buried, &[(gone, "# ")]));
+        assert_eq!((code, json["conditions"].as_array().unwrap().len()), (3, 1), "{gone}");
+    }
+    let (code, json) = answer("buried", &with(&buried, &[("120 kPa", "40 kPa")]));
+    assert!(code == 3 && json["reserve"].as_f64().unwrap() < 0.0);
+    let pipe = buried.replace("kind = \"rigid\"", "kind = \"flexible\"");
+    let pipe = ["radius", "wall", "soil_modulus", "bedding", "lag", "deflection"]
+        .iter()
+        .fold(pipe, |text, key| text.replace(&format!("# {key} ="), &format!("{key} =")));
+    let (code, json) = answer("buried", &pipe);
+    assert!(code == 0 && json["deflection"].as_f64().unwrap() < 0.05, "{json}");
+}
+
+#[test]
+fn both_languages_and_units_are_printed_with_the_working() {
+    for name in ["stress", "edge", "buried"] {
+        for (language, units) in [("en", "si"), ("es", "si"), ("en", "us")] {
+            let said = run_in(&root(), &["calc", name, "--lang", language, "--units", units], Some(&example(name)));
+            assert_eq!(said.code, 0, "{name} {language}: {}", said.err);
+            assert!(said.out.contains(if language == "en" { "Working" } else { "Cálculo" }), "{}", said.out);
+        }
+    }
+}

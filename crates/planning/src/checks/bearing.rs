@@ -1,0 +1,192 @@
+//! What the soil under each wheel or pad carries, where the job states the soil.
+//!
+//! The worst force of the whole lift on each contact, all of it as a variable action (how much of it is the machine's own
+//! weight is not taken apart: the larger factor counts), on its patch or through the mat, against every soil area that the
+//! contact may stand on within the stand's error, with every factor set of the job. The least of all counts.
+
+use super::level::contact_names;
+use super::patches;
+use super::statics::Statics;
+use super::{metres, newtons, reserve, within};
+use crate::context::Context;
+use crate::posed::Posed;
+use crate::{SoilArea, text};
+use evidence::{Finding, Message, Silent, Source, Status, Trace, Working};
+use geometry::DVec2;
+use ground::mats::PadOnMat;
+use ground::{FactorSet, Footprint, Loads, PadOnProfile, Profile, Refusal, bearing_on_profile};
+
+/// How far off its middle a mat may come to lie, m, each way (ours).
+const MAT_OFF_MIDDLE: f64 = 0.05;
+
+/// The worst contact on stated soil.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct OnSoil<'a> {
+    contact: usize,
+    soil: &'a SoilArea,
+    set: FactorSet,
+    /// Design force and design resistance, N, or why there is none.
+    answer: Result<(f64, f64), Refusal>,
+}
+
+impl OnSoil<'_> {
+    pub(crate) fn status(&self) -> Status {
+        match self.answer {
+            Ok((demand, limit)) => within(demand, limit),
+            Err(Refusal::SlopeBeyondFriction { .. } | Refusal::Slides { .. } | Refusal::OffMat) => Status::NoGo,
+            Err(_) => Status::CannotTell,
+        }
+    }
+
+    fn share(&self) -> f64 {
+        self.answer.map_or(f64::INFINITY, |(demand, limit)| demand / limit)
+    }
+}
+
+/// The worst of all contacts, soils and factor sets; `None` where no soil is stated under any contact.
+pub(crate) fn outcome<'a>(ctx: &Context<'a>, statics: &Statics, posed: &Posed) -> Option<OnSoil<'a>> {
+    if ctx.job.soils.is_empty() {
+        return None;
+    }
+    let patches = patches::patches(ctx, posed, statics.force);
+    let sets = ctx.policy.ground_factors.sets();
+    let mut worst: Option<OnSoil<'_>> = None;
+    for (contact, patch) in patches.iter().enumerate() {
+        let at = DVec2::from_array(patch.middle);
+        for soil in ctx.job.soils.iter().filter(|s| s.reaches(at, ctx.policy.stand_error)) {
+            for &set in &sets {
+                let answer = answer(ctx, posed, contact, statics.force[contact], soil, set, &mut Silent);
+                let found = OnSoil { contact, soil, set, answer };
+                let key = |o: &OnSoil<'_>| (o.status(), o.share());
+                let worse = worst.is_none_or(|w| {
+                    let ((a, x), (b, y)) = (key(&found), key(&w));
+                    a.cmp(&b).then(x.total_cmp(&y)).is_gt()
+                });
+                if worse {
+                    worst = Some(found);
+                }
+            }
+        }
+    }
+    worst
+}
+
+/// True if every contact stands on stated soil.
+pub(crate) fn all_known(ctx: &Context<'_>, posed: &Posed) -> bool {
+    patches::patches(ctx, posed, [0.0; 4])
+        .iter()
+        .all(|p| ctx.job.soils.iter().any(|s| s.reaches(DVec2::from_array(p.middle), 0.0)))
+}
+
+fn design(profile: &Profile, set: FactorSet) -> Profile {
+    let mut design = profile.clone();
+    for layer in &mut design.layers {
+        layer.stated = set.stated(layer.stated);
+    }
+    design
+}
+
+fn answer(
+    ctx: &Context<'_>,
+    posed: &Posed,
+    contact: usize,
+    force: f64,
+    soil: &SoilArea,
+    set: FactorSet,
+    trace: &mut impl Trace,
+) -> Result<(f64, f64), Refusal> {
+    if force.is_nan() {
+        return Err(Refusal::NoNumber);
+    }
+    let action = set.action(Loads { permanent: 0.0, variable: force.max(0.0) }, trace);
+    if action <= 0.0 {
+        return Ok((0.0, f64::INFINITY));
+    }
+    let [length, width] = patches::size(ctx, force, contact);
+    let base = match ctx.lift.mat.and_then(|i| ctx.job.mats.get(i)) {
+        Some(kind) => {
+            let pad = PadOnMat { pad: [length, width], offset: [MAT_OFF_MIDDLE; 2], force: action };
+            let works = kind.mat.under(&pad, trace)?.works;
+            Footprint::Rectangle { width: works[0], length: works[1] }
+        }
+        None => Footprint::Rectangle { width, length },
+    };
+    let g = &posed.ground;
+    let slope = libm::atan(libm::hypot(g.along.nominal, g.across.nominal));
+    let load = ground::Load { vertical: action, ..ground::Load::default() };
+    let pad = PadOnProfile { base, load, depth: 0.0, slope };
+    let resistance = bearing_on_profile(&pad, &design(&soil.profile, set), trace)?.resistance;
+    Ok((action, set.resistance(resistance, trace)))
+}
+
+/// Largest mat that is looked for, m (ours: what a machine lays out).
+const LARGEST_MAT: f64 = 3.0;
+
+/// Side of the smallest square area that the soil carries the force on, m; `None` where none up to [`LARGEST_MAT`] does.
+fn needed_side(posed: &Posed, found: &OnSoil<'_>, demand: f64) -> Option<f64> {
+    let profile = design(&found.soil.profile, found.set);
+    let g = &posed.ground;
+    let slope = libm::atan(libm::hypot(g.along.nominal, g.across.nominal));
+    let load = ground::Load { vertical: demand, ..ground::Load::default() };
+    (2..=(LARGEST_MAT / ground::needed_mat::SIDE_STEP) as u32).map(|k| f64::from(k) * ground::needed_mat::SIDE_STEP).find(
+        |&side| {
+            let base = Footprint::Rectangle { width: side, length: side };
+            bearing_on_profile(&PadOnProfile { base, load, depth: 0.0, slope }, &profile, &mut Silent)
+                .is_ok_and(|r| found.set.resistance(r.resistance, &mut Silent) >= demand)
+        },
+    )
+}
+
+/// Name of a factor set, in words.
+fn named(set: FactorSet) -> Message {
+    match set {
+        FactorSet::Da1Combination1 => text::FACTORS_DA1_1.message(),
+        FactorSet::Da1Combination2 => text::FACTORS_DA1_2.message(),
+        FactorSet::Da2 => text::FACTORS_DA2.message(),
+        FactorSet::Da3 => text::FACTORS_DA3.message(),
+        FactorSet::Global(f) => {
+            text::FACTORS_ONE.with("factor", quantity::Quantity::new(f, quantity::Dimension::Number))
+        }
+    }
+}
+
+pub(crate) fn finding(ctx: &Context<'_>, statics: &Statics, posed: &Posed, found: &OnSoil<'_>) -> Finding {
+    let status = found.status();
+    let wheel = contact_names(ctx)[found.contact];
+    let person = Source::Person { name: found.soil.by.clone(), statement: found.soil.name.clone() };
+    let mut working = Working::default();
+    let force = statics.force[found.contact];
+    // The same numbers with their steps.
+    let again = answer(ctx, posed, found.contact, force, found.soil, found.set, &mut working);
+    debug_assert_eq!(again, found.answer);
+    let (demand, limit) = match found.answer {
+        Ok(both) => both,
+        Err(refusal) => {
+            let message = text::SOIL_CANNOT_TELL
+                .with("wheel", wheel)
+                .with("soil", &found.soil.name)
+                .with("why", refusal.message());
+            return Finding::new("ground", status, message).remedy(text::DO_EXPLORE).source(person).working(working);
+        }
+    };
+    let id = if status == Status::Go { text::SOIL_CARRIES } else { text::SOIL_WEAK };
+    let message = id
+        .with("wheel", wheel)
+        .with("soil", &found.soil.name)
+        .with("by", &found.soil.by)
+        .with("force", newtons(demand))
+        .with("limit", newtons(limit))
+        .with("factors", named(found.set));
+    let finding = Finding::new("ground", status, message)
+        .measured(newtons(demand), newtons(limit), reserve(demand, limit))
+        .source(person)
+        .source(found.set.source())
+        .working(working);
+    if status == Status::Go {
+        return finding;
+    }
+    match needed_side(posed, found, demand) {
+        Some(side) => finding.remedy(text::DO_MAT_AREA.with("side", metres(side))),
+        None => finding.remedy(text::DO_BETTER_GROUND),
+    }
+}

@@ -1,0 +1,182 @@
+//! Buried things under and beside the machine: what all wheels together put on their crowns, and what their owner allows.
+//!
+//! A thing counts where the machine stands over it, or where a wheel stands so near that its spread load reaches it: within
+//! one and a half covers of the crown (ours; 2:1 spread reaches half a cover, elastic stress beyond one and a half is
+//! under 5 % of that below the wheel). What nobody knows of it is a condition in somebody's name, never a pass.
+
+use super::patches;
+use super::{pascals, reserve};
+use crate::context::Context;
+use crate::posed::Posed;
+use crate::{Matter, text};
+use evidence::{Finding, Message, Silent, Source, Status, Trace, Working};
+use geometry::DVec2;
+use ground::buried::{Buried as Under, BuriedCondition, BuriedKind as UnderKind, BuriedStress, buried_stress};
+use ground::stress::Patch;
+use site::{Buried, BuriedKind, PlanArea, PlanShape};
+
+/// Unit weight of cover that nobody has stated, N/m³: wet gravel (EN 1991-1-1:2002, Table A.5, from memory).
+const COVER_WEIGHT: f64 = 21e3;
+
+/// How far beside a thing a wheel still counts, in covers.
+const BESIDE: f64 = 1.5;
+
+/// Where the cover is not known, m: a cover of two metres.
+const BESIDE_UNKNOWN: f64 = 3.0;
+
+/// What was found of one buried thing.
+#[derive(Debug, Clone)]
+pub(crate) struct BuriedMet<'a> {
+    thing: &'a Buried,
+    /// `None`: its numbers cannot be used.
+    found: Option<BuriedStress>,
+    accepted: bool,
+}
+
+impl BuriedMet<'_> {
+    pub(crate) fn status(&self) -> Status {
+        let Some(found) = &self.found else { return Status::CannotTell };
+        if found.reserve.is_some_and(|r| r < 0.0) {
+            return Status::NoGo;
+        }
+        if found.conditions.is_empty() {
+            return match found.reserve {
+                Some(r) if r >= 0.0 => Status::Go,
+                _ => Status::CannotTell,
+            };
+        }
+        if self.accepted { Status::Condition } else { Status::CannotTell }
+    }
+}
+
+/// Every buried thing that is near enough to matter. `force`: worst on each contact, N.
+pub(crate) fn met<'a>(ctx: &Context<'a>, posed: Option<&Posed>, force: [f64; 4]) -> Vec<BuriedMet<'a>> {
+    let Some(posed) = posed else { return Vec::new() };
+    let things = &ctx.job.surroundings.buried;
+    if things.is_empty() {
+        return Vec::new();
+    }
+    let patches = patches::patches(ctx, posed, force);
+    let accepted = ctx.accepted(Matter::Buried).is_some();
+    things
+        .iter()
+        .filter(|thing| reaches(ctx, thing, &patches))
+        .map(|thing| BuriedMet { thing, found: stress(ctx, thing, &patches, &mut Silent), accepted })
+        .collect()
+}
+
+fn reaches(ctx: &Context<'_>, thing: &Buried, patches: &[Patch; 4]) -> bool {
+    let beside = thing.cover.map_or(BESIDE_UNKNOWN, |c| BESIDE * c.high) + ctx.policy.stand_error;
+    let corners: Vec<DVec2> = patches.iter().flat_map(patches::corners).collect();
+    // Also what is not a number counts.
+    if corners.iter().any(|c| !(thing.shape.distance(*c) > beside)) {
+        return true;
+    }
+    let under = PlanArea { outer: hull(&corners), holes: Vec::new() };
+    under.outer.len() >= 3 && thing.shape.outlines().iter().any(|o| under.distance_to_area(o) <= 0.0)
+}
+
+/// The ground between the contacts, m: what lies under the machine, not only under a wheel.
+fn hull(corners: &[DVec2]) -> Vec<DVec2> {
+    let middle = corners.iter().copied().fold(DVec2::ZERO, |a, b| a + b) / corners.len().max(1) as f64;
+    let mut out = corners.to_vec();
+    let turn = |p: &DVec2| libm::atan2(p.y - middle.y, p.x - middle.x);
+    out.sort_by(|a, b| turn(a).total_cmp(&turn(b)));
+    out
+}
+
+fn stress(ctx: &Context<'_>, thing: &Buried, patches: &[Patch; 4], trace: &mut impl Trace) -> Option<BuriedStress> {
+    let (crown, half_breadth) = crown(&thing.shape)?;
+    let kind = match thing.kind {
+        // A cable has no wall to crush and no rating of its own; ground that was filled and voids are no things at all.
+        BuriedKind::Pipe | BuriedKind::Culvert => UnderKind::Rigid,
+        BuriedKind::Tank => UnderKind::Tank,
+        BuriedKind::Basement => UnderKind::Slab,
+        BuriedKind::Cable | BuriedKind::Backfill | BuriedKind::Void => UnderKind::Unknown,
+    };
+    let at = DVec2::from_array(patches[0].middle);
+    let soil = ctx.job.soils.iter().find(|s| s.reaches(at, ctx.policy.stand_error));
+    let unit_weight = soil.and_then(|s| s.profile.layers.first()).map_or(COVER_WEIGHT, |l| l.unit_weight);
+    let under = Under {
+        kind,
+        crown: crown.map(|p| p.to_array()),
+        half_breadth,
+        // Less cover presses harder.
+        cover: thing.cover.map(|c| c.low),
+        unit_weight,
+        allowable: thing.allowed_pressure,
+        recent_backfill: thing.kind == BuriedKind::Backfill,
+        voids_possible: thing.kind == BuriedKind::Void,
+    };
+    buried_stress(&under, patches, trace).ok()
+}
+
+/// The middle line of a thing in plan and half its breadth, m: along the longer side of the box around an area.
+fn crown(shape: &PlanShape) -> Option<([DVec2; 2], f64)> {
+    match shape {
+        PlanShape::Round { centre, radius } => Some(([*centre, *centre], *radius)),
+        PlanShape::Strip { course, width } if course.len() == 2 => Some(([course[0], course[1]], width / 2.0)),
+        // A bent course, an area: the box around it holds all of it.
+        _ => {
+            let (low, high) = shape.bounds()?;
+            let (size, middle) = (high - low, (low + high) / 2.0);
+            let along = if size.x >= size.y { DVec2::X * size.x / 2.0 } else { DVec2::Y * size.y / 2.0 };
+            Some(([middle - along, middle + along], size.min_element() / 2.0))
+        }
+    }
+}
+
+pub(crate) fn findings(ctx: &Context<'_>, met: &[BuriedMet<'_>], posed: Option<&Posed>, force: [f64; 4]) -> Vec<Finding> {
+    met.iter().map(|m| finding(ctx, m, posed, force)).collect()
+}
+
+fn condition(c: BuriedCondition) -> evidence::TextId {
+    match c {
+        BuriedCondition::Kind => text::BURIED_KIND,
+        BuriedCondition::Cover => text::BURIED_COVER,
+        BuriedCondition::Allowable => text::BURIED_ALLOWABLE,
+        BuriedCondition::Deflection => text::BURIED_DEFLECTION,
+        BuriedCondition::RecentBackfill => text::BURIED_BACKFILL,
+        BuriedCondition::Voids => text::BURIED_VOIDS,
+    }
+}
+
+fn finding(ctx: &Context<'_>, m: &BuriedMet<'_>, posed: Option<&Posed>, force: [f64; 4]) -> Finding {
+    let status = m.status();
+    let mut working = Working::default();
+    if let Some(posed) = posed {
+        let _ = stress(ctx, m.thing, &patches::patches(ctx, posed, force), &mut working);
+    }
+    let owner = Source::Person { name: m.thing.source.clone(), statement: m.thing.name.clone() };
+    let named = |id: evidence::TextId| id.with("name", &m.thing.name).with("by", &m.thing.source);
+    let Some(found) = &m.found else {
+        return Finding::new("buried", status, named(text::STANDS_OVER_BURIED))
+            .remedy(text::DO_CLEAR_BURIED)
+            .source(owner)
+            .working(working);
+    };
+    let total = found.stress.map(|s| s.total);
+    let mut finding = match (total, m.thing.allowed_pressure) {
+        (Some(total), Some(allowed)) => {
+            let id = if status == Status::NoGo { text::BURIED_OVERLOADED } else { text::BURIED_BEARS };
+            let message = named(id).with("stress", pascals(total)).with("allowed", pascals(allowed));
+            Finding::new("buried", status, message).measured(
+                pascals(total),
+                pascals(allowed),
+                reserve(total, allowed),
+            )
+        }
+        (Some(total), None) => {
+            Finding::new("buried", status, named(text::BURIED_PRESSED).with("stress", pascals(total)))
+        }
+        (None, _) => Finding::new("buried", status, named(text::STANDS_OVER_BURIED)),
+    };
+    if status == Status::NoGo {
+        finding = finding.remedy(text::DO_SPREAD_OVER_BURIED);
+    }
+    for c in &found.conditions {
+        let message: Message = text::DO_CLEAR_CONDITION.with("name", &m.thing.name).with("what", condition(*c));
+        finding = finding.remedy(message);
+    }
+    finding.source(owner).working(working)
+}
