@@ -36,6 +36,7 @@
 
 pub mod bay;
 pub mod beam;
+mod beam_member;
 mod beam_on_ground;
 mod beam_piece;
 mod bearing;
