@@ -35,8 +35,11 @@ pub(crate) fn steps(g: &Given<'_>, terms: &[Term; 3], bearing: &Bearing, trace: 
     for (kind, symbols) in SYMBOLS.iter().enumerate() {
         for (of, term) in terms.iter().enumerate() {
             let factor = [term.n, term.shape, term.depth, term.inclination, term.ground][kind];
+            // Hansen's cohesion is made of the overburden's factors, so they are shown for it too.
+            let used =
+                bearing.terms[of] != 0.0 || (of == 1 && bearing.method == Method::Hansen && bearing.terms[0] != 0.0);
             // A factor of one, or of a term that is not there, says nothing.
-            let idle = if kind == 0 { bearing.terms[of] == 0.0 } else { factor == 1.0 || bearing.terms[of] == 0.0 };
+            let idle = !used || (kind > 0 && factor == 1.0);
             if idle {
                 continue;
             }

@@ -18,15 +18,15 @@ const EXAMPLE: &str = r#"# What the ground carries under a pad or a tyre, layer 
 # cautious of five authors; against the force with its factors.
 permanent = "45 kN"          # force by the machine's own weight
 variable = "30 kN"           # by load, wind and movement
-factors = "one"              # "one" factor on the ground, or "DA1", "DA2", "DA3"
-#                              of EN 1997-1
+factors = "one"              # "one" factor on the ground; or "DA1", "DA2" or
+#                              "DA3" of EN 1997-1
 factor = "2.0"               # with "one"
 pad_width = "0.60 m"         # or pad_diameter = "0.60 m"
 pad_length = "0.60 m"
 # A tyre instead of a pad: tyre_pressure = "4.5 bar" and tyre_width = "0.40 m"
 push = "2 kN"                # sideways, along the width
-off_middle = "0.02 m"        # how far the force falls from the middle, along the
-#                              width
+off_middle = "0.02 m"        # how far the force falls from the middle, along
+#                              the width
 depth = "0 m"                # of the base below the surface
 slope = "0 %"                # of the ground
 "#;

@@ -20,14 +20,14 @@ use serde::{Deserialize, Serialize};
 const EXAMPLE: &str = r#"# A mat under a pad: which part of it works, and whether mat and ground carry.
 permanent = "45 kN"          # force by the machine's own weight
 variable = "30 kN"           # by load, wind and movement
-factors = "one"              # "one" factor on the ground, or "DA1", "DA2", "DA3"
-#                              of EN 1997-1
+factors = "one"              # "one" factor on the ground; or "DA1", "DA2" or
+#                              "DA3" of EN 1997-1
 factor = "2.0"               # with "one"
 pad_along = "0.40 m"         # along the mat's planks
 pad_across = "0.40 m"
 material = "timber"          # "steel" with yield_strength = "235 MPa", or
-#                              "declared" with bending, shear, modulus, factor_of_mat
-#                              and spreads = "planks" or "plate"
+#                              "declared" with bending, shear, modulus,
+#                              factor_of_mat and spreads = "planks" or "plate"
 class = "D40"                # of timber: C16 C18 C24 C30 D30 D40 D50 D60 D70
 thickness = "0.15 m"
 mat_along = "1.20 m"         # both left out: the smallest square that works

@@ -9,7 +9,8 @@ use jobfile::{Bound, Reader};
 use quantity::Dimension;
 
 /// Keys of soil, commented.
-pub(super) const SOIL_EXAMPLE: &str = r#"water_depth = "1.2 m"        # below the surface; left out: not known, at the surface
+pub(super) const SOIL_EXAMPLE: &str = r#"water_depth = "1.2 m"        # below the surface; left out: not known, and
+#                              counted at the surface
 state = "as stated"          # or "wetted", "thawing", "measured frozen"
 # Layers from the surface down. State undrained_strength, or cohesion and
 # friction_angle, or all; what is less counts. A named person answers for them.
