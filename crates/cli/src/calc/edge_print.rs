@@ -63,15 +63,15 @@ pub(super) fn print(r: &EdgeResult, steps: &Working, said: Said) {
         terminal::line("");
         say(&words::EDGE_SLICES.message());
         for s in &circle.slices {
-            let force = |v: f64| w.worked(Quantity::new(v, Dimension::Stiffness));
+            let force = |v: f64| w.quantity(Quantity::new(v, Dimension::Stiffness));
             let line = format!(
                 "x = {}, b = {}, W = {}, Q = {}, α = {}, u = {}",
-                w.worked(length(s.x_m)),
-                w.worked(length(s.width_m)),
+                w.quantity(length(s.x_m)),
+                w.quantity(length(s.width_m)),
                 force(s.weight_n_m),
                 force(s.load_n_m),
-                w.worked(Quantity::new(s.slope_deg.to_radians(), Dimension::Angle)),
-                w.worked(Quantity::new(s.pore_pa, Dimension::Pressure))
+                w.quantity(Quantity::new(s.slope_deg.to_radians(), Dimension::Angle)),
+                w.quantity(Quantity::new(s.pore_pa, Dimension::Pressure))
             );
             terminal::paragraph(&line, "  ", "    ");
         }

@@ -29,6 +29,8 @@ force = "31 kN"
 /// Answer of the calculation. SI.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, schemars::JsonSchema)]
 pub(crate) struct StressResult {
+    /// Depth below the surface, m.
+    pub(crate) depth_m: f64,
     /// Elastic half space (Boussinesq), Pa.
     pub(crate) elastic_pa: f64,
     /// Spread 2 down to 1 sideways, Pa.
@@ -45,7 +47,8 @@ pub(crate) fn run(input: &Input, said: Said) -> Run {
     }
     let mut steps = Working::default();
     let found = patches_stress(&patches, at, depth, &mut steps);
-    let result = StressResult { elastic_pa: found.elastic, spread_pa: found.spread, larger_pa: found.larger() };
+    let result =
+        StressResult { depth_m: depth, elastic_pa: found.elastic, spread_pa: found.spread, larger_pa: found.larger() };
     if said.json() {
         terminal::print_json(&result);
     } else {
