@@ -49,7 +49,7 @@ fn an_edge_is_kept_too_near_supported_or_not_told() {
     assert!(supported.2["support_n_m"].as_f64().unwrap() > 0.0);
     let dry = told(&[("water = \"-0.50 m\"", "# no water")]);
     assert_eq!((dry.1.as_str(), dry.2["missing"][0].as_str()), ("cannot-tell", Some("water")));
-    let rained = told(&[("wetted = false", "wetted = true"), ("cohesion = \"8 kPa\"\n", "cohesion = \"0 kPa\"\n")]);
+    let rained = told(&[("wetted = false", "wetted = true"), ("cohesion = \"8 kPa\"", "cohesion = \"0 kPa\"")]);
     assert_eq!((rained.0, rained.1.as_str()), (3, "face-fails"));
     let lapsed = told(&[
         ("open_for = \"4\"", "open_for = \"25\""),

@@ -39,32 +39,6 @@ fn rain_and_unknown_water_never_carry_more() {
     let frozen = run_in(&root(), &["calc", "bearing"], Some(&dry.replace("\"as stated\"", "\"measured frozen\"")));
     assert_eq!(frozen.code, 1);
     assert!(frozen.err.contains("that counts in this state of the ground"), "{}", frozen.err);
-fn an_edge_is_kept_too_near_supported_or_not_told() {
-    let edge = example("edge");
-    let (code, kept) = answer("edge", &edge);
-    assert_eq!((code, kept["told"].as_str()), (0, Some("kept")), "{kept}");
-    assert_eq!(kept["by_line_m"], 3.0);
-    assert!(kept["factor"].as_f64().unwrap() >= 1.3);
-    assert!(kept["circle"]["slices"].as_array().unwrap().len() >= 20);
-    let told = |pairs: &[(&str, &str)]| {
-        let (code, json) = answer("edge", &with(&edge, pairs));
-        (code, json["told"].as_str().unwrap().to_owned(), json)
-    };
-    let near = told(&[("stands = \"3.20 m\"", "stands = \"0.40 m\"")]);
-    assert_eq!((near.0, near.1.as_str()), (3, "too-near"));
-    let supported = told(&[("side = \"open\"", "side = \"supported\"")]);
-    assert_eq!((supported.0, supported.1.as_str()), (3, "supported"));
-    assert!(supported.2["support_n_m"].as_f64().unwrap() > 0.0);
-    let dry = told(&[("water = \"-0.50 m\"", "# no water")]);
-    assert_eq!((dry.1.as_str(), dry.2["missing"][0].as_str()), ("cannot-tell", Some("water")));
-    let rained = told(&[("wetted = false", "wetted = true"), ("cohesion = \"8 kPa\"", "cohesion = \"0 kPa\"")]);
-    assert_eq!((rained.0, rained.1.as_str()), (3, "face-fails"));
-    let lapsed = told(&[
-        ("open_for = \"4\"", "open_for = \"25\""),
-        ("cohesion = \"8 kPa\"", "# "),
-        ("friction = \"28°\"", "# "),
-    ]);
-    assert_eq!(lapsed.2["missing"][0], "drained-strength");
 }
 
 #[test]
