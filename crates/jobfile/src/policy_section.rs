@@ -43,6 +43,7 @@ fn ground_factors(t: &Reader<'_>, policy: &mut Policy) {
         t.as_quantity(node, KEY, D::Number, Within(1.0, 10.0), None).map(GroundFactors::One)
     };
     t.expects(KEY, || Kind::Words(SETS.iter().map(|(word, _)| String::from(*word)).collect()));
+    t.expects(KEY, || Kind::Quantity { dimension: D::Number, bound: Within(1.0, 10.0) });
     let Some(stated) = stated else { return };
     t.note(KEY, node, Certainty::Stated);
     let usual = GroundFactors::default();
