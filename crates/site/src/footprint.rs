@@ -187,6 +187,9 @@ mod tests {
         }
     }
 
+    /// Share of the accuracy that a height is off, by east, north and something random.
+    type Pattern = Box<dyn Fn(f64, f64, f64) -> f64>;
+
     /// Whatever the errors are, what is measured from heights with them stays in the ranges.
     #[test]
     fn ranges_hold_whatever_the_errors_are() {
@@ -199,12 +202,12 @@ mod tests {
             seed = seed.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
             (seed >> 33) as f64 / f64::from(1_u32 << 30) - 1.0
         };
-        let mut patterns: Vec<Box<dyn Fn(f64, f64, f64) -> f64>> = vec![
+        let mut patterns: Vec<Pattern> = vec![
             Box::new(|x, _, _| (x - 10.0).signum()),
             Box::new(|_, y, _| (y - 10.0).signum()),
             Box::new(|x, y, _| ((x - 10.0) * (y - 10.0)).signum()),
         ];
-        patterns.extend((0..20).map(|_| Box::new(|_: f64, _: f64, r: f64| r) as Box<dyn Fn(f64, f64, f64) -> f64>));
+        patterns.extend((0..20).map(|_| Box::new(|_: f64, _: f64, r: f64| r) as Pattern));
         for pattern in patterns {
             let noise: Vec<f64> = (0..41 * 41).map(|_| any()).collect();
             let wrong = |x: f64, y: f64| {

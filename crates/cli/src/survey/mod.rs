@@ -90,7 +90,9 @@ pub(crate) fn run(args: &SurveyArgs) -> Run {
     said::settled(brought.settled, wording);
     said::likely(&likely, wording);
     said::site(&brought.stored, wording);
-    under.iter().for_each(|under| under::say(under, wording));
+    for under in &under {
+        under::say(under, wording);
+    }
     terminal::line("");
     match &kept {
         Some((path, bytes)) => {

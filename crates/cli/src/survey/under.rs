@@ -119,7 +119,7 @@ pub(super) fn json(under: &Under) -> UnderJson<'_> {
         length: footprint.length,
         width: footprint.width,
         places: ground.places,
-        holes: ground.holes.iter().map(|p| p.to_array()).collect(),
+        holes: ground.holes.iter().map(geometry::DVec2::to_array).collect(),
         step: ground.step,
         surfaces: &ground.surfaces,
         lowest: ground.heights.map(|h| h[0]),
