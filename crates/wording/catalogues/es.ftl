@@ -943,7 +943,7 @@ ground-name-heading = dirección de un apoyo
 working-impact-cover = Impacto sobre lo enterrado, según su recubrimiento
 working-crown-stress = Tensión en la clave, de ruedas y recubrimiento
 working-iowa = Deformación del tubo flexible, como parte de su diámetro
-## Lo que aguanta un lugar de descarga (ground)
+## Lo que soporta un lugar de descarga (ground)
 ## Lo que soporta un lugar de descarga (ground)
 
 landing-out-of-range = { $got } queda fuera de { $low } a { $high }
@@ -2968,8 +2968,8 @@ cli-mat-to-shear = su resistencia a cortante
 cli-mat-to-stiffness = su rigidez para presionar el terreno
 cli-mat-centred = La placa más pequeña se busca centrada bajo el plato. Indique mat_along y mat_across, o suprima los desplazamientos.
 
-soil-carries = { $wheel } aprieta con { $force } con coeficiente; { $soil } soporta { $limit } ({ $factors }), según { $by }.
-soil-weak = { $wheel } aprieta con { $force } con coeficiente, más de lo que soporta { $soil }: { $limit } ({ $factors }), según { $by }.
+soil-carries = { $wheel } transmite { $force } con coeficiente; { $soil } soporta { $limit } ({ $factors }), según { $by }.
+soil-weak = { $wheel } transmite { $force } con coeficiente, más de lo que soporta { $soil }: { $limit } ({ $factors }), según { $by }.
 soil-cannot-tell = { $wheel } sobre { $soil }: no se puede decir cuánto soporta. { $why }
 factors-da1-1 = EN 1997-1, enfoque de proyecto 1, combinación 1
 factors-da1-2 = EN 1997-1, enfoque de proyecto 1, combinación 2
