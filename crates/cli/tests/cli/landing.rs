@@ -83,7 +83,7 @@ fn a_slab_bears_more_as_it_hardens() {
     assert!(young < old, "{young} {old}");
     assert_eq!(limit("3"), None);
     let props = on_a_slab().replace("[slab]", "[slab]\nprops_by = \"Ana Ruiz\"\nprops_allow = \"20 kN\"");
-    let (_, json) = json(&props.split("span =").next().unwrap().to_owned());
+    let (_, json) = json(props.split("span =").next().unwrap());
     assert_eq!(part(&json, "landing-part-propped")["limit"]["si"], 20e3);
 }
 

@@ -69,7 +69,8 @@ fn reaches(ctx: &Context<'_>, thing: &Buried, patches: &[Patch; 4]) -> bool {
     let beside = thing.cover.map_or(BESIDE_UNKNOWN, |c| BESIDE * c.high) + ctx.policy.stand_error;
     let corners: Vec<DVec2> = patches.iter().flat_map(patches::corners).collect();
     // Also what is not a number counts.
-    if corners.iter().any(|c| !(thing.shape.distance(*c) > beside)) {
+    let near = |d: f64| d.is_nan() || d <= beside;
+    if corners.iter().any(|c| near(thing.shape.distance(*c))) {
         return true;
     }
     let under = PlanArea { outer: hull(&corners), holes: Vec::new() };
