@@ -10,6 +10,7 @@
 )]
 
 mod attachments;
+mod carried;
 mod charts;
 mod contacts;
 mod corners;
