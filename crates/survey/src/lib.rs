@@ -64,6 +64,7 @@ mod geotiff_frame;
 mod geotiff_points;
 mod ground_filter;
 mod ground_pick;
+mod join_sites;
 mod kind;
 mod landxml;
 mod landxml_document;

@@ -1,11 +1,12 @@
 //! Files brought into a site together: what becomes of each, again and again, and nothing on a fault.
 
+use crate::made::Cloud;
 use crate::reference::{bytes, codes, present};
 use geometry::DVec2;
 use site::{Body, PlanShape, ThingKind};
 use survey::{
-    Becomes, BringOptions, GroundOptions, HeightFrom, LayerRule, LengthUnit, StoredSite, Used, bring_in, read_stored,
-    write_stored,
+    Becomes, BringOptions, GroundFilter, GroundOptions, HeightFrom, LayerRule, LengthUnit, StoredSite, Used, bring_in,
+    read_stored, write_stored,
 };
 
 const LEVELS: &[u8] = b"point,e [m],n [m],z [m]\n1,0,0,100\n2,40,0,100\n3,40,40,101\n4,0,40,101\n5,20,20,100.5\n";
@@ -94,4 +95,24 @@ fn a_line_far_longer_than_the_site_is_cut_and_its_heights_stay_unknown() {
     let long: f64 = wire.course.windows(2).map(|w| w[0].distance(w[1])).sum();
     assert!(long > 474.6 && long < 1500.0, "{long} m of 18.9 km");
     assert_eq!(wire.voltage.map(|v| (quantity::Si::si(&v) / 1000.0).round()), Some(110.0));
+}
+
+#[test]
+fn a_warning_of_a_cloud_is_said_once() {
+    // Metres in the file, feet stated: reading the ground says so, and so does looking above it.
+    let bytes = Cloud::default().bytes();
+    let ground = GroundOptions {
+        units: Some(LengthUnit::Foot),
+        ground_filter: Some(GroundFilter::default()),
+        ..GroundOptions::default()
+    };
+    let options = BringOptions { ground, above: true, ..options() };
+    let brought = bring_in(&StoredSite::default(), &[("c.las", &bytes)], &options).unwrap();
+    let told = codes(&brought.notes);
+    assert!(told.contains(&"survey::units-overridden") && told.contains(&"survey::ground-filtered"), "{told:?}");
+    for (i, note) in brought.notes.list.iter().enumerate() {
+        assert!(!brought.notes.list[i + 1..].contains(note), "twice: {note:?}");
+    }
+    let above: Vec<_> = brought.stored.records.iter().filter(|r| r.used == Used::Above).collect();
+    assert_eq!(above.len(), 1, "the cloud was looked at for what stands above");
 }
