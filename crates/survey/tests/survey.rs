@@ -12,6 +12,8 @@ mod cloud_things;
 mod clouds;
 #[path = "survey/coordinates.rs"]
 mod coordinates;
+#[path = "survey/corpus.rs"]
+mod corpus;
 #[path = "survey/drawing_files.rs"]
 mod drawing_files;
 #[path = "survey/drawing_mutations.rs"]
