@@ -6,7 +6,7 @@
 /// which no point lies are never touched.
 #[derive(Debug, Clone, Default)]
 pub struct GroundCells {
-    /// Sum, number, lowest and highest; all zero without points.
+    /// Sum, number, lowest and highest; what stands in a cell of no points says nothing.
     cells: Vec<Cell>,
     /// For every stretch of cells, whether it was written to.
     touched: Vec<bool>,
@@ -14,7 +14,9 @@ pub struct GroundCells {
 
 type Cell = (f64, u32, f32, f32);
 
+/// As the system hands it out, and as a first point needs it.
 const ZERO: Cell = (0.0, 0, 0.0, 0.0);
+const READY: Cell = (0.0, 0, f32::INFINITY, f32::NEG_INFINITY);
 
 /// Cells of a stretch: about a page of memory.
 const STRETCH: usize = 128;
@@ -85,7 +87,7 @@ impl GroundCells {
         self.cells.chunks(cols).map(|row| row.iter().map(opened))
     }
 
-    /// Adds a ground point, m, to the cell at an index of the grid.
+    /// Adds a ground point, m (a number), to the cell at an index of the grid.
     #[inline]
     pub(crate) fn add(&mut self, index: usize, z: f64) {
         let touched = &mut self.touched[index / STRETCH];
@@ -94,19 +96,20 @@ impl GroundCells {
             // Memory that is read before it is written costs the system two faults a page.
             let first = index / STRETCH * STRETCH;
             let end = self.cells.len().min(first + STRETCH);
-            self.cells[first..end].fill(ZERO);
+            self.cells[first..end].fill(READY);
         }
         let (sum, points, lowest, highest) = &mut self.cells[index];
         let height = z as f32;
-        *lowest = if *points == 0 { height } else { lowest.min(height) };
-        *highest = if *points == 0 { height } else { highest.max(height) };
+        // Not `min` and `max`, which also look whether something is no number.
+        *lowest = if height < *lowest { height } else { *lowest };
+        *highest = if height > *highest { height } else { *highest };
         *sum += z;
         *points += 1;
     }
 
     /// Takes the points of a cell away.
     pub(crate) fn clear(&mut self, index: usize) {
-        self.cells[index] = ZERO;
+        self.cells[index] = READY;
     }
 }
 

@@ -107,7 +107,11 @@ impl Gathered {
             && let Some(i) = self.plan.and_then(|p| p.index(at))
         {
             tally.kept += 1;
-            (self.low, self.high) = (self.low.min(at), self.high.max(at));
+            // Not `min` and `max`, which also look whether something is no number.
+            self.low.x = if x < self.low.x { x } else { self.low.x };
+            self.low.y = if y < self.low.y { y } else { self.low.y };
+            self.high.x = if x > self.high.x { x } else { self.high.x };
+            self.high.y = if y > self.high.y { y } else { self.high.y };
             self.cells.add(i, z);
         }
     }
