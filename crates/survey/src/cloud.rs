@@ -108,6 +108,12 @@ impl RecordFrame {
         }
     }
 
+    /// True if the file's own system is the site's: [`Self::of_file`] is then all there is to do.
+    #[inline]
+    pub(crate) fn is_plain(&self) -> bool {
+        self.placement.is_none()
+    }
+
     /// A box of the file's own system in the site frame.
     pub(crate) fn bounds(&self, low: DVec3, high: DVec3) -> (DVec3, DVec3) {
         self.placement.as_ref().map_or((low, high), |placement| placement.bounds_of_metres(low, high))

@@ -1,6 +1,7 @@
 //! Ground of clouds as a grid, in one pass over the points: memory is the grid and one block.
 
 use crate::cloud::{self, GroundTally};
+use crate::cloud_cells::{GroundCell, GroundCells};
 use crate::cloud_header::count;
 use crate::cloud_raster::{MOST_CELLS, RasterPlan};
 use crate::cloud_stream::{open_all, visit_all};
@@ -8,12 +9,12 @@ use crate::crs::is_plausible;
 use crate::doubtful_ground::{self, Column, Doubtful};
 use crate::ground_pick::GroundPick;
 use crate::notes::{Notes, Refused};
-use crate::options::GroundOptions;
+use crate::options::{GroundOptions, Window};
 use crate::reading::Facts;
 use crate::text;
 use crate::tiles::joined;
 use evidence::Faults;
-use geometry::DVec2;
+use geometry::{DVec2, DVec3};
 use site::Grid;
 
 /// A ground grid made of clouds.
@@ -23,46 +24,11 @@ pub struct CloudGrid {
     /// in. Rows × cols, row-major from the north-west.
     pub grid: Grid,
     /// What each cell is made of, in the same order.
-    pub cells: Vec<GroundCell>,
+    pub cells: GroundCells,
     /// What was found. `cell` and `unknown_cells` are those of the grid.
     pub facts: Facts,
     /// Warnings; none of them an error.
     pub notes: Faults,
-}
-
-/// The ground points of a cell.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct GroundCell {
-    sum: f64,
-    /// Number of ground points.
-    pub points: u32,
-    /// Lowest of them, m; infinite without points.
-    pub lowest: f32,
-    /// Highest of them, m; minus infinite without points.
-    pub highest: f32,
-}
-
-impl GroundCell {
-    const EMPTY: Self = Self { sum: 0.0, points: 0, lowest: f32::INFINITY, highest: f32::NEG_INFINITY };
-
-    /// Mean height, m; `None` without points.
-    pub fn mean(&self) -> Option<f64> {
-        (self.points > 0).then(|| self.sum / f64::from(self.points))
-    }
-
-    /// Highest less lowest, m; `None` without points. On a slope this is the fall within the cell;
-    /// a step, a kerb or a shrub taken for ground shows in it.
-    pub fn spread(&self) -> Option<f64> {
-        (self.points > 0).then(|| f64::from(self.highest) - f64::from(self.lowest))
-    }
-
-    #[inline]
-    fn add(&mut self, z: f64) {
-        self.sum += z;
-        self.points += 1;
-        self.lowest = self.lowest.min(z as f32);
-        self.highest = self.highest.max(z as f32);
-    }
 }
 
 /// Grids the ground points of one or several clouds: cells of `cell` × `cell` m with edges at
@@ -82,33 +48,26 @@ pub fn grid_cloud(tiles: &[(&str, &[u8])], options: &GroundOptions, cell: f64) -
     let result = RasterPlan::of(&opened, options.window, cell, MOST_CELLS, &mut notes);
     let (plan, _) = notes.finish(result)?;
     // Without a cell in the window the points are still read, for the extent that is reported.
-    let mut cells = vec![GroundCell::EMPTY; plan.map_or(0, |p| p.cells())];
+    let mut gathered = Gathered {
+        plan,
+        window: options.window,
+        cells: GroundCells::empty(plan.map_or(0, |p| p.cells())),
+        low: DVec2::INFINITY,
+        high: DVec2::NEG_INFINITY,
+    };
     let mut tallies = vec![GroundTally::default(); opened.len()];
-    let (mut low, mut high) = (DVec2::INFINITY, DVec2::NEG_INFINITY);
-    let window = options.window;
-    // Nearly every point is the first in its cell, so that each waits for memory once: put down in a
-    // loop of its own, many of them wait together.
-    let mut waiting: Vec<(u32, f64)> = Vec::with_capacity(PUT_DOWN);
+    let by_class = matches!(pick, GroundPick::Class);
     let seen = visit_all(&opened, &mut faults, |tile, frame, sample| {
-        let Some(at) = pick.ground(frame, sample) else { return };
-        let tally = &mut tallies[tile];
-        tally.ground += 1;
-        if !is_plausible(at.z) {
-            tally.implausible += 1;
-        } else if !at.is_finite() {
-            tally.without_place += 1;
-        } else if window.is_none_or(|w| w.contains(at.truncate()))
-            && let Some(i) = plan.and_then(|p| p.index(at.truncate()))
-        {
-            tally.kept += 1;
-            (low, high) = (low.min(at.truncate()), high.max(at.truncate()));
-            if waiting.len() == PUT_DOWN {
-                put_down(&mut waiting, &mut cells);
+        if by_class && frame.is_plain() {
+            // The usual case, without the branches that the others need.
+            if GroundPick::is_ground_class(sample) {
+                let DVec3 { x, y, z } = frame.of_file(sample.stored);
+                gathered.add(&mut tallies[tile], x, y, z);
             }
-            waiting.push((i as u32, at.z));
+        } else if let Some(at) = pick.ground(frame, sample) {
+            gathered.add(&mut tallies[tile], at.x, at.y, at.z);
         }
     })?;
-    put_down(&mut waiting, &mut cells);
     let mut together: Option<Facts> = None;
     for ((tile, seen), tally) in opened.iter().zip(&seen).zip(&tallies) {
         let facts = tile.facts(seen, tally.ground);
@@ -118,33 +77,54 @@ pub fn grid_cloud(tiles: &[(&str, &[u8])], options: &GroundOptions, cell: f64) -
         });
     }
     let mut notes = Notes::new(first);
-    let result = finish(plan, together, cells, &tallies, &pick, (low, high), &mut notes);
+    let result = finish(gathered, together, &tallies, &pick, &mut notes);
     let ((grid, cells, facts), more) = notes.finish(result)?;
     faults.append(more);
     Ok(CloudGrid { grid, cells, facts, notes: faults })
 }
 
-/// Points that are put into their cells together.
-const PUT_DOWN: usize = 4096;
+/// What the ground points that go by leave behind.
+struct Gathered {
+    plan: Option<RasterPlan>,
+    window: Option<Window>,
+    cells: GroundCells,
+    /// Corners of the points that were kept.
+    low: DVec2,
+    high: DVec2,
+}
 
-/// Adds heights to their cells, in the order in which they came. A raster has fewer cells than an
-/// index counts ([`MOST_CELLS`]).
-fn put_down(waiting: &mut Vec<(u32, f64)>, cells: &mut [GroundCell]) {
-    for &(i, z) in &*waiting {
-        cells[i as usize].add(z);
+impl Gathered {
+    /// A ground point, m; as three numbers, which stay in registers where a vector would not.
+    #[inline]
+    fn add(&mut self, tally: &mut GroundTally, x: f64, y: f64, z: f64) {
+        let at = DVec2::new(x, y);
+        tally.ground += 1;
+        if !is_plausible(z) {
+            tally.implausible += 1;
+        } else if !at.is_finite() {
+            tally.without_place += 1;
+        } else if self.window.is_none_or(|w| w.contains(at))
+            && let Some(i) = self.plan.and_then(|p| p.index(at))
+        {
+            tally.kept += 1;
+            // Not `min` and `max`, which also look whether something is no number.
+            self.low.x = if x < self.low.x { x } else { self.low.x };
+            self.low.y = if y < self.low.y { y } else { self.low.y };
+            self.high.x = if x > self.high.x { x } else { self.high.x };
+            self.high.y = if y > self.high.y { y } else { self.high.y };
+            self.cells.add(i, z);
+        }
     }
-    waiting.clear();
 }
 
 fn finish(
-    plan: Option<RasterPlan>,
+    gathered: Gathered,
     facts: Option<Facts>,
-    mut cells: Vec<GroundCell>,
     tallies: &[GroundTally],
     pick: &GroundPick,
-    (low, high): (DVec2, DVec2),
     notes: &mut Notes<'_>,
-) -> Result<(Grid, Vec<GroundCell>, Facts), Refused> {
+) -> Result<(Grid, GroundCells, Facts), Refused> {
+    let Gathered { plan, mut cells, low, high, .. } = gathered;
     let Some(mut facts) = facts else {
         return Err(notes.refuse("survey::no-points", text::NO_POINTS, text::DO_GIVE_KNOWN_KIND));
     };
@@ -160,18 +140,23 @@ fn finish(
         return Err(cloud::refuse_window(&facts, notes));
     };
     cloud::warn_thin_area(sum.kept as f64, high - low, notes);
-    let doubtful = doubtful_cells(&plan, &cells);
+    let (mut heights, columns) = heights_and_columns(&plan, &cells);
+    let doubtful = Doubtful::find(columns, plan.corner, plan.cell * cells_a_column(&plan) as f64);
     doubtful.warn(notes);
-    for (i, cell) in cells.iter_mut().enumerate() {
-        if cell.points > 0 && !doubtful.is_empty() {
-            let at = plan.centre(i / plan.cols, i % plan.cols);
-            if doubtful.holds(at, f64::from(cell.highest)) || doubtful.holds(at, f64::from(cell.lowest)) {
-                *cell = GroundCell::EMPTY;
-            }
+    if !doubtful.is_empty() {
+        let held: Vec<usize> = (cells.iter().enumerate())
+            .filter(|(i, cell)| {
+                let at = plan.centre(i / plan.cols, i % plan.cols);
+                cell.points > 0 && [cell.lowest, cell.highest].iter().any(|z| doubtful.holds(at, f64::from(*z)))
+            })
+            .map(|(i, _)| i)
+            .collect();
+        for i in held {
+            cells.clear(i);
+            heights[i] = f32::NAN;
         }
     }
-    let heights = cells.iter().map(|c| c.mean().map_or(f32::NAN, |z| z as f32)).collect();
-    facts.unknown_cells = count(cells.iter().filter(|c| c.points == 0).count() as u64).unsigned_abs();
+    facts.unknown_cells = heights.iter().filter(|z| z.is_nan()).count() as u64;
     facts.cell = Some([plan.cell; 2]);
     let grid = Grid {
         north_west: plan.centre(0, 0),
@@ -183,26 +168,41 @@ fn finish(
     Ok((grid, cells, facts))
 }
 
-/// The doubtful ground of a grid: its cells gathered to columns of about a metre.
-fn doubtful_cells(plan: &RasterPlan, cells: &[GroundCell]) -> Doubtful {
-    let gather = (doubtful_ground::COLUMN / plan.cell).ceil().max(1.0) as usize;
+/// Cells of one side of a column: a column is about a metre.
+fn cells_a_column(plan: &RasterPlan) -> usize {
+    (doubtful_ground::COLUMN / plan.cell).ceil().max(1.0) as usize
+}
+
+/// The mean heights (NaN: none), and the cells gathered to columns, in which doubtful ground is looked
+/// for. Both at once: the cells of a large grid take long to come from memory.
+fn heights_and_columns(plan: &RasterPlan, cells: &GroundCells) -> (Vec<f32>, Vec<Column>) {
+    let gather = cells_a_column(plan);
+    let mut heights = Vec::with_capacity(cells.len());
     let mut columns: Vec<Column> = Vec::new();
     let mut line = vec![GroundCell::EMPTY; plan.cols.div_ceil(gather)];
-    for (number, rows) in cells.chunks(plan.cols * gather).enumerate() {
-        line.fill(GroundCell::EMPTY);
-        for (i, cell) in rows.iter().enumerate().filter(|(_, c)| c.points > 0) {
-            let sum = &mut line[i % plan.cols / gather];
-            sum.points = sum.points.saturating_add(cell.points);
-            sum.lowest = sum.lowest.min(cell.lowest);
-            sum.highest = sum.highest.max(cell.highest);
+    for (row, cells) in cells.rows(plan.cols).enumerate() {
+        // Counted along, without a division for every cell.
+        let (mut column, mut left) = (0, gather);
+        for cell in cells {
+            heights.push(cell.mean().map_or(f32::NAN, |z| z as f32));
+            if cell.points > 0 {
+                line[column].gather(&cell);
+            }
+            left -= 1;
+            if left == 0 {
+                (column, left) = (column + 1, gather);
+            }
         }
-        columns.extend(line.iter().enumerate().filter(|(_, c)| c.points > 0).map(|(col, c)| Column {
-            row: count(number as u64),
-            col: count(col as u64),
-            points: c.points,
-            low: f64::from(c.lowest),
-            high: f64::from(c.highest),
-        }));
+        if (row + 1) % gather == 0 || row + 1 == plan.rows {
+            columns.extend(line.iter().enumerate().filter(|(_, c)| c.points > 0).map(|(col, c)| Column {
+                row: count((row / gather) as u64),
+                col: count(col as u64),
+                points: c.points,
+                low: f64::from(c.lowest),
+                high: f64::from(c.highest),
+            }));
+            line.fill(GroundCell::EMPTY);
+        }
     }
-    Doubtful::find(columns, plan.corner, plan.cell * gather as f64)
+    (heights, columns)
 }

@@ -125,7 +125,8 @@ pub(crate) fn check_chunks(header: &CloudHeader, bytes: &[u8], notes: &mut Notes
 }
 
 /// The sizes of all layers of a chunk against its bytes: first point plain, number of points, then
-/// one size a layer.
+/// one size a layer. They fill the chunk: the decoder looks for the next one where they end, and would
+/// take for its sizes, and allocate, whatever stands there.
 fn layers_fit(header: &CloudHeader, bytes: &[u8], start: u64, end: u64) -> bool {
     let extra = header.record_length - [30, 36, 38, 59, 67][usize::from(header.format) - 6];
     let layers = [9, 10, 11, 10, 12][usize::from(header.format) - 6] + extra;
@@ -136,7 +137,7 @@ fn layers_fit(header: &CloudHeader, bytes: &[u8], start: u64, end: u64) -> bool 
         return false;
     }
     let total: u64 = (0..layers).filter_map(|i| u32_at(bytes, sizes + 4 * i)).map(u64::from).sum();
-    total <= (end - data) as u64
+    total == (end - data) as u64
 }
 
 /// Where the table of chunks is: stated before the first chunk, or in the last eight bytes where

@@ -79,15 +79,18 @@ impl<'a> Tile<'a> {
         let mut seen = Seen { low: [i32::MAX; 3], high: [i32::MIN; 3], classes: [0; 256], withheld: 0 };
         let frame = &self.frame;
         cloud_records::visit(&self.header, self.bytes, notes, |block| {
+            // Kept apart from `seen` over the block, so that they stay in registers.
+            let (mut low, mut high, mut held) = (seen.low, seen.high, 0);
             for record in block.chunks_exact(self.header.record_length) {
                 let stored = RecordFrame::stored(record);
-                seen.low = std::array::from_fn(|i| seen.low[i].min(stored[i]));
-                seen.high = std::array::from_fn(|i| seen.high[i].max(stored[i]));
+                low = std::array::from_fn(|i| low[i].min(stored[i]));
+                high = std::array::from_fn(|i| high[i].max(stored[i]));
                 let (class, withheld) = frame.class(record);
                 seen.classes[usize::from(class)] += 1;
-                seen.withheld += u64::from(withheld);
+                held += u64::from(withheld);
                 each(frame, Sample { stored, class, withheld });
             }
+            (seen.low, seen.high, seen.withheld) = (low, high, seen.withheld + held);
         })?;
         let corners = (frame.of_file(seen.low), frame.of_file(seen.high));
         cloud::check_bounds(&self.header, self.units, corners, notes)?;

@@ -98,16 +98,18 @@ impl Doubtful {
     /// north-west corner of row 0, column 0, m; `size`: side of a column, m.
     pub(crate) fn find(columns: Vec<Column>, corner: DVec2, size: f64) -> Self {
         let ground = Ground::of(columns);
-        let patch_of = ground.joined();
-        let mut members: BTreeMap<usize, Vec<usize>> = BTreeMap::new();
-        for (node, patch) in patch_of.iter().enumerate() {
-            members.entry(*patch).or_default().push(node);
+        let area = |nodes: u32| f64::from(nodes) * size * size;
+        let patches = ground.patches(|nodes| area(nodes) <= LARGEST);
+        let mut members: BTreeMap<u32, Vec<usize>> = BTreeMap::new();
+        for (node, &patch) in patches.of.iter().enumerate() {
+            if area(patches.sizes[patch as usize]) <= LARGEST {
+                members.entry(patch).or_default().push(node);
+            }
         }
         let mut out = Self { corner, size, ..Self::default() };
         for nodes in members.values() {
-            let area = nodes.len() as f64 * size * size;
-            if area <= LARGEST && ground.stands_alone(nodes, &patch_of) {
-                out.add(&ground, nodes, area);
+            if ground.stands_alone(nodes, &patches.of) {
+                out.add(&ground, nodes, area(nodes.len() as u32));
             }
         }
         out.patches.sort_by(|a, b| b.area.total_cmp(&a.area));
@@ -212,30 +214,58 @@ impl Ground {
         begin..end
     }
 
-    /// For every node the number of its patch.
-    fn joined(&self) -> Vec<usize> {
-        let mut parent: Vec<usize> = (0..self.nodes.len()).collect();
-        for (index, column) in self.columns.iter().enumerate() {
-            for down in 0..=REACH {
-                let west = if down == 0 { column.col + 1 } else { column.col - REACH };
-                for other in self.stretch(column.row + down, west, column.col + REACH) {
-                    for a in self.nodes_of(index) {
-                        for b in self.nodes_of(other) {
-                            let (one, two) = (self.nodes[a], self.nodes[b]);
-                            if one.low - two.high <= CLIFF && two.low - one.high <= CLIFF {
-                                let (a, b) = (root(&mut parent, a), root(&mut parent, b));
-                                parent[a.max(b)] = a.min(b);
-                            }
-                        }
+    /// Joins the nodes to patches.
+    ///
+    /// First the columns that touch, which is nearly all of a ground; then, from the patches that are
+    /// still `small`, all columns in reach. Two large patches in reach of each other stay apart: neither
+    /// is small, and more is asked of neither.
+    fn patches(&self, small: impl Fn(u32) -> bool) -> Patches {
+        let mut of: Vec<u32> = (0..self.nodes.len() as u32).collect();
+        let mut below = 0;
+        for (index, at) in self.columns.iter().enumerate() {
+            if self.columns.get(index + 1).is_some_and(|c| (c.row, c.col) == (at.row, at.col + 1)) {
+                self.join(&mut of, index, index + 1);
+            }
+            // Columns come in order, and so do those below them.
+            let under = (at.row + 1, at.col);
+            while self.columns.get(below).is_some_and(|c| (c.row, c.col) < under) {
+                below += 1;
+            }
+            if self.columns.get(below).is_some_and(|c| (c.row, c.col) == under) {
+                self.join(&mut of, index, below);
+            }
+        }
+        let near = Patches::of(of.clone());
+        for (index, at) in self.columns.iter().enumerate() {
+            if !self.nodes_of(index).any(|n| small(near.sizes[near.of[n] as usize])) {
+                continue;
+            }
+            for down in -REACH..=REACH {
+                for other in self.stretch(at.row + down, at.col - REACH, at.col + REACH) {
+                    if other != index {
+                        self.join(&mut of, index, other);
                     }
                 }
             }
         }
-        (0..parent.len()).map(|node| root(&mut parent, node)).collect()
+        Patches::of(of)
+    }
+
+    /// Joins the nodes of two columns that differ by no cliff.
+    fn join(&self, parent: &mut [u32], one: usize, two: usize) {
+        for a in self.nodes_of(one) {
+            for b in self.nodes_of(two) {
+                let (first, second) = (self.nodes[a], self.nodes[b]);
+                if first.low - second.high <= CLIFF && second.low - first.high <= CLIFF {
+                    let (a, b) = (root(parent, a as u32), root(parent, b as u32));
+                    parent[a.max(b) as usize] = a.min(b);
+                }
+            }
+        }
     }
 
     /// Looks around from every node of a patch.
-    fn stands_alone(&self, nodes: &[usize], patch_of: &[usize]) -> bool {
+    fn stands_alone(&self, nodes: &[usize], patch_of: &[u32]) -> bool {
         let (mut drops, mut holds, mut nowhere) = (0_u64, 0_u64, 0_u64);
         for &node in nodes {
             let own = patch_of[node];
@@ -263,10 +293,96 @@ impl Ground {
     }
 }
 
-fn root(parent: &mut [usize], mut node: usize) -> usize {
-    while parent[node] != node {
-        parent[node] = parent[parent[node]];
-        node = parent[node];
+/// Nodes joined to patches.
+struct Patches {
+    /// For every node the first node of its patch.
+    of: Vec<u32>,
+    /// At the first node of a patch, how many it has.
+    sizes: Vec<u32>,
+}
+
+impl Patches {
+    fn of(mut parent: Vec<u32>) -> Self {
+        let mut sizes = vec![0; parent.len()];
+        for node in 0..parent.len() {
+            let first = root(&mut parent, node as u32);
+            parent[node] = first;
+            sizes[first as usize] += 1;
+        }
+        Self { of: parent, sizes }
+    }
+}
+
+fn root(parent: &mut [u32], mut node: u32) -> u32 {
+    while parent[node as usize] != node {
+        parent[node as usize] = parent[parent[node as usize] as usize];
+        node = parent[node as usize];
     }
     node
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// By the definition: every pair of nodes in reach, until nothing changes.
+    fn by_definition(ground: &Ground) -> Vec<usize> {
+        let mut of: Vec<usize> = (0..ground.nodes.len()).collect();
+        let close = |a: usize, b: usize| {
+            let (one, two) = (ground.nodes[a], ground.nodes[b]);
+            let [p, q] = [one, two].map(|n| ground.columns[n.column]);
+            let near = p.row.abs_diff(q.row).max(p.col.abs_diff(q.col)) <= REACH.unsigned_abs();
+            one.column != two.column && near && one.low - two.high <= CLIFF && two.low - one.high <= CLIFF
+        };
+        loop {
+            let before = of.clone();
+            for a in 0..of.len() {
+                for b in (0..of.len()).filter(|&b| close(a, b)) {
+                    let first = of[a].min(of[b]);
+                    (of[a], of[b]) = (first, first);
+                }
+            }
+            if of == before {
+                return of;
+            }
+        }
+    }
+
+    #[test]
+    fn small_patches_are_those_of_the_definition() {
+        let mut state = 0x0D0B_7F01_u64;
+        let mut roll = |n: u64| {
+            state = state.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
+            (state >> 33) % n
+        };
+        let (mut large, mut small) = (0, 0);
+        for round in 0..40 {
+            let holes = 1 + round % 4;
+            let mut columns = Vec::new();
+            for (row, col) in (0..14).flat_map(|r| (0..16).map(move |c| (r, c))) {
+                if roll(4) >= holes {
+                    let low = (roll(4) * 3) as f64 + roll(10) as f64 / 10.0;
+                    let high = low + if roll(6) == 0 { 5.0 } else { 0.1 };
+                    columns.push(Column { row, col, points: 2, low, high });
+                }
+            }
+            let ground = Ground::of(columns);
+            for most in [1, 3, 20] {
+                let patches = ground.patches(|nodes| nodes <= most);
+                let expected = by_definition(&ground);
+                for (node, &first) in expected.iter().enumerate() {
+                    let size = expected.iter().filter(|&&f| f == first).count() as u32;
+                    let got = patches.of[node];
+                    assert_eq!(patches.sizes[got as usize] <= most, size <= most, "round {round}, node {node}");
+                    if size <= most {
+                        assert_eq!((got as usize, patches.sizes[got as usize]), (first, size));
+                        small += 1;
+                    } else {
+                        large += 1;
+                    }
+                }
+            }
+        }
+        assert!(small > 500 && large > 500, "{small} nodes in small patches, {large} in large ones");
+    }
 }

@@ -67,11 +67,17 @@ impl GroundPick {
         Ok(Self::Filter(FilteredGround::of(plan, lowest, filter)))
     }
 
+    /// True for a point that the file says is ground.
+    #[inline]
+    pub(crate) fn is_ground_class(sample: Sample) -> bool {
+        sample.class == GROUND && !sample.withheld
+    }
+
     /// The point in metres if it is ground.
     #[inline]
     pub(crate) fn ground(&self, frame: &RecordFrame, sample: Sample) -> Option<DVec3> {
         match self {
-            Self::Class => (sample.class == GROUND && !sample.withheld).then(|| frame.metres(sample.stored)),
+            Self::Class => Self::is_ground_class(sample).then(|| frame.metres(sample.stored)),
             Self::Filter(filtered) => {
                 let at = frame.metres(sample.stored);
                 (sample.is_something(at) && filtered.is_ground(at)).then_some(at)

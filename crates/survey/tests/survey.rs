@@ -12,6 +12,8 @@ mod cloud_things;
 mod clouds;
 #[path = "survey/coordinates.rs"]
 mod coordinates;
+#[path = "survey/written_corpus.rs"]
+mod written_corpus;
 #[path = "survey/corpus.rs"]
 mod corpus;
 #[path = "survey/drawing_files.rs"]

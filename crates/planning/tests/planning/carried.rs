@@ -151,8 +151,12 @@ fn an_edge_turns_the_verdict_once_and_weak_soil_asks_more() {
             let dig = trench(&job, off, OpenSides::default(), Support::None);
             job.surroundings.excavations.push(dig);
             job.soils.extend(stated.clone());
-            let worst =
-                findings(&job, "edges").iter().filter(|f| f.working.is_some()).map(|f| f.status).max().unwrap_or(Status::Go);
+            let worst = findings(&job, "edges")
+                .iter()
+                .filter(|f| f.working.is_some())
+                .map(|f| f.status)
+                .max()
+                .unwrap_or(Status::Go);
             match (first, worst) {
                 (None, Status::Go) => first = Some(off),
                 (Some(at), other) => assert_eq!(other, Status::Go, "go at {at}, not at {off}"),

@@ -1,11 +1,12 @@
 //! Files brought into a site together: what becomes of each, again and again, and nothing on a fault.
 
+use crate::made::Cloud;
 use crate::reference::{bytes, codes, present};
 use geometry::DVec2;
 use site::{Body, PlanShape, ThingKind};
 use survey::{
-    Becomes, BringOptions, GroundOptions, HeightFrom, LayerRule, LengthUnit, StoredSite, Used, bring_in, read_stored,
-    write_stored,
+    Becomes, BringOptions, GroundFilter, GroundOptions, HeightFrom, LayerRule, LengthUnit, StoredSite, Used, bring_in,
+    read_stored, write_stored,
 };
 
 const LEVELS: &[u8] = b"point,e [m],n [m],z [m]\n1,0,0,100\n2,40,0,100\n3,40,40,101\n4,0,40,101\n5,20,20,100.5\n";
@@ -181,4 +182,23 @@ fn what_is_said_of_datums_is_what_was_done() {
     assert_eq!(said(4326, 25832, (9.0, 50.0)), Some(survey::text::DATUMS_TAKEN_AS_ONE.id.into()));
     assert_eq!(said(4326, 28992, (5.4, 52.1)), Some(survey::text::DATUMS_DIFFER.id.into()));
     assert_eq!(said(4258, 25832, (9.0, 50.0)), None, "one datum");
+
+#[test]
+fn a_warning_of_a_cloud_is_said_once() {
+    // Metres in the file, feet stated: reading the ground says so, and so does looking above it.
+    let bytes = Cloud::default().bytes();
+    let ground = GroundOptions {
+        units: Some(LengthUnit::Foot),
+        ground_filter: Some(GroundFilter::default()),
+        ..GroundOptions::default()
+    };
+    let options = BringOptions { ground, above: true, ..options() };
+    let brought = bring_in(&StoredSite::default(), &[("c.las", &bytes)], &options).unwrap();
+    let told = codes(&brought.notes);
+    assert!(told.contains(&"survey::units-overridden") && told.contains(&"survey::ground-filtered"), "{told:?}");
+    for (i, note) in brought.notes.list.iter().enumerate() {
+        assert!(!brought.notes.list[i + 1..].contains(note), "twice: {note:?}");
+    }
+    let above: Vec<_> = brought.stored.records.iter().filter(|r| r.used == Used::Above).collect();
+    assert_eq!(above.len(), 1, "the cloud was looked at for what stands above");
 }

@@ -159,6 +159,21 @@ fn lies_of_a_header_are_refused_before_anything_is_decoded() {
 }
 
 #[test]
+fn a_gap_between_chunks_is_refused_before_anything_is_decoded() {
+    // Two chunks; the last layer of the first ends four bytes early. The decoder would look for the second
+    // chunk there, and allocate what those bytes declare.
+    let mut bytes = Cloud { side: 230, format: 6, compressed: true, ..Cloud::default() }.bytes();
+    assert!(read_ground("c.laz", &bytes, &METRES).is_ok());
+    let start = u32::from_le_bytes(bytes[96..100].try_into().unwrap()) as usize;
+    // Behind the place of the table: a plain point of 30 bytes, the number of points, nine sizes.
+    let last = start + 8 + 30 + 4 + 8 * 4;
+    let size = u32::from_le_bytes(bytes[last..last + 4].try_into().unwrap());
+    bytes[last..last + 4].copy_from_slice(&(size - 4).to_le_bytes());
+    let faults = read_ground("c.laz", &bytes, &METRES).unwrap_err();
+    assert_eq!((faults.list.len(), faults.list[0].message.id.as_ref()), (1, "survey-chunks-wrong"));
+}
+
+#[test]
 fn points_outside_the_declared_box_show_damage() {
     // Shrink the box in the header by 3 m.
     let shrink = |mut bytes: Vec<u8>| {
