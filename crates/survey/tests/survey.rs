@@ -12,8 +12,6 @@ mod cloud_things;
 mod clouds;
 #[path = "survey/coordinates.rs"]
 mod coordinates;
-#[path = "survey/written_corpus.rs"]
-mod written_corpus;
 #[path = "survey/corpus.rs"]
 mod corpus;
 #[path = "survey/drawing_files.rs"]
@@ -58,3 +56,5 @@ mod shapes;
 mod stored;
 #[path = "survey/texts.rs"]
 mod texts;
+#[path = "survey/written_corpus.rs"]
+mod written_corpus;

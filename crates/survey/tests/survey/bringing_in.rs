@@ -182,6 +182,7 @@ fn what_is_said_of_datums_is_what_was_done() {
     assert_eq!(said(4326, 25832, (9.0, 50.0)), Some(survey::text::DATUMS_TAKEN_AS_ONE.id.into()));
     assert_eq!(said(4326, 28992, (5.4, 52.1)), Some(survey::text::DATUMS_DIFFER.id.into()));
     assert_eq!(said(4258, 25832, (9.0, 50.0)), None, "one datum");
+}
 
 #[test]
 fn a_warning_of_a_cloud_is_said_once() {

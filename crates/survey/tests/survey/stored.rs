@@ -91,6 +91,7 @@ fn whole() -> StoredSite {
                 depth: Some(evidence::Ranged::plus_minus(1.8, 0.1)),
                 soil: Some(SoilType::TypeC),
                 support: Support::Supported { by: None },
+                standing: site::OpenSides::default(),
                 source: "made".into(),
             }],
             buried: vec![Buried {
