@@ -1,6 +1,6 @@
 //! Collects the faults of one file while it is read.
 
-use evidence::{Fault, Faults, Message, Place, Severity};
+use evidence::{Arg, Fault, Faults, Message, Place, Severity};
 
 /// Says that an error stands in the [`Notes`] and reading cannot go on.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -70,14 +70,10 @@ impl<'a> Notes<'a> {
         message: impl Into<Message>,
         hint: impl Into<Message>,
     ) {
+        let mut message = message.into();
+        make_storable(&mut message);
         let place = Place { line: line.and_then(|l| usize::try_from(l).ok()), ..Place::file(self.file) };
-        self.faults.push(Fault {
-            code: code.to_owned(),
-            severity,
-            place,
-            message: message.into(),
-            hint: Some(hint.into()),
-        });
+        self.faults.push(Fault { code: code.to_owned(), severity, place, message, hint: Some(hint.into()) });
     }
 
     pub(crate) fn any_error(&self) -> bool {
@@ -93,6 +89,17 @@ impl<'a> Notes<'a> {
         match value {
             Ok(value) if !self.any_error() => Ok((value, self.faults)),
             _ => Err(self.faults),
+        }
+    }
+}
+
+/// Words for numbers that are none: notes are kept with the site, and no stored number is infinite.
+fn make_storable(message: &mut Message) {
+    for (_, arg) in &mut message.args {
+        match arg {
+            Arg::Quantity(quantity) if !quantity.si.is_finite() => *arg = Arg::Text(quantity.si.to_string()),
+            Arg::Message(inner) => make_storable(inner),
+            _ => {}
         }
     }
 }

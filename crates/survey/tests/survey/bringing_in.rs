@@ -1,6 +1,6 @@
 //! Files brought into a site together: what becomes of each, again and again, and nothing on a fault.
 
-use crate::made::Cloud;
+use crate::made::{Cloud, Raster};
 use crate::reference::{bytes, codes, present};
 use geometry::DVec2;
 use site::{Body, PlanShape, ThingKind};
@@ -202,4 +202,15 @@ fn a_warning_of_a_cloud_is_said_once() {
     }
     let above: Vec<_> = brought.stored.records.iter().filter(|r| r.used == Used::Above).collect();
     assert_eq!(above.len(), 1, "the cloud was looked at for what stands above");
+}
+
+#[test]
+fn a_site_of_a_grid_with_an_infinite_height_opens_again() {
+    let mut heights = vec![50.5_f32; 63];
+    heights[7] = f32::INFINITY;
+    let bytes = Raster { heights: Some(heights), ..Raster::default() }.bytes();
+    let brought = bring_in(&StoredSite::default(), &[("grid.tif", &bytes)], &options()).unwrap();
+    assert_eq!(codes(&brought.notes), ["survey::implausible-heights"]);
+    let again = read_stored("again.site", &write_stored(&brought.stored).unwrap()).unwrap();
+    assert_eq!(again.records, brought.stored.records, "the warning is kept with the site");
 }
