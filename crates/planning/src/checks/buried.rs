@@ -88,6 +88,7 @@ fn hull(corners: &[DVec2]) -> Vec<DVec2> {
 
 fn stress(ctx: &Context<'_>, thing: &Buried, patches: &[Patch; 4], trace: &mut impl Trace) -> Option<BuriedStress> {
     let (crown, half_breadth) = crown(&thing.shape)?;
+    let answered = ctx.accepted(Matter::Buried).is_some();
     let kind = match thing.kind {
         // A cable has no wall to crush and no rating of its own; ground that was filled and voids are no things at all.
         BuriedKind::Pipe | BuriedKind::Culvert => UnderKind::Rigid,
@@ -106,8 +107,9 @@ fn stress(ctx: &Context<'_>, thing: &Buried, patches: &[Patch; 4], trace: &mut i
         cover: thing.cover.map(|c| c.low),
         unit_weight,
         allowable: thing.allowed_pressure,
-        recent_backfill: thing.kind == BuriedKind::Backfill,
-        voids_possible: thing.kind == BuriedKind::Void,
+        // Until a named person answers for what is buried here, neither can be ruled out.
+        recent_backfill: thing.kind == BuriedKind::Backfill || !answered,
+        voids_possible: thing.kind == BuriedKind::Void || !answered,
     };
     buried_stress(&under, patches, trace).ok()
 }

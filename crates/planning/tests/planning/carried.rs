@@ -187,13 +187,15 @@ fn a_supported_side_is_for_its_designer() {
     assert_eq!(status(Support::NotKnown), Status::NoGo);
 }
 
-/// A pipe under the front wheels: more cover is less stress; its owner's figure decides, and without one nobody passes.
+/// A pipe under the front wheels: more cover is less stress; its owner's figure decides, and without a person who answers
+/// nobody passes.
 #[test]
 fn a_buried_pipe_is_pressed_less_under_more_cover() {
-    let asked = |cover: Option<f64>, allowed: Option<f64>| {
+    let asked = |cover: Option<f64>, allowed: Option<f64>, answered: bool| {
         let mut job = job();
-        job.acceptances.retain(|a| a.matter != Matter::Buried);
-        job.lifts[0].acceptances.retain(|a| a.matter != Matter::Buried);
+        let keeps = |a: &planning::Acceptance| answered || a.matter != Matter::Buried;
+        job.acceptances.retain(keeps);
+        job.lifts[0].acceptances.retain(keeps);
         let at = job.lifts[0].stand.at;
         job.surroundings.buried.push(Buried {
             id: "d".into(),
@@ -208,13 +210,16 @@ fn a_buried_pipe_is_pressed_less_under_more_cover() {
     };
     let mut last = f64::INFINITY;
     for cover in [0.4, 0.6, 0.9, 1.3, 1.8] {
-        let found = asked(Some(cover), Some(1e9));
+        let found = asked(Some(cover), Some(1e9), true);
         assert_eq!(found.status, Status::Go);
         let stress = found.demand.unwrap().si - 21e3 * (cover - 0.05);
         assert!(stress > 0.0 && stress < last, "{cover}: {stress}");
         last = stress;
-        assert_eq!(asked(Some(cover), Some(0.5 * found.demand.unwrap().si)).status, Status::NoGo);
-        assert_eq!(asked(Some(cover), None).status, Status::CannotTell);
+        assert_eq!(asked(Some(cover), Some(0.5 * found.demand.unwrap().si), true).status, Status::NoGo);
+        assert_eq!(asked(Some(cover), None, true).status, Status::Condition);
+        // Fresh fill and voids are not ruled out where nobody answers.
+        assert_eq!(asked(Some(cover), Some(1e9), false).status, Status::CannotTell);
+        assert_eq!(asked(Some(cover), None, false).status, Status::CannotTell);
     }
-    assert_eq!(asked(None, Some(1e9)).status, Status::CannotTell);
+    assert_eq!(asked(None, Some(1e9), false).status, Status::CannotTell);
 }
