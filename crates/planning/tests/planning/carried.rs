@@ -9,6 +9,9 @@ use ground::{GroundState, Layer, Profile, Stated};
 use planning::{GroundFactors, Job, Matter, SiteMat, SoilArea, check_lift};
 use site::{Buried, BuriedKind, Excavation, OpenSides, PlanArea, PlanShape, Support};
 
+/// More than anything here presses, Pa.
+const ENDLESS: f64 = 1e6;
+
 const DEGREE: f64 = std::f64::consts::PI / 180.0;
 
 /// The first lift of the demo job alone; nobody accepts the ground.
@@ -170,7 +173,8 @@ fn an_edge_turns_the_verdict_once_and_weak_soil_asks_more() {
     assert!(line > 1.5 * 1.6 && line < 1.5 * 1.6 + 0.8, "{line}");
     let firm = first_go(Some(soil(40e3, 30.0))).unwrap();
     assert!((firm - line).abs() < 0.21, "what is computed never undercuts the line: {firm} {line}");
-    assert_eq!(first_go(Some(soil(0.0, 30.0))), None, "sand does not stand upright, within its reach");
+    // Sand does not stand upright: nothing near it, out to three times the line.
+    assert!(first_go(Some(soil(0.0, 30.0))).unwrap() > 3.0 * 1.5 * 1.6);
 }
 
 /// A support that somebody designed for loads is a condition; one that nobody names is not.
@@ -210,7 +214,7 @@ fn a_buried_pipe_is_pressed_less_under_more_cover() {
     };
     let mut last = f64::INFINITY;
     for cover in [0.4, 0.6, 0.9, 1.3, 1.8] {
-        let found = asked(Some(cover), Some(1e9), true);
+        let found = asked(Some(cover), Some(ENDLESS), true);
         assert_eq!(found.status, Status::Go);
         let stress = found.demand.unwrap().si - 21e3 * (cover - 0.05);
         assert!(stress > 0.0 && stress < last, "{cover}: {stress}");
@@ -218,8 +222,8 @@ fn a_buried_pipe_is_pressed_less_under_more_cover() {
         assert_eq!(asked(Some(cover), Some(0.5 * found.demand.unwrap().si), true).status, Status::NoGo);
         assert_eq!(asked(Some(cover), None, true).status, Status::Condition);
         // Fresh fill and voids are not ruled out where nobody answers.
-        assert_eq!(asked(Some(cover), Some(1e9), false).status, Status::CannotTell);
+        assert_eq!(asked(Some(cover), Some(ENDLESS), false).status, Status::CannotTell);
         assert_eq!(asked(Some(cover), None, false).status, Status::CannotTell);
     }
-    assert_eq!(asked(None, Some(1e9), false).status, Status::CannotTell);
+    assert_eq!(asked(None, Some(ENDLESS), false).status, Status::CannotTell);
 }

@@ -229,7 +229,8 @@ fn a_trench_is_as_near_as_the_nearest_wheel() {
         assert_eq!(near.status, Status::NoGo);
         let Some(evidence::Arg::Quantity(distance)) = near.message.arg("distance") else { panic!("a distance") };
         // Half a metre, less the stand's error; levelled slopes shorten plan lengths by millimetres.
-        let expected = 0.5 - job.policy.stand_error;
+        let tyre = quantity::Si::si(&job.machines[job.lifts[0].machine].machine.front.tyre.width);
+        let expected = 0.5 - tyre / 2.0 - job.policy.stand_error;
         assert!((distance.si - expected).abs() < 0.02, "{side}: {} {expected}", distance.si);
         job.surroundings.excavations[0].support = Support::Supported { by: Some("E. Engineer".into()) };
         assert!(findings(&job, "edges").iter().any(|f| f.message.id == "near-supported-excavation"));
