@@ -17,7 +17,7 @@ use ground::mats::PadOnMat;
 use ground::{FactorSet, Footprint, Loads, PadOnProfile, Profile, Refusal, bearing_on_profile};
 
 /// How far off its middle a mat may come to lie, m, each way (ours).
-const MAT_OFF_MIDDLE: f64 = 0.05;
+pub(super) const MAT_OFF_MIDDLE: f64 = 0.05;
 
 /// The worst contact on stated soil.
 #[derive(Debug, Clone, Copy)]

@@ -8,7 +8,7 @@ use super::patches;
 use super::{metres, spare};
 use crate::context::Context;
 use crate::posed::Posed;
-use crate::text;
+use crate::{SoilArea, text};
 use evidence::{Finding, Message, Silent, Source, Status, Trace, Working};
 use geometry::DVec2;
 use ground::edge_rules::{self, Drop, EdgeGround, NamedSlope, planning_line};
@@ -16,7 +16,7 @@ use ground::edge_strength::{EdgeLayer, Exposure};
 use ground::set_back::{Edge, SetBack, SetBackGoverns, Side, Unknown, set_back};
 use ground::stress::Patch;
 use ground::wheel_row::WheelRow;
-use site::{Excavation, PlanShape, SoilType, Support};
+use site::{Excavation, PlanArea, SoilType, Support};
 
 /// Beside an excavation of unknown depth nothing is told within this, m: a basement of 4 m at the
 /// planning line of 1.5 to 1.
@@ -83,18 +83,27 @@ pub(crate) fn met<'a>(ctx: &Context<'a>, posed: Option<&Posed>, force: [f64; 4])
     let Some(posed) = posed else { return Vec::new() };
     let patches = patches::patches(ctx, posed, force);
     let error = ctx.policy.stand_error;
+    let outer = patches.map(|p| PlanArea { outer: patches::corners(&with_mat(ctx, p)).to_vec(), holes: Vec::new() });
     let mut out: Vec<_> = digs
         .iter()
         .filter_map(|dig| {
-            let shape = PlanShape::Area(dig.outline.clone());
-            let corners = patches.iter().flat_map(patches::corners);
-            let aside = corners.map(|c| shape.distance(c)).fold(f64::INFINITY, f64::min) - error;
+            let aside = outer.iter().map(|o| dig.outline.distance_to_area(o)).fold(f64::INFINITY, f64::min) - error;
             let answer = answer(ctx, dig, &patches, aside, &mut Silent)?;
             Some(EdgeMet { dig: Some(dig), aside: aside.max(0.0), answer })
         })
         .collect();
     out.extend(falls(ctx, &patches).map(|by| EdgeMet { dig: None, aside: 0.0, answer: Answer::Falls { by } }));
     out
+}
+
+/// A contact as far as its mat reaches: the edge that comes nearest. Loads stay on the contact itself, as if the mat did not
+/// spread them.
+fn with_mat(ctx: &Context<'_>, mut patch: Patch) -> Patch {
+    if let Some(kind) = ctx.lift.mat.and_then(|i| ctx.job.mats.get(i)) {
+        let own = patch.size;
+        patch.size = std::array::from_fn(|i| own[i].max(kind.mat.size[i] + 2.0 * super::bearing::MAT_OFF_MIDDLE));
+    }
+    patch
 }
 
 fn answer(
@@ -124,15 +133,45 @@ fn answer(
         Support::Supported { by: None } | Support::NotKnown => return near.then_some(by_line),
         Support::None => {}
     }
-    let Some(layers) = layers_beside(ctx, dig) else { return near.then_some(by_line) };
+    if !ctx.job.soils.iter().any(|soil| beside(soil, dig)) {
+        return near.then_some(by_line);
+    }
     if aside > ground::slip_search::REACH * depth.max(line) {
         return None;
     }
+    // Every soil that reaches the edge, the worst of them.
+    let soils = ctx.job.soils.iter().filter(|soil| beside(soil, dig));
+    soils
+        .map(|soil| by_soil(soil, dig, &drop, patches, line, trace))
+        .max_by(|a, b| harshness(a, aside).total_cmp(&harshness(b, aside)))
+}
+
+/// How much an answer asks, for the worst of several: what refuses whatever the distance, then what is not known, then the
+/// distance itself.
+fn harshness(answer: &Answer, aside: f64) -> f64 {
+    match answer {
+        Answer::Distance { needed, .. } if aside >= *needed => *needed,
+        Answer::NotKnown { needed, .. } if aside >= *needed => 1e6,
+        Answer::Distance { needed, .. } | Answer::NotKnown { needed, .. } => 1e7 + needed,
+        _ => f64::INFINITY,
+    }
+}
+
+fn by_soil(
+    soil: &SoilArea,
+    dig: &Excavation,
+    drop: &Drop,
+    patches: &[Patch; 4],
+    line: f64,
+    trace: &mut impl Trace,
+) -> Answer {
+    // Without a stated water table it stands at the surface.
+    let water = (drop.depth - soil.profile.water_depth()).max(0.0);
     let edge = Edge {
-        drop,
+        drop: drop.clone(),
         side: Side::Open,
-        layers: layers.0,
-        water: layers.1.map(|below| (depth - below).max(0.0)),
+        layers: layers(soil),
+        water: Some(water),
         firm_base: None,
         exposure: Exposure {
             open_for: dig.standing.open_for,
@@ -142,7 +181,7 @@ fn answer(
         people_below: dig.standing.people_below,
     };
     let rows = rows(dig, patches);
-    Some(match set_back(&edge, &rows, trace) {
+    match set_back(&edge, &rows, trace) {
         Ok(SetBack::Distance(d)) => {
             let equilibrium = (d.governs != SetBackGoverns::Rule).then_some(d.governs);
             Answer::Distance { needed: d.from_crest, equilibrium }
@@ -151,9 +190,9 @@ fn answer(
         Ok(SetBack::Unknown(what)) => {
             Answer::NotKnown { needed: line, what: what.first().copied().unwrap_or(Unknown::Soil) }
         }
-        Ok(SetBack::Supported) => by_line,
-        Err(_) => Answer::NotKnown { needed: line, what: Unknown::Soil },
-    })
+        // An open side is never answered so; and what has faults is not known.
+        Ok(SetBack::Supported) | Err(_) => Answer::NotKnown { needed: line, what: Unknown::Soil },
+    }
 }
 
 /// The excavation as the rule asks for it. Soil that nobody has classed counts as soft.
@@ -167,9 +206,12 @@ fn drop(dig: &Excavation, depth: f64) -> Drop {
     Drop { depth, batter: dig.standing.batter, ground, named }
 }
 
-/// Layers and depth of the water (m) of the soil that reaches to the excavation's edge; of several the first stated.
-fn layers_beside(ctx: &Context<'_>, dig: &Excavation) -> Option<(Vec<EdgeLayer>, Option<f64>)> {
-    let soil = ctx.job.soils.iter().find(|s| dig.outline.outer.iter().any(|c| s.reaches(*c, 1.0)))?;
+/// True if the soil reaches to the excavation, within a metre (ours: nobody draws an area closer).
+fn beside(soil: &SoilArea, dig: &Excavation) -> bool {
+    soil.area.as_ref().is_none_or(|area| area.distance_to_area(&dig.outline) <= 1.0)
+}
+
+fn layers(soil: &SoilArea) -> Vec<EdgeLayer> {
     let layers = soil.profile.layers.iter().map(|l| {
         let counted = l.stated.counted(soil.profile.state);
         let (mut drained, mut undrained) = (None, None);
@@ -181,8 +223,7 @@ fn layers_beside(ctx: &Context<'_>, dig: &Excavation) -> Option<(Vec<EdgeLayer>,
         }
         EdgeLayer { bottom: l.bottom(), unit_weight: l.unit_weight, drained, undrained }
     });
-    // Without a stated water table it stands at the surface.
-    Some((layers.collect(), Some(soil.profile.water_depth())))
+    layers.collect()
 }
 
 /// The contacts in rows along the nearest side of the excavation.

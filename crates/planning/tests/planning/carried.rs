@@ -228,3 +228,46 @@ fn a_buried_pipe_is_pressed_less_under_more_cover() {
     }
     assert_eq!(asked(None, Some(ENDLESS), false).status, Status::CannotTell);
 }
+
+/// With a mat the nearest edge is the mat's; of several soils beside a trench the worst counts, whichever is stated first; and
+/// a slot under the middle of a tyre is stood in, though no corner is over it.
+#[test]
+fn edges_are_measured_from_the_mat_and_asked_of_every_soil() {
+    let worst = |job: &Job| findings(job, "edges").into_iter().find(|f| f.working.is_some());
+    let with = |mat: bool, soils: Vec<SoilArea>, off: f64| {
+        let mut job = job();
+        let dig = trench(&job, off, OpenSides::default(), Support::None);
+        job.surroundings.excavations.push(dig);
+        job.soils = soils;
+        let material = MatMaterial::steel_plate(355e6).unwrap();
+        job.mats.push(SiteMat {
+            id: "m".into(),
+            name: "m".into(),
+            mat: Mat { size: [1.5, 1.5], thickness: 0.04, material },
+        });
+        job.lifts[0].mat = mat.then_some(0);
+        job
+    };
+    let there = |job: &Job| worst(job).unwrap().limit.unwrap().si;
+    let (bare, mat) = (there(&with(false, vec![], 2.0)), there(&with(true, vec![], 2.0)));
+    let tyre = quantity::Si::si(&job().machines[job().lifts[0].machine].machine.front.tyre.width);
+    assert!((bare - mat - (1.6 - tyre) / 2.0).abs() < 0.02, "{bare} {mat}");
+    let drained = |cohesion: f64| {
+        let mut soil = clay(1.0);
+        soil.profile.layers[0].stated = Stated { undrained: None, drained: Some((cohesion, 30.0 * DEGREE)) };
+        soil.profile.water = Some(6.0);
+        soil
+    };
+    for soils in [vec![drained(40e3), drained(0.0)], vec![drained(0.0), drained(40e3)]] {
+        assert_eq!(worst(&with(false, soils, 4.0)).unwrap().message.id, "face-fails");
+    }
+    let mut job = with(false, vec![], 2.0);
+    let half = tyre / 2.0;
+    let mut slot = trench(&job, -half, OpenSides::default(), Support::Supported { by: Some("E. Engineer".into()) });
+    let square = (slot.outline.outer[3] - slot.outline.outer[0]).normalize();
+    let [a, b] = [slot.outline.outer[0], slot.outline.outer[1]];
+    slot.outline.outer =
+        vec![a + square * half, b + square * half, b + square * (half + 0.05), a + square * (half + 0.05)];
+    job.surroundings.excavations = vec![slot];
+    assert_eq!(worst(&job).unwrap().message.id, "stands-in-excavation");
+}
