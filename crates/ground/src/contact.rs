@@ -76,7 +76,7 @@ impl Contact {
 }
 
 /// A contact in tension carries nothing; what is not a number stays so.
-fn not_pulling(force: f64) -> f64 {
+pub(crate) fn not_pulling(force: f64) -> f64 {
     if force < 0.0 { 0.0 } else { force }
 }
 

@@ -43,6 +43,19 @@ pub enum TimberClass {
 }
 
 impl TimberClass {
+    /// Every class with its name.
+    pub const NAMED: [(&str, Self); 9] = [
+        ("C16", Self::C16),
+        ("C18", Self::C18),
+        ("C24", Self::C24),
+        ("C30", Self::C30),
+        ("D30", Self::D30),
+        ("D40", Self::D40),
+        ("D50", Self::D50),
+        ("D60", Self::D60),
+        ("D70", Self::D70),
+    ];
+
     /// Characteristic bending strength, characteristic shear strength, mean modulus, Pa.
     pub fn characteristic(self) -> [f64; 3] {
         let [f_m, f_v, e] = match self {

@@ -4,6 +4,7 @@
 //! itself the stress is the pressure under the load and nothing beside it. Elastic stress in a half space without
 //! weight, one soil, vertical loads only; layers of other stiffness are not covered.
 
+use crate::contact::not_pulling;
 use crate::edge_text as text;
 use evidence::{Source, Step, Trace};
 use libm::{atan, atan2, cos, sin, sqrt};
@@ -152,9 +153,4 @@ pub fn rectangle_influence(size: [f64; 2], at: [f64; 2], depth: f64) -> f64 {
 /// Even stress by 2:1 spread at `depth`, Pa: `σ_z = F / ((b + z)·(l + z))`; FHWA-SA-02-054 Fig. 5-12, second hand.
 pub fn spread_two_to_one(force: f64, size: [f64; 2], depth: f64) -> f64 {
     not_pulling(force) / ((size[0] + depth) * (size[1] + depth))
-}
-
-/// What pulls presses nothing; what is not a number stays so.
-fn not_pulling(force: f64) -> f64 {
-    if force < 0.0 { 0.0 } else { force }
 }

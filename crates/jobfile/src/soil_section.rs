@@ -114,7 +114,7 @@ fn strength(t: &Reader<'_>) -> Result<Option<f64>, Faulty> {
     };
     match (stated, cbr, vane, penetrometer) {
         (Some(c_u), ..) => Ok(Some(c_u)),
-        // Correlations take CBR in per cent and penetration in millimetres a blow.
+        // The correlation takes CBR in per cent.
         (_, Some(share), ..) => from("cbr", site_tests::cbr(share * 100.0, &mut Silent)),
         (_, _, Some(reading), _) => {
             let index = plasticity.map(|p| p * 100.0);
@@ -131,18 +131,6 @@ fn penetrated(per_blow: f64) -> Result<Ranged, Refusal> {
     let ratio = site_tests::cone_penetrometer(per_blow, &mut Silent)?;
     site_tests::cbr(ratio.low, &mut Silent)
 }
-
-const TIMBER: [(&str, TimberClass); 9] = [
-    ("C16", TimberClass::C16),
-    ("C18", TimberClass::C18),
-    ("C24", TimberClass::C24),
-    ("C30", TimberClass::C30),
-    ("D30", TimberClass::D30),
-    ("D40", TimberClass::D40),
-    ("D50", TimberClass::D50),
-    ("D60", TimberClass::D60),
-    ("D70", TimberClass::D70),
-];
 
 pub(crate) fn mats(root: &Reader<'_>, ids: &mut Ids) -> Option<Vec<SiteMat>> {
     all(root.tables("mat").iter().map(|t| mat(t, ids)).collect())
@@ -162,7 +150,7 @@ fn mat(t: &Reader<'_>, ids: &mut Ids) -> Option<SiteMat> {
 
 /// One of three: a strength class of timber, a yield strength of steel, or values that somebody declares.
 fn material(t: &Reader<'_>) -> Result<MatMaterial, Faulty> {
-    let timber = t.optional("timber").map(|node| t.as_choice(node, "timber", &TIMBER).ok_or(Faulty));
+    let timber = t.optional("timber").map(|node| t.as_choice(node, "timber", &TimberClass::NAMED).ok_or(Faulty));
     let steel = t.si_or_none("steel_yield", D::Pressure, UpTo(2e9));
     let declared = t.table_or_none("declared").map(|d| {
         let bending = d.si("bending", D::Pressure, UpTo(2e9));

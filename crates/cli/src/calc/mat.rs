@@ -81,17 +81,6 @@ pub(crate) enum WorksTo {
     Stiffness,
 }
 
-const CLASSES: [(&str, TimberClass); 9] = [
-    ("C16", TimberClass::C16),
-    ("C18", TimberClass::C18),
-    ("C24", TimberClass::C24),
-    ("C30", TimberClass::C30),
-    ("D30", TimberClass::D30),
-    ("D40", TimberClass::D40),
-    ("D50", TimberClass::D50),
-    ("D60", TimberClass::D60),
-    ("D70", TimberClass::D70),
-];
 const SPREADS: [(&str, Spreads); 2] = [("planks", Spreads::AlongPlanks), ("plate", Spreads::BothWays)];
 
 #[derive(Debug, Clone, Copy)]
@@ -178,7 +167,7 @@ fn asked(root: &Reader<'_>, file: &str) -> Option<Asked> {
 
 fn material(root: &Reader<'_>, file: &str) -> Option<MatMaterial> {
     match root.choice("material", &KINDS)? {
-        Kind::Timber => root.choice("class", &CLASSES).map(MatMaterial::timber),
+        Kind::Timber => root.choice("class", &TimberClass::NAMED).map(MatMaterial::timber),
         Kind::Steel => {
             let strength = root.decision("yield_strength", Dimension::Pressure, Bound::Within(100e6, 1300e6))?;
             MatMaterial::steel_plate(strength).ok()
