@@ -157,9 +157,8 @@ pub(crate) fn finding(ctx: &Context<'_>, statics: &Statics, posed: &Posed, found
     let mut working = Working::default();
     let force = statics.force[found.contact];
     // The same numbers with their steps.
-    let again = answer(ctx, posed, found.contact, force, found.soil, found.set, &mut working);
-    debug_assert_eq!(again, found.answer);
-    let (demand, limit) = match found.answer {
+    let answer = answer(ctx, posed, found.contact, force, found.soil, found.set, &mut working);
+    let (demand, limit) = match answer {
         Ok(both) => both,
         Err(refusal) => {
             let message = text::SOIL_CANNOT_TELL

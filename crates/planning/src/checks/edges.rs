@@ -133,17 +133,21 @@ fn answer(
         Support::Supported { by: None } | Support::NotKnown => return near.then_some(by_line),
         Support::None => {}
     }
-    if !ctx.job.soils.iter().any(|soil| beside(soil, dig)) {
+    let soils: Vec<&SoilArea> = ctx.job.soils.iter().filter(|soil| beside(soil, dig)).collect();
+    if soils.is_empty() {
         return near.then_some(by_line);
     }
     if aside > ground::slip_search::REACH * depth.max(line) {
         return None;
     }
-    // Every soil that reaches the edge, the worst of them.
-    let soils = ctx.job.soils.iter().filter(|soil| beside(soil, dig));
-    soils
-        .map(|soil| by_soil(soil, dig, &drop, patches, line, trace))
-        .max_by(|a, b| harshness(a, aside).total_cmp(&harshness(b, aside)))
+    // Of every soil that reaches the edge the worst; the working is of that one.
+    let worst = if let [one] = soils[..] {
+        Some(one)
+    } else {
+        let asks = |soil: &SoilArea| harshness(&by_soil(soil, dig, &drop, patches, line, &mut Silent), aside);
+        soils.into_iter().map(|soil| (asks(soil), soil)).max_by(|a, b| a.0.total_cmp(&b.0)).map(|(_, soil)| soil)
+    };
+    worst.map(|soil| by_soil(soil, dig, &drop, patches, line, trace))
 }
 
 /// How much an answer asks, for the worst of several: what refuses whatever the distance, then what is not known, then the
