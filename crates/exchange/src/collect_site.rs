@@ -104,7 +104,7 @@ fn landing(index: usize, landing: &Landing) -> Item {
     properties.number("across_m", landing.size.y);
     properties.number("approach_heading_deg", landing.approach.map(|a| heading_to_degrees(a.heading)));
     properties.number("approach_tolerance_deg", landing.approach.map(|a| a.tolerance.to_degrees()));
-    properties.number("rated_kg", landing.rating.as_ref().map(|r| r.mass.si()));
+    properties.number("rated_kg", landing.rating.as_ref().and_then(|r| r.mass).map(|m| m.si()));
     properties.add("rated_by", landing.rating.as_ref().map(|r| r.by.clone()));
     properties.number("occupied_kg", landing.occupied.si());
     properties.number("upstand_m", landing.upstand);

@@ -31,6 +31,7 @@
 //! - [`section`], [`timber`], [`deck`], [`plank`]: boards and joists under a pallet on its feet ([`pallet_feet`])
 //! - [`slab`], [`slab_check`], [`concrete_age`]: a slab's bending, shear and punching, also while it hardens
 //! - [`bay`], [`duty_class`], [`forklift`]: a bay's own rating with what lies there, and what a rating is not
+//! - [`landing_carries`]: rating and structure together under one load
 //! - [`room`]: room for the load, the people and the way back of the forks
 //! - [`carried`]: demand and limit of a part, what governs, the largest load that fits
 
@@ -61,6 +62,7 @@ mod effective_area;
 mod even_load;
 pub mod forklift;
 pub mod input_fault;
+pub mod landing_carries;
 mod landing_range;
 pub mod lateral;
 mod lateral_forms;

@@ -109,8 +109,8 @@ impl Room {
         Ok(found)
     }
 
-    /// A place for the people in one row, either way.
-    fn stand(&self, full: &[Area]) -> Option<Area> {
+    /// A place for the people in one row, either way, where `full` is taken.
+    pub fn stand(&self, full: &[Area]) -> Option<Area> {
         let row = PERSON_SPACE * self.people as f64;
         [[row, PERSON_SPACE], [PERSON_SPACE, row]]
             .into_iter()

@@ -141,6 +141,13 @@ fn job(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Job> {
     let loads = load_section::loads(root, &mut load_ids);
     let mut landing_ids = Ids::default();
     let landings = landing_section::landings(root, &mut landing_ids);
+    let (landings, strengths): (Option<Vec<_>>, Vec<_>) = match landings {
+        Some(read) => {
+            let (landings, strengths) = read.into_iter().unzip();
+            (Some(landings), strengths)
+        }
+        None => (None, Vec::new()),
+    };
     let mut gate_ids = Ids::default();
     let gates = gate_section::gates(root, &mut gate_ids);
     let things = thing_section::things(root);
@@ -167,6 +174,7 @@ fn job(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Job> {
         line_section::near(root, lines, lifts);
     }
     root.done();
+    let (loads, feet) = loads?.into_iter().unzip();
     let mut job = Job {
         name: name?,
         site: site?,
@@ -174,11 +182,13 @@ fn job(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Job> {
         invented,
         planner: planner?,
         machines: machines?,
-        loads: loads?,
+        loads,
+        feet,
         ground: Ground { surfaces: surfaces? },
         lines: lines?,
         lines_complete,
         landings: landings?,
+        strengths,
         gates: gates?,
         surroundings: Surroundings {
             things: things?.into(),

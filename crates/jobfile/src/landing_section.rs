@@ -1,6 +1,7 @@
 //! `[[landing]]`: what receives the loads.
 
 use crate::ids::Ids;
+use crate::landing_strength;
 use crate::job_file::{all, at_least_one};
 use crate::limits::{HEIGHT, RATING, SITE};
 use crate::node::Value;
@@ -8,17 +9,18 @@ use crate::quantity_value::Bound::{UpTo, Within, ZeroTo};
 use crate::table::{Faulty, Reader};
 use crate::text;
 use geometry::DVec2;
+use planning::LandingStrength;
 use quantity::{Dimension as D, kilograms};
-use site::{ApproachDirection, Landing, LandingRating};
+use site::{ApproachDirection, Landing};
 use std::f64::consts::{FRAC_PI_2, PI, TAU};
 
-pub(crate) fn landings(root: &Reader<'_>, ids: &mut Ids) -> Option<Vec<Landing>> {
+pub(crate) fn landings(root: &Reader<'_>, ids: &mut Ids) -> Option<Vec<(Landing, LandingStrength)>> {
     at_least_one(root, "landing");
     let tables = root.tables("landing");
     all(tables.iter().map(|t| landing(t, ids)).collect())
 }
 
-fn landing(t: &Reader<'_>, ids: &mut Ids) -> Option<Landing> {
+fn landing(t: &Reader<'_>, ids: &mut Ids) -> Option<(Landing, LandingStrength)> {
     let id = ids.add(t);
     let name = t.text("name", "name = \"Loading bay, 2nd lift\"");
     let at = t.fact_point("at", "at = [\"12.0 m\", \"30.0 m\"]", SITE);
@@ -30,15 +32,23 @@ fn landing(t: &Reader<'_>, ids: &mut Ids) -> Option<Landing> {
         Some(DVec2::new(along?, across?))
     });
     let approach = approach(t);
-    let (rating, nobody) = t.not_given_while_open(|t| t.table_or_none("rating").map(|r| rating(&r)));
+    let (rating, nobody) = t.not_given_while_open(|t| t.table_or_none("rating").map(|r| landing_strength::rating(&r)));
     let occupied = t.si("occupied", D::Mass, ZeroTo(RATING));
     let upstand = t.si("upstand", D::Length, ZeroTo(10.0));
+    let strength = landing_strength::strength(t);
+    let edge = landing_strength::edge(t);
     t.done();
     let rating = match rating {
         None => None,
         Some(read) => Some(read?).filter(|_| !nobody),
     };
-    Some(Landing {
+    let mut strength = strength?;
+    strength.edge = edge.ok()?;
+    let rating = rating.map(|read| {
+        strength.rating = read.further;
+        read.rated
+    });
+    let landing = Landing {
         id: id?,
         name: name?,
         at: at?,
@@ -48,14 +58,8 @@ fn landing(t: &Reader<'_>, ids: &mut Ids) -> Option<Landing> {
         rating,
         occupied: kilograms(occupied?),
         upstand: upstand?,
-    })
-}
-
-fn rating(r: &Reader<'_>) -> Option<LandingRating> {
-    let mass = r.si("mass", D::Mass, UpTo(RATING));
-    let by = r.text("by", "by = \"C. Scaffold, scaffold designer\"");
-    r.done();
-    Some(LandingRating { mass: kilograms(mass?), by: by? })
+    };
+    Some((landing, strength))
 }
 
 /// A direction with its tolerance, or the word "any". Left out is a fault: it decides from where a

@@ -105,6 +105,7 @@ fn lift(t: &Reader<'_>, known: &Known<'_>, ids: &mut Ids) -> Option<Lift> {
         seen.done();
         by
     });
+    let signaller = t.text_or_none("signaller");
     let side_shift = t.decision_or_none("side_shift", D::Length, Within(-2.0, 2.0));
     let extensions = t.yes_no("extensions");
     let unit = machine.and_then(|i| known.units?.get(i));
@@ -140,6 +141,7 @@ fn lift(t: &Reader<'_>, known: &Known<'_>, ids: &mut Ids) -> Option<Lift> {
         wind: stop_gust.map(|gust| WindInput { gust: metres_per_second(gust) }),
         stops: stops?,
         lock_seen: lock_seen.filter(|_| !nobody),
+        signaller,
         side_shift: side_shift.unwrap_or(0.0),
         extensions,
         levelled: stance.levelled,

@@ -1,6 +1,7 @@
 //! `[[load]]`: loads from parts, a pallet or a tank, from a ticket, weighed or estimated.
 
 use crate::certainty::{beside_the_mass, of_a_factor};
+use crate::feet_section::feet;
 use crate::hanging_section::hanging;
 use crate::ids::Ids;
 use crate::job_file::{all, at_least_one};
@@ -11,6 +12,7 @@ use crate::table::Reader;
 use crate::text;
 use evidence::{Certainty, Ranged, TextId};
 use geometry::DVec3;
+use ground::pallet_feet::Feet;
 use machine::{Defect, Load};
 use quantity::{Dimension as D, metres};
 
@@ -19,7 +21,7 @@ pub const SHEET_WIND_FACTOR: f64 = 1.8;
 
 const CONDITIONS: [(&str, Option<bool>); 3] = [("sound", Some(true)), ("unsound", Some(false)), ("not-seen", None)];
 
-pub(crate) fn loads(root: &Reader<'_>, ids: &mut Ids) -> Option<Vec<Load>> {
+pub(crate) fn loads(root: &Reader<'_>, ids: &mut Ids) -> Option<Vec<(Load, Option<Feet>)>> {
     at_least_one(root, "load");
     all(root.tables("load").iter().map(|t| load(t, ids)).collect())
 }
@@ -35,7 +37,7 @@ pub(crate) fn size(t: &Reader<'_>, key: &str) -> Option<DVec3> {
     Some(DVec3::new(depth?, width?, height?))
 }
 
-fn load(t: &Reader<'_>, ids: &mut Ids) -> Option<Load> {
+fn load(t: &Reader<'_>, ids: &mut Ids) -> Option<(Load, Option<Feet>)> {
     let id = ids.add(t);
     let name = t.text("name", "name = \"Pallet of blocks\"");
     // A pallet that is built up knows its size.
@@ -47,6 +49,7 @@ fn load(t: &Reader<'_>, ids: &mut Ids) -> Option<Load> {
     let defects = defects(t);
     let wind_factor = t.aside(of_a_factor, |t| t.si_or_none("wind_factor", D::Number, Within(0.1, 3.0)));
     let hanging = t.aside(beside_the_mass, |t| t.table_or_none("hanging").map(hanging));
+    let feet_table = t.aside(beside_the_mass, |t| t.table_or_none("feet"));
     t.done();
 
     let hanging = match hanging {
@@ -75,7 +78,11 @@ fn load(t: &Reader<'_>, ids: &mut Ids) -> Option<Load> {
     if let Some(h) = &hanging {
         h.check_reach(h.hanging.drop + size.z - centre_up.low);
     }
-    Some(Load {
+    let feet = match feet_table {
+        None => None,
+        Some(f) => Some(feet(&f, [size.x, size.y])?),
+    };
+    let load = Load {
         id,
         name: name?,
         mass_kg,
@@ -96,7 +103,8 @@ fn load(t: &Reader<'_>, ids: &mut Ids) -> Option<Load> {
         liquid,
         sag,
         wind_factor,
-    })
+    };
+    Some((load, feet))
 }
 
 /// Ends of a load do not hang lower than that: more is a slip, m.

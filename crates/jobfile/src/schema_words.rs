@@ -517,6 +517,128 @@ evidence::messages! {
     FIELD_LANDING_OCCUPIED = "field-landing-occupied" [];
     /// Edge, toe board or guard to lift over.
     FIELD_LANDING_UPSTAND = "field-landing-upstand" [];
+    /// Mass of one pallet that it carries.
+    FIELD_RATING_PALLET = "field-rating-pallet" [];
+    /// Even load that it carries.
+    FIELD_RATING_EVEN = "field-rating-even" [];
+    /// Even load on a part of it.
+    FIELD_RATING_PART = "field-rating-part" [];
+    /// Area of that part.
+    FIELD_RATING_PART_AREA = "field-rating-part-area" [];
+    /// Load on a square.
+    FIELD_RATING_POINT = "field-rating-point" [];
+    /// Side of that square.
+    FIELD_RATING_POINT_SIDE = "field-rating-point-side" [];
+    /// Horizontal push that it takes.
+    FIELD_RATING_PUSH = "field-rating-push" [];
+    /// True: mass and pallet already allow for setting down.
+    FIELD_RATING_SETTING_DOWN = "field-rating-setting-down" [];
+    /// Duty class of the scaffold; says nothing of a pallet.
+    FIELD_RATING_CLASS = "field-rating-class" [];
+    /// What the landing stands on.
+    FIELD_LANDING_STANDS = "field-landing-stands" [];
+    /// People on it while the load comes.
+    FIELD_LANDING_PEOPLE = "field-landing-people" [];
+    /// Factor on the load while it is set down.
+    FIELD_LANDING_SETTING_DOWN = "field-landing-setting-down" [];
+    /// How the edge is closed that the load comes over.
+    FIELD_LANDING_EDGE = "field-landing-edge" [];
+    /// Which way joists or span run, seen along the approach.
+    FIELD_LANDING_RUNS = "field-landing-runs" [];
+    /// What already lies there.
+    FIELD_LANDING_LYING = "field-landing-lying" [];
+    /// What it is.
+    FIELD_LYING_WHAT = "field-lying-what" [];
+    /// Its mass.
+    FIELD_LYING_MASS = "field-lying-mass" [];
+    /// From the edge that the load comes over.
+    FIELD_LYING_FROM_EDGE = "field-lying-from-edge" [];
+    /// From the right side, looking the way the load comes in.
+    FIELD_LYING_FROM_RIGHT = "field-lying-from-right" [];
+    /// Its length along the approach.
+    FIELD_LYING_ALONG = "field-lying-along" [];
+    /// Its width across the approach.
+    FIELD_LYING_ACROSS = "field-lying-across" [];
+    /// Boards on joists that carry it.
+    FIELD_LANDING_DECK = "field-landing-deck" [];
+    /// Who answers for these numbers.
+    FIELD_STRUCTURE_BY = "field-structure-by" [];
+    /// Covered or in the weather.
+    FIELD_DECK_MOISTURE = "field-deck-moisture" [];
+    /// Width of a board.
+    FIELD_BOARD_BREADTH = "field-board-breadth" [];
+    /// Thickness of a board.
+    FIELD_BOARD_DEPTH = "field-board-depth" [];
+    /// Strength class of the boards.
+    FIELD_BOARD_TIMBER = "field-board-timber" [];
+    /// Spans that a board runs over.
+    FIELD_BOARD_SPANS = "field-board-spans" [];
+    /// Width of a joist.
+    FIELD_JOIST_BREADTH = "field-joist-breadth" [];
+    /// Depth of a joist.
+    FIELD_JOIST_DEPTH = "field-joist-depth" [];
+    /// Strength class of the joists.
+    FIELD_JOIST_TIMBER = "field-joist-timber" [];
+    /// Span of a joist.
+    FIELD_JOIST_SPAN = "field-joist-span" [];
+    /// Spans that a joist runs over.
+    FIELD_JOIST_SPANS = "field-joist-spans" [];
+    /// Joists from middle to middle.
+    FIELD_JOIST_SPACING = "field-joist-spacing" [];
+    /// True: the upper edges of the joists cannot go sideways.
+    FIELD_JOISTS_HELD = "field-joists-held" [];
+    /// Its own weight.
+    FIELD_STRUCTURE_OWN = "field-structure-own" [];
+    /// Even load beside the pallet.
+    FIELD_STRUCTURE_BESIDE = "field-structure-beside" [];
+    /// Slab that carries it, spanning one way.
+    FIELD_LANDING_SLAB = "field-landing-slab" [];
+    /// Span of the slab.
+    FIELD_SLAB_SPAN = "field-slab-span" [];
+    /// Spans of the slab.
+    FIELD_SLAB_SPANS = "field-slab-spans" [];
+    /// From the pressed face to the reinforcement.
+    FIELD_SLAB_DEPTH = "field-slab-depth" [];
+    /// Cylinder strength of the concrete at 28 days.
+    FIELD_SLAB_CONCRETE = "field-slab-concrete" [];
+    /// How fast the cement hardens.
+    FIELD_SLAB_CEMENT = "field-slab-cement" [];
+    /// Days since it was cast.
+    FIELD_SLAB_AGE = "field-slab-age" [];
+    /// Mean temperature since then, in °C.
+    FIELD_SLAB_CELSIUS = "field-slab-celsius" [];
+    /// Yield strength of the reinforcement.
+    FIELD_SLAB_STEEL = "field-slab-steel" [];
+    /// Reinforcement at the bottom along the span, a metre.
+    FIELD_SLAB_BOTTOM = "field-slab-bottom" [];
+    /// Reinforcement at the top along the span, a metre.
+    FIELD_SLAB_TOP = "field-slab-top" [];
+    /// Reinforcement at the bottom across the span, a metre.
+    FIELD_SLAB_ACROSS = "field-slab-across" [];
+    /// From the pallet to a free edge along the span.
+    FIELD_SLAB_EDGE_ALONG = "field-slab-edge-along" [];
+    /// From the pallet to a free edge across the span.
+    FIELD_SLAB_EDGE_ACROSS = "field-slab-edge-across" [];
+    /// Props that the slab stands on.
+    FIELD_LANDING_PROPS = "field-landing-props" [];
+    /// Engineer who designed the props.
+    FIELD_PROPS_BY = "field-props-by" [];
+    /// What this engineer allows on the slab in all.
+    FIELD_PROPS_ALLOWS = "field-props-allows" [];
+    /// What the load stands on.
+    FIELD_LOAD_FEET = "field-load-feet" [];
+    /// Feet along the forks.
+    FIELD_FEET_ALONG = "field-feet-along" [];
+    /// Feet across the forks.
+    FIELD_FEET_ACROSS = "field-feet-across" [];
+    /// Length of a foot along the forks.
+    FIELD_FOOT_ALONG = "field-foot-along" [];
+    /// Width of a foot across the forks.
+    FIELD_FOOT_ACROSS = "field-foot-across" [];
+    /// How the load shares itself between the feet.
+    FIELD_FEET_SHARING = "field-feet-sharing" [];
+    /// Who leads the load at its landing.
+    FIELD_LIFT_SIGNALLER = "field-lift-signaller" [];
     /// Machines of the job and their state today.
     FIELD_JOB_MACHINE = "field-job-machine" [];
     /// Short name for lifts.

@@ -78,7 +78,7 @@ impl<'d> Reader<'d> {
     }
 
     /// The values of this table are measured, unless it says otherwise itself or everything is invented.
-    pub(crate) fn measured(&self) {
+    pub fn measured(&self) {
         if self.table.get("source").is_none() && self.source.get() != Some(Certainty::Invented) {
             self.source.set(Some(Certainty::Measured));
         }
@@ -295,6 +295,15 @@ impl<'d> Reader<'d> {
     /// A whole number of at least `least` that must be there.
     pub fn count(&self, key: &str, example: &str, least: i64) -> Option<i64> {
         let node = self.required(key, example)?;
+        self.as_count(node, key, least)
+    }
+
+    /// A whole number of at least `least` that may be left out.
+    pub fn count_or_none(&self, key: &str, least: i64) -> Option<i64> {
+        self.optional(key).and_then(|node| self.as_count(node, key, least))
+    }
+
+    fn as_count(&self, node: &'d Node, key: &str, least: i64) -> Option<i64> {
         self.expects(key, || Kind::Count { least });
         let Value::Number(written) = &node.value else {
             self.wrong_type(node, key, text::TYPE_WHOLE);

@@ -424,6 +424,16 @@ evidence::messages! {
     SOIL_WITHOUT_LAYER = "jobfile-soil-without-layer" [];
     /// Cohesion without an angle of friction.
     COHESION_ALONE = "jobfile-cohesion-alone" [];
+    /// Of two keys that belong together only one is there: `other` is missing.
+    RATING_BOTH = "jobfile-rating-both" [other];
+    /// A rating without a load.
+    RATING_OF_NOTHING = "jobfile-rating-of-nothing" [];
+    /// No duty class of that number.
+    NO_SUCH_DUTY_CLASS = "jobfile-no-such-duty-class" [];
+    /// More people than a landing holds.
+    TOO_MANY_PEOPLE = "jobfile-too-many-people" [];
+    /// Where something lies, stated by half.
+    LYING_BY_HALF = "jobfile-lying-by-half" [missing];
     /// A mat without a material.
     MAT_OF_WHAT = "jobfile-mat-of-what" [];
     /// Factors below the usual without a name.

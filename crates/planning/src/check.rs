@@ -6,7 +6,7 @@ use crate::checks::statics::Statics;
 use crate::checks::zones::Met;
 use crate::checks::{
     approach, attachment, axle, bearing, buried, chart, contacts, edges, fitted, forks, gates, ground, identity,
-    landing, level, line, load, load_shape, machine_fit, matters, obstacle, rigging, slewing, statics, steering, stops,
+    landing, landing_edge, landing_room, level, line, load, load_shape, machine_fit, matters, obstacle, rigging, sight, slewing, statics, steering, stops,
     sudden, tool, tyres, wind, zones,
 };
 use crate::context::Context;
@@ -90,6 +90,9 @@ pub(crate) fn check_context(ctx: Context<'_>) -> LiftCheck<'_> {
     statuses.extend(steering::status(&ctx, posed.as_ref().ok()).map(|s| ("steering", s)));
     statuses.extend(forks::status(&ctx).map(|s| ("forks", s)));
     statuses.extend(rigging::status(&ctx).map(|s| ("rigging", s)));
+    statuses.extend(landing_edge::status(&ctx).map(|s| ("landing-edge", s)));
+    statuses.extend(landing_room::status(&ctx).map(|s| ("landing-room", s)));
+    statuses.extend(sight::status(&ctx, posed.as_ref().ok()).map(|s| ("sight", s)));
     statuses.extend(gates::status(&ctx).map(|s| ("gate", s)));
     statuses.extend(slewing::status(&ctx).map(|s| ("slewing", s)));
     let obstacles = obstacle::outcomes(&ctx, posed.as_ref().ok());
@@ -186,7 +189,10 @@ impl LiftCheck<'_> {
         out.push(line::completeness(ctx));
         out.extend(ground::findings(ctx, self.statics.as_ref(), posed, self.soil.as_ref()));
         out.push(approach::finding(ctx, posed));
-        out.push(landing::finding(ctx));
+        out.extend(landing::findings(ctx));
+        out.extend(landing_edge::finding(ctx));
+        out.extend(landing_room::finding(ctx));
+        out.extend(sight::finding(ctx, posed.ok()));
         out.extend(gates::findings(ctx));
         out.extend(obstacle::findings(ctx, &self.obstacles, posed));
         out.extend(zones::findings(&self.zones));

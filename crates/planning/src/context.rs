@@ -1,6 +1,9 @@
 //! What one lift refers to, looked up once.
 
-use crate::{Acceptance, Job, JobMachine, Lift, Matter, Policy};
+use crate::landing_strength::NOTHING_STATED;
+use crate::{Acceptance, Job, JobMachine, LandingStrength, Lift, Matter, Policy};
+use evidence::Status;
+use ground::pallet_feet::Feet;
 use machine::{Attachment, Load, Machine};
 use quantity::Si;
 use site::Landing;
@@ -17,6 +20,8 @@ pub(crate) struct Context<'a> {
     pub(crate) load: &'a Load,
     pub(crate) landing: &'a Landing,
     pub(crate) policy: &'a Policy,
+    /// The landing's status for a load of that mass (kg), where it is dear to find.
+    pub(crate) landing_known: Option<(f64, Status)>,
     /// How much lower than surveyed the ground counts under each contact, m: a flat tyre, a wheel that
     /// sinks in.
     pub(crate) lowered: [f64; 4],
@@ -37,11 +42,23 @@ impl<'a> Context<'a> {
             load: job.loads.get(lift.load)?,
             landing: job.landings.get(lift.landing)?,
             policy: &job.policy,
+            landing_known: None,
             lowered: [0.0; 4],
             exact_ground: false,
         };
         ctx.lowered = crate::checks::tyres::lowered(&ctx);
+        ctx.landing_known = crate::checks::landing::known(&ctx);
         Some(ctx)
+    }
+
+    /// What is known of the landing's strength.
+    pub(crate) fn strength(&self) -> &'a LandingStrength {
+        self.job.strengths.get(self.lift.landing).unwrap_or(&NOTHING_STATED)
+    }
+
+    /// What the load stands on; `None`: not stated, or it hangs.
+    pub(crate) fn feet(&self) -> Option<&'a Feet> {
+        self.job.feet.get(self.lift.load).and_then(Option::as_ref)
     }
 
     /// What a named person accepted: the lift's own statement before the job's.

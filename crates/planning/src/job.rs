@@ -1,7 +1,8 @@
 //! Everything a plan is made from.
 
-use crate::{GroundFactors, SiteMat, SoilArea};
+use crate::{GroundFactors, LandingStrength, SiteMat, SoilArea};
 use geometry::DVec2;
+use ground::pallet_feet::Feet;
 use machine::{LatchSeen, Load, LockSeen, Machine, SupportState};
 use quantity::{Length, Pressure, Speed};
 use serde::{Deserialize, Serialize};
@@ -32,6 +33,10 @@ pub struct Job {
     pub lines_complete: Option<String>,
     /// Landings.
     pub landings: Vec<Landing>,
+    /// What is known of the strength of each landing, in the same order.
+    pub strengths: Vec<LandingStrength>,
+    /// What each load stands on, in the order of the loads; `None`: not stated.
+    pub feet: Vec<Option<Feet>>,
     /// Gates and other narrow places.
     pub gates: Vec<Gate>,
     /// What stands, is dug, lies in the ground, and the zones.
@@ -211,6 +216,8 @@ pub struct Lift {
     pub stops: Vec<StopKind>,
     /// Who saw the attachment's lock closed for this lift, after any change.
     pub lock_seen: Option<String>,
+    /// Who sees the load at its landing and leads it from there; `None`: nobody is named.
+    pub signaller: Option<String>,
     /// How far the carriage is shifted to the left with the load on it, m.
     pub side_shift: f64,
     /// True if sleeves are pushed over the blades; `None`: not stated.

@@ -14,6 +14,7 @@ mod checks;
 mod context;
 mod distance_check;
 mod job;
+mod landing_strength;
 mod movement;
 mod plan;
 mod plan_job;
@@ -33,6 +34,7 @@ pub use job::{
     Acceptance, BulkDensity, CabSeen, Examination, FrontTyres, Job, JobMachine, Kept, Lift, Matter, Policy, Seen,
     Stand, StopKind, Task, WindInput,
 };
+pub use landing_strength::{EdgeGuard, LandingStrength, LyingThere, PEOPLE, Runs, StandsOn};
 pub use plan::{
     ChartScene, ChartZoneScene, ElevationScene, InputLine, LiftPlan, LineScene, LoadSummary, PLAN_SCHEMA, Plan,
     PlanHead, PolygonScene, StandSummary, WheelForce,
@@ -75,6 +77,9 @@ pub fn checks_not_in_the_chart(machine: &machine::Machine) -> Vec<evidence::Text
         text::CHECK_GROUND,
         text::CHECK_APPROACH,
         text::CHECK_LANDING,
+        text::CHECK_LANDING_EDGE,
+        text::CHECK_LANDING_ROOM,
+        text::CHECK_SIGHT,
         text::CHECK_GATE,
         text::CHECK_EDGES,
         text::CHECK_BURIED,
@@ -110,6 +115,9 @@ pub fn check_name(check: &str) -> Option<evidence::TextId> {
         "ground" => text::CHECK_GROUND,
         "approach" => text::CHECK_APPROACH,
         "landing" => text::CHECK_LANDING,
+        "landing-edge" => text::CHECK_LANDING_EDGE,
+        "landing-room" => text::CHECK_LANDING_ROOM,
+        "sight" => text::CHECK_SIGHT,
         "gate" => text::CHECK_GATE,
         "edges" => text::CHECK_EDGES,
         "buried" => text::CHECK_BURIED,

@@ -1,9 +1,9 @@
 //! Cures that cure: a nearer stand or a lighter load is proposed only after the whole check was made
 //! again with it.
 
-use crate::check::check_lift;
+use crate::check::check_context;
 use crate::context::Context;
-use crate::{Job, Lift};
+use crate::Lift;
 use evidence::Status;
 use quantity::Si;
 
@@ -21,7 +21,7 @@ pub(crate) fn nearer(ctx: &Context<'_>) -> Option<f64> {
     let steps = ((gap - STEP) / STEP).clamp(0.0, 200.0) as usize;
     (1..=steps).map(|i| i as f64 * STEP).find(|distance| {
         lift.stand.at = ctx.lift.stand.at + forward * *distance;
-        passes(ctx.job, &lift)
+        passes(Context { lift: &lift, ..*ctx })
     })
 }
 
@@ -29,21 +29,19 @@ pub(crate) fn nearer(ctx: &Context<'_>) -> Option<f64> {
 /// a fifth; `None`: none does.
 pub(crate) fn lighter(ctx: &Context<'_>) -> Option<f64> {
     let mass = ctx.load.mass_kg;
-    let mut job = ctx.job.clone();
+    let mut load = ctx.load.clone();
     let share = (1..40).map(|i| 1.0 - 0.02 * f64::from(i)).find(|share| {
-        if let Some(load) = job.loads.get_mut(ctx.lift.load) {
-            load.mass_kg.low = mass.low * share;
-            load.mass_kg.nominal = mass.nominal * share;
-            load.mass_kg.high = mass.high * share;
-        }
-        passes(&job, ctx.lift)
+        load.mass_kg.low = mass.low * share;
+        load.mass_kg.nominal = mass.nominal * share;
+        load.mass_kg.high = mass.high * share;
+        passes(Context { load: &load, ..*ctx })
     })?;
     Some((mass.nominal * share / 5.0).floor() * 5.0)
 }
 
 /// True if nothing that place or weight can change stands against the lift.
-fn passes(job: &Job, lift: &Lift) -> bool {
-    check_lift(job, lift).is_some_and(|check| check.placed() <= Status::Condition)
+fn passes(ctx: Context<'_>) -> bool {
+    check_context(ctx).placed() <= Status::Condition
 }
 
 /// Stop gust of a lift, m/s.

@@ -31,6 +31,12 @@ evidence::messages! {
     CHECK_GROUND = "check-ground" [];
     /// Name of the check: strength of the landing.
     CHECK_LANDING = "check-landing" [];
+    /// Name of the check: how the landing's edge is closed.
+    CHECK_LANDING_EDGE = "check-landing-edge" [];
+    /// Name of the check: room for load and people on the landing.
+    CHECK_LANDING_ROOM = "check-landing-room" [];
+    /// Name of the check: whether the operator sees the landing.
+    CHECK_SIGHT = "check-sight" [];
     /// Name of the check: does the boom point at the landing, from an allowed side.
     CHECK_APPROACH = "check-approach" [];
     /// Name of the check: edges, excavations, drops.
@@ -403,6 +409,76 @@ evidence::messages! {
     LANDING_NO_RATING = "landing-no-rating" [landing, mass];
     /// The load is picked up there: the place carries it already and is relieved.
     LANDING_RELIEVED = "landing-relieved" [landing];
+    /// A part of the landing's rating or structure carries: `part`.
+    LANDING_PART_FITS = "landing-part-fits" [landing, part, demand, limit, by];
+    /// A part of it does not.
+    LANDING_PART_TOO_MUCH = "landing-part-too-much" [landing, part, demand, limit, by];
+    /// What a part of it bears nobody knows.
+    LANDING_PART_UNKNOWN = "landing-part-unknown" [landing, part, demand];
+    /// Only a duty class is stated.
+    LANDING_CLASS_ONLY = "landing-class-only" [landing];
+    /// What the load stands on is not stated, and a foot decides.
+    LANDING_NO_FEET = "landing-no-feet" [landing];
+    /// Its numbers cannot be used: `why`.
+    LANDING_NOT_JUDGED = "landing-not-judged" [landing, why];
+    /// The push of the forks is within what it is rated for.
+    LANDING_PUSH_FITS = "landing-push-fits" [landing, push, limit, by];
+    /// It is more.
+    LANDING_PUSH_TOO_MUCH = "landing-push-too-much" [landing, push, limit, by];
+    /// Nobody states what push it takes.
+    LANDING_PUSH_UNKNOWN = "landing-push-unknown" [landing, push];
+    /// Do: state feet.
+    DO_STATE_FEET = "do-state-feet" [];
+    /// Do: bring at most `mass`.
+    DO_LESS_ON_LANDING = "do-less-on-landing" [mass];
+    /// Do: half the load.
+    DO_HALF_LOAD = "do-half-load" [];
+    /// Do: another landing.
+    DO_OTHER_LANDING = "do-other-landing" [];
+    /// Do: ask whether it takes the push.
+    DO_ASK_PUSH = "do-ask-push" [push];
+    /// The edge is closed also while the load comes.
+    LANDING_EDGE_CLOSED = "landing-edge-closed" [landing];
+    /// There is no drop.
+    LANDING_EDGE_NO_DROP = "landing-edge-no-drop" [landing];
+    /// The edge is opened for the load.
+    LANDING_EDGE_OPENED = "landing-edge-opened" [landing];
+    /// The edge is open and people are there.
+    LANDING_EDGE_OPEN = "landing-edge-open" [landing];
+    /// The edge is open, nobody is there.
+    LANDING_EDGE_OPEN_EMPTY = "landing-edge-open-empty" [landing];
+    /// Nobody says how the edge is closed.
+    LANDING_EDGE_NOT_STATED = "landing-edge-not-stated" [landing];
+    /// Do: tie those at the opened edge.
+    DO_TIE_AT_EDGE = "do-tie-at-edge" [];
+    /// Do: guard the edge.
+    DO_GUARD_EDGE = "do-guard-edge" [];
+    /// Do: nobody on the landing while the load comes.
+    DO_NOBODY_ON_LANDING = "do-nobody-on-landing" [];
+    /// Do: state how the edge is closed.
+    DO_STATE_EDGE = "do-state-edge" [];
+    /// The load has its place.
+    LANDING_ROOM = "landing-room" [landing];
+    /// The load has its place, and so many people have theirs.
+    LANDING_ROOM_PEOPLE = "landing-room-people" [landing, people];
+    /// `what` lies where the load comes down.
+    LANDING_TAKEN = "landing-taken" [landing, what];
+    /// `what` lies where the forks come in.
+    LANDING_IN_THE_WAY = "landing-in-the-way" [landing, what];
+    /// `what` lies there, nobody says where.
+    LANDING_SOMEWHERE = "landing-somewhere" [landing, what];
+    /// So many people have no room beside the load.
+    LANDING_NO_ROOM = "landing-no-room" [landing, people, space];
+    /// Do: clear the place.
+    DO_CLEAR_PLACE = "do-clear-place" [];
+    /// Do: see that the place is clear.
+    DO_SEE_PLACE_CLEAR = "do-see-place-clear" [];
+    /// The landing lies above the cab's roof, and `name` leads the load there.
+    SIGHT_SIGNALLER = "sight-signaller" [landing, height, name];
+    /// The landing lies above the cab's roof.
+    SIGHT_HIDDEN = "sight-hidden" [landing, height];
+    /// Do: name a signaller.
+    DO_NAME_SIGNALLER = "do-name-signaller" [];
     /// Do: ask its designer.
     DO_ASK_RATING = "do-ask-rating" [];
     /// Do: clear it or bring less.

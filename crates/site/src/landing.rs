@@ -38,8 +38,8 @@ pub struct ApproachDirection {
 /// What a landing may carry, by whom stated.
 #[derive(Debug, Clone)]
 pub struct LandingRating {
-    /// Greatest mass on it at one time.
-    pub mass: Mass,
+    /// Greatest mass on it at one time; `None`: rated in another way.
+    pub mass: Option<Mass>,
     /// Who stated it.
     pub by: String,
 }

@@ -758,6 +758,8 @@ evidence::messages! {
     SITE_LEVEL = "ui-site-level" [level];
     /// What a landing may carry.
     SITE_CARRIES = "ui-site-carries" [mass];
+    /// A landing that its designer rated otherwise than by a mass.
+    SITE_RATED_BY = "ui-site-rated-by" [by];
     /// Nobody stated what a landing may carry.
     SITE_CARRIES_NOT_KNOWN = "ui-site-carries-not-known" [];
     /// Names that found no room.

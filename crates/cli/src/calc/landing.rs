@@ -1,48 +1,56 @@
 //! `calc landing`: what a loading bay, a deck or a slab carries of a pallet, and the largest load that fits.
 
 use super::input::Input;
-use super::landing_input::{Asked, Structure, note, read};
+use super::landing_input::read;
 use super::standing::failure;
 use super::text as words;
 use super::working;
 use crate::args::Said;
 use crate::{Outcome, Run, terminal};
-use evidence::{Faults, Message, Silent, Status, Trace, Working};
+use evidence::{Message, Silent, Status, Working};
 use ground::carried::{Carried, Part, governing, largest_that_fits};
-use quantity::{Dimension, Quantity, STANDARD_GRAVITY as G};
+use jobfile::landing_strength::note_faults;
+use quantity::{Dimension, Quantity};
 use serde::{Deserialize, Serialize};
 
 pub(crate) const EXAMPLE: &str = r#"# What a landing carries of a pallet: its own rating with what lies there, and
-# the deck or slab that it is made of.
+# the deck or slab that it is made of. The keys of a landing are those of a job.
 load = "1100 kg"             # with its pallet, at the most
 setting_down = "1.4"         # factor while it is set down; left out: 1.4
+area = "6.0 m²"
+stands = "scaffold"          # sways under the push of the forks; or "building",
+#                              "vehicle", "ground"; left out counts as scaffold
+people = 1                   # left out: two count
+runs = "along"               # joists, or the slab's span: along the way in, or
+#                              "across"
+lying = [{ what = "mortar tub", mass = "250 kg" }]
 
 [pallet]
-along = "1.20 m"             # along the joists, or the span of the slab
+along = "1.20 m"             # along the way in
 across = "1.00 m"
-feet_along = 1               # a runner: one foot as long as the pallet
-feet_across = 3
-foot_along = "1.20 m"        # length and width of a foot
+
+[pallet.feet]                # runners: one foot along as long as the pallet
+along = 1
+foot_along = "1.20 m"
+across = 3
 foot_across = "0.10 m"
 sharing = "by-width"         # limp load: the middle runner takes half; "even"
 
 [rating]                     # left out: not known
 by = "Ana Ruiz, scaffold designer"   # invented
-stands = "scaffold"          # sways under the push of the forks; "building"
-area = "6.0 m²"
-total = "2000 kg"            # all that may lie on it
+mass = "2000 kg"             # all that may lie on it
 # pallet = "1500 kg"         # one pallet
-# even = "6 kN/m²"           # even load; a duty class is no rating for pallets
+# even = "6 kN/m²"           # even load
+# duty_class = 4             # is no rating for pallets
 # part = "10 kN/m²"          # even load on a part of it
 # part_area = "3 m²"
 # point = "5 kN"             # on a square
 # point_side = "0.10 m"
 push = "4 kN"                # horizontal
 includes_setting_down = true # has the designer allowed for it?
-people = 1
-lying = [{ what = "mortar tub", mass = "250 kg" }]
 
-[deck]                       # or [slab]
+[deck]                       # or [slab], or [props]
+by = "Ana Ruiz, drawing 7"   # who answers for these numbers; invented
 moisture = "weather"         # or "covered"
 board_breadth = "225 mm"
 board_depth = "50 mm"
@@ -59,6 +67,7 @@ own = "0.5 kPa"              # weight of the deck
 beside = "0.75 kPa"          # even load beside the pallet: people, goods
 
 # [slab]                     # spans one way
+# by = "M. Sato, drawing S-12"
 # span = "4.0 m"
 # spans = 2
 # depth = "150 mm"           # from the pressed face to the reinforcement
@@ -74,8 +83,9 @@ beside = "0.75 kPa"          # even load beside the pallet: people, goods
 # beside = "1 kPa"
 # edge_along = "3 m"         # from the pallet to a free edge; left out: none
 # edge_across = "3 m"        # known, so it may be right there
-# props_by = "engineer"      # on props: what this engineer allows, nothing else
-# props_allow = "20 kN"
+# [props]                    # a slab on props: what their engineer allows,
+# by = "engineer"            # nothing else
+# allows = "20 kN"
 "#;
 
 /// Answer of the calculation. SI.
@@ -114,21 +124,23 @@ pub(crate) struct LandingPart {
 pub(crate) fn run(input: &Input, said: Said) -> Run {
     let root = input.document.root();
     let mut steps = Working::default();
-    let asked = read(&root, &mut steps);
+    let asked = read(&root);
     if let Some(failure) = input.faults(said) {
         return Err(failure);
     }
     let Some(asked) = asked else { return Err(failure(input, said)) };
-    let (all, hold_down) = match carried(&asked, asked.mass, &mut steps) {
-        Ok(answer) => answer,
+    steps.steps.clone_from(&asked.strength.steps.steps);
+    let landing = asked.landing();
+    let (all, hold_down) = match landing.under(asked.mass, &asked.feet, &mut steps) {
+        Ok(answer) => (answer.carried, answer.hold_down),
         Err(faults) => {
-            note(&root, faults);
+            note_faults(&root, faults);
             return Err(failure(input, said));
         }
     };
     let Some(worst) = governing(&all).copied() else { return Err(failure(input, said)) };
     let status = worst.status();
-    let at = |mass: f64| carried(&asked, mass, &mut Silent).map(|a| a.0).unwrap_or_default();
+    let at = |mass: f64| landing.under(mass, &asked.feet, &mut Silent).map(|a| a.carried).unwrap_or_default();
     let half = at(asked.mass / 2.0);
     let result = LandingResult {
         status,
@@ -145,33 +157,6 @@ pub(crate) fn run(input: &Input, said: Said) -> Run {
         working::print(&steps, None, said);
     }
     Ok(if status == Status::Go { Outcome::Done } else { Outcome::Outside })
-}
-
-/// Everything that a load of `mass` asks of the landing, and what a joist must be held down with.
-fn carried(asked: &Asked, mass: f64, trace: &mut impl Trace) -> Result<(Vec<Carried>, f64), Faults> {
-    let mut all = Vec::new();
-    let mut hold_down = 0.0;
-    if let Some(bay) = &asked.bay {
-        all.extend(bay.under(mass, &asked.feet, trace)?);
-    }
-    let force = mass * G * asked.setting_down;
-    match &asked.on {
-        Structure::Rated => {}
-        Structure::Deck(deck, held) => {
-            let answer = deck.under(force, &asked.feet, trace)?;
-            hold_down = answer.hold_down;
-            // What may go sideways bears less than its section.
-            let known =
-                |c: Carried| if c.part == Part::JoistMoment && !held { Carried { limit: None, ..c } } else { c };
-            all.extend(answer.carried.into_iter().map(known));
-        }
-        Structure::Slab(slab) => all.extend(slab.under(force, &asked.feet, trace)?),
-        Structure::Propped(props) => {
-            let there = asked.bay.as_ref().map_or(0.0, |b| b.there() * G);
-            all.push(props.under(force + there)?);
-        }
-    }
-    Ok((all, hold_down))
 }
 
 fn part(c: &Carried) -> LandingPart {

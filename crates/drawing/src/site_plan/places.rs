@@ -36,8 +36,9 @@ pub(crate) fn landings(sheet: &mut Sheet, map: &Map, site: &Site, words: &Words<
         }
         sheet.labels.mark(map.px(landing.at), 14.0);
         sheet.marks.insert(SiteMark::Landing);
-        let rating = match &landing.rating {
-            Some(rating) => words.say(ui::SITE_CARRIES.with("mass", mass(quantity::Si::si(&rating.mass)))),
+        let rating = match landing.rating.as_ref().map(|r| (r.mass, &r.by)) {
+            Some((Some(rated), _)) => words.say(ui::SITE_CARRIES.with("mass", mass(quantity::Si::si(&rated)))),
+            Some((None, by)) => words.say(ui::SITE_RATED_BY.with("by", by)),
             None => words.say(ui::SITE_CARRIES_NOT_KNOWN),
         };
         let level = words.say(ui::SITE_LEVEL.with("level", length(landing.level)));

@@ -166,7 +166,7 @@ pub(crate) fn busy(side: f64) -> Site {
     landing.approach = Some(ApproachDirection { heading: 1.57, tolerance: 0.2 });
     let mut bay = landing.clone();
     (bay.name, bay.at, bay.level) = ("Landing B".into(), v(54.0 * f, 33.0 * f), 103.5);
-    bay.rating = Some(LandingRating { mass: kilograms(2000.0), by: "invented".into() });
+    bay.rating = Some(LandingRating { mass: Some(kilograms(2000.0)), by: "invented".into() });
     bay.approach = Some(ApproachDirection { heading: 3.4, tolerance: 0.2 });
     let span = |a: (f64, f64), b: (f64, f64)| Span {
         from: DVec3::new(a.0 * f, a.1 * f, 112.0),

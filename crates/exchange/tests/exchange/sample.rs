@@ -214,7 +214,7 @@ fn landings() -> Vec<Landing> {
         level: 256.25,
         size: DVec2::new(1.4, 2.6),
         approach,
-        rating: Some(LandingRating { mass: kilograms(2000.0), by: "D. Ferrari (invented)".into() }),
+        rating: Some(LandingRating { mass: Some(kilograms(2000.0)), by: "D. Ferrari (invented)".into() }),
         occupied: kilograms(150.0),
         upstand: 0.15,
     };

@@ -376,3 +376,30 @@ fn a_small_file_of_json_says_the_same_as_toml() {
     );
     assert_eq!(read("calc.json", "{\"load\": ")[0], "1:9 jobfile::syntax ``");
 }
+
+/// A landing's rating, what lies there, what it is made of: what is said by half is told, with every other fault.
+#[test]
+fn landings_stated_by_half_are_told() {
+    check("push = \"5 kN\"", "part = \"10 kPa\"", &["jobfile::rating-both `\"10 kPa\"` : other=part_area"]);
+    check("push = \"5 kN\"", "duty_class = 7", &["jobfile::no-such-duty-class `7`"]);
+    check("mass = \"2000 kg\"\n", "", &["jobfile::rating-of-nothing `[landing.rating]`"]);
+    check("people = 1", "people = 101", &["jobfile::too-many-people `101`"]);
+    check("people = 1", "people = 1\nsetting_down = 0.9", &["jobfile::out-of-range `0.9`"]);
+    check("edge = \"always-closed\"", "edge = \"shut\"", &["jobfile::bad-choice `\"shut\"`"]);
+    check(
+        "people = 1",
+        "people = 1\nlying = [{ what = \"tub\", mass = \"80 kg\", from_edge = \"1 m\", along = \"1 m\" }]",
+        &["jobfile::lying-by-half `\"1 m\"` : missing=from_right"],
+    );
+    check(
+        "runs = \"along\"",
+        "props = { by = \"E. Engineer\" }",
+        &["jobfile::either-or `{ by = \"E. Engineer\" }` : first=slab second=props"],
+    );
+    check("concrete = \"25 MPa\"", "concrete = \"25 Pa\"", &["jobfile::out-of-range `\"25 Pa\"`"]);
+    check(
+        "feet = { along = 1, foot_along = \"0.20 m\", across = 2, foot_across = \"0.20 m\"",
+        "feet = { along = 1, foot_along = \"0.20 m\", across = 2, foot_across = \"3.00 m\"",
+        &["landing::range `{ along = 1, foot_along = \"0.20 m\", across = 2, foot_across = \"3.00 m\", sharing = \"even\" }`"],
+    );
+}

@@ -36,7 +36,7 @@ pub(crate) type Hole = f64;
 pub(crate) fn lift() -> Job {
     let mut job = demo();
     job.lifts.truncate(1);
-    job.landings[0].rating.as_mut().unwrap().mass = kilograms(20_000.0);
+    job.landings[0].rating.as_mut().unwrap().mass = Some(kilograms(20_000.0));
     job
 }
 

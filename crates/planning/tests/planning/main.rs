@@ -17,6 +17,7 @@ mod corners;
 mod identity;
 mod incident_site;
 mod incidents;
+mod landings;
 mod lines;
 mod loads;
 mod machine_charts;

@@ -219,7 +219,7 @@ pub(super) struct Landing {
     /// Heading and tolerance, rad.
     pub(super) approach: Option<[f64; 2]>,
     /// kg, and who stated it.
-    pub(super) rating: Option<(f64, String)>,
+    pub(super) rating: Option<(Option<f64>, String)>,
     /// kg.
     pub(super) occupied: f64,
     pub(super) upstand: f64,

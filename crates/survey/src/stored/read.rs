@@ -246,7 +246,7 @@ fn landing(l: form::Landing) -> site::Landing {
         level: l.level,
         size: at(l.size),
         approach: l.approach.map(|[heading, tolerance]| site::ApproachDirection { heading, tolerance }),
-        rating: l.rating.map(|(mass, by)| site::LandingRating { mass: kilograms(mass), by }),
+        rating: l.rating.map(|(mass, by)| site::LandingRating { mass: mass.map(kilograms), by }),
         occupied: kilograms(l.occupied),
         upstand: l.upstand,
     }

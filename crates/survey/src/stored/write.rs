@@ -201,7 +201,7 @@ fn landing(l: &site::Landing) -> form::Landing {
         level: l.level,
         size: point(l.size),
         approach: l.approach.map(|a| [a.heading, a.tolerance]),
-        rating: l.rating.as_ref().map(|r| (r.mass.si(), r.by.clone())),
+        rating: l.rating.as_ref().map(|r| (r.mass.map(|m| m.si()), r.by.clone())),
         occupied: l.occupied.si(),
         upstand: l.upstand,
     }
@@ -262,7 +262,7 @@ fn finite(stored: &StoredSite) -> bool {
             flat(&l.at)
                 && l.level.is_finite()
                 && l.approach.is_none_or(|a| a.heading.is_finite() && a.tolerance.is_finite())
-                && l.rating.as_ref().is_none_or(|r| r.mass.si().is_finite())
+                && l.rating.as_ref().and_then(|r| r.mass).is_none_or(|m| m.si().is_finite())
         })
         && stored
             .records
