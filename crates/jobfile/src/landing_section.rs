@@ -1,8 +1,8 @@
 //! `[[landing]]`: what receives the loads.
 
 use crate::ids::Ids;
-use crate::landing_strength;
 use crate::job_file::{all, at_least_one};
+use crate::landing_strength;
 use crate::limits::{HEIGHT, RATING, SITE};
 use crate::node::Value;
 use crate::quantity_value::Bound::{UpTo, Within, ZeroTo};

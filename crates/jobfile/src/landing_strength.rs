@@ -70,8 +70,7 @@ pub fn rating(r: &Reader<'_>) -> Option<RatingRead> {
         r.fault(key, message, None);
         sound = false;
     };
-    for (one, other) in
-        [("part", "part_area"), ("part_area", "part"), ("point", "point_side"), ("point_side", "point")]
+    for (one, other) in [("part", "part_area"), ("part_area", "part"), ("point", "point_side"), ("point_side", "point")]
     {
         if r.has(one) && !r.has(other) {
             wrong(one, text::RATING_BOTH.with("other", other));

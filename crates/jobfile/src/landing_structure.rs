@@ -53,8 +53,7 @@ fn deck(t: &Reader<'_>, trace: &mut impl Trace) -> Option<(Structure, String)> {
     let by = stated_by(t);
     let used = t.choice("moisture", &MOISTURE).map(|m| TimberUse::solid(m, Duration::Medium));
     let member = |name: &str, bears: &mut dyn FnMut(Rectangle, Timber, TimberUse) -> Option<Capacity>| {
-        let [breadth, depth] =
-            ["breadth", "depth"].map(|k| t.si(&format!("{name}_{k}"), D::Length, Within(0.01, 2.0)));
+        let [breadth, depth] = ["breadth", "depth"].map(|k| t.si(&format!("{name}_{k}"), D::Length, Within(0.01, 2.0)));
         let timber = timber(t, &format!("{name}_timber"));
         let section = Rectangle { breadth: breadth?, depth: depth? };
         let capacity = bears(section, timber?, used?)?;

@@ -114,17 +114,13 @@ impl LandingStrength {
 
     /// The landing when the load comes: rated so, of that area (m²), with a mass that lies there besides what is listed, kg.
     pub fn carries(&self, rated: Option<&LandingRating>, area: f64, occupied: f64) -> LandingCarries<'_> {
-        let mut lying: Vec<Lying> =
-            self.lying.iter().map(|l| Lying { what: l.what.clone(), mass: l.mass }).collect();
+        let mut lying: Vec<Lying> = self.lying.iter().map(|l| Lying { what: l.what.clone(), mass: l.mass }).collect();
         if occupied != 0.0 {
             lying.push(Lying { what: String::new(), mass: Ranged::exact(occupied) });
         }
         let setting_down = self.setting_down.unwrap_or(SETTING_DOWN);
-        let rating = rated.map(|r| BayRating {
-            by: r.by.clone(),
-            total: r.mass.map(|m| m.si()),
-            ..self.rating.clone()
-        });
+        let rating =
+            rated.map(|r| BayRating { by: r.by.clone(), total: r.mass.map(|m| m.si()), ..self.rating.clone() });
         let known = rating.is_some();
         let bay = Bay {
             rating: rating.unwrap_or_default(),

@@ -1,9 +1,9 @@
 //! Cures that cure: a nearer stand or a lighter load is proposed only after the whole check was made
 //! again with it.
 
+use crate::Lift;
 use crate::check::check_context;
 use crate::context::Context;
-use crate::Lift;
 use evidence::Status;
 use quantity::Si;
 

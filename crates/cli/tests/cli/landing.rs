@@ -81,7 +81,8 @@ fn a_slab_bears_more_as_it_hardens() {
     let (young, old) = (limit("14").unwrap(), limit("60").unwrap());
     assert!(young < old, "{young} {old}");
     assert_eq!(limit("3"), None);
-    let props = format!("{}[props]\nby = \"Ana Ruiz\"\nallows = \"20 kN\"\n", on_a_slab().split("[slab]").next().unwrap());
+    let props =
+        format!("{}[props]\nby = \"Ana Ruiz\"\nallows = \"20 kN\"\n", on_a_slab().split("[slab]").next().unwrap());
     let (_, json) = json(&props);
     assert_eq!(part(&json, "landing-part-propped")["limit"]["si"], 20e3);
 }

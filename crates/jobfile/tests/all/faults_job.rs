@@ -400,6 +400,8 @@ fn landings_stated_by_half_are_told() {
     check(
         "feet = { along = 1, foot_along = \"0.20 m\", across = 2, foot_across = \"0.20 m\"",
         "feet = { along = 1, foot_along = \"0.20 m\", across = 2, foot_across = \"3.00 m\"",
-        &["landing::range `{ along = 1, foot_along = \"0.20 m\", across = 2, foot_across = \"3.00 m\", sharing = \"even\" }`"],
+        &[
+            "landing::range `{ along = 1, foot_along = \"0.20 m\", across = 2, foot_across = \"3.00 m\", sharing = \"even\" }`",
+        ],
     );
 }

@@ -124,8 +124,9 @@ pub(crate) fn findings(ctx: &Context<'_>) -> Vec<Finding> {
     }
     let mut working = ctx.strength().steps.clone();
     let mass = ctx.load.mass_kg.high;
-    let cannot_tell =
-        |m: Message, remedy| Finding::new("landing", Status::CannotTell, m).remedy(remedy).source(Source::CommonPractice);
+    let cannot_tell = |m: Message, remedy| {
+        Finding::new("landing", Status::CannotTell, m).remedy(remedy).source(Source::CommonPractice)
+    };
     match answer(ctx, mass, &mut working) {
         Answer::NoRating => {
             let message = text::LANDING_NO_RATING.with("landing", name).with("mass", kilograms(mass));

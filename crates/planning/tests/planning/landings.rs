@@ -123,7 +123,9 @@ fn what_is_proposed_was_reckoned() {
         .remedies
         .iter()
         .find(|r| r.id == "do-less-on-landing")
-        .and_then(|r| r.args.iter().find_map(|(_, a)| if let evidence::Arg::Quantity(q) = a { Some(q.si) } else { None }))
+        .and_then(|r| {
+            r.args.iter().find_map(|(_, a)| if let evidence::Arg::Quantity(q) = a { Some(q.si) } else { None })
+        })
         .unwrap();
     let mut with = |mass: f64| {
         let load = job.lifts[0].load;
@@ -217,8 +219,7 @@ fn what_is_kept_for_one_mass_is_not_said_of_another() {
     let mass = job.loads[load].mass_kg;
     for (by, status) in [(-1.0, Status::Go), (1.0, Status::NoGo)] {
         let more = borne.most + by * 0.15 * mass.high;
-        job.loads[load].mass_kg =
-            Ranged { low: mass.low + more, nominal: mass.nominal + more, high: mass.high + more };
+        job.loads[load].mass_kg = Ranged { low: mass.low + more, nominal: mass.nominal + more, high: mass.high + more };
         assert_eq!(worst(&job, "landing"), Some(status), "{by}");
     }
 }
