@@ -1,8 +1,9 @@
 //! Cures that cure: a nearer stand or a lighter load is proposed only after the whole check was made
 //! again with it.
 
-use crate::check::check_lift;
+use crate::check::check_lift_with;
 use crate::context::Context;
+use crate::set_backs::SetBacks;
 use crate::{Job, Lift};
 use evidence::Status;
 use quantity::Si;
@@ -18,10 +19,11 @@ pub(crate) fn nearer(ctx: &Context<'_>) -> Option<f64> {
         - ctx.landing.size.x / 2.0
         - ctx.machine.front_face().max(ctx.machine.outline.front);
     let mut lift = ctx.lift.clone();
+    let mut set_backs = SetBacks::default();
     let steps = ((gap - STEP) / STEP).clamp(0.0, 200.0) as usize;
     (1..=steps).map(|i| i as f64 * STEP).find(|distance| {
         lift.stand.at = ctx.lift.stand.at + forward * *distance;
-        passes(ctx.job, &lift)
+        passes(ctx.job, &lift, &mut set_backs)
     })
 }
 
@@ -30,20 +32,21 @@ pub(crate) fn nearer(ctx: &Context<'_>) -> Option<f64> {
 pub(crate) fn lighter(ctx: &Context<'_>) -> Option<f64> {
     let mass = ctx.load.mass_kg;
     let mut job = ctx.job.clone();
+    let mut set_backs = SetBacks::default();
     let share = (1..40).map(|i| 1.0 - 0.02 * f64::from(i)).find(|share| {
         if let Some(load) = job.loads.get_mut(ctx.lift.load) {
             load.mass_kg.low = mass.low * share;
             load.mass_kg.nominal = mass.nominal * share;
             load.mass_kg.high = mass.high * share;
         }
-        passes(&job, ctx.lift)
+        passes(&job, ctx.lift, &mut set_backs)
     })?;
     Some((mass.nominal * share / 5.0).floor() * 5.0)
 }
 
 /// True if nothing that place or weight can change stands against the lift.
-fn passes(job: &Job, lift: &Lift) -> bool {
-    check_lift(job, lift).is_some_and(|check| check.placed() <= Status::Condition)
+fn passes(job: &Job, lift: &Lift, set_backs: &mut SetBacks) -> bool {
+    check_lift_with(job, lift, set_backs).is_some_and(|check| check.placed() <= Status::Condition)
 }
 
 /// Stop gust of a lift, m/s.
