@@ -259,7 +259,7 @@ fn scans() {
     let mut dice = Dice(11);
     let (mut told, mut unsafe_ones, mut missed, mut asked) = (0, 0, 0, Vec::new());
     let (mut ours, mut theirs) = (0.0, 0.0);
-    while told < 300 {
+    while told < 150 {
         let (edge, rows) = made(&mut dice);
         let start = Instant::now();
         let SetBack::Distance(found) = set_back(&edge, &rows, &mut Silent).unwrap() else { continue };
@@ -276,16 +276,6 @@ fn scans() {
         let last = (0..=PLACES).rev().find(|i| factor(at(*i)) < found.required - 2e-3);
         theirs += start.elapsed().as_secs_f64();
         unsafe_ones += usize::from(last.is_some_and(|i| at(i) > found.equilibrium + PRECISION));
-        if let Some(i) = last.filter(|i| at(*i) > found.equilibrium + 1e-9) {
-            println!(
-                "told {} bad at {} required {} unl {}: {:?} {edge:?} {rows:?}",
-                found.equilibrium,
-                at(i),
-                found.required,
-                found.unloaded,
-                (0..5).map(|k| factor(at(i) + k as f64 * 0.01 - 0.02)).collect::<Vec<_>>()
-            );
-        }
         let next = last.map_or(0.0, |i| at(i + 1));
         asked.push(found.equilibrium - next);
         let coarse =

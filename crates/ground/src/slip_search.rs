@@ -33,8 +33,9 @@ pub struct WorstSlip {
     pub refused: usize,
 }
 
-/// Exits: share of the face from the crest; above 1 before the toe, in depths from it.
-const EXITS: [f64; 12] = [0.12, 0.25, 0.42, 0.6, 0.8, 1.0, 1.2, 1.5, 1.9, 2.5, 3.2, 4.0];
+/// Exits: share of the face from the crest; above 1 before the toe, in depths from it. A narrow wheel at the crest of a
+/// battered face goes down through the first of them.
+const EXITS: [f64; 14] = [0.03, 0.06, 0.12, 0.25, 0.42, 0.6, 0.8, 1.0, 1.2, 1.5, 1.9, 2.5, 3.2, 4.0];
 /// Shares of the turning that is possible.
 const TURNS: [f64; 7] = [0.05, 0.2, 0.36, 0.52, 0.68, 0.84, 0.97];
 /// Entries between the crest and the end of the search.
