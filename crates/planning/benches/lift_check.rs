@@ -45,10 +45,10 @@ fn beside_a_cut(demo: &planning::Job) {
         depth: Some(evidence::Ranged::exact(1.6)),
         soil: Some(site::SoilType::TypeB),
         support: site::Support::None,
-        standing: site::OpenSides::default(),
+        standing: site::OpenSides { people_below: false, ..site::OpenSides::default() },
         source: "made".into(),
     }];
-    let stated = ground::Stated { undrained: None, drained: Some((14e3, 25_f64.to_radians())) };
+    let stated = ground::Stated { undrained: None, drained: Some((17e3, 25_f64.to_radians())) };
     let layer = ground::Layer { top: 0.0, thickness: f64::INFINITY, unit_weight: 19e3, stated, stiffness: None };
     let profile = ground::Profile { layers: vec![layer], water: Some(6.0), state: ground::GroundState::AsStated };
     let soil = planning::SoilArea { id: "s".into(), name: "Soil".into(), area: None, profile, by: "made".into() };
