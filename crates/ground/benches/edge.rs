@@ -243,7 +243,7 @@ fn made(dice: &mut Dice) -> (Edge, Vec<WheelRow>) {
     };
     edge.layers = (0..2).map(|i| layer(i, dice)).collect();
     let mut behind = 0.0;
-    let rows = (0..1 + dice.between(0.0, 2.99) as usize).map(|_| {
+    let rows = (0..=dice.between(0.0, 2.99) as usize).map(|_| {
         let contacts = vec![[0.0, dice.between(5e3, 90e3)], [dice.between(0.8, 3.2), dice.between(0.0, 60e3)]];
         let row = WheelRow { behind, across: dice.between(0.25, 0.7), along: dice.between(0.2, 0.6), contacts };
         behind += dice.between(0.8, 2.6);
@@ -284,7 +284,7 @@ fn scans() {
         let next = last.map_or(0.0, |i| at(i + 1));
         asked.push(found.equilibrium - next);
         let coarse =
-            (0..=12).rev().map(|i| far * (i as f64 / 12.0).powi(2)).take_while(|a| factor(*a) >= found.required);
+            (0..=12).rev().map(|i| far * (f64::from(i) / 12.0).powi(2)).take_while(|a| factor(*a) >= found.required);
         missed += usize::from(last.is_some_and(|i| coarse.last().is_some_and(|least| least < at(i) - 1e-9)));
     }
     asked.sort_by(f64::total_cmp);

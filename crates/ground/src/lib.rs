@@ -80,6 +80,7 @@ pub mod section;
 pub mod set_back;
 pub mod set_back_map;
 pub mod set_back_store;
+mod set_back_walk;
 pub mod settlement;
 pub mod site_tests;
 pub mod slab;

@@ -1,7 +1,7 @@
 //! How near to an edge wheels or pads may stand: the line from the toe, and equilibrium with a required factor.
 //!
 //! The wedge ([`crate::wedge`]) and the circle ([`crate::slip_search`]) are both asked, the lower factor counts. The
-//! load comes nearer, from where it no longer matters inward, by spans of distance ([`nearest`]): a span is passed as a
+//! load comes nearer, from where it no longer matters inward, by spans of distance ([`crate::set_back_walk`]): a span is passed as a
 //! whole, every place in it, or not at all. So no distance is allowed behind which a farther one fails, however short
 //! the stretch on which it does. What is computed never undercuts the line: the larger distance counts, unless a named person's steeper line
 //! replaces it. A supported side gives no distance: its designer is handed the load.
@@ -10,7 +10,7 @@ use crate::edge_rules::{Drop, PlanningLine, planning_line};
 use crate::edge_strength::{Drainage, EdgeLayer, Exposure, layers_of, water_behind};
 use crate::edge_text as text;
 use crate::input_fault::{InputFault, InputFaults};
-use crate::slip_search::REACH;
+use crate::set_back_walk::{far, nearest, spread};
 use crate::slope_section::{Crack, PoreWater, SlopeLayer, SlopeSection, Surcharge};
 use crate::wedge::crack_depth;
 use crate::wheel_row::{self, WheelRow};
@@ -211,21 +211,6 @@ pub fn edge_factor(section: &SlopeSection, loads: &[Surcharge]) -> (f64, SetBack
     }
 }
 
-/// The same where load that helps to hold is left out (of a plane it never decides: all of it helps, or none does).
-/// Below `required` any such factor, not the least.
-fn factor_without_help(section: &SlopeSection, loads: &[Surcharge], required: f64) -> (f64, SetBackGoverns) {
-    let plane = wedge::worst_of_sound(section, loads).factor;
-    if plane < required {
-        return (plane, SetBackGoverns::Wedge);
-    }
-    let circle = slip_search::least_without_help(section, loads, required);
-    if circle.is_nan() || plane.is_nan() {
-        (f64::NAN, SetBackGoverns::Circle)
-    } else {
-        (plane.min(circle), SetBackGoverns::Circle)
-    }
-}
-
 /// Smallest distance from the crest at which the outermost of `rows` may stand, with its steps.
 ///
 /// # Errors
@@ -256,7 +241,7 @@ pub(crate) fn of_strips(edge: &Edge, strips: &[Surcharge], trace: &mut impl Trac
     }
     let (equilibrium, short) = nearest(&section, required, strips);
     let Some(equilibrium) = equilibrium else {
-        let far = REACH * section.depth + 1.0;
+        let far = far(&section);
         return Ok(SetBack::FaceFails {
             factor: edge_factor(&section, &spread(strips, far, far)).0,
             required,
@@ -290,45 +275,4 @@ pub(crate) fn of_strips(edge: &Edge, strips: &[Surcharge], trace: &mut impl Trac
         drainage,
         ends_after,
     }))
-}
-
-/// Strips that cover every place of `strips` from `near` to `far` from the crest, with their full pressure.
-fn spread(strips: &[Surcharge], near: f64, far: f64) -> Vec<Surcharge> {
-    strips.iter().map(|s| Surcharge { from: s.from + near, to: s.to + far, pressure: s.pressure }).collect()
-}
-
-/// Walks inward until the factor falls short; the distance on the safe side, and what fell short.
-///
-/// A span of distances is passed by one look at the strip that covers the load wherever it stands in the span: where load
-/// that helps is not counted, less load and narrower strips hold at least as well, so that no dip hides between two
-/// looks. A span that fails is halved, down to [`PRECISION`] (of cuts deeper than 3 m a thousandth of the whole walk):
-/// so short a span is passed by its nearer end.
-fn nearest(section: &SlopeSection, required: f64, strips: &[Surcharge]) -> (Option<f64>, SetBackGoverns) {
-    let far = REACH * section.depth + 1.0;
-    let finest = PRECISION.max(far / 1000.0);
-    let look = |near: f64, far: f64| factor_without_help(section, &spread(strips, near, far), required);
-    let (factor, short) = look(far, far);
-    // Also what is no number.
-    if !(factor >= required) {
-        return (None, short);
-    }
-    let (mut safe, mut span, mut again) = (far, far / 8.0, false);
-    while safe > 0.0 {
-        let near = (safe - span).max(0.0);
-        let fine = span <= finest;
-        let (factor, short) = look(near, if fine { near } else { safe });
-        if factor >= required {
-            safe = near;
-            // One pass may be the other half of what failed just before; two ask for more.
-            if again {
-                span *= 2.0;
-            }
-            again = !again;
-        } else if fine {
-            return (Some(safe), short);
-        } else {
-            (span, again) = ((span / 2.0).max(finest), false);
-        }
-    }
-    (Some(0.0), SetBackGoverns::Circle)
 }

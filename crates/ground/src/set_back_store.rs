@@ -58,7 +58,14 @@ type Rung = [i32; 3];
 /// Answers that were found so far.
 #[derive(Debug, Clone, Default)]
 pub struct SetBackStore {
-    kinds: Vec<(Edge, BTreeMap<Vec<Rung>, Arc<Solved>>)>,
+    kinds: Vec<Kind>,
+}
+
+/// A rounded edge with what was asked of it.
+#[derive(Debug, Clone)]
+struct Kind {
+    edge: Edge,
+    solved: BTreeMap<Vec<Rung>, Arc<Solved>>,
 }
 
 impl Solved {
@@ -81,7 +88,7 @@ impl SetBackStore {
     /// Every fault of the edge.
     pub fn kind(&mut self, edge: &Edge) -> Result<EdgeKind, Vec<InputFault>> {
         let rounded = rounded(edge);
-        let known = self.kinds.iter().position(|(kind, _)| *kind == rounded);
+        let known = self.kinds.iter().position(|kind| kind.edge == rounded);
         let index = if let Some(index) = known {
             index
         } else {
@@ -90,7 +97,7 @@ impl SetBackStore {
             if !faults.is_empty() {
                 return Err(faults);
             }
-            self.kinds.push((rounded, BTreeMap::new()));
+            self.kinds.push(Kind { edge: rounded, solved: BTreeMap::new() });
             self.kinds.len() - 1
         };
         Ok(EdgeKind { index, depth: edge.drop.depth })
@@ -105,7 +112,7 @@ impl SetBackStore {
         wheel_row::look_at(rows, &mut faults);
         faults.done()?;
         let rungs: Vec<Rung> = rows.iter().filter_map(|row| rung(&row.strip(0.0, kind.depth))).collect();
-        let Some((edge, solved)) = self.kinds.get_mut(kind.index) else { return Err(Vec::new()) };
+        let Some(Kind { edge, solved }) = self.kinds.get_mut(kind.index) else { return Err(Vec::new()) };
         if let Some(known) = solved.get(&rungs) {
             return Ok(Arc::clone(known));
         }
@@ -119,7 +126,7 @@ impl SetBackStore {
 
     /// How many answers were solved.
     pub fn solved(&self) -> usize {
-        self.kinds.iter().map(|(_, solved)| solved.len()).sum()
+        self.kinds.iter().map(|kind| kind.solved.len()).sum()
     }
 }
 

@@ -68,7 +68,9 @@ fn beside_a_cut(demo: &planning::Job) {
         assert_eq!(with, check_lift(&job, lift).unwrap().findings(), "kept and fresh set-backs disagree");
     }
     let start = Instant::now();
-    lifts.iter().for_each(|l| drop(black_box(check_lift(&job, l))));
+    for lift in &lifts {
+        drop(black_box(check_lift(&job, lift)));
+    }
     let each = start.elapsed().as_secs_f64() / 20.0;
     let again = median(|| lifts.iter().for_each(|l| drop(black_box(check_lift_with(&job, l, &mut kept)))), 1) / 20.0;
     println!(

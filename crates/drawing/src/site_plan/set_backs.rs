@@ -141,7 +141,7 @@ fn put_last(out: &mut Vec<Vec<Place>>, mut run: Vec<Place>, first: Px) {
 fn strokes(run: &[Place]) -> Vec<(Px, Px)> {
     let (mut out, mut since) = (Vec::new(), 0.0);
     for pair in run.windows(2) {
-        let ([(a, _), (b, to)], _) = ([pair[0], pair[1]], ());
+        let [(a, _), (b, to)] = [pair[0], pair[1]];
         since += libm::hypot(b.0 - a.0, b.1 - a.1);
         if since >= APART {
             since = 0.0;

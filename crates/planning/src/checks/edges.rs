@@ -256,11 +256,10 @@ fn finding(m: &EdgeMet<'_>) -> Finding {
             let id = if equilibrium.is_some() { text::EDGE_STANDS } else { text::EDGE_FAR_ENOUGH };
             (said(id, *needed), text::DO_WATCH_EDGE.message(), Some(*needed))
         }
-        Answer::Distance { needed, .. } => (
-            said(text::NEAR_EXCAVATION, *needed),
-            text::DO_MOVE_BACK.with("by", metres(needed - m.aside)),
-            Some(*needed),
-        ),
+        Answer::Distance { needed, equilibrium } => {
+            let id = if equilibrium.is_some() { text::NEAR_EXCAVATION_SLIPS } else { text::NEAR_EXCAVATION };
+            (said(id, *needed), text::DO_MOVE_BACK.with("by", metres(needed - m.aside)), Some(*needed))
+        }
         Answer::FaceFails { factor, required } => {
             let number = |v: f64| quantity::Quantity::new(v, quantity::Dimension::Number);
             let message =
