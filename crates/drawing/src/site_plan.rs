@@ -11,6 +11,7 @@ mod map;
 mod places;
 mod relief;
 mod rules;
+mod set_backs;
 mod things;
 
 pub(crate) use furniture::round_step;
@@ -36,6 +37,8 @@ pub struct SiteStand {
     pub at: DVec2,
     /// Heading, inside angle (rad counter-clockwise from east); `None`: not given.
     pub heading: Option<f64>,
+    /// What its wheels ask beside excavations ([`planning::lift_lines`]); empty: nothing beyond the planning lines.
+    pub set_backs: Vec<planning::SetBackLine>,
 }
 
 /// A site from above as SVG, north up, with the stands given.
@@ -43,7 +46,8 @@ pub struct SiteStand {
 /// One scale for both axes; the root carries it as `data-px-per-m`, with the picture position of the
 /// place `data-east0`, `data-north0` (m) as `data-x0` and `data-y0`. What is not known is said: ground
 /// without heights is hatched, things without a height, lines without a voltage, excavations without
-/// a depth say so. A name without room is a number in a circle, and stands below. Where nothing on the site has a place, the drawing says that.
+/// a depth say so. Around every excavation of known depth runs its planning line, and where a stand brings what its
+/// wheels ask of the soil, that line too. A name without room is a number in a circle, and stands below. Where nothing on the site has a place, the drawing says that.
 pub fn site_plan(site: &Site, stands: &[SiteStand], wording: &Wording, style: &Style) -> String {
     let words = Words::new(wording);
     let heading = words.say(ui::SITE_PLAN);
@@ -59,7 +63,9 @@ pub fn site_plan(site: &Site, stands: &[SiteStand], wording: &Wording, style: &S
     relief::draw(&mut sheet, &map, site, &words);
     rules::zones(&mut sheet, &map, site, &words);
     rules::buried(&mut sheet, &map, site, &words);
-    rules::excavations(&mut sheet, &map, site, &words);
+    let set_backs = set_backs::lines(site, stands);
+    set_backs::draw(&mut sheet, &map, site, &set_backs, &words);
+    rules::excavations(&mut sheet, &map, site, &set_backs, &words);
     things::draw(&mut sheet, &map, site, &words);
     places::landings(&mut sheet, &map, site, &words);
     places::stands(&mut sheet, &map, stands, &words);

@@ -7,6 +7,7 @@ mod made_site;
 use drawing::{SiteStand, Style, site_cut, site_plan};
 use geometry::DVec2;
 use made_site::{bare, broken, busy, crowded, far_off, lines_only, long_names, one_point, only_holes, yard};
+use planning::{LineOf, SetBackLine};
 use quantity::UnitSystem;
 use roxmltree::Document;
 use site::{Cut, Site, profile};
@@ -39,10 +40,13 @@ fn sites() -> Vec<(&'static str, Site)> {
 
 fn stands(site: &Site) -> Vec<SiteStand> {
     let place = site.landings.first().map_or(DVec2::new(3.0, 3.0), |l| l.at + DVec2::new(1.0, -2.0));
+    let line = |excavation, distance, of| SetBackLine { excavation, distance, of };
+    let wheels = vec![line(0, 6.4, LineOf::Wheels), line(1, 8.0, LineOf::Face)];
+    let broken = vec![line(0, f64::NAN, LineOf::Wheels), line(99, 2.0, LineOf::Wheels)];
     vec![
-        SiteStand { name: "Stand 1".into(), at: place, heading: Some(1.2) },
-        SiteStand { name: "Stand 2".into(), at: place + DVec2::new(2.0, 2.0), heading: None },
-        SiteStand { name: "Broken".into(), at: DVec2::NAN, heading: Some(f64::NAN) },
+        SiteStand { name: "Stand 1".into(), at: place, heading: Some(1.2), set_backs: wheels },
+        SiteStand { name: "Stand 2".into(), at: place + DVec2::new(2.0, 2.0), heading: None, set_backs: vec![] },
+        SiteStand { name: "Broken".into(), at: DVec2::NAN, heading: Some(f64::NAN), set_backs: broken },
     ]
 }
 
@@ -158,6 +162,49 @@ fn names_do_not_cover_one_another() {
             }
         }
     }
+}
+
+/// Every place of a line lies at its distance from the outline, outside it, in metres by the root's scale.
+#[test]
+fn set_back_lines_keep_their_distance_and_are_told() {
+    let [english, _, spanish] = wordings();
+    let site = busy(60.0);
+    let svg = site_plan(&site, &stands(&site), &english, &Style::screen(1200.0));
+    let document = Document::parse(&svg).unwrap();
+    let root = document.root_element();
+    let number = |name: &str| root.attribute(name).unwrap().parse::<f64>().unwrap();
+    let (scale, x0, y0) = (number("data-px-per-m"), number("data-x0"), number("data-y0"));
+    let metres =
+        |x: f64, y: f64| DVec2::new(number("data-east0") + (x - x0) / scale, number("data-north0") + (y0 - y) / scale);
+    let part = document.descendants().find(|n| n.attribute("data-part") == Some("set-backs")).unwrap();
+    let outlines: Vec<_> = site.surroundings.excavations.iter().map(|e| &e.outline).collect();
+    // 2.6 m of soft soil at 2 to 1; what the wheels ask; the face that does not stand.
+    let asked = [(0, 5.2), (0, 6.4), (1, 8.0)];
+    let mut met = [0; 3];
+    for line in part.descendants().filter(|n| n.has_tag_name("polyline")) {
+        let places = line.attribute("points").unwrap().split_whitespace().map(|p| {
+            let (x, y) = p.split_once(',').unwrap();
+            metres(x.parse().unwrap(), y.parse().unwrap())
+        });
+        let places: Vec<DVec2> = places.collect();
+        let of = |(dig, distance): &(usize, f64)| {
+            places.iter().all(|p| (outlines[*dig].distance_to_point(*p) - distance).abs() < 0.2 / scale)
+        };
+        let which = asked.iter().position(of).expect("a line at a distance that nobody asked");
+        assert!(places.iter().all(|p| !outlines[asked[which].0].contains(*p)));
+        met[which] += places.len();
+    }
+    assert!(met.iter().all(|n| *n > 40), "{met:?}");
+    let text = check(&svg, "busy").replace(['\u{a0}', '\n'], " ");
+    for expected in
+        ["set-back 5.20 m", "Stand 1: set-back 6.40 m", "nothing within 8.00 m", "Set-back by the planning line"]
+    {
+        assert!(text.contains(expected), "{expected} is missing in\n{text}");
+    }
+    let only_site = check(&site_plan(&site, &[], &english, &Style::screen(1200.0)), "busy").replace('\u{a0}', " ");
+    assert!(only_site.contains("set-back 5.20 m") && !only_site.contains("6.40 m"), "{only_site}");
+    let text = check(&site_plan(&site, &[], &spanish, &Style::screen(1200.0)), "busy").replace(['\u{a0}', '\n'], " ");
+    assert!(text.contains("distancia al borde 5,20 m"), "{text}");
 }
 
 #[test]

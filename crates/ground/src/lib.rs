@@ -23,7 +23,7 @@
 //! - [`edge_rules`]: distance from an edge by rule
 //! - [`slope_section`], [`wedge`], [`slip_circle`], [`slip_search`]: the cut through an edge, and how it may slip
 //! - [`edge_strength`], [`wheel_row`]: which strength counts beside an edge, and wheels as strips of load
-//! - [`set_back`], [`set_back_map`]: how near to an edge wheels may stand, for one edge and in plan
+//! - [`set_back`], [`set_back_store`], [`set_back_map`]: how near to an edge wheels may stand: solved, solved once and kept, in plan
 //! - [`input_fault`]: everything wrong with the numbers of these
 //!
 //! Landings:
@@ -81,6 +81,8 @@ pub mod rutting;
 pub mod section;
 pub mod set_back;
 pub mod set_back_map;
+pub mod set_back_store;
+mod set_back_walk;
 pub mod settlement;
 pub mod site_tests;
 pub mod slab;

@@ -1,19 +1,19 @@
 //! How near to an edge wheels or pads may stand: the line from the toe, and equilibrium with a required factor.
 //!
-//! The wedge ([`crate::wedge`]) and the circle ([`crate::slip_search`]) are both asked, the lower factor counts. With
-//! every distance the load comes nearer, from where it no longer matters inward; the first distance at which the
-//! factor falls short ends the walk, and is narrowed by halving. So no distance is allowed behind which a farther one
-//! fails. What is computed never undercuts the line: the larger distance counts, unless a named person's steeper line
+//! The wedge ([`crate::wedge`]) and the circle ([`crate::slip_search`]) are both asked, the lower factor counts. The
+//! load comes nearer, from where it no longer matters inward, by spans of distance ([`crate::set_back_walk`]): a span is passed as a
+//! whole, every place in it, or not at all. So no distance is allowed behind which a farther one fails, however short
+//! the stretch on which it does. What is computed never undercuts the line: the larger distance counts, unless a named person's steeper line
 //! replaces it. A supported side gives no distance: its designer is handed the load.
 
 use crate::edge_rules::{Drop, PlanningLine, planning_line};
 use crate::edge_strength::{Drainage, EdgeLayer, Exposure, layers_of, water_behind};
 use crate::edge_text as text;
 use crate::input_fault::{InputFault, InputFaults};
-use crate::slip_search::REACH;
+use crate::set_back_walk::{far, nearest, spread};
 use crate::slope_section::{Crack, PoreWater, SlopeLayer, SlopeSection, Surcharge};
 use crate::wedge::crack_depth;
-use crate::wheel_row::WheelRow;
+use crate::wheel_row::{self, WheelRow};
 use crate::{slip_search, wedge};
 use evidence::{Source, Step, Trace};
 use quantity::{Dimension, Quantity};
@@ -122,16 +122,18 @@ impl Edge {
     /// Everything that is wrong with edge and wheels.
     pub fn faults(&self, rows: &[WheelRow]) -> Vec<InputFault> {
         let mut out = InputFaults::default();
+        wheel_row::look_at(rows, &mut out);
+        out.append(self.own_faults());
+        out.done().err().unwrap_or_default()
+    }
+
+    /// Everything that is wrong with the edge itself.
+    pub(crate) fn own_faults(&self) -> Vec<InputFault> {
+        let mut out = InputFaults::default();
         self.exposure.look(&mut out);
         if let Some(water) = self.water {
             out.range(text::NAME_WATER_TABLE, water, Dimension::Length, [-500.0, 60.0]);
             out.order([text::NAME_WATER_TABLE, text::NAME_EDGE_DEPTH], [water, self.drop.depth], true);
-        }
-        if rows.is_empty() {
-            out.push(InputFault::Missing { what: text::NAME_CONTACT_FORCE });
-        }
-        for row in rows {
-            row.look(&mut out);
         }
         out.append(planning_line(&self.drop, &mut evidence::Silent).err().unwrap_or_default());
         for layer in &self.layers {
@@ -218,6 +220,12 @@ pub fn set_back(edge: &Edge, rows: &[WheelRow], trace: &mut impl Trace) -> Resul
     if !faults.is_empty() {
         return Err(faults);
     }
+    let strips: Vec<Surcharge> = rows.iter().map(|row| row.strip(0.0, edge.drop.depth)).collect();
+    of_strips(edge, &strips, trace)
+}
+
+/// The same of strips as they lie where the outermost row's outer edge is at the crest; edge and rows were looked at.
+pub(crate) fn of_strips(edge: &Edge, strips: &[Surcharge], trace: &mut impl Trace) -> Result<SetBack, Vec<InputFault>> {
     let line = planning_line(&edge.drop, trace)?;
     if edge.side == Side::Supported {
         return Ok(SetBack::Supported);
@@ -227,18 +235,21 @@ pub fn set_back(edge: &Edge, rows: &[WheelRow], trace: &mut impl Trace) -> Resul
         Err(missing) => return Ok(SetBack::Unknown(missing)),
     };
     let (required, drainage) = (edge.required(), edge.exposure.drainage());
-    let depth = edge.drop.depth;
-    let loads = |d: f64| -> Vec<Surcharge> { rows.iter().map(|row| row.strip(d, depth)).collect() };
     let unloaded = edge_factor(&section, &[]).0;
     if unloaded.is_nan() || unloaded < required {
         return Ok(SetBack::FaceFails { factor: unloaded, required, drainage });
     }
-    let (equilibrium, short) = nearest(&section, required, &loads);
+    let (equilibrium, short) = nearest(&section, required, strips);
     let Some(equilibrium) = equilibrium else {
-        return Ok(SetBack::FaceFails { factor: edge_factor(&section, &loads(REACH * depth)).0, required, drainage });
+        let far = far(&section);
+        return Ok(SetBack::FaceFails {
+            factor: edge_factor(&section, &spread(strips, far, far)).0,
+            required,
+            drainage,
+        });
     };
     let from_crest = line.from_crest.max(equilibrium);
-    let (factor, _) = edge_factor(&section, &loads(from_crest));
+    let (factor, _) = edge_factor(&section, &spread(strips, from_crest, from_crest));
     let governs = if equilibrium > line.from_crest { short } else { SetBackGoverns::Rule };
     trace.step(|| Step {
         title: text::STEP_SET_BACK.message(),
@@ -264,40 +275,4 @@ pub fn set_back(edge: &Edge, rows: &[WheelRow], trace: &mut impl Trace) -> Resul
         drainage,
         ends_after,
     }))
-}
-
-/// Walks inward until the factor falls short; the distance on the safe side, and what fell short.
-fn nearest(
-    section: &SlopeSection,
-    required: f64,
-    loads: &impl Fn(f64) -> Vec<Surcharge>,
-) -> (Option<f64>, SetBackGoverns) {
-    const STEPS: usize = 12;
-    let far = REACH * section.depth + 1.0;
-    // Steps grow with the distance: near the crest factors change fast.
-    let at = |i: usize| {
-        let share = i as f64 / STEPS as f64;
-        far * share * share
-    };
-    let mut good = None;
-    for i in (0..=STEPS).rev() {
-        let (factor, which) = edge_factor(section, &loads(at(i)));
-        if factor >= required {
-            good = Some(at(i));
-            continue;
-        }
-        let Some(mut safe) = good else { return (None, which) };
-        let (mut bad, mut short) = (at(i), which);
-        while safe - bad > PRECISION {
-            let middle = f64::midpoint(safe, bad);
-            let (factor, which) = edge_factor(section, &loads(middle));
-            if factor >= required {
-                safe = middle;
-            } else {
-                (bad, short) = (middle, which);
-            }
-        }
-        return (Some(safe), short);
-    }
-    (good, SetBackGoverns::Circle)
 }

@@ -1,25 +1,23 @@
 //! Excavation outlines in plan, and how much farther from each a wheel stands than it must.
 //!
 //! Plan coordinates, m. An outline is the crest, closed from its last point to its first, and each of its sides names
-//! its edge. Edges are rounded to [`ROUNDING`] on the safe side (deeper, steeper, wetter) and alike ones are solved
-//! once: a trench costs as many searches as it has kinds of sides, whatever its length and the raster.
+//! its edge. Edges are rounded to [`ROUNDING`] on the safe side (deeper, steeper, wetter), wheels to the rung above, and
+//! alike ones are solved once, in a [`SetBackStore`]: a trench costs as many searches as it has kinds of sides, whatever
+//! its length and the raster; the next map of the same store costs none for loads that were met before.
 //!
 //! One number is read everywhere: the **spare** distance, from the outer edge of tyre or mat to the nearest place it
 //! may not pass, by single checks ([`SetBackMap::at`]) and by fields of stands ([`SetBackMap::raster`]) alike.
 //! Below zero: not there. Ends of an outline hold as its sides do; that corners brace each other is not credited.
 
-use crate::edge_rules::planning_line;
 use crate::edge_text as text;
 use crate::input_fault::{InputFault, InputFaults};
-use crate::set_back::{Edge, SetBack, set_back};
-use crate::slip_search::REACH;
+use crate::set_back::{Edge, SetBack};
+pub use crate::set_back_store::ROUNDING;
+use crate::set_back_store::{SetBackStore, Solved};
 use crate::wheel_row::WheelRow;
-use evidence::Silent;
 use libm::hypot;
 use quantity::Dimension;
-
-/// Depth, batter and water table of edges are rounded to this, m.
-pub const ROUNDING: f64 = 0.05;
+use std::sync::Arc;
 
 /// The crest of an excavation.
 #[derive(Debug, Clone, PartialEq)]
@@ -86,7 +84,7 @@ struct Segment {
 pub struct SetBackMap {
     segments: Vec<Segment>,
     outlines: Vec<Vec<[f64; 2]>>,
-    answers: Vec<SetBack>,
+    answers: Vec<Arc<Solved>>,
 }
 
 /// Spare distances on a raster, row by row from the first row up.
@@ -103,11 +101,16 @@ pub struct SpareRaster {
 }
 
 impl SetBackMap {
-    /// Solves every kind of side once.
+    /// Asks the store of every side, so that every kind is solved once.
     ///
     /// # Errors
     /// Every fault of every edge, wheel row and outline.
-    pub fn new(outlines: &[Outline], edges: &[Edge], rows: &[WheelRow]) -> Result<Self, Vec<MapFault>> {
+    pub fn new(
+        outlines: &[Outline],
+        edges: &[Edge],
+        rows: &[WheelRow],
+        store: &mut SetBackStore,
+    ) -> Result<Self, Vec<MapFault>> {
         let mut faults = Vec::new();
         for (edge, e) in edges.iter().enumerate() {
             faults.extend(e.faults(rows).into_iter().map(|fault| MapFault::Edge { edge, fault }));
@@ -118,26 +121,20 @@ impl SetBackMap {
         if !faults.is_empty() {
             return Err(faults);
         }
-        let mut kinds: Vec<Edge> = Vec::new();
         let mut map = Self { segments: Vec::new(), outlines: Vec::new(), answers: Vec::new() };
         for (i, outline) in outlines.iter().enumerate() {
             let n = outline.points.len();
             for corner in 0..n {
-                let edge = rounded(&edges[outline.edges[corner]]);
-                let known = kinds.iter().position(|k| *k == edge);
-                let answer = known.unwrap_or(kinds.len());
+                let edge = outline.edges[corner];
+                let asked = store.kind(&edges[edge]).and_then(|kind| store.ask(kind, rows));
+                let solved =
+                    asked.map_err(|f| f.into_iter().map(|fault| MapFault::Edge { edge, fault }).collect::<Vec<_>>())?;
+                let known = map.answers.iter().position(|known| Arc::ptr_eq(known, &solved));
+                let answer = known.unwrap_or(map.answers.len());
+                let needed = solved.needed();
                 if known.is_none() {
-                    let solved = set_back(&edge, rows, &mut Silent);
-                    // Rounding keeps within the ranges that were looked at.
-                    let solved = solved.map_err(|f| {
-                        f.into_iter()
-                            .map(|fault| MapFault::Edge { edge: outline.edges[corner], fault })
-                            .collect::<Vec<_>>()
-                    })?;
                     map.answers.push(solved);
-                    kinds.push(edge);
                 }
-                let needed = needed(&map.answers[answer], &kinds[answer]);
                 let side = SideOf { outline: i, corner };
                 let (from, to) = (outline.points[corner], outline.points[(corner + 1) % n]);
                 map.segments.push(Segment { from, to, needed, answer, side });
@@ -148,8 +145,8 @@ impl SetBackMap {
     }
 
     /// What each kind of side comes to.
-    pub fn answers(&self) -> &[SetBack] {
-        &self.answers
+    pub fn answers(&self) -> impl ExactSizeIterator<Item = &SetBack> {
+        self.answers.iter().map(|solved| &solved.answer)
     }
 
     /// How a wheel's nearest point stands; none where there is no outline.
@@ -205,30 +202,6 @@ impl Outline {
         }
         out.done().err().unwrap_or_default()
     }
-}
-
-/// Distance that a side asks, m. Where none is told, everything counts as too near that its soil might feel.
-fn needed(answer: &SetBack, edge: &Edge) -> f64 {
-    match answer {
-        SetBack::Distance(d) => d.from_crest,
-        SetBack::FaceFails { .. } | SetBack::Supported | SetBack::Unknown(_) => {
-            let line = planning_line(&edge.drop, &mut Silent).map_or(f64::INFINITY, |l| l.from_crest);
-            line.max(REACH * edge.drop.depth + 1.0)
-        }
-    }
-}
-
-/// The edge rounded to the safe side.
-fn rounded(edge: &Edge) -> Edge {
-    // A hair less than a whole step is that step: 2.05 m is 41 steps however it was reckoned.
-    let up = |v: f64| (v / ROUNDING - 1e-6).ceil() * ROUNDING;
-    let down = |v: f64| (v / ROUNDING + 1e-6).floor() * ROUNDING;
-    let mut out = edge.clone();
-    out.drop.depth = up(edge.drop.depth).min(60.0);
-    out.drop.batter = down(edge.drop.batter).max(0.0);
-    out.water = edge.water.map(|w| up(w).min(out.drop.depth));
-    out.firm_base = edge.firm_base.map(|b| b.max(out.drop.depth));
-    out
 }
 
 fn distance_to(p: [f64; 2], a: [f64; 2], b: [f64; 2]) -> f64 {

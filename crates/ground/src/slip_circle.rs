@@ -105,6 +105,8 @@ impl SlipCircle {
 pub struct SlipSolver<'a> {
     section: &'a SlopeSection,
     loads: &'a [Surcharge],
+    /// The factor at which load that holds more than it drives is left out; `None`: all load counts.
+    without_help: Option<f64>,
     /// Where slices end whatever the circle: strips' edges, crest, toe, bends of face and water table.
     bends: Vec<f64>,
     tangents: Vec<f64>,
@@ -130,11 +132,20 @@ impl<'a> SlipSolver<'a> {
         Self {
             section,
             loads,
+            without_help: None,
             bends,
             tangents: section.layers.iter().map(|l| tan(l.friction)).collect(),
             angles: Vec::new(),
             slices: Vec::new(),
         }
+    }
+
+    /// The same, but load counts only where it drives more than it holds at the factor `required`: where
+    /// `tan α > tan φ / F`. Whether a circle reaches `required` then never turns for the better with more load: less
+    /// load anywhere, or a narrower strip of it, leaves it at least as well off.
+    #[must_use]
+    pub fn without_help(self, required: f64) -> Self {
+        Self { without_help: Some(required), ..self }
     }
 
     /// Slices of the circle last asked for.
@@ -262,7 +273,9 @@ impl<'a> SlipSolver<'a> {
             let base = cz - r * f64::midpoint(left[1], right[1]) - if width > 0.0 { bulge / width } else { 0.0 };
             let top = f64::midpoint(section.surface(x0), section.surface(x1));
             let weight = (width * (self.overburden(layer, base) - self.overburden_at(top))).max(0.0);
-            let load = self.loads.iter().map(|s| s.pressure * (x1.min(s.to) - x0.max(s.from)).max(0.0)).sum::<f64>();
+            let helps = self.without_help.is_some_and(|f| f * middle[0] < tan_phi * middle[1]);
+            let of_strip = |s: &Surcharge| s.pressure * (x1.min(s.to) - x0.max(s.from)).max(0.0);
+            let load = if helps { 0.0 } else { self.loads.iter().map(of_strip).sum::<f64>() };
             let x = f64::midpoint(x0, x1);
             let pore = match &section.water {
                 PoreWater::Dry => 0.0,

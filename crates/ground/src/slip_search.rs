@@ -33,8 +33,9 @@ pub struct WorstSlip {
     pub refused: usize,
 }
 
-/// Exits: share of the face from the crest; above 1 before the toe, in depths from it.
-const EXITS: [f64; 12] = [0.12, 0.25, 0.42, 0.6, 0.8, 1.0, 1.2, 1.5, 1.9, 2.5, 3.2, 4.0];
+/// Exits: share of the face from the crest; above 1 before the toe, in depths from it. A narrow wheel at the crest of a
+/// battered face goes down through the first of them.
+const EXITS: [f64; 14] = [0.03, 0.06, 0.12, 0.25, 0.42, 0.6, 0.8, 1.0, 1.2, 1.5, 1.9, 2.5, 3.2, 4.0];
 /// Shares of the turning that is possible.
 const TURNS: [f64; 7] = [0.05, 0.2, 0.36, 0.52, 0.68, 0.84, 0.97];
 /// Entries between the crest and the end of the search.
@@ -43,6 +44,9 @@ const ENTRIES: usize = 12;
 const STEEPEST_EXIT: f64 = 1.3;
 /// Starts of the finer search.
 const STARTS: usize = 5;
+
+/// Entries within each strip that stands for a load anywhere in it.
+const INNER: usize = 6;
 
 /// Step of the turning at which the finer search ends.
 const FINEST: f64 = 1e-3;
@@ -95,26 +99,7 @@ struct Search<'a> {
 
 /// The same for a section that was looked at.
 pub(crate) fn worst_of_sound(section: &SlopeSection, loads: &[Surcharge]) -> Option<WorstSlip> {
-    let last = loads.iter().map(|s| s.to).fold(0.0, f64::max);
-    let reach = last + REACH * section.depth;
-    let mut search = Search { solver: SlipSolver::new(section, loads), section, reach, tried: 0, refused: 0 };
-    let mut best: Vec<(f64, Triple)> = Vec::with_capacity(STARTS + 1);
-    for exit in EXITS {
-        for entry in entries(section, loads, reach) {
-            for turn in TURNS {
-                let triple = [exit, entry, turn];
-                let f = search.factor(triple);
-                keep(&mut best, f, triple);
-            }
-        }
-    }
-    let mut worst: Option<(f64, Triple)> = None;
-    for (f, start) in best {
-        let found = search.finer(f, start);
-        if worst.is_none_or(|(least, _)| found.0 < least) {
-            worst = Some(found);
-        }
-    }
+    let (mut search, worst) = Search::over(section, loads, None);
     let (_, triple) = worst?;
     let circle = search.circle(triple)?;
     let factor = search.solver.factor(&circle).ok()?;
@@ -122,8 +107,54 @@ pub(crate) fn worst_of_sound(section: &SlopeSection, loads: &[Surcharge]) -> Opt
     Some(WorstSlip { factor, circle, slices, tried: search.tried, refused: search.refused })
 }
 
-/// Places on the surface at which circles begin: closer together near the crest, and at both edges of every load.
-fn entries(section: &SlopeSection, loads: &[Surcharge], reach: f64) -> Vec<f64> {
+/// The least factor, load that helps left out ([`SlipSolver::without_help`]); or any below `required`, the first that
+/// is met. NaN where no circle gives one.
+pub(crate) fn least_without_help(section: &SlopeSection, loads: &[Surcharge], required: f64) -> f64 {
+    Search::over(section, loads, Some(required)).1.map_or(f64::NAN, |(factor, _)| factor)
+}
+
+impl<'a> Search<'a> {
+    /// Grid, then finer. With `enough` load that helps is left out, and the first factor below it ends the search.
+    fn over(section: &'a SlopeSection, loads: &'a [Surcharge], enough: Option<f64>) -> (Self, Option<(f64, Triple)>) {
+        let last = loads.iter().map(|s| s.to).fold(0.0, f64::max);
+        let reach = last + REACH * section.depth;
+        let solver = SlipSolver::new(section, loads);
+        let solver = if let Some(required) = enough { solver.without_help(required) } else { solver };
+        let mut search = Self { solver, section, reach, tried: 0, refused: 0 };
+        // Where strips stand for loads that may be anywhere in them, a slip may begin behind any of those places.
+        let entries = entries(section, loads, reach, if enough.is_some() { INNER } else { 0 });
+        let ends = |f: f64| enough.is_some_and(|least| f < least);
+        let mut best: Vec<(f64, Triple)> = Vec::with_capacity(STARTS + 1);
+        for exit in EXITS {
+            for entry in &entries {
+                let entry = *entry;
+                for turn in TURNS {
+                    let triple = [exit, entry, turn];
+                    let f = search.factor(triple);
+                    if ends(f) {
+                        return (search, Some((f, triple)));
+                    }
+                    keep(&mut best, f, triple);
+                }
+            }
+        }
+        let mut worst: Option<(f64, Triple)> = None;
+        for (f, start) in best {
+            let found = search.finer(f, start);
+            if worst.is_none_or(|(least, _)| found.0 < least) {
+                worst = Some(found);
+            }
+            if ends(found.0) {
+                break;
+            }
+        }
+        (search, worst)
+    }
+}
+
+/// Places on the surface at which circles begin: closer together near the crest, at both edges of every load, and at up
+/// to so many places within each, a tenth of the depth apart or more.
+fn entries(section: &SlopeSection, loads: &[Surcharge], reach: f64, within: usize) -> Vec<f64> {
     let mut out: Vec<f64> = (1..=ENTRIES)
         .map(|i| {
             let share = i as f64 / ENTRIES as f64;
@@ -131,6 +162,10 @@ fn entries(section: &SlopeSection, loads: &[Surcharge], reach: f64) -> Vec<f64> 
         })
         .collect();
     out.extend(loads.iter().flat_map(|s| [s.from.max(0.02 * section.depth), s.to + 0.01 * section.depth]));
+    for s in loads.iter().filter(|_| within > 0) {
+        let inner = ((s.to - s.from) / (0.1 * section.depth)).floor().clamp(0.0, within as f64);
+        out.extend((1..=inner as usize).map(|i| s.from + (s.to - s.from) * i as f64 / (inner + 1.0)));
+    }
     out.sort_by(f64::total_cmp);
     out.dedup();
     out

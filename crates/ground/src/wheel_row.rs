@@ -68,3 +68,13 @@ impl WheelRow {
         }
     }
 }
+
+/// Takes everything that is wrong with rows; without any row there is nothing to ask of.
+pub(crate) fn look_at(rows: &[WheelRow], faults: &mut InputFaults) {
+    if rows.is_empty() {
+        faults.push(crate::input_fault::InputFault::Missing { what: text::NAME_CONTACT_FORCE });
+    }
+    for row in rows {
+        row.look(faults);
+    }
+}

@@ -11,6 +11,7 @@ use crate::checks::{
 };
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed, pose};
+use crate::set_backs::SetBacks;
 use crate::{Job, Lift};
 use evidence::{Finding, Status, Verdict};
 
@@ -38,14 +39,22 @@ pub struct LiftCheck<'a> {
 ///
 /// `None` if the lift refers to a machine, load or landing that the job does not have.
 pub fn check_lift<'a>(job: &'a Job, lift: &'a Lift) -> Option<LiftCheck<'a>> {
-    let mut check = check_context(Context::new(job, lift)?);
+    check_lift_with(job, lift, &mut SetBacks::default())
+}
+
+/// The same with set-backs that are kept from check to check: what was solved beside an excavation is looked up. The
+/// answer is that of [`check_lift`], whatever was checked before.
+///
+/// `None` if the lift refers to a machine, load or landing that the job does not have.
+pub fn check_lift_with<'a>(job: &'a Job, lift: &'a Lift, set_backs: &mut SetBacks) -> Option<LiftCheck<'a>> {
+    let mut check = check_context(Context::new(job, lift)?, set_backs);
     let sudden = sudden::status(&check.ctx, check.statics.as_ref(), check.posed.as_ref().ok());
     check.statuses.extend(sudden.map(|s| ("sudden", s)));
     Some(check)
 }
 
 /// Checks what a context refers to, but for what happens all at once: that refuses nothing.
-pub(crate) fn check_context(ctx: Context<'_>) -> LiftCheck<'_> {
+pub(crate) fn check_context<'a>(ctx: Context<'a>, set_backs: &mut SetBacks) -> LiftCheck<'a> {
     let job = ctx.job;
     let posed = pose(&ctx);
     let level = posed.as_ref().ok().and_then(|p| level::level(&ctx, p));
@@ -103,7 +112,7 @@ pub(crate) fn check_context(ctx: Context<'_>) -> LiftCheck<'_> {
     statuses.extend(of_zones());
     // Without statics nothing is known of the forces; the machine's places are.
     let force = statics.as_ref().map_or([0.0; 4], |s| s.force);
-    let edges = edges::met(&ctx, posed.as_ref().ok(), force);
+    let edges = edges::met(&ctx, posed.as_ref().ok(), force, set_backs);
     let of_edges = || edges.iter().map(|m| ("edges", m.status()));
     statuses.extend(of_edges());
     let buried = buried::met(&ctx, posed.as_ref().ok(), force);
@@ -196,8 +205,8 @@ impl LiftCheck<'_> {
         out.extend(gates::findings(ctx));
         out.extend(obstacle::findings(ctx, &self.obstacles, posed));
         out.extend(zones::findings(&self.zones));
+        out.extend(edges::findings(&self.edges));
         let force = self.statics.as_ref().map_or([0.0; 4], |s| s.force);
-        out.extend(edges::findings(ctx, &self.edges, posed.ok(), force));
         out.extend(buried::findings(ctx, &self.buried, posed.ok(), force));
         out.extend(matters::findings(ctx));
         out

@@ -2,6 +2,7 @@
 //!
 //! - [`Job`]: everything a plan is made from
 //! - [`check_lift`]: every check of one lift in fixed order; numbers and status only
+//! - [`SetBacks`]: what excavations ask of wheels, solved once; read by every check, and drawn
 //! - [`plan`]: the whole job: findings with working, verdicts, scenes for drawings
 //! - [`Plan`]: what all later stages read; nothing downstream recomputes it
 //! - [`chart_doubts`]: what the machine's own statics say against a chart
@@ -21,6 +22,7 @@ mod plan_job;
 mod posed;
 mod remedies;
 mod scene;
+mod set_backs;
 mod soil_area;
 mod standing;
 mod steps;
@@ -28,7 +30,7 @@ pub mod text;
 mod tolerance;
 
 pub use chart_doubts::{ChartDoubt, chart_doubts};
-pub use check::{LiftCheck, check_lift};
+pub use check::{LiftCheck, check_lift, check_lift_with};
 pub use distance_check::{DistanceAnswer, DistanceQuestion, MeasuredFrom, MeasuredTo, NoAnswer, distance_check};
 pub use job::{
     Acceptance, BulkDensity, CabSeen, Examination, FrontTyres, Job, JobMachine, Kept, Lift, Matter, Policy, Seen,
@@ -41,6 +43,7 @@ pub use plan::{
 };
 pub use plan_job::{digest, plan};
 pub use scene::{datum_text, reach_text};
+pub use set_backs::{LineOf, SetBackLine, SetBacks, lift_lines, planning_lines};
 pub use soil_area::{GroundFactors, SiteMat, SoilArea};
 pub use tolerance::{Borne, STEPS, Tolerance, ToleranceOf};
 

@@ -1,8 +1,9 @@
 //! The plan of a whole job.
 
-use crate::check::{LiftCheck, check_lift, governing};
+use crate::check::{LiftCheck, check_lift_with, governing};
 use crate::checks::{chart, ground, wind};
 use crate::plan::PLAN_SCHEMA;
+use crate::set_backs::SetBacks;
 use crate::tolerance::tolerances;
 use crate::{InputLine, Job, LiftPlan, LoadSummary, Plan, PlanHead, StandSummary, scene, steps, text};
 use evidence::{Certainty, Finding, Message, Status, Verdict};
@@ -10,7 +11,8 @@ use sha2::{Digest, Sha256};
 
 /// Plans a job: every lift at its stated stand. Same job, same engine version, same plan.
 pub fn plan(job: &Job) -> Plan {
-    let lifts: Vec<_> = job.lifts.iter().map(|l| plan_lift(job, l)).collect();
+    let mut set_backs = SetBacks::default();
+    let lifts: Vec<_> = job.lifts.iter().map(|l| plan_lift(job, l, &mut set_backs)).collect();
     let mut plan = Plan {
         schema: PLAN_SCHEMA.to_owned(),
         engine: env!("CARGO_PKG_VERSION").to_owned(),
@@ -89,7 +91,7 @@ fn warning_at(fault: &evidence::Fault) -> Message {
     }
 }
 
-fn plan_lift(job: &Job, lift: &crate::Lift) -> LiftPlan {
+fn plan_lift(job: &Job, lift: &crate::Lift, set_backs: &mut SetBacks) -> LiftPlan {
     let stand = StandSummary {
         east_m: lift.stand.at.x,
         north_m: lift.stand.at.y,
@@ -105,11 +107,11 @@ fn plan_lift(job: &Job, lift: &crate::Lift) -> LiftPlan {
         reach_m: None,
         height_m: None,
     };
-    let Some(check) = check_lift(job, lift) else {
+    let Some(check) = check_lift_with(job, lift, set_backs) else {
         return unresolved(job, lift, stand);
     };
     let ctx = &check.ctx;
-    let tolerances = tolerances(&check);
+    let tolerances = tolerances(&check, set_backs);
     let mut findings = check.findings();
     wind::add_turn(&mut findings, &tolerances);
     let posed = check.posed.as_ref().ok();

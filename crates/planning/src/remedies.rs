@@ -4,6 +4,7 @@
 use crate::Lift;
 use crate::check::check_context;
 use crate::context::Context;
+use crate::set_backs::SetBacks;
 use evidence::Status;
 use quantity::Si;
 
@@ -18,10 +19,11 @@ pub(crate) fn nearer(ctx: &Context<'_>) -> Option<f64> {
         - ctx.landing.size.x / 2.0
         - ctx.machine.front_face().max(ctx.machine.outline.front);
     let mut lift = ctx.lift.clone();
+    let mut set_backs = SetBacks::default();
     let steps = ((gap - STEP) / STEP).clamp(0.0, 200.0) as usize;
     (1..=steps).map(|i| i as f64 * STEP).find(|distance| {
         lift.stand.at = ctx.lift.stand.at + forward * *distance;
-        passes(Context { lift: &lift, ..*ctx })
+        passes(Context { lift: &lift, ..*ctx }, &mut set_backs)
     })
 }
 
@@ -30,18 +32,19 @@ pub(crate) fn nearer(ctx: &Context<'_>) -> Option<f64> {
 pub(crate) fn lighter(ctx: &Context<'_>) -> Option<f64> {
     let mass = ctx.load.mass_kg;
     let mut load = ctx.load.clone();
+    let mut set_backs = SetBacks::default();
     let share = (1..40).map(|i| 1.0 - 0.02 * f64::from(i)).find(|share| {
         load.mass_kg.low = mass.low * share;
         load.mass_kg.nominal = mass.nominal * share;
         load.mass_kg.high = mass.high * share;
-        passes(Context { load: &load, ..*ctx })
+        passes(Context { load: &load, ..*ctx }, &mut set_backs)
     })?;
     Some((mass.nominal * share / 5.0).floor() * 5.0)
 }
 
 /// True if nothing that place or weight can change stands against the lift.
-fn passes(ctx: Context<'_>) -> bool {
-    check_context(ctx).placed() <= Status::Condition
+fn passes(ctx: Context<'_>, set_backs: &mut SetBacks) -> bool {
+    check_context(ctx, set_backs).placed() <= Status::Condition
 }
 
 /// Stop gust of a lift, m/s.

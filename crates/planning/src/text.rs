@@ -839,6 +839,8 @@ evidence::messages! {
     NEAR_SUPPORTED_EXCAVATION = "near-supported-excavation" [name, distance, required];
     /// The same beside one of unknown depth.
     NEAR_EXCAVATION_UNKNOWN = "near-excavation-unknown" [name, distance, required];
+    /// A wheel or pad nearer to an excavation than its soil holds.
+    NEAR_EXCAVATION_SLIPS = "near-excavation-slips" [name, distance, required];
     /// A wheel or pad stands over something in the ground.
     STANDS_OVER_BURIED = "stands-over-buried" [name, by];
     /// Find a stand outside it.

@@ -17,6 +17,7 @@ use crate::checks::statics::side;
 use crate::checks::{angle, kilograms, metres, wind};
 use crate::context::Context;
 use crate::posed::contacts;
+use crate::set_backs::SetBacks;
 use crate::{Lift, Policy, WindInput, text};
 use evidence::{Message, Ranged, TextId, Verdict};
 use geometry::DVec2;
@@ -191,10 +192,12 @@ struct Trial<'a> {
     contacts: [DVec2; 4],
     /// The check that has turned before anything is changed.
     before: Option<&'static str>,
+    /// Of the whole plan, while this trial goes on.
+    set_backs: SetBacks,
 }
 
 impl<'a> Trial<'a> {
-    fn at_worst(ctx: &Context<'a>) -> Self {
+    fn at_worst(ctx: &Context<'a>, set_backs: SetBacks) -> Self {
         let c = contacts(ctx);
         let pair = |x: f64, y: f64| [DVec2::new(x, y), DVec2::new(x, -y)];
         let ([fl, fr], [rl, rr]) = (pair(c.front_x, c.front_half), pair(c.rear_x, c.rear_half));
@@ -206,11 +209,12 @@ impl<'a> Trial<'a> {
             policy: ctx.policy.clone(),
             contacts: [fl, fr, rl, rr],
             before: None,
+            set_backs,
         }
     }
 
-    fn alone(ctx: &Context<'a>) -> Self {
-        let mut trial = Self::at_worst(ctx);
+    fn alone(ctx: &Context<'a>, set_backs: SetBacks) -> Self {
+        let mut trial = Self::at_worst(ctx, set_backs);
         let load = &mut trial.load;
         for range in [&mut load.mass_kg, &mut load.centre_ahead, &mut load.centre_left, &mut load.centre_up] {
             *range = Ranged::exact(range.nominal);
@@ -256,7 +260,7 @@ impl<'a> Trial<'a> {
             ..self.base
         };
         // What is quickly told first.
-        let turned = refused_at_once(&ctx).or_else(|| check_context(ctx).refused_by());
+        let turned = refused_at_once(&ctx).or_else(|| check_context(ctx, &mut self.set_backs).refused_by());
         (self.load.mass_kg, self.load.centre_left, self.lift.wind) = (mass, left, wind);
         turned
     }
@@ -318,12 +322,13 @@ fn between(
 }
 
 /// The tolerances of a lift; none for a lift that is no-go.
-pub(crate) fn tolerances(check: &LiftCheck<'_>) -> Vec<Tolerance> {
+pub(crate) fn tolerances(check: &LiftCheck<'_>, set_backs: &mut SetBacks) -> Vec<Tolerance> {
     let ctx = &check.ctx;
     if check.verdict() == Verdict::NoGo {
         return Vec::new();
     }
-    let (mut alone, mut worst) = (Trial::alone(ctx), Trial::at_worst(ctx));
+    let mut alone = Trial::alone(ctx, std::mem::take(set_backs));
+    let mut worst = Trial::at_worst(ctx, SetBacks::default());
     let mut out = Vec::with_capacity(6);
     for kind in Kind::ALL {
         // Its weight acts at the hook, wherever its centre is.
@@ -338,10 +343,16 @@ pub(crate) fn tolerances(check: &LiftCheck<'_>) -> Vec<Tolerance> {
             }
             borne
         };
-        let (alone, at_worst) = (borne(&mut alone), borne(&mut worst));
-        out.push(Tolerance { what: kind.what(), planned, alone: Some(alone), at_worst });
+        // Both read and fill one store.
+        let of_alone = borne(&mut alone);
+        std::mem::swap(&mut alone.set_backs, &mut worst.set_backs);
+        let at_worst = borne(&mut worst);
+        std::mem::swap(&mut alone.set_backs, &mut worst.set_backs);
+        out.push(Tolerance { what: kind.what(), planned, alone: Some(of_alone), at_worst });
     }
+    std::mem::swap(&mut alone.set_backs, &mut worst.set_backs);
     let at_worst = together(ctx, &mut worst);
+    *set_backs = worst.set_backs;
     out.push(Tolerance { what: ToleranceOf::Together, planned: None, alone: None, at_worst });
     out
 }

@@ -728,6 +728,16 @@ evidence::messages! {
     SITE_DEPTH = "ui-site-depth" [depth];
     /// A depth that is not known.
     SITE_DEPTH_NOT_KNOWN = "ui-site-depth-not-known" [];
+    /// Set-back of an excavation by its planning line.
+    SITE_SET_BACK = "ui-site-set-back" [distance];
+    /// Set-back that the wheels of a stand ask of the stated soil.
+    SITE_SET_BACK_FOR = "ui-site-set-back-for" [stand, distance];
+    /// A face that does not stand: nothing near it.
+    SITE_SET_BACK_FACE = "ui-site-set-back-face" [distance];
+    /// Key: set-back by the planning line.
+    SITE_SET_BACK_LINE = "ui-site-set-back-line" [];
+    /// Key: set-back of wheels by equilibrium.
+    SITE_SET_BACK_WHEELS = "ui-site-set-back-wheels" [];
     /// Something in the ground.
     SITE_BURIED = "ui-site-buried" [];
     /// Ground above a buried thing, the least it may be.

@@ -20,6 +20,8 @@ pub(crate) enum SiteMark {
     Thing(ThingKind),
     Opening,
     Excavation,
+    SetBack,
+    SetBackWheels,
     Buried,
     NoGo,
     Zone,
@@ -66,6 +68,8 @@ fn look(mark: SiteMark) -> Look {
         SiteMark::Middling => Look { ink: Ink::Soft, ..hatched(Some(Ink::Sheet), &[(-63.0, 10.0)], 1.0) },
         SiteMark::Steep => Look { ink: Ink::Soft, ..hatched(Some(Ink::Sheet), &[(-63.0, 5.0)], 1.0) },
         SiteMark::Line => danger(plain(None, 2.4)),
+        SiteMark::SetBack => dashed(plain(None, 1.3), "14 4"),
+        SiteMark::SetBackWheels => plain(None, 1.5),
     }
 }
 
@@ -107,6 +111,15 @@ pub(crate) fn overhead(svg: &mut Svg, a: Px, b: Px) {
     svg.lines(&strokes, Pen::new(Ink::Danger, 1.4));
 }
 
+/// A set-back line. `toward`: short strokes from it to the side that is kept free.
+pub(crate) fn set_back(svg: &mut Svg, line: &[Px], toward: &[(Px, Px)], mark: SiteMark) {
+    let pen = look(mark).pen;
+    // Readable on hatching and hillshade.
+    svg.polyline(line, Pen::new(Ink::Sheet, pen.width + 2.4));
+    svg.polyline(line, pen);
+    svg.lines(toward, Pen::new(pen.ink, 1.1));
+}
+
 /// A stand: a dart pointing where the machine does, or a square where no heading is given. `heading`
 /// in the picture's turn: rad counter-clockwise from the right.
 pub(crate) fn stand(svg: &mut Svg, c: Px, heading: Option<f64>) {
@@ -126,6 +139,14 @@ pub(crate) fn swatch(svg: &mut Svg, mark: SiteMark, r: Rect) {
     match mark {
         SiteMark::Opening => opening(svg, left, right),
         SiteMark::Line => overhead(svg, left, right),
+        SiteMark::SetBack => set_back(svg, &[left, right], &[], mark),
+        SiteMark::SetBackWheels => {
+            let toward: Vec<(Px, Px)> = (0..3)
+                .map(|i| r.x + r.w * (f64::from(i) + 0.5) / 3.0)
+                .map(|x| ((x, left.1), (x, left.1 + super::set_backs::STROKE)))
+                .collect();
+            set_back(svg, &[left, right], &toward, mark);
+        }
         SiteMark::Stand => stand(svg, (r.x + r.w / 2.0 - 2.0, left.1), Some(0.0)),
         _ => {
             let ring = vec![(r.x, r.y), (r.right(), r.y), (r.right(), r.bottom()), (r.x, r.bottom())];
@@ -145,6 +166,8 @@ pub(crate) fn row(mark: SiteMark, words: &Words<'_>) -> Row {
         SiteMark::Thing(kind) => words.say(kind_name(kind)),
         SiteMark::Opening => words.say(ui::SITE_OPENING),
         SiteMark::Excavation => words.say(ui::SITE_EXCAVATION),
+        SiteMark::SetBack => words.say(ui::SITE_SET_BACK_LINE),
+        SiteMark::SetBackWheels => words.say(ui::SITE_SET_BACK_WHEELS),
         SiteMark::Buried => words.say(ui::SITE_BURIED),
         SiteMark::NoGo => words.say(ui::SITE_ZONE_NO_GO),
         SiteMark::Zone => words.say(ui::SITE_ZONE),

@@ -4,6 +4,7 @@ use super::Sheet;
 use super::labels::Need;
 use super::looks::{self, SiteMark, zone_mark};
 use super::map::Map;
+use super::set_backs::SetBack;
 use crate::labels::Rect;
 use crate::style::Ink;
 use crate::svg::Px;
@@ -88,16 +89,18 @@ pub(crate) fn buried(sheet: &mut Sheet, map: &Map, site: &Site, words: &Words<'_
     sheet.svg.close();
 }
 
-pub(crate) fn excavations(sheet: &mut Sheet, map: &Map, site: &Site, words: &Words<'_>) {
+pub(crate) fn excavations(sheet: &mut Sheet, map: &Map, site: &Site, set_backs: &[SetBack<'_>], words: &Words<'_>) {
     sheet.svg.open("excavations");
-    for dug in &site.surroundings.excavations {
+    for (i, dug) in site.surroundings.excavations.iter().enumerate() {
         let outline = PlanShape::Area(dug.outline.clone());
         let Some((at, area)) = shape(sheet, map, &outline, SiteMark::Excavation) else { continue };
         let depth = match dug.depth.filter(|d| d.high.is_finite()) {
             Some(depth) => words.say(ui::SITE_DEPTH.with("depth", length(depth.high))),
             None => words.say(ui::SITE_DEPTH_NOT_KNOWN),
         };
-        sheet.labels.add(at, &dug.name, &[depth], Need::High, area, Ink::Main);
+        let asked = set_backs.iter().filter(|s| s.line.excavation == i).map(|s| s.said(words));
+        let facts: Vec<String> = std::iter::once(depth).chain(asked).collect();
+        sheet.labels.add(at, &dug.name, &facts, Need::High, area, Ink::Main);
     }
     sheet.svg.close();
 }

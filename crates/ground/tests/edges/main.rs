@@ -6,6 +6,8 @@ mod buried_things;
 mod edge_rules;
 mod faults;
 mod lateral;
+mod set_back_scan;
+mod set_back_stores;
 mod set_backs;
 mod slips;
 mod stress;

@@ -5,6 +5,7 @@ use ground::edge_rules::{Drop, EdgeGround, NamedSlope};
 use ground::edge_strength::{Drainage, EdgeLayer, Exposure, layers_of};
 use ground::set_back::{Distance, Edge, SetBack, SetBackGoverns, Side, Unknown, edge_factor, set_back};
 use ground::set_back_map::{MapFault, Outline, SetBackMap};
+use ground::set_back_store::SetBackStore;
 use ground::wheel_row::WheelRow;
 
 fn edge(depth: f64) -> Edge {
@@ -170,10 +171,17 @@ fn trench(length: f64) -> Outline {
 fn the_map_agrees_with_single_distances_and_solves_alike_sides_once() {
     let rows = axle(80e3);
     let edges = [edge(2.5), Edge { people_below: true, ..edge(2.5) }];
-    let map = SetBackMap::new(&[trench(20.0), trench(20.0)], &edges, &rows).unwrap();
+    let map = SetBackMap::new(&[trench(20.0), trench(20.0)], &edges, &rows, &mut SetBackStore::default()).unwrap();
     assert_eq!(map.answers().len(), 2);
-    let side = distance(&edges[0], &rows).from_crest;
-    let end = distance(&edges[1], &rows).from_crest;
+    let mut store = SetBackStore::default();
+    let mut single = |edge: &Edge| {
+        let kind = store.kind(edge).unwrap();
+        let asked = store.ask(kind, &rows).unwrap().needed();
+        let exact = distance(edge, &rows).from_crest;
+        assert!(asked >= exact - 0.011 && asked < exact + 0.25, "{asked} {exact}");
+        asked
+    };
+    let (side, end) = (single(&edges[0]), single(&edges[1]));
     let spare = |p| map.at(p).unwrap().spare;
     assert!((spare([10.0, -side - 0.5]) - 0.5).abs() < 1e-9);
     assert!((spare([-end - 0.5, 0.5]) - 0.5).abs() < 1e-9);
@@ -192,18 +200,19 @@ fn sides_of_which_nothing_is_told_keep_everything_away() {
     let rows = axle(80e3);
     let supported = Edge { side: Side::Supported, ..edge(2.0) };
     let unknown = Edge { layers: vec![], ..edge(2.0) };
-    let map = SetBackMap::new(&[trench(20.0)], &[supported, unknown], &rows).unwrap();
+    let map = SetBackMap::new(&[trench(20.0)], &[supported, unknown], &rows, &mut SetBackStore::default()).unwrap();
     assert!(map.at([10.0, -6.9]).unwrap().spare < 0.0);
     assert!(map.at([10.0, -7.1]).unwrap().spare > 0.0, "three depths and a metre");
-    assert!(SetBackMap::new(&[], &[], &rows).unwrap().at([0.0, 0.0]).is_none());
+    assert!(SetBackMap::new(&[], &[], &rows, &mut SetBackStore::default()).unwrap().at([0.0, 0.0]).is_none());
 }
 
 #[test]
 fn depths_are_rounded_to_the_safe_side() {
     let rows = axle(80e3);
     let of = |depth| {
-        let map = SetBackMap::new(&[trench(20.0)], &[edge(depth), edge(depth)], &rows).unwrap();
-        let SetBack::Distance(d) = &map.answers()[0] else { panic!() };
+        let map =
+            SetBackMap::new(&[trench(20.0)], &[edge(depth), edge(depth)], &rows, &mut SetBackStore::default()).unwrap();
+        let Some(SetBack::Distance(d)) = map.answers().next() else { panic!() };
         d.from_crest
     };
     assert_eq!(of(2.41), of(2.45));
@@ -213,7 +222,9 @@ fn depths_are_rounded_to_the_safe_side() {
 #[test]
 fn every_fault_of_a_map_by_its_place() {
     let bad = Outline { points: vec![[0.0, 0.0], [f64::NAN, 0.0]], edges: vec![0, 7] };
-    let faults = SetBackMap::new(&[trench(5.0), bad], &[edge(2.0), edge(0.0)], &axle(1e4)).unwrap_err();
+    let faults =
+        SetBackMap::new(&[trench(5.0), bad], &[edge(2.0), edge(0.0)], &axle(1e4), &mut SetBackStore::default())
+            .unwrap_err();
     let outline = faults.iter().filter(|f| matches!(f, MapFault::Outline { outline: 1, .. })).count();
     let edges = faults.iter().filter(|f| matches!(f, MapFault::Edge { edge: 1, .. })).count();
     assert_eq!((outline, edges > 0, faults.len()), (3, true, 3 + edges));

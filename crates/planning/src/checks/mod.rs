@@ -9,6 +9,7 @@ pub(crate) mod blades;
 pub(crate) mod buried;
 pub(crate) mod chart;
 pub(crate) mod contacts;
+mod edge_rows;
 pub(crate) mod edges;
 pub(crate) mod fitted;
 pub(crate) mod forks;

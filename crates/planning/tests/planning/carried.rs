@@ -15,7 +15,7 @@ const ENDLESS: f64 = 1e6;
 const DEGREE: f64 = std::f64::consts::PI / 180.0;
 
 /// The first lift of the demo job alone; nobody accepts the ground.
-fn job() -> Job {
+pub(crate) fn job() -> Job {
     let mut job = demo();
     job.lifts.truncate(1);
     job.acceptances.retain(|a| a.matter != Matter::GroundStrength);
@@ -27,7 +27,7 @@ fn findings(job: &Job, check: &str) -> Vec<Finding> {
     check_lift(job, &job.lifts[0]).unwrap().findings().into_iter().filter(|f| f.check == check).collect()
 }
 
-fn clay(c_u: f64) -> SoilArea {
+pub(crate) fn clay(c_u: f64) -> SoilArea {
     let layer = Layer {
         top: 0.0,
         thickness: f64::INFINITY,
@@ -116,7 +116,7 @@ fn mats_spread_the_force() {
     assert!(limit(Some(1)) < bare);
 }
 
-fn trench(job: &Job, off: f64, standing: OpenSides, support: Support) -> Excavation {
+pub(crate) fn trench(job: &Job, off: f64, standing: OpenSides, support: Support) -> Excavation {
     let lift = &job.lifts[0];
     let half = job.machines[lift.machine].machine.contacts(lift.support)[0].y;
     let forward = DVec2::new(lift.stand.heading.cos(), lift.stand.heading.sin());

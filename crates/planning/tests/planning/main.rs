@@ -25,6 +25,7 @@ mod never_pass;
 mod real_ground;
 mod sampled;
 mod samples;
+mod set_backs;
 mod slewing;
 mod standing;
 mod stops;

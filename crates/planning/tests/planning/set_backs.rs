@@ -1,0 +1,100 @@
+//! Set-backs kept from check to check: the same answers, solved once, and the lines that are drawn of them.
+
+use crate::carried::{clay, job, trench};
+use evidence::{Finding, Status};
+use ground::Stated;
+use planning::{Job, LineOf, SetBacks, SoilArea, check_lift, check_lift_with, lift_lines, plan, planning_lines};
+use site::{OpenSides, Support};
+
+/// Soil that holds the trench's side, but not under these wheels at the planning line.
+fn weak(cohesion: f64) -> SoilArea {
+    let mut soil = clay(1.0);
+    soil.profile.layers[0].stated = Stated { undrained: None, drained: Some((cohesion, 25_f64.to_radians())) };
+    soil.profile.water = Some(6.0);
+    soil
+}
+
+fn beside(off: f64, soil: SoilArea) -> Job {
+    let mut job = job();
+    // A steeper line in a named person's name: equilibrium decides.
+    let standing = OpenSides { line: Some((0.2, "A. Invented".into())), people_below: false, ..OpenSides::default() };
+    let dig = trench(&job, off, standing, Support::None);
+    job.surroundings.excavations = vec![dig];
+    job.soils = vec![soil];
+    job
+}
+
+fn edges(found: Vec<Finding>) -> Vec<Finding> {
+    found.into_iter().filter(|f| f.check == "edges").collect()
+}
+
+/// A walk along and away from the trench, as a search makes it: every check gives what a check alone gives, and few are
+/// solved.
+#[test]
+fn kept_set_backs_answer_as_fresh_ones_and_are_solved_once() {
+    let mut kept = SetBacks::default();
+    let (mut asked, mut refused) = (0, 0);
+    for cohesion in [17e3, 26e3] {
+        for step in 0..10 {
+            let job = beside(0.7 + 0.3 * f64::from(step), weak(cohesion));
+            let with = check_lift_with(&job, &job.lifts[0], &mut kept).unwrap();
+            let alone = check_lift(&job, &job.lifts[0]).unwrap();
+            assert_eq!(with.verdict(), alone.verdict());
+            let found = edges(with.findings());
+            assert_eq!(found, edges(alone.findings()));
+            refused += usize::from(found.iter().any(|f| f.status == Status::NoGo));
+            asked += 1;
+        }
+    }
+    assert!(kept.solved() >= 2 && kept.solved() * 3 <= asked, "{} of {asked}", kept.solved());
+    assert!(refused > 2 && refused < asked, "{refused} of {asked}");
+}
+
+/// The line that is drawn lies where the check turns.
+#[test]
+fn the_line_of_a_lift_is_where_its_check_turns() {
+    let mut kept = SetBacks::default();
+    let mut turned = [0, 0];
+    for step in 0..14 {
+        let job = beside(0.7 + 0.2 * f64::from(step), weak(17e3));
+        let lines = lift_lines(&job, &job.lifts[0], &mut kept);
+        let [line] = lines[..] else { panic!("{lines:?}") };
+        assert!(line.of == LineOf::Wheels && line.excavation == 0 && line.distance > 1.0, "{line:?}");
+        let check = check_lift_with(&job, &job.lifts[0], &mut kept).unwrap();
+        let Some(found) = edges(check.findings()).into_iter().find(|f| f.demand.is_some()) else { continue };
+        // Demand is the distance needed, limit the one there is.
+        assert_eq!(found.demand.unwrap().si, line.distance);
+        let far = found.limit.unwrap().si >= line.distance;
+        assert_eq!(found.status, if far { Status::Go } else { Status::NoGo });
+        turned[usize::from(far)] += 1;
+    }
+    assert!(turned.iter().all(|n| *n > 1), "{turned:?}");
+}
+
+#[test]
+fn planning_lines_are_those_of_the_check_and_sand_keeps_everything_away() {
+    let job = beside(2.0, weak(0.0));
+    let [face] = lift_lines(&job, &job.lifts[0], &mut SetBacks::default())[..] else { panic!("one excavation") };
+    assert_eq!(face.of, LineOf::Face);
+    assert!((face.distance - 3.0 * 1.6).abs() < 1e-9, "{face:?}");
+    let mut dig = job.surroundings.excavations[0].clone();
+    dig.standing.line = None;
+    let digs = [dig.clone(), site::Excavation { depth: None, ..dig }];
+    let [line] = planning_lines(&digs)[..] else { panic!("no line where the depth is not known") };
+    assert!(line.of == LineOf::Planning && (line.distance - 1.5 * 1.6).abs() < 1e-9, "{line:?}");
+    // Where nothing is stated of the soil, a lift asks no more than the line.
+    let mut bare = job;
+    bare.soils.clear();
+    assert!(lift_lines(&bare, &bare.lifts[0], &mut SetBacks::default()).is_empty());
+}
+
+/// The plan of a job beside an open cut is the same plan every time, to its digest.
+#[test]
+fn the_plan_beside_a_cut_is_the_same_every_time() {
+    let mut job = beside(2.6, weak(17e3));
+    job.lifts.push(job.lifts[0].clone());
+    job.lifts[1].id = "again".into();
+    let (one, two) = (plan(&job), plan(&job));
+    assert_eq!(one.digest, two.digest);
+    assert_eq!(one.lifts[0].findings, one.lifts[1].findings);
+}
