@@ -967,6 +967,16 @@ evidence::messages! {
     FIELD_LAYER_PLASTICITY = "field-layer-plasticity" [];
     /// Penetration of a dynamic cone for each blow.
     FIELD_LAYER_BLOW = "field-layer-blow" [];
+    /// Cone index of a hand penetrometer.
+    FIELD_LAYER_CONE = "field-layer-cone" [];
+    /// A plate load test on top of this layer.
+    FIELD_LAYER_PLATE = "field-layer-plate" [];
+    /// Diameter of the plate.
+    FIELD_PLATE_DIAMETER = "field-plate-diameter" [];
+    /// Pressure that was reached.
+    FIELD_PLATE_PRESSURE = "field-plate-pressure" [];
+    /// Settlement under it.
+    FIELD_PLATE_SETTLEMENT = "field-plate-settlement" [];
     /// Effective cohesion; left out: none.
     FIELD_LAYER_COHESION = "field-layer-cohesion" [];
     /// Effective angle of friction.

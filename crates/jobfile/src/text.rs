@@ -422,8 +422,10 @@ evidence::messages! {
     HINT_FRONT_TYRES = "jobfile-hint-front-tyres" [];
     /// A `[[soil]]` without layers.
     SOIL_WITHOUT_LAYER = "jobfile-soil-without-layer" [];
-    /// Cohesion without an angle of friction.
-    COHESION_ALONE = "jobfile-cohesion-alone" [];
+    /// `key` means nothing without `other`.
+    COUNTS_BESIDE = "jobfile-counts-beside" [key, other];
+    /// A layer goes deeper than a plate load test tells of: `depth` below its top.
+    PLATE_TOO_SMALL = "jobfile-plate-too-small" [depth];
     /// A mat without a material.
     MAT_OF_WHAT = "jobfile-mat-of-what" [];
     /// Factors below the usual without a name.

@@ -2893,7 +2893,6 @@ working-settlement-head = What the tilt moves at the height of the boom’s head
 
 ## calc bearing, calc mat
 
-cli-soil-both = This needs { $other } too.
 cli-no-force = The force is 0. Give what presses the ground.
 cli-one-base = Give one base: pad_width and pad_length, or pad_diameter, or tyre_pressure and tyre_width.
 cli-bearing-carries = The ground carries { $resistance }; { $force } press it: { $used } used.
@@ -2963,6 +2962,11 @@ field-layer-cbr = California bearing ratio; its low end gives the undrained stre
 field-layer-vane = Reading of a hand vane
 field-layer-plasticity = Plasticity index, for the vane
 field-layer-blow = Penetration of a dynamic cone for each blow
+field-layer-cone = Cone index of a hand penetrometer
+field-layer-plate = A plate load test on top of this layer, of fine soil; it tells of the soil to twice its diameter, and of the modulus where none is stated
+field-plate-diameter = Diameter of the plate
+field-plate-pressure = Pressure that was reached
+field-plate-settlement = Settlement under that pressure
 field-layer-cohesion = Effective cohesion; left out: none
 field-layer-friction = Effective angle of friction
 field-layer-modulus = Modulus of elasticity, for settlement
@@ -2990,7 +2994,8 @@ field-excavation-wetted = Rain, thaw or standing water since it was cut
 field-excavation-people = False where nobody may be in it; left out: people below
 field-lift-mat = Mats under its wheels or pads, by id; left out: none
 jobfile-soil-without-layer = a soil has at least one layer: [[soil.layer]] with thickness, unit_weight and a strength
-jobfile-cohesion-alone = a cohesion needs its angle of friction beside it
+jobfile-counts-beside = { $key } counts only beside { $other }: state that too, or leave { $key } out
+jobfile-plate-too-small = a plate load test tells of soil to twice its diameter, { $depth } here: end this layer there, and state what lies below as a layer of its own
 jobfile-mat-of-what = state what the mat is made of: timber, steel_yield, or declared
 jobfile-ground-factors-unanswered = less than the usual factor of 3 needs the name of who answers for it
 jobfile-kind-mat = mat

@@ -2948,7 +2948,6 @@ working-settlement-head = Lo que la inclinación desplaza a la altura de la cabe
 
 ## calc bearing, calc mat
 
-cli-soil-both = Esto necesita también { $other }.
 cli-no-force = La fuerza es 0. Indique lo que presiona el terreno.
 cli-one-base = Indique una sola base: pad_width y pad_length, o pad_diameter, o tyre_pressure y tyre_width.
 cli-bearing-carries = El terreno soporta { $resistance }; lo presionan { $force }: { $used } empleado.
@@ -3018,6 +3017,11 @@ field-layer-cbr = Índice CBR; su extremo bajo da la resistencia sin drenaje
 field-layer-vane = Lectura del molinete de mano
 field-layer-plasticity = Índice de plasticidad, para el molinete
 field-layer-blow = Penetración del cono dinámico por golpe
+field-layer-cone = Índice de cono de un penetrómetro de mano
+field-layer-plate = Ensayo de placa sobre esta capa, de suelo fino; dice del suelo hasta el doble de su diámetro, y del módulo donde no se indica otro
+field-plate-diameter = Diámetro de la placa
+field-plate-pressure = Presión alcanzada
+field-plate-settlement = Asiento bajo esa presión
 field-layer-cohesion = Cohesión efectiva; si falta: ninguna
 field-layer-friction = Ángulo de rozamiento efectivo
 field-layer-modulus = Módulo de elasticidad, para el asiento
@@ -3045,7 +3049,8 @@ field-excavation-wetted = Lluvia, deshielo o agua estancada desde que se excavó
 field-excavation-people = Falso donde nadie puede estar dentro; si falta: hay personas abajo
 field-lift-mat = Placas bajo sus ruedas o apoyos, por identificador; si falta: ninguna
 jobfile-soil-without-layer = un suelo tiene al menos una capa: [[soil.layer]] con thickness, unit_weight y una resistencia
-jobfile-cohesion-alone = una cohesión necesita a su lado su ángulo de rozamiento
+jobfile-counts-beside = { $key } solo cuenta junto a { $other }: indíquelo también o suprima { $key }
+jobfile-plate-too-small = un ensayo de placa dice del suelo hasta el doble de su diámetro, aquí { $depth }: termine ahí esta capa e indique lo de debajo como otra capa
 jobfile-mat-of-what = diga de qué es la placa: timber, steel_yield o declared
 jobfile-ground-factors-unanswered = menos del coeficiente habitual de 3 necesita el nombre de quien responde
 jobfile-kind-mat = ninguna placa

@@ -1,14 +1,13 @@
 //! `calc bearing`: what layered ground carries under a pad or a tyre, against a force with its factors.
 
 use super::input::Input;
+use super::on_ground::{self, OnGround};
 use super::safety_input::{Safety, design, safety};
 use super::soil_input::{SOIL_EXAMPLE, soil};
-use super::standing::failure;
 use super::text as words;
+use crate::Run;
 use crate::args::Said;
-use crate::failure::Failure;
-use crate::{Outcome, Run, terminal};
-use evidence::{Silent, Working};
+use evidence::{Message, Silent, Working};
 use ground::{Contact, FactorSet, Footprint, Load, PadOnProfile, Profile, Refusal, Strength, bearing_on_profile};
 use jobfile::{Bound, Reader};
 use quantity::{Dimension, Quantity};
@@ -84,24 +83,12 @@ struct Asked {
     slope: f64,
     safety: Safety,
     profile: Profile,
+    /// Of strengths that come from tests.
+    steps: Working,
 }
 
 pub(crate) fn run(input: &Input, said: Said) -> Run {
-    let root = input.document.root();
-    let asked = asked(&root);
-    root.done();
-    if let Some(failure) = input.faults(said) {
-        return Err(failure);
-    }
-    let asked = asked.ok_or_else(|| failure(input, said))?;
-    let refused = |r: Refusal| Failure::one(said, "ground::no-bearing", input.document.file(), r.message(), None);
-    let result = answer(&asked).map_err(refused)?;
-    if said.json() {
-        terminal::print_json(&result);
-    } else {
-        print(&result, said);
-    }
-    Ok(if result.carries { Outcome::Done } else { Outcome::Outside })
+    on_ground::run(input, said, "ground::no-bearing", asked, answer)
 }
 
 fn asked(root: &Reader<'_>) -> Option<Asked> {
@@ -111,7 +98,8 @@ fn asked(root: &Reader<'_>) -> Option<Asked> {
     let off_middle = root.decision("off_middle", Dimension::Length, Bound::ZeroTo(20.0));
     let depth = root.decision("depth", Dimension::Length, Bound::ZeroTo(20.0));
     let slope = root.decision("slope", Dimension::Slope, Bound::ZeroTo(2.0));
-    let profile = soil(root);
+    let mut steps = Working::default();
+    let profile = soil(root, &mut steps);
     Some(Asked {
         stands: stands?,
         push: push?,
@@ -120,6 +108,7 @@ fn asked(root: &Reader<'_>) -> Option<Asked> {
         slope: libm::atan(slope?),
         safety: safety?,
         profile: profile?,
+        steps,
     })
 }
 
@@ -157,7 +146,7 @@ fn answer(asked: &Asked) -> Result<BearingResult, Refusal> {
 }
 
 fn with_set(asked: &Asked, set: FactorSet) -> Result<BearingResult, Refusal> {
-    let mut working = Working::default();
+    let mut working = asked.steps.clone();
     let characteristic = FactorSet::Global(1.0).action(asked.safety.loads, &mut Silent);
     let force = set.action(asked.safety.loads, &mut working);
     let base = match asked.stands {
@@ -192,26 +181,34 @@ fn with_set(asked: &Asked, set: FactorSet) -> Result<BearingResult, Refusal> {
     })
 }
 
-fn print(r: &BearingResult, said: Said) {
-    let w = said.wording();
-    let say = |m: &evidence::Message| terminal::paragraph(&w.render(m), "", "  ");
-    let q = Quantity::new;
-    let id = if r.carries { words::BEARING_CARRIES } else { words::BEARING_TOO_MUCH };
-    say(&id
-        .with("resistance", q(r.resistance_n, Dimension::Force))
-        .with("force", q(r.force_n, Dimension::Force))
-        .with("used", Quantity::ratio(r.used)));
-    say(&words::BEARING_PRESSURES
-        .with("pressure", q(r.pressure_pa, Dimension::Pressure))
-        .with("ultimate", q(r.ultimate_pa, Dimension::Pressure)));
-    let strength = match r.strength {
-        GoverningStrength::Undrained => words::BEARING_UNDRAINED,
-        GoverningStrength::Drained => words::BEARING_DRAINED,
-    };
-    say(&match r.lower_layer {
-        Some(layer) => words::BEARING_LOWER_GOVERNS.with("layer", layer).with("strength", strength),
-        None => words::BEARING_UPPER_GOVERNS.with("strength", strength),
-    });
-    say(&words::BEARING_NOTE.message());
-    super::working::print(&r.working, None, said);
+impl OnGround for BearingResult {
+    fn lines(&self) -> Vec<Message> {
+        let q = Quantity::new;
+        let verdict = if self.carries { words::BEARING_CARRIES } else { words::BEARING_TOO_MUCH };
+        let strength = match self.strength {
+            GoverningStrength::Undrained => words::BEARING_UNDRAINED,
+            GoverningStrength::Drained => words::BEARING_DRAINED,
+        };
+        vec![
+            verdict
+                .with("resistance", q(self.resistance_n, Dimension::Force))
+                .with("force", q(self.force_n, Dimension::Force))
+                .with("used", Quantity::ratio(self.used)),
+            words::BEARING_PRESSURES
+                .with("pressure", q(self.pressure_pa, Dimension::Pressure))
+                .with("ultimate", q(self.ultimate_pa, Dimension::Pressure)),
+            match self.lower_layer {
+                Some(layer) => words::BEARING_LOWER_GOVERNS.with("layer", layer).with("strength", strength),
+                None => words::BEARING_UPPER_GOVERNS.with("strength", strength),
+            },
+        ]
+    }
+
+    fn working(&self) -> &Working {
+        &self.working
+    }
+
+    fn holds(&self) -> bool {
+        self.carries
+    }
 }

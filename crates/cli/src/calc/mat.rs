@@ -1,14 +1,13 @@
 //! `calc mat`: a mat under a pad: what of it works, bending, shear, and the ground under it; or the smallest square one.
 
 use super::input::Input;
+use super::on_ground::{self, OnGround};
 use super::safety_input::{Safety, design, safety};
 use super::soil_input::{SOIL_EXAMPLE, soil};
-use super::standing::failure;
 use super::text as words;
+use crate::Run;
 use crate::args::Said;
-use crate::failure::Failure;
-use crate::{Outcome, Run, terminal};
-use evidence::{Certainty, Source, Working};
+use evidence::{Certainty, Message, Source, Working};
 use ground::mat_material::{MatMaterial, Spreads, TimberClass};
 use ground::mats::{Mat, MatAnswer, MatLimit, PadOnMat};
 use ground::needed_mat::smallest_square;
@@ -105,24 +104,12 @@ struct Asked {
     material: MatMaterial,
     safety: Safety,
     profile: Profile,
+    /// Of strengths that come from tests.
+    steps: Working,
 }
 
 pub(crate) fn run(input: &Input, said: Said) -> Run {
-    let root = input.document.root();
-    let asked = asked(&root, input.document.file());
-    root.done();
-    if let Some(failure) = input.faults(said) {
-        return Err(failure);
-    }
-    let asked = asked.ok_or_else(|| failure(input, said))?;
-    let refused = |r: Refusal| Failure::one(said, "ground::no-mat", input.document.file(), r.message(), None);
-    let result = answer(&asked).map_err(refused)?;
-    if said.json() {
-        terminal::print_json(&result);
-    } else {
-        print(&result, said);
-    }
-    Ok(if result.carries { Outcome::Done } else { Outcome::Outside })
+    on_ground::run(input, said, "ground::no-mat", |root| asked(root, input.document.file()), answer)
 }
 
 fn asked(root: &Reader<'_>, file: &str) -> Option<Asked> {
@@ -142,7 +129,8 @@ fn asked(root: &Reader<'_>, file: &str) -> Option<Asked> {
     } else {
         side("largest")
     };
-    let profile = soil(root);
+    let mut steps = Working::default();
+    let profile = soil(root, &mut steps);
     let both = |[a, b]: [Option<f64>; 2]| Some([a?, b?]);
     let size = match size {
         Some(sides) => Some(both(sides)?),
@@ -162,6 +150,7 @@ fn asked(root: &Reader<'_>, file: &str) -> Option<Asked> {
         material: material?,
         safety: safety?,
         profile: profile?,
+        steps,
     })
 }
 
@@ -201,7 +190,7 @@ fn answer(asked: &Asked) -> Result<MatResult, Refusal> {
 }
 
 fn with_set(asked: &Asked, set: FactorSet) -> Result<MatResult, Refusal> {
-    let mut working = Working::default();
+    let mut working = asked.steps.clone();
     let force = set.action(asked.safety.loads, &mut working);
     let profile = design(&asked.profile, set);
     let less = if matches!(set, FactorSet::Global(_)) { FORCE_FACTOR } else { 1.0 };
@@ -244,27 +233,35 @@ fn with_set(asked: &Asked, set: FactorSet) -> Result<MatResult, Refusal> {
     })
 }
 
-fn print(r: &MatResult, said: Said) {
-    let w = said.wording();
-    let say = |m: &evidence::Message| terminal::paragraph(&w.render(m), "", "  ");
-    let length = |v: f64| Quantity::new(v, Dimension::Length);
-    let pressure = |v: f64| Quantity::new(v, Dimension::Pressure);
-    let id = if r.carries { words::MAT_CARRIES } else { words::MAT_TOO_MUCH };
-    say(&id
-        .with("along", length(r.mat_m[0]))
-        .with("across", length(r.mat_m[1]))
-        .with("pressure", pressure(r.pressure_pa))
-        .with("carries", pressure(r.carries_pa)));
-    let limit = match r.limit {
-        WorksTo::Edge => words::MAT_TO_EDGE,
-        WorksTo::Bending => words::MAT_TO_BENDING,
-        WorksTo::Shear => words::MAT_TO_SHEAR,
-        WorksTo::Stiffness => words::MAT_TO_STIFFNESS,
-    };
-    say(&words::MAT_WORKS
-        .with("along", length(r.works_m[0]))
-        .with("across", length(r.works_m[1]))
-        .with("limit", limit));
-    say(&words::BEARING_NOTE.message());
-    super::working::print(&r.working, None, said);
+impl OnGround for MatResult {
+    fn lines(&self) -> Vec<Message> {
+        let length = |v: f64| Quantity::new(v, Dimension::Length);
+        let pressure = |v: f64| Quantity::new(v, Dimension::Pressure);
+        let verdict = if self.carries { words::MAT_CARRIES } else { words::MAT_TOO_MUCH };
+        let limit = match self.limit {
+            WorksTo::Edge => words::MAT_TO_EDGE,
+            WorksTo::Bending => words::MAT_TO_BENDING,
+            WorksTo::Shear => words::MAT_TO_SHEAR,
+            WorksTo::Stiffness => words::MAT_TO_STIFFNESS,
+        };
+        vec![
+            verdict
+                .with("along", length(self.mat_m[0]))
+                .with("across", length(self.mat_m[1]))
+                .with("pressure", pressure(self.pressure_pa))
+                .with("carries", pressure(self.carries_pa)),
+            words::MAT_WORKS
+                .with("along", length(self.works_m[0]))
+                .with("across", length(self.works_m[1]))
+                .with("limit", limit),
+        ]
+    }
+
+    fn working(&self) -> &Working {
+        &self.working
+    }
+
+    fn holds(&self) -> bool {
+        self.carries
+    }
 }

@@ -14,6 +14,7 @@ mod input;
 mod landing;
 mod landing_input;
 mod mat;
+mod on_ground;
 mod platform;
 mod reactions;
 mod reactions_print;
