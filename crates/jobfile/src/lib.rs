@@ -4,7 +4,7 @@
 //! - [`read_machine`]: one machine file
 //! - [`read_table`]: any TOML or JSON file as a [`Document`], decoded key by key through [`Reader`]:
 //!   every value is checked, every key not asked for is a fault
-//! - [`soil_profile`], [`undrained_strength`]: soil by the keys that job files and single calculations share
+//! - [`soil_profile`], [`undrained_strength`], [`presumed_soil`]: soil by the keys that job files and single calculations share
 //! - [`starter_job`]: the files of a new job, with comments
 //! - [`text`]: the ids of what faults say
 //!
@@ -67,6 +67,7 @@ mod schema_notes;
 pub mod schema_words;
 mod site_section;
 mod soil_layers;
+mod soil_presumed;
 mod soil_section;
 mod soil_strength;
 mod stance_section;
@@ -92,6 +93,7 @@ pub use schema_fields::{Field, FileKind, field, fields};
 pub use schema_json::file_schema;
 pub use schema_notes::{KeyShape, Kind, Notes, Seen, SeenValue, Shapes, TableShape, join, pattern};
 pub use soil_layers::soil_profile;
+pub use soil_presumed::presumed_soil;
 pub use soil_strength::undrained_strength;
 pub use starter::starter_job;
 pub use table::{Faulty, Reader};

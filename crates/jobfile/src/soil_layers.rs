@@ -3,7 +3,7 @@
 use crate::limits::SITE;
 use crate::plan_shape_keys::{Known, or_unknown};
 use crate::quantity_value::Bound::{Any, UpTo, ZeroTo};
-use crate::soil_strength::{PLATE, plate, undrained_strength};
+use crate::soil_strength::{PLATE, plate, strength};
 use crate::table::Reader;
 use crate::text;
 use evidence::Trace;
@@ -68,7 +68,7 @@ fn layer(t: &Reader<'_>, top: f64, last: bool, trace: &mut impl Trace) -> Option
     let unit_weight = t.si("unit_weight", D::UnitWeight, Any);
     let plate = plate(t);
     let tested = plate.as_ref().ok().copied().flatten();
-    let undrained = undrained_strength(t, tested, trace);
+    let undrained = strength(t, tested, trace);
     let mut wrong = plate.is_err();
     let mut optional = |key: &str, dimension| {
         let value = t.si_or_none(key, dimension, Any);

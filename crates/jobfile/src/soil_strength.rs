@@ -37,7 +37,14 @@ pub(crate) fn plate(t: &Reader<'_>) -> Result<Option<PlateTest>, Faulty> {
 ///
 /// # Errors
 /// [`Faulty`] where a fault was noted: two of them, one that cannot be read, one outside its correlation.
-pub fn undrained_strength(
+pub fn undrained_strength(t: &Reader<'_>, trace: &mut impl Trace) -> Result<Option<Ranged>, Faulty> {
+    let plate = plate(t);
+    let found = strength(t, plate.as_ref().ok().copied().flatten(), trace);
+    plate.and(found)
+}
+
+/// As [`undrained_strength`], of a table whose plate load test is read.
+pub(crate) fn strength(
     t: &Reader<'_>,
     plate: Option<PlateTest>,
     trace: &mut impl Trace,

@@ -426,6 +426,8 @@ evidence::messages! {
     COUNTS_BESIDE = "jobfile-counts-beside" [key, other];
     /// A layer goes deeper than a plate load test tells of: `depth` below its top.
     PLATE_TOO_SMALL = "jobfile-plate-too-small" [depth];
+    /// A soil that the table of `code` does not have.
+    SOIL_OF_ANOTHER_CODE = "jobfile-soil-of-another-code" [code];
     /// A mat without a material.
     MAT_OF_WHAT = "jobfile-mat-of-what" [];
     /// Factors below the usual without a name.

@@ -1,8 +1,10 @@
 //! `calc bearing`: what layered ground carries under a pad or a tyre, against a force with its factors.
 
+use super::base_input::{Stands, stands};
 use super::input::Input;
 use super::on_ground::{self, OnGround};
 use super::safety_input::{Safety, design, safety};
+use super::settles::{NotTold, Settles, not_told, settles};
 use super::soil_input::{SOIL_EXAMPLE, soil};
 use super::text as words;
 use crate::Run;
@@ -54,6 +56,8 @@ pub(crate) struct BearingResult {
     pub(crate) strength: GoverningStrength,
     /// The ground carries it.
     pub(crate) carries: bool,
+    /// How far it settles at once under the forces without factors; no part of what is compared.
+    pub(crate) settlement: Settles,
     /// The steps.
     pub(crate) working: Working,
 }
@@ -66,13 +70,6 @@ pub(crate) enum GoverningStrength {
     Undrained,
     /// After water has left.
     Drained,
-}
-
-/// What stands there.
-#[derive(Debug, Clone, Copy)]
-enum Stands {
-    Pad(Footprint),
-    Tyre { pressure: f64, width: f64 },
 }
 
 struct Asked {
@@ -112,27 +109,6 @@ fn asked(root: &Reader<'_>) -> Option<Asked> {
     })
 }
 
-/// A rectangle, a round pad or a tyre: exactly one.
-fn stands(root: &Reader<'_>) -> Option<Stands> {
-    let side = |key: &str| root.decision(key, Dimension::Length, Bound::Within(0.05, 20.0));
-    let (round, tyre) = (root.has("pad_diameter"), root.has("tyre_pressure") || root.has("tyre_width"));
-    let rectangle = root.has("pad_width") || root.has("pad_length");
-    if usize::from(round) + usize::from(tyre) + usize::from(rectangle) > 1 {
-        root.fault("pad_width", words::ONE_BASE.message(), None);
-        return None;
-    }
-    if round {
-        return Some(Stands::Pad(Footprint::Round { diameter: side("pad_diameter")? }));
-    }
-    if tyre {
-        let pressure = root.decision("tyre_pressure", Dimension::Pressure, Bound::Within(2e4, 2e6));
-        let width = root.decision("tyre_width", Dimension::Length, Bound::Within(0.05, 2.0));
-        return Some(Stands::Tyre { pressure: pressure?, width: width? });
-    }
-    let (width, length) = (side("pad_width"), side("pad_length"));
-    Some(Stands::Pad(Footprint::Rectangle { width: width?, length: length? }))
-}
-
 /// The set of factors with the least left governs.
 fn answer(asked: &Asked) -> Result<BearingResult, Refusal> {
     let mut worst: Option<BearingResult> = None;
@@ -162,6 +138,10 @@ fn with_set(asked: &Asked, set: FactorSet) -> Result<BearingResult, Refusal> {
     let push = asked.push * force / characteristic;
     let load = Load { vertical: force, horizontal: [push, 0.0], eccentricity: [asked.off_middle, 0.0] };
     let pad = PadOnProfile { base, load, depth: asked.depth, slope: asked.slope };
+    let settlement = match asked.stands {
+        Stands::Pad(base) if asked.depth == 0.0 => settles(&asked.profile, base, characteristic, &mut working),
+        _ => not_told(NotTold::NotOnSurface),
+    };
     let governs = bearing_on_profile(&pad, &design(&asked.profile, set), &mut working)?;
     let resistance = set.resistance(governs.resistance, &mut working);
     let strength = match governs.lower.map_or(governs.upper, |(_, s)| s) {
@@ -177,6 +157,7 @@ fn with_set(asked: &Asked, set: FactorSet) -> Result<BearingResult, Refusal> {
         lower_layer: governs.lower.map(|(i, _)| i + 1),
         strength,
         carries: force <= resistance,
+        settlement,
         working,
     })
 }
@@ -201,6 +182,7 @@ impl OnGround for BearingResult {
                 Some(layer) => words::BEARING_LOWER_GOVERNS.with("layer", layer).with("strength", strength),
                 None => words::BEARING_UPPER_GOVERNS.with("strength", strength),
             },
+            self.settlement.line(),
         ]
     }
 

@@ -3,11 +3,12 @@
 use super::input::Input;
 use super::on_ground::{self, OnGround};
 use super::safety_input::{Safety, design, safety};
+use super::settles::{Settles, settles};
 use super::soil_input::{SOIL_EXAMPLE, soil};
 use super::text as words;
 use crate::Run;
 use crate::args::Said;
-use evidence::{Certainty, Message, Source, Working};
+use evidence::{Certainty, Message, Silent, Source, Working};
 use ground::mat_material::{MatMaterial, Spreads, TimberClass};
 use ground::mats::{Mat, MatAnswer, MatLimit, PadOnMat};
 use ground::needed_mat::smallest_square;
@@ -62,6 +63,8 @@ pub(crate) struct MatResult {
     pub(crate) shear_pa: f64,
     /// Mat and ground carry.
     pub(crate) carries: bool,
+    /// How far the part that works settles at once under the forces without factors; no part of what is compared.
+    pub(crate) settlement: Settles,
     /// The steps.
     pub(crate) working: Working,
 }
@@ -214,6 +217,11 @@ fn with_set(asked: &Asked, set: FactorSet) -> Result<MatResult, Refusal> {
     };
     let carries = carried(answer.works, &mut working)?;
     let strong = answer.bending <= material.bending * (1.0 + 1e-9) && answer.shear <= material.shear * (1.0 + 1e-9);
+    let works = Footprint::Rectangle { width: answer.works[0], length: answer.works[1] };
+    let characteristic = FactorSet::Global(1.0).action(asked.safety.loads, &mut Silent);
+    // Beside the middle it presses harder than the force over that part: its pressure without the factors.
+    let settling = answer.pressure * works.area() * characteristic / force;
+    let settlement = settles(&asked.profile, works, settling, &mut working);
     Ok(MatResult {
         mat_m: mat.size,
         works_m: answer.works,
@@ -229,6 +237,7 @@ fn with_set(asked: &Asked, set: FactorSet) -> Result<MatResult, Refusal> {
         bending_pa: answer.bending,
         shear_pa: answer.shear,
         carries: strong && answer.pressure <= carries,
+        settlement,
         working,
     })
 }
@@ -254,6 +263,7 @@ impl OnGround for MatResult {
                 .with("along", length(self.works_m[0]))
                 .with("across", length(self.works_m[1]))
                 .with("limit", limit),
+            self.settlement.line(),
         ]
     }
 
