@@ -951,6 +951,12 @@ evidence::messages! {
     FIELD_SOIL_STATE = "field-soil-state" [];
     /// Who answers for the layers: trial pit, borehole, test.
     FIELD_SOIL_BY = "field-soil-by" [];
+    /// Instead of layers: what a code presumes for this soil.
+    FIELD_SOIL_PRESUMED = "field-soil-presumed" [];
+    /// The code.
+    FIELD_PRESUMED_CODE = "field-presumed-code" [];
+    /// The soil, in that code's words.
+    FIELD_PRESUMED_SOIL = "field-presumed-soil" [];
     /// Layers from the surface down.
     FIELD_SOIL_LAYER = "field-soil-layer" [];
     /// Thickness; left out of the last layer: it goes on.

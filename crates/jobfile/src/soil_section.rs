@@ -1,13 +1,15 @@
-//! `[[soil]]`: layers under a part of the site, and `[[mat]]`: mats that lie ready.
+//! `[[soil]]`: layers under a part of the site or what a code presumes there, and `[[mat]]`: mats that lie ready.
 
 use crate::ids::Ids;
 use crate::job_file::all;
 use crate::plan_shape_keys::outline;
 use crate::quantity_value::Bound::UpTo;
 use crate::soil_layers::soil_profile;
+use crate::soil_presumed::presumed_soil;
 use crate::table::{Faulty, Reader};
 use crate::text;
 use evidence::{Silent, Source};
+use ground::Profile;
 use ground::mat_material::{MatMaterial, Spreads, TimberClass};
 use ground::mats::Mat;
 use planning::{SiteMat, SoilArea};
@@ -22,10 +24,17 @@ fn soil(t: &Reader<'_>, ids: &mut Ids) -> Option<SoilArea> {
     let id = ids.add(t);
     let name = t.text("name", "name = \"Made ground at the gate\"");
     let area = if t.has("outline") { outline(t).map(Some) } else { Some(None) };
-    let profile = soil_profile(t, &mut Silent);
+    let presumed = presumed_soil(t);
+    let described = t.has("presumed");
+    if described && t.has("layer") {
+        t.fault("layer", text::EITHER_OR.with("first", "presumed").with("second", "layer"), None);
+        return None;
+    }
+    // Ground that is only described has no layers, no water and no state.
+    let profile = if described { Some(Profile::default()) } else { soil_profile(t, &mut Silent) };
     let by = t.text("by", "by = \"G. Soil, trial pit 3\"");
     t.done();
-    Some(SoilArea { id: id?, name: name?, area: area?, profile: profile?, by: by? })
+    Some(SoilArea { id: id?, name: name?, area: area?, profile: profile?, presumed: presumed.ok()?, by: by? })
 }
 
 pub(crate) fn mats(root: &Reader<'_>, ids: &mut Ids) -> Option<Vec<SiteMat>> {

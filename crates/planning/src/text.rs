@@ -1131,6 +1131,12 @@ evidence::messages! {
     SOIL_CARRIES = "soil-carries" [wheel, soil, by, force, limit, factors];
     /// The same, too weak.
     SOIL_WEAK = "soil-weak" [wheel, soil, by, force, limit, factors];
+    /// Pad or mat on described ground: its force against what a code presumes there.
+    SOIL_PRESUMED = "soil-presumed" [wheel, soil, by, force, limit, factors];
+    /// The same, too much.
+    SOIL_PRESUMED_WEAK = "soil-presumed-weak" [wheel, soil, by, force, limit, factors];
+    /// The code that presumes.
+    PRESUMED_BY = "presumed-by" [code];
     /// No capacity can be given for the wheel on that soil.
     SOIL_CANNOT_TELL = "soil-cannot-tell" [wheel, soil, why];
     /// Name of a factor set.

@@ -5,6 +5,7 @@ use evidence::{Finding, Ranged, Status};
 use geometry::DVec2;
 use ground::mat_material::{MatMaterial, TimberClass};
 use ground::mats::Mat;
+use ground::presumed::{Code, find};
 use ground::{GroundState, Layer, Profile, Stated};
 use planning::{GroundFactors, Job, Matter, SiteMat, SoilArea, check_lift};
 use site::{Buried, BuriedKind, Excavation, OpenSides, PlanArea, PlanShape, Support};
@@ -36,7 +37,7 @@ fn clay(c_u: f64) -> SoilArea {
         stiffness: None,
     };
     let profile = Profile { layers: vec![layer], water: Some(2.0), state: GroundState::AsStated };
-    SoilArea { id: "c".into(), name: "Clay".into(), area: None, profile, by: "made".into() }
+    SoilArea { id: "c".into(), name: "Clay".into(), area: None, profile, presumed: None, by: "made".into() }
 }
 
 /// Stronger clay turns the ground from no-go to go once, and the printed working ends in the printed numbers.
@@ -114,6 +115,39 @@ fn mats_spread_the_force() {
     let bare = limit(None);
     assert!(limit(Some(0)) < bare, "{} {bare}", limit(Some(0)));
     assert!(limit(Some(1)) < bare);
+}
+
+/// Described ground counts under mats, with the force as it is; under bare tyres it tells nothing, whatever the code presumes, and
+/// a code that presumes nothing for a soil tells nothing under mats.
+#[test]
+fn a_presumed_value_counts_under_mats_and_never_under_tyres() {
+    let asked = |code: Code, soil: &str, mat: Option<usize>| {
+        let mut job = job();
+        let presumed = find(code, soil);
+        assert!(presumed.is_some(), "{soil}");
+        job.soils.push(SoilArea { profile: Profile::default(), presumed, ..clay(1.0) });
+        for (i, thickness) in [0.04, 0.12].into_iter().enumerate() {
+            let material = MatMaterial::steel_plate(355e6).unwrap();
+            let mat = Mat { size: [1.5, 1.5], thickness, material };
+            job.mats.push(SiteMat { id: format!("m{i}"), name: "Plate".into(), mat });
+        }
+        job.lifts[0].mat = mat;
+        findings(&job, "ground").remove(0)
+    };
+    for (code, soil) in [(Code::Chicago, "solid rock"), (Code::Bs8004, "firm clay")] {
+        assert_eq!(asked(code, soil, None).status, Status::CannotTell, "a tyre on {soil}");
+    }
+    assert_eq!(asked(Code::Bs8004, "soft clay and silt", Some(0)).status, Status::CannotTell);
+    let rock = asked(Code::Chicago, "solid rock", Some(0));
+    assert_eq!((rock.status, rock.message.id), (Status::Go, "soil-presumed"), "{rock:?}");
+    let clay = asked(Code::Chicago, "clay, very soft", Some(0));
+    assert_eq!((clay.status, clay.message.id), (Status::NoGo, "soil-presumed-weak"), "{clay:?}");
+    // The same force without factors on both; more area under the stiffer plate.
+    assert_eq!(rock.demand, clay.demand);
+    let stiffer = asked(Code::Chicago, "clay, very soft", Some(1));
+    assert!(stiffer.limit.unwrap().si > clay.limit.unwrap().si);
+    let share = clay.limit.unwrap().si / rock.limit.unwrap().si;
+    assert!((share - 23.9 / 9576.1).abs() < 1e-9, "{share}");
 }
 
 fn trench(job: &Job, off: f64, standing: OpenSides, support: Support) -> Excavation {
