@@ -5,6 +5,7 @@
 //! - [`read_table`]: any TOML or JSON file as a [`Document`], decoded key by key through [`Reader`]:
 //!   every value is checked, every key not asked for is a fault
 //! - [`soil_profile`], [`undrained_strength`], [`presumed_soil`]: soil by the keys that job files and single calculations share
+//! - [`buried_keys`]: what both state alike of a buried thing
 //! - [`starter_job`]: the files of a new job, with comments
 //! - [`text`]: the ids of what faults say
 //!
@@ -17,6 +18,7 @@ mod axle_section;
 mod below_section;
 mod body_section;
 mod boom_section;
+mod buried_keys;
 mod certainty;
 mod chart_datum;
 mod chart_derating;
@@ -77,6 +79,7 @@ pub mod text;
 mod thing_section;
 mod zone_section;
 
+pub use buried_keys::{BuriedKeys, buried_keys};
 pub use complete::{COMPLETE_SITE, complete_job, job_shapes, machine_shapes};
 pub use document::{Document, read_table};
 pub use folder::{Folder, stays_inside};

@@ -759,6 +759,32 @@ evidence::messages! {
     FIELD_BURIED_COVER = "field-buried-cover" [];
     /// Pressure at its crown that its owner allows.
     FIELD_BURIED_ALLOWED = "field-buried-allowed" [];
+    /// How the wall of a pipe or culvert behaves: “rigid”, or what the deflection of a flexible one needs.
+    FIELD_BURIED_WALL = "field-buried-wall" [];
+    /// Mean diameter of the pipe.
+    FIELD_WALL_DIAMETER = "field-wall-diameter" [];
+    /// Ring stiffness as its maker declares it; or thickness and modulus.
+    FIELD_WALL_RING = "field-wall-ring" [];
+    /// Thickness of a plain wall.
+    FIELD_WALL_THICKNESS = "field-wall-thickness" [];
+    /// Modulus of elasticity of the wall.
+    FIELD_WALL_MODULUS = "field-wall-modulus" [];
+    /// Modulus of soil reaction beside it, E′.
+    FIELD_WALL_SOIL = "field-wall-soil" [];
+    /// Deflection that its owner allows, of the diameter; left out: not known.
+    FIELD_WALL_DEFLECTION = "field-wall-deflection" [];
+    /// Bedding factor; left out: 0.11.
+    FIELD_WALL_BEDDING = "field-wall-bedding" [];
+    /// Deflection lag factor on the soil above; left out: 1.5.
+    FIELD_WALL_LAG = "field-wall-lag" [];
+    /// What a named person says of the ground around it.
+    FIELD_BURIED_AROUND = "field-buried-around" [];
+    /// True where it was freshly filled.
+    FIELD_AROUND_FILL = "field-around-fill" [];
+    /// True where voids or washed-out soil are possible.
+    FIELD_AROUND_VOIDS = "field-around-voids" [];
+    /// Who says so.
+    FIELD_AROUND_BY = "field-around-by" [];
     /// Who answers for what is known of it.
     FIELD_BURIED_BY = "field-buried-by" [];
     /// Parts of the site with a rule of their own.

@@ -428,6 +428,8 @@ evidence::messages! {
     PLATE_TOO_SMALL = "jobfile-plate-too-small" [depth];
     /// A soil that the table of `code` does not have.
     SOIL_OF_ANOTHER_CODE = "jobfile-soil-of-another-code" [code];
+    /// A wall of what is no pipe and no culvert.
+    WALL_OF_WHAT = "jobfile-wall-of-what" [];
     /// A mat without a material.
     MAT_OF_WHAT = "jobfile-mat-of-what" [];
     /// Factors below the usual without a name.

@@ -85,18 +85,51 @@ fn a_buried_thing_passes_only_with_everything_known() {
     let (code, json) = answer("buried", &buried);
     assert_eq!(code, 0, "{json}");
     assert!((json["total_pa"].as_f64().unwrap() - json["wheels_pa"].as_f64().unwrap() - 22_800.0).abs() < 1.0);
-    for gone in ["cover = \"1.20 m\"", "allowable = \"120 kPa\"", "voids_possible = false", "recent_backfill = false"] {
-        let (code, json) = answer("buried", &with(&buried, &[(gone, "# ")]));
-        assert_eq!((code, json["conditions"].as_array().unwrap().len()), (3, 1), "{gone}");
+    for (from, to) in [
+        ("cover = \"1.20 m\"", "cover = \"unknown\""),
+        ("allowed_pressure = \"120 kPa\"", "# "),
+        ("voids = false, ", ""),
+        ("fresh_fill = false, ", ""),
+        ("fresh_fill = false", "fresh_fill = true"),
+        ("wall = \"rigid\" ", "# "),
+        ("kind = \"pipe\"                #", "kind = \"tank\" #"),
+    ] {
+        let tank = to.contains("tank");
+        let input = if tank { with(&buried, &[("wall = \"rigid\" ", "# ")]) } else { buried.clone() };
+        let (code, json) = answer("buried", &with(&input, &[(from, to)]));
+        let open = json["conditions"].as_array().unwrap().len();
+        assert_eq!((code, open), if tank { (0, 0) } else { (3, 1) }, "{from}: {json}");
     }
     let (code, json) = answer("buried", &with(&buried, &[("120 kPa", "40 kPa")]));
     assert!(code == 3 && json["reserve"].as_f64().unwrap() < 0.0);
-    let pipe = buried.replace("kind = \"rigid\"", "kind = \"flexible\"");
-    let pipe = ["radius", "wall", "soil_modulus", "bedding", "lag", "deflection"]
-        .iter()
-        .fold(pipe, |text, key| text.replace(&format!("# {key} ="), &format!("{key} =")));
-    let (code, json) = answer("buried", &pipe);
-    assert!(code == 0 && json["deflection"].as_f64().unwrap() < 0.05, "{json}");
+    // A ring stiffness of 8 kPa is that of a plain wall of 13.74 mm and 1000 MPa at 0.30 m: t³/12·E/D³.
+    let flexible = with(&buried, &[("wall = \"rigid\" ", "# "), ("# wall = {", "wall = {")]);
+    let (code, json) = answer("buried", &flexible);
+    let share = json["deflection"].as_f64().unwrap();
+    assert!(code == 0 && share < 0.05 && share > 0.0, "{json}");
+    let t = (8e3 * 12.0 / 1e9_f64).cbrt() * 0.30;
+    let plain = with(
+        &flexible,
+        &[("ring_stiffness = \"8 kPa\"", &format!("thickness = \"{} mm\", modulus = \"1000 MPa\"", t * 1e3))],
+    );
+    let other = answer("buried", &plain).1["deflection"].as_f64().unwrap();
+    assert!((share - other).abs() < 1e-9 * share, "{share} {other}");
+    let (code, json) = answer("buried", &with(&flexible, &[("\"5 %\"", "\"0.1 %\"")]));
+    assert!(code == 3 && json["reserve"].as_f64().unwrap() < 0.0, "{json}");
+    let (code, json) = answer("buried", &with(&flexible, &[(", deflection = \"5 %\" }", " }")]));
+    assert_eq!((code, json["conditions"][0].as_str()), (3, Some("deflection")));
+    for (from, to, expected) in [
+        ("ring_stiffness = \"8 kPa\", ", "", "ring_stiffness"),
+        ("ring_stiffness = \"8 kPa\"", "ring_stiffness = \"8 kPa\", modulus = \"1000 MPa\"", "only one of"),
+        ("soil_modulus = \"3 MPa\", ", "", "soil_modulus"),
+        ("kind = \"pipe\"", "kind = \"tank\"", "pipes and culverts"),
+        (", by = \"G. Soil, trial pit 4\"", "", "by"),
+        ("cover = \"1.20 m\"", "", "cover"),
+        ("fresh_fill = false", "fresh_fill = \"no\"", "fresh_fill"),
+    ] {
+        let said = run_in(&root(), &["calc", "buried"], Some(&with(&flexible, &[(from, to)])));
+        assert!(said.code == 1 && said.err.contains(expected), "{from}: {}{}", said.out, said.err);
+    }
 }
 
 #[test]
