@@ -15,11 +15,7 @@ use site::BuriedKind;
 pub(crate) const EXAMPLE: &str = r#"# What wheels put on a buried thing, stated as a job's [[buried]] states it.
 kind = "pipe"                # "cable", "culvert", "tank", "basement",
 #                              "backfill" or "void"
-wall = "rigid"               # of a pipe or culvert. A flexible one:
-# wall = { diameter = "0.30 m", ring_stiffness = "8 kPa", soil_modulus = "3 MPa", deflection = "5 %" }
-#                              or thickness and modulus of a plain wall for its
-#                              ring stiffness; deflection: of the diameter, its
-#                              owner's; bedding = 0.1, lag = 1.5 besides
+wall = "rigid"               # of a pipe or culvert; a flexible one: see below
 cover = "1.20 m"             # to the crown, with give_or_take; or "unknown"
 allowed_pressure = "120 kPa" # at the crown, its owner's; left out: not known
 around = { fresh_fill = false, voids = false, by = "G. Soil, trial pit 4" }
@@ -27,6 +23,14 @@ from = ["-10 m", "0.40 m"]   # its crown in plan, from here
 to = ["10 m", "0.40 m"]      # to here
 half_breadth = "0.15 m"
 unit_weight = "19 kN/m³"     # of the cover
+# Instead of wall = "rigid":
+# [wall]
+# diameter = "0.30 m"        # mean
+# ring_stiffness = "8 kPa"   # or thickness and modulus of a plain wall
+# soil_modulus = "3 MPa"     # E'
+# deflection = "5 %"         # of the diameter, its owner's; left out: not known
+# bedding = 0.1              # left out: 0.11
+# lag = 1.5
 [[contact]]
 at = ["0 m", "0.90 m"]
 size = ["0.35 m", "0.40 m"]

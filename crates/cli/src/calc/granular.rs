@@ -23,7 +23,8 @@ load = "standing"            # nobody can stop it from coming: factor 2; or
 friction = "40°"             # of the platform's material
 unit_weight = "19 kN/m³"     # of it; under water without the water's
 cbr = "2 %"                  # of the clay; or undrained_strength, vane with
-#                              plasticity, penetration_per_blow, cone_index, plate
+#                              plasticity, penetration_per_blow, cone_index or
+#                              plate
 thickness = "0.70 m"         # left out: how thick it has to be
 "#;
 

@@ -21,8 +21,8 @@ variable = "15 kN"           # by load, wind and movement
 pad_width = "1.20 m"         # or pad_diameter; of a mat the part that works
 pad_length = "1.20 m"
 presumed = { code = "bs-8004", soil = "firm clay" }
-# code: "ibc", "chicago", "24-cfr-3285" or "bs-8004"; soil: in that code's words,
-# which a wrong one lists
+# code: "ibc", "chicago", "24-cfr-3285" or "bs-8004"; soil: in that code's
+# words, which a wrong one lists
 "#;
 
 /// Answer of the calculation. SI.

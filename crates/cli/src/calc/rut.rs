@@ -15,8 +15,8 @@ use serde::{Deserialize, Serialize};
 pub(super) const EXAMPLE: &str = r#"# Ruts of a tyre on soft ground.
 force = "30 kN"              # on the tyre
 tyre_pressure = "3 bar"
-ruts = "small"               # under 5 cm after more than 1000 passes; or "deep":
-#                              about 10 cm after fewer than 100
+ruts = "small"               # under 5 cm after more than 1000 passes; or
+#                              "deep": about 10 cm after fewer than 100
 cone_index = "900 kPa"       # or undrained_strength, cbr, penetration_per_blow,
 #                              vane with plasticity, plate
 # With a cone index, the depth after one pass besides:

@@ -5,7 +5,7 @@ use ground::Profile;
 use jobfile::{Reader, soil_profile};
 
 /// Keys of soil, commented: for examples to end with, since tables of a list come last in such a file.
-pub(super) const SOIL_EXAMPLE: &str = r#"water = "1.2 m"              # below the surface; "unknown" counts at the surface
+pub(super) const SOIL_EXAMPLE: &str = r#"water = "1.2 m"              # below the surface; "unknown" counts as at it
 state = "as-stated"          # or "wetted", "thawing", "measured-frozen"
 # Layers from the surface down. State undrained_strength, or friction with
 # cohesion, or both; what is less counts. A named person answers for them.
