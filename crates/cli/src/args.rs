@@ -216,6 +216,14 @@ pub(crate) enum Calculation {
     Bearing,
     /// A mat under a pad: what of it works, or the smallest that carries
     Mat,
+    /// How far pads settle at once, what they tilt, and what that moves above
+    Settlement,
+    /// A pad or mat against what a code presumes for a soil that is only described
+    Presumed,
+    /// Whether the ruts of a tyre stay small, deepen, or the wheel sinks
+    Rut,
+    /// A granular platform over clay: what it carries, or how thick it has to be
+    WorkingPlatform,
     /// Stress in the ground under wheels and pads
     Stress,
     /// How near to an edge wheels may stand
@@ -503,6 +511,14 @@ pub(crate) enum Form {
     CalcBearing,
     /// The answer that `calc mat --format json` prints
     CalcMat,
+    /// The answer that `calc settlement --format json` prints
+    CalcSettlement,
+    /// The answer that `calc presumed --format json` prints
+    CalcPresumed,
+    /// The answer that `calc rut --format json` prints
+    CalcRut,
+    /// The answer that `calc working-platform --format json` prints
+    CalcWorkingPlatform,
     /// The answer that `calc stress --format json` prints
     CalcStress,
     /// The answer that `calc edge --format json` prints

@@ -2,8 +2,9 @@
 
 use crate::args::{Form, SchemaArgs};
 use crate::calc::{
-    BearingResult, BuriedResult, ChartResult, EdgeResult, FitResult, LandingResult, MatResult, PlatformResult,
-    ReactionsResult, StabilityResult, StressResult, TravelResult, WindResult,
+    BearingResult, BuriedResult, ChartResult, EdgeResult, FitResult, GranularResult, LandingResult, MatResult,
+    PlatformResult, PresumedResult, ReactionsResult, RutResult, SettlementResult, StabilityResult, StressResult,
+    TravelResult, WindResult,
 };
 use crate::machine::{Comparison, Explained, Missing, Reserves};
 use crate::{Outcome, Run, terminal};
@@ -32,6 +33,10 @@ pub(crate) fn schema(form: Form) -> Schema {
         Form::CalcPlatform => schema_for!(PlatformResult),
         Form::CalcBearing => schema_for!(BearingResult),
         Form::CalcMat => schema_for!(MatResult),
+        Form::CalcSettlement => schema_for!(SettlementResult),
+        Form::CalcPresumed => schema_for!(PresumedResult),
+        Form::CalcRut => schema_for!(RutResult),
+        Form::CalcWorkingPlatform => schema_for!(GranularResult),
         Form::CalcStress => schema_for!(StressResult),
         Form::CalcEdge => schema_for!(EdgeResult),
         Form::CalcBuried => schema_for!(BuriedResult),

@@ -7,6 +7,7 @@
 use crate::edge_text as text;
 use crate::input_fault::InputFaults;
 use crate::slope_section::{PoreWater, SlopeLayer};
+use crate::{Layer, Profile, Strength};
 use quantity::Dimension;
 
 /// A layer with both strengths, as far as they are known.
@@ -20,6 +21,22 @@ pub struct EdgeLayer {
     pub drained: Option<[f64; 2]>,
     /// Undrained: `c_u` Pa. Sand has none.
     pub undrained: Option<f64>,
+}
+
+/// Layers as an edge asks for them, with the strengths that count in the profile's state.
+pub fn edge_layers(profile: &Profile) -> Vec<EdgeLayer> {
+    let one = |layer: &Layer| {
+        let mut out =
+            EdgeLayer { bottom: layer.bottom(), unit_weight: layer.unit_weight, drained: None, undrained: None };
+        for strength in layer.stated.counted(profile.state) {
+            match strength {
+                Strength::Drained { cohesion, friction } => out.drained = Some([cohesion, friction]),
+                Strength::Undrained { c_u } => out.undrained = Some(c_u),
+            }
+        }
+        out
+    };
+    profile.layers.iter().map(one).collect()
 }
 
 /// How long the face has stood, and what befell it.

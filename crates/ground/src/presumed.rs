@@ -4,9 +4,10 @@
 //! They are allowable pressures: reserve is in them, and no partial factor belongs on top. Of a range the low end
 //! counts; "under 100 kPa" has no low end and presumes nothing.
 
-use crate::Refusal;
+use crate::step_values::{length, pressure};
+use crate::{Refusal, text};
 use core::fmt;
-use evidence::{Reading, Source};
+use evidence::{Reading, Source, Step, Trace};
 
 /// What stands on the ground.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -34,6 +35,10 @@ pub enum Code {
 }
 
 impl Code {
+    /// The codes by the words that files use.
+    pub const NAMED: [(&str, Self); 4] =
+        [("ibc", Self::Ibc), ("chicago", Self::Chicago), ("24-cfr-3285", Self::Cfr), ("bs-8004", Self::Bs8004)];
+
     /// Name and clause.
     pub fn citation(self) -> &'static str {
         match self {
@@ -80,13 +85,23 @@ impl Presumed {
     /// # Errors
     /// [`Refusal::PresumedUnderTyre`]; [`Refusal::NothingPresumed`] where the table has no value or no low end;
     /// [`Refusal::TooNarrow`] for a base narrower than the table is for; [`Refusal::NoNumber`].
-    pub fn allowable(&self, under: Under) -> Result<f64, Refusal> {
+    pub fn allowable(&self, under: Under, trace: &mut impl Trace) -> Result<f64, Refusal> {
         let Under::PadOrMat { width } = under else { return Err(Refusal::PresumedUnderTyre) };
         if !(width > 0.0 && width.is_finite()) {
             return Err(Refusal::NoNumber);
         }
         let value = self.low.filter(|v| *v > 0.0).ok_or(Refusal::NothingPresumed)?;
-        if width < self.least_width { Err(Refusal::TooNarrow { least: self.least_width }) } else { Ok(value) }
+        if width < self.least_width {
+            return Err(Refusal::TooNarrow { least: self.least_width });
+        }
+        trace.step(|| Step {
+            title: text::STEP_PRESUMED.message(),
+            formula: "q_a".into(),
+            values: vec![length("B", width)],
+            result: pressure("q_a", value),
+            source: self.code.source(),
+        });
+        Ok(value)
     }
 }
 
@@ -149,13 +164,14 @@ pub fn find(code: Code, soil: &str) -> Option<&'static Presumed> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use evidence::Silent;
 
     #[test]
     fn nothing_is_presumed_under_a_tyre_in_peat_or_below_a_narrow_pad_on_sand() {
         for row in &TABLE {
-            assert_eq!(row.allowable(Under::Tyre), Err(Refusal::PresumedUnderTyre), "{}", row.soil);
+            assert_eq!(row.allowable(Under::Tyre, &mut Silent), Err(Refusal::PresumedUnderTyre), "{}", row.soil);
         }
-        let ask = |code, soil, width| find(code, soil).map(|p| p.allowable(Under::PadOrMat { width }));
+        let ask = |code, soil, width| find(code, soil).map(|p| p.allowable(Under::PadOrMat { width }, &mut Silent));
         assert_eq!(ask(Code::Bs8004, "firm clay", 0.5), Some(Ok(75e3)));
         assert_eq!(ask(Code::Bs8004, "soft clay and silt", 2.0), Some(Err(Refusal::NothingPresumed)));
         assert_eq!(ask(Code::Chicago, "organic soil", 2.0), Some(Err(Refusal::NothingPresumed)));

@@ -40,6 +40,8 @@ pub enum Refusal {
     },
     /// No strength is stated that counts in this state of the ground.
     NoStrength,
+    /// A layer that the load reaches states no modulus of elasticity.
+    NoStiffness,
     /// The layers end above the depth that the load reaches, m each.
     NotExplored {
         /// Depth to which layers are stated, m.
@@ -94,6 +96,7 @@ impl Refusal {
                 text::BEARING_SLOPE_BEYOND.with("slope", rad(slope)).with("friction", rad(friction))
             }
             Self::NoStrength => text::BEARING_NO_STRENGTH.message(),
+            Self::NoStiffness => text::SETTLEMENT_NO_STIFFNESS.message(),
             Self::NotExplored { known, needed } => {
                 text::BEARING_NOT_EXPLORED.with("known", m(known)).with("needed", m(needed))
             }

@@ -50,11 +50,17 @@ pub fn rut_pressure(c_u: f64, ruts: Ruts, trace: &mut impl Trace) -> f64 {
     p
 }
 
+/// Pressure (Pa) from which a wheel sinks, on ground of the undrained strength `c_u` (Pa): `(π + 2)·c_u`, bearing of a strip on
+/// clay (Prandtl 1920).
+pub fn sinking_pressure(c_u: f64) -> f64 {
+    (PI + 2.0) * c_u
+}
+
 /// What a wheel of that contact pressure (Pa) does, by the low end of the strength. Not known is the worst.
 pub fn rutting(contact_pressure: f64, c_u: Ranged, ruts: Ruts, trace: &mut impl Trace) -> Rutting {
     if contact_pressure <= rut_pressure(c_u.low, ruts, trace) {
         Rutting::Stays
-    } else if contact_pressure <= (PI + 2.0) * c_u.low {
+    } else if contact_pressure <= sinking_pressure(c_u.low) {
         Rutting::Deepens
     } else {
         Rutting::Sinks

@@ -65,13 +65,14 @@ pub fn point_influence(pad: &PressedPad, at: [f64; 2], h: f64, poisson: f64) -> 
 /// ground of its own stiffness gives down to its bottom and down to its top (Steinbrenner's way with layers).
 ///
 /// # Errors
-/// [`Refusal::NoNumber`] where a layer that matters has no stiffness; layers matter to four widths of the widest pad.
+/// [`Refusal::NoStiffness`] where a layer that matters has none, [`Refusal::NotExplored`] where layers end higher; they matter to
+/// four widths of the widest pad. [`Refusal::NoNumber`].
 pub fn settlement_at(pads: &[PressedPad], at: [f64; 2], ground: &Profile) -> Result<f64, Refusal> {
     let widest = pads.iter().map(|p| p.sides[0].max(p.sides[1])).fold(0.0, f64::max);
     let layers = ground.within(0.0, 4.0 * widest)?;
     let mut sum = 0.0;
     for (i, layer) in layers.iter().enumerate() {
-        let Stiffness { modulus, poisson } = layer.stiffness.ok_or(Refusal::NoNumber)?;
+        let Stiffness { modulus, poisson } = layer.stiffness.ok_or(Refusal::NoStiffness)?;
         // The last goes down for ever, as a half-space.
         let bottom = if i + 1 == layers.len() { f64::INFINITY } else { layer.bottom() };
         for pad in pads {

@@ -50,7 +50,7 @@ impl Profile {
             below = layer.bottom();
         }
         if let Some(depth) = self.water {
-            WATER_DEPTH.check(depth, place("water_depth".into()), None, &mut faults);
+            WATER_DEPTH.check(depth, place("water".into()), None, &mut faults);
         }
         faults
     }
@@ -68,7 +68,7 @@ fn layer_faults(layer: &Layer, last: bool, place: &impl Fn(&str) -> Place, fault
     }
     if let Some((cohesion, friction)) = layer.stated.drained {
         COHESION.check(cohesion, place("cohesion"), None, faults);
-        FRICTION.check(friction, place("friction_angle"), None, faults);
+        FRICTION.check(friction, place("friction"), None, faults);
     }
     if let Some(stiffness) = layer.stiffness {
         MODULUS.check(stiffness.modulus, place("modulus"), None, faults);
@@ -135,13 +135,13 @@ mod tests {
                 "layer[0].unit_weight",
                 "layer[0].undrained_strength",
                 "layer[0].cohesion",
-                "layer[0].friction_angle",
+                "layer[0].friction",
                 "layer[0].modulus",
                 "layer[0].poisson",
                 "layer[0].top",
                 "layer[1].unit_weight",
                 "layer[1].top",
-                "water_depth",
+                "water",
             ]
         );
         assert_eq!(keys(vec![], None), ["layer"]);

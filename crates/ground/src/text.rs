@@ -53,6 +53,8 @@ evidence::messages! {
     BEARING_NOT_EXPLORED = "bearing-not-explored" [known, needed];
     /// Bearing: outside what the method was made for.
     BEARING_OUTSIDE_METHOD = "bearing-outside-method" [];
+    /// A layer in reach states no modulus.
+    SETTLEMENT_NO_STIFFNESS = "settlement-no-stiffness" [];
     /// Presumed values are not for tyres.
     PRESUMED_UNDER_TYRE = "presumed-under-tyre" [];
     /// Nothing is presumed for that soil.
@@ -91,6 +93,8 @@ evidence::messages! {
     STEP_PLATFORM = "working-platform" [];
     /// Working: thickness of a granular platform.
     STEP_PLATFORM_THICKNESS = "working-platform-thickness" [];
+    /// Working: pressure that a code presumes.
+    STEP_PRESUMED = "working-presumed" [];
     /// Working: pressure that leaves no more than a depth of rut.
     STEP_RUT_PRESSURE = "working-rut-pressure" [];
     /// Working: wheel mobility number.

@@ -1,31 +1,21 @@
 //! `[[excavation]]` and `[[buried]]`: what is dug and what lies in the ground.
 
+use crate::buried_keys::{BuriedKeys, buried_keys};
 use crate::ids::Ids;
 use crate::job_file::all;
 use crate::node::Value;
 use crate::plan_shape_keys::{depth, outline, shape};
-use crate::quantity_value::Bound::{UpTo, Within, ZeroTo};
+use crate::quantity_value::Bound::{Within, ZeroTo};
 use crate::schema_notes::Kind;
 use crate::table::{Faulty, Reader};
 use quantity::Dimension as D;
-use site::{Buried, BuriedKind, Excavation, OpenSides, SoilType, Support};
+use site::{Buried, Excavation, OpenSides, SoilType, Support};
 
 const SOILS: [(&str, SoilType); 4] = [
     ("stable-rock", SoilType::StableRock),
     ("type-a", SoilType::TypeA),
     ("type-b", SoilType::TypeB),
     ("type-c", SoilType::TypeC),
-];
-
-/// Kinds of buried things as written in files.
-pub(crate) const KINDS: [(&str, BuriedKind); 7] = [
-    ("pipe", BuriedKind::Pipe),
-    ("cable", BuriedKind::Cable),
-    ("culvert", BuriedKind::Culvert),
-    ("tank", BuriedKind::Tank),
-    ("basement", BuriedKind::Basement),
-    ("backfill", BuriedKind::Backfill),
-    ("void", BuriedKind::Void),
 ];
 
 pub(crate) fn excavations(root: &Reader<'_>) -> Option<Vec<Excavation>> {
@@ -113,19 +103,10 @@ pub(crate) fn buried(root: &Reader<'_>) -> Option<Vec<Buried>> {
 fn buried_one(t: &Reader<'_>, ids: &mut Ids) -> Option<Buried> {
     let id = ids.add(t);
     let name = t.text("name", "name = \"Storm drain\"");
-    let kind = t.choice("kind", &KINDS);
     let shape = shape(t);
-    let cover = depth(t, "cover", "cover = \"0.90 m\" or cover = \"unknown\"");
-    let allowed_pressure = t.si_or_none("allowed_pressure", D::Pressure, UpTo(1e8));
+    let keys = buried_keys(t);
     let source = t.text("by", "by = \"F. Water, owner's plan of 3 March\"");
     t.done();
-    Some(Buried {
-        id: id?,
-        name: name?,
-        kind: kind?,
-        shape: shape?,
-        cover: cover.ok()?,
-        allowed_pressure,
-        source: source?,
-    })
+    let BuriedKeys { kind, cover, allowed_pressure, wall, around } = keys?;
+    Some(Buried { id: id?, name: name?, kind, shape: shape?, cover, allowed_pressure, wall, around, source: source? })
 }

@@ -4,6 +4,8 @@
 //! - [`read_machine`]: one machine file
 //! - [`read_table`]: any TOML or JSON file as a [`Document`], decoded key by key through [`Reader`]:
 //!   every value is checked, every key not asked for is a fault
+//! - [`soil_profile`], [`undrained_strength`], [`presumed_soil`]: soil by the keys that job files and single calculations share
+//! - [`buried_keys`]: what both state alike of a buried thing
 //! - [`starter_job`]: the files of a new job, with comments
 //! - [`text`]: the ids of what faults say
 //!
@@ -16,6 +18,7 @@ mod axle_section;
 mod below_section;
 mod body_section;
 mod boom_section;
+mod buried_keys;
 mod certainty;
 mod chart_datum;
 mod chart_derating;
@@ -68,7 +71,10 @@ mod schema_json;
 mod schema_notes;
 pub mod schema_words;
 mod site_section;
+mod soil_layers;
+mod soil_presumed;
 mod soil_section;
+mod soil_strength;
 mod stance_section;
 mod starter;
 mod table;
@@ -76,6 +82,7 @@ pub mod text;
 mod thing_section;
 mod zone_section;
 
+pub use buried_keys::{BuriedKeys, buried_keys};
 pub use complete::{COMPLETE_SITE, complete_job, job_shapes, machine_shapes};
 pub use document::{Document, read_table};
 pub use folder::{Folder, stays_inside};
@@ -91,5 +98,8 @@ pub use quantity_value::{Bound, Fact};
 pub use schema_fields::{Field, FileKind, field, fields};
 pub use schema_json::file_schema;
 pub use schema_notes::{KeyShape, Kind, Notes, Seen, SeenValue, Shapes, TableShape, join, pattern};
+pub use soil_layers::soil_profile;
+pub use soil_presumed::presumed_soil;
+pub use soil_strength::undrained_strength;
 pub use starter::starter_job;
-pub use table::Reader;
+pub use table::{Faulty, Reader};

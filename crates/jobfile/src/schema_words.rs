@@ -881,6 +881,32 @@ evidence::messages! {
     FIELD_BURIED_COVER = "field-buried-cover" [];
     /// Pressure at its crown that its owner allows.
     FIELD_BURIED_ALLOWED = "field-buried-allowed" [];
+    /// How the wall of a pipe or culvert behaves: “rigid”, or what the deflection of a flexible one needs.
+    FIELD_BURIED_WALL = "field-buried-wall" [];
+    /// Mean diameter of the pipe.
+    FIELD_WALL_DIAMETER = "field-wall-diameter" [];
+    /// Ring stiffness as its maker declares it; or thickness and modulus.
+    FIELD_WALL_RING = "field-wall-ring" [];
+    /// Thickness of a plain wall.
+    FIELD_WALL_THICKNESS = "field-wall-thickness" [];
+    /// Modulus of elasticity of the wall.
+    FIELD_WALL_MODULUS = "field-wall-modulus" [];
+    /// Modulus of soil reaction beside it, E′.
+    FIELD_WALL_SOIL = "field-wall-soil" [];
+    /// Deflection that its owner allows, of the diameter; left out: not known.
+    FIELD_WALL_DEFLECTION = "field-wall-deflection" [];
+    /// Bedding factor; left out: 0.11.
+    FIELD_WALL_BEDDING = "field-wall-bedding" [];
+    /// Deflection lag factor on the soil above; left out: 1.5.
+    FIELD_WALL_LAG = "field-wall-lag" [];
+    /// What a named person says of the ground around it.
+    FIELD_BURIED_AROUND = "field-buried-around" [];
+    /// True where it was freshly filled.
+    FIELD_AROUND_FILL = "field-around-fill" [];
+    /// True where voids or washed-out soil are possible.
+    FIELD_AROUND_VOIDS = "field-around-voids" [];
+    /// Who says so.
+    FIELD_AROUND_BY = "field-around-by" [];
     /// Who answers for what is known of it.
     FIELD_BURIED_BY = "field-buried-by" [];
     /// Parts of the site with a rule of their own.
@@ -1073,6 +1099,12 @@ evidence::messages! {
     FIELD_SOIL_STATE = "field-soil-state" [];
     /// Who answers for the layers: trial pit, borehole, test.
     FIELD_SOIL_BY = "field-soil-by" [];
+    /// Instead of layers: what a code presumes for this soil.
+    FIELD_SOIL_PRESUMED = "field-soil-presumed" [];
+    /// The code.
+    FIELD_PRESUMED_CODE = "field-presumed-code" [];
+    /// The soil, in that code's words.
+    FIELD_PRESUMED_SOIL = "field-presumed-soil" [];
     /// Layers from the surface down.
     FIELD_SOIL_LAYER = "field-soil-layer" [];
     /// Thickness; left out of the last layer: it goes on.
@@ -1089,6 +1121,16 @@ evidence::messages! {
     FIELD_LAYER_PLASTICITY = "field-layer-plasticity" [];
     /// Penetration of a dynamic cone for each blow.
     FIELD_LAYER_BLOW = "field-layer-blow" [];
+    /// Cone index of a hand penetrometer.
+    FIELD_LAYER_CONE = "field-layer-cone" [];
+    /// A plate load test on top of this layer.
+    FIELD_LAYER_PLATE = "field-layer-plate" [];
+    /// Diameter of the plate.
+    FIELD_PLATE_DIAMETER = "field-plate-diameter" [];
+    /// Pressure that was reached.
+    FIELD_PLATE_PRESSURE = "field-plate-pressure" [];
+    /// Settlement under it.
+    FIELD_PLATE_SETTLEMENT = "field-plate-settlement" [];
     /// Effective cohesion; left out: none.
     FIELD_LAYER_COHESION = "field-layer-cohesion" [];
     /// Effective angle of friction.

@@ -25,7 +25,7 @@ pub struct Reader<'d> {
 
 /// Something could not be read, and the fault is said: for values whose absence means something.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(crate) struct Faulty;
+pub struct Faulty;
 
 impl<'d> Reader<'d> {
     pub(crate) fn new(
@@ -81,6 +81,13 @@ impl<'d> Reader<'d> {
     pub fn measured(&self) {
         if self.table.get("source").is_none() && self.source.get() != Some(Certainty::Invented) {
             self.source.set(Some(Certainty::Measured));
+        }
+    }
+
+    /// The values of this table are stated by whoever asks, unless it says otherwise itself: inputs of one calculation.
+    pub fn stated(&self) {
+        if self.source.get().is_none() {
+            self.source.set(Some(Certainty::Stated));
         }
     }
 

@@ -434,6 +434,14 @@ evidence::messages! {
     TOO_MANY_PEOPLE = "jobfile-too-many-people" [];
     /// Where something lies, stated by half.
     LYING_BY_HALF = "jobfile-lying-by-half" [missing];
+    /// `key` means nothing without `other`.
+    COUNTS_BESIDE = "jobfile-counts-beside" [key, other];
+    /// A layer goes deeper than a plate load test tells of: `depth` below its top.
+    PLATE_TOO_SMALL = "jobfile-plate-too-small" [depth];
+    /// A soil that the table of `code` does not have.
+    SOIL_OF_ANOTHER_CODE = "jobfile-soil-of-another-code" [code];
+    /// A wall of what is no pipe and no culvert.
+    WALL_OF_WHAT = "jobfile-wall-of-what" [];
     /// A mat without a material.
     MAT_OF_WHAT = "jobfile-mat-of-what" [];
     /// Factors below the usual without a name.

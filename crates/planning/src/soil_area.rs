@@ -2,10 +2,11 @@
 
 use geometry::DVec2;
 use ground::mats::Mat;
+use ground::presumed::Presumed;
 use ground::{FactorSet, Profile};
 use site::PlanArea;
 
-/// Layers below a part of the site, as somebody states them.
+/// Ground below a part of the site, as somebody states it: its layers, or a soil that a code presumes a value for.
 #[derive(Debug, Clone, PartialEq)]
 pub struct SoilArea {
     /// Short id.
@@ -14,8 +15,10 @@ pub struct SoilArea {
     pub name: String,
     /// Where, in plan, m; `None`: wherever the job works.
     pub area: Option<PlanArea>,
-    /// Layers, water and state.
+    /// Layers, water and state; no layers where the ground is only described.
     pub profile: Profile,
+    /// What a code presumes for ground that is only described: for mats and pads, never for tyres.
+    pub presumed: Option<&'static Presumed>,
     /// Who answers for it: a trial pit, a borehole, a test.
     pub by: String,
 }

@@ -1209,6 +1209,12 @@ evidence::messages! {
     SOIL_CARRIES = "soil-carries" [wheel, soil, by, force, limit, factors];
     /// The same, too weak.
     SOIL_WEAK = "soil-weak" [wheel, soil, by, force, limit, factors];
+    /// Pad or mat on described ground: its force against what a code presumes there.
+    SOIL_PRESUMED = "soil-presumed" [wheel, soil, by, force, limit, factors];
+    /// The same, too much.
+    SOIL_PRESUMED_WEAK = "soil-presumed-weak" [wheel, soil, by, force, limit, factors];
+    /// The code that presumes.
+    PRESUMED_BY = "presumed-by" [code];
     /// No capacity can be given for the wheel on that soil.
     SOIL_CANNOT_TELL = "soil-cannot-tell" [wheel, soil, why];
     /// Name of a factor set.
@@ -1259,12 +1265,18 @@ evidence::messages! {
     BURIED_OVERLOADED = "buried-overloaded" [name, by, stress, allowed];
     /// Stress at the crown; nobody has said what it bears.
     BURIED_PRESSED = "buried-pressed" [name, by, stress];
+    /// Deflection of a flexible pipe against what its owner allows, shares of its diameter.
+    BURIED_FLATTENS = "buried-flattens" [name, by, share, allowed];
+    /// The same, too much.
+    BURIED_FLATTENED = "buried-flattened" [name, by, share, allowed];
     /// Do: spread the load, more cover, other stand.
     DO_SPREAD_OVER_BURIED = "do-spread-over-buried" [];
     /// Do: have this cleared in somebody's name.
     DO_CLEAR_CONDITION = "do-clear-condition" [name, what];
     /// What is to be cleared: kind.
     BURIED_KIND = "buried-open-kind" [];
+    /// What is to be cleared: how a pipe's wall behaves.
+    BURIED_WALL = "buried-open-wall" [];
     /// What is to be cleared: cover.
     BURIED_COVER = "buried-open-cover" [];
     /// What is to be cleared: the owner's figure.

@@ -2,6 +2,7 @@
 
 use crate::{PlanArea, PlanShape};
 use evidence::Ranged;
+use ground::buried::{BuriedKind as UnderWheels, FlexiblePipe};
 use serde::{Deserialize, Serialize};
 
 /// A hole in the ground: trench, pit, basement dig, cut.
@@ -92,8 +93,32 @@ pub struct Buried {
     pub cover: Option<Ranged>,
     /// Pressure at its crown that its owner allows, Pa; `None`: not known.
     pub allowed_pressure: Option<f64>,
+    /// How the wall of a pipe or culvert behaves; `None`: nobody has said.
+    pub wall: Option<PipeWall>,
+    /// What a named person says of the ground around it; `None`: nobody does.
+    pub around: Option<GroundAround>,
     /// Who answers for what is known: an owner's plan, a trial pit, a locator.
     pub source: String,
+}
+
+/// How the wall of a pipe or culvert behaves under load.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum PipeWall {
+    /// It does not give: concrete, clay, masonry.
+    Rigid,
+    /// The soil beside it holds it in shape: its deflection counts too.
+    Flexible(FlexiblePipe),
+}
+
+/// What a named person says of the ground around a buried thing.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct GroundAround {
+    /// Freshly filled; `None`: not said.
+    pub fresh_fill: Option<bool>,
+    /// Voids or washed-out soil beside it are possible; `None`: not said.
+    pub voids: Option<bool>,
+    /// Who says so.
+    pub by: String,
 }
 
 /// What kind of thing lies in the ground.
@@ -114,4 +139,20 @@ pub enum BuriedKind {
     Backfill,
     /// A void: old cellar, mine, soakaway.
     Void,
+}
+
+impl BuriedKind {
+    /// What it counts as under wheels. A pipe or culvert of which nobody has said how its wall behaves counts as rigid where
+    /// somebody `answered` for what is buried here, and as unknown otherwise.
+    pub fn under_wheels(self, wall: Option<PipeWall>, answered: bool) -> UnderWheels {
+        match (self, wall) {
+            (Self::Pipe | Self::Culvert, Some(PipeWall::Flexible(pipe))) => UnderWheels::Flexible(pipe),
+            (Self::Pipe | Self::Culvert, Some(PipeWall::Rigid)) => UnderWheels::Rigid,
+            (Self::Pipe | Self::Culvert, None) if answered => UnderWheels::Rigid,
+            (Self::Tank, _) => UnderWheels::Tank,
+            (Self::Basement, _) => UnderWheels::Slab,
+            // A cable has no wall to crush and no rating of its own; ground that was filled and voids are no things at all.
+            (Self::Pipe | Self::Culvert | Self::Cable | Self::Backfill | Self::Void, _) => UnderWheels::Unknown,
+        }
+    }
 }

@@ -52,7 +52,7 @@ mod tin_rings;
 mod whole;
 mod zone;
 
-pub use below_ground::{Buried, BuriedKind, Excavation, OpenSides, SoilType, Support};
+pub use below_ground::{Buried, BuriedKind, Excavation, GroundAround, OpenSides, PipeWall, SoilType, Support};
 pub use contours::{Contour, ContourLine, contours, round_levels};
 pub use distance_thing::{Distance, Wall, distance_thing, least_distance, walls};
 pub use footprint::{Footprint, FootprintGround, FootprintPlane, footprint_ground};

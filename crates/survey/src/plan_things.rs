@@ -163,6 +163,8 @@ impl Put<'_, '_> {
                 shape,
                 cover: None,
                 allowed_pressure: None,
+                wall: None,
+                around: None,
                 source,
             }),
             Becomes::NoGo | Becomes::People | Becomes::Soft => {

@@ -10,6 +10,8 @@ use wording::{Language, Wording};
 
 #[path = "../../cli/src/calc/ground_text.rs"]
 mod cli_calc_ground_text;
+#[path = "../../cli/src/calc/soil_text.rs"]
+mod cli_calc_soil_text;
 #[path = "../../cli/src/calc/text.rs"]
 mod cli_calc_text;
 #[path = "../../cli/src/machine/text.rs"]
@@ -21,7 +23,7 @@ mod cli_survey_text;
 mod cli_text;
 
 /// Every room with texts, and its ids.
-const ROOMS: [(&str, &[TextId]); 17] = [
+const ROOMS: [(&str, &[TextId]); 18] = [
     ("wording::ui", wording::ui::ALL),
     ("wording::entry", wording::entry::ALL),
     ("machine", machine::text::ALL),
@@ -37,6 +39,7 @@ const ROOMS: [(&str, &[TextId]); 17] = [
     ("cli", cli_text::ALL),
     ("cli machine", cli_machine_text::ALL),
     ("cli calc", cli_calc_text::ALL),
+    ("cli calc soil", cli_calc_soil_text::ALL),
     ("cli calc ground", cli_calc_ground_text::ALL),
     ("cli survey", cli_survey_text::ALL),
 ];

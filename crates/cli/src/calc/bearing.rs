@@ -1,14 +1,15 @@
 //! `calc bearing`: what layered ground carries under a pad or a tyre, against a force with its factors.
 
+use super::base_input::{Stands, stands};
 use super::input::Input;
+use super::on_ground::{self, OnGround};
 use super::safety_input::{Safety, design, safety};
+use super::settles::{NotTold, Settles, not_told, settles};
 use super::soil_input::{SOIL_EXAMPLE, soil};
-use super::standing::failure;
 use super::text as words;
+use crate::Run;
 use crate::args::Said;
-use crate::failure::Failure;
-use crate::{Outcome, Run, terminal};
-use evidence::{Silent, Working};
+use evidence::{Message, Silent, Working};
 use ground::{Contact, FactorSet, Footprint, Load, PadOnProfile, Profile, Refusal, Strength, bearing_on_profile};
 use jobfile::{Bound, Reader};
 use quantity::{Dimension, Quantity};
@@ -55,6 +56,8 @@ pub(crate) struct BearingResult {
     pub(crate) strength: GoverningStrength,
     /// The ground carries it.
     pub(crate) carries: bool,
+    /// How far it settles at once under the forces without factors; no part of what is compared.
+    pub(crate) settlement: Settles,
     /// The steps.
     pub(crate) working: Working,
 }
@@ -69,13 +72,6 @@ pub(crate) enum GoverningStrength {
     Drained,
 }
 
-/// What stands there.
-#[derive(Debug, Clone, Copy)]
-enum Stands {
-    Pad(Footprint),
-    Tyre { pressure: f64, width: f64 },
-}
-
 struct Asked {
     stands: Stands,
     push: f64,
@@ -84,24 +80,12 @@ struct Asked {
     slope: f64,
     safety: Safety,
     profile: Profile,
+    /// Of strengths that come from tests.
+    steps: Working,
 }
 
 pub(crate) fn run(input: &Input, said: Said) -> Run {
-    let root = input.document.root();
-    let asked = asked(&root);
-    root.done();
-    if let Some(failure) = input.faults(said) {
-        return Err(failure);
-    }
-    let asked = asked.ok_or_else(|| failure(input, said))?;
-    let refused = |r: Refusal| Failure::one(said, "ground::no-bearing", input.document.file(), r.message(), None);
-    let result = answer(&asked).map_err(refused)?;
-    if said.json() {
-        terminal::print_json(&result);
-    } else {
-        print(&result, said);
-    }
-    Ok(if result.carries { Outcome::Done } else { Outcome::Outside })
+    on_ground::run(input, said, "ground::no-bearing", asked, answer)
 }
 
 fn asked(root: &Reader<'_>) -> Option<Asked> {
@@ -111,7 +95,8 @@ fn asked(root: &Reader<'_>) -> Option<Asked> {
     let off_middle = root.decision("off_middle", Dimension::Length, Bound::ZeroTo(20.0));
     let depth = root.decision("depth", Dimension::Length, Bound::ZeroTo(20.0));
     let slope = root.decision("slope", Dimension::Slope, Bound::ZeroTo(2.0));
-    let profile = soil(root);
+    let mut steps = Working::default();
+    let profile = soil(root, &mut steps);
     Some(Asked {
         stands: stands?,
         push: push?,
@@ -120,28 +105,8 @@ fn asked(root: &Reader<'_>) -> Option<Asked> {
         slope: libm::atan(slope?),
         safety: safety?,
         profile: profile?,
+        steps,
     })
-}
-
-/// A rectangle, a round pad or a tyre: exactly one.
-fn stands(root: &Reader<'_>) -> Option<Stands> {
-    let side = |key: &str| root.decision(key, Dimension::Length, Bound::Within(0.05, 20.0));
-    let (round, tyre) = (root.has("pad_diameter"), root.has("tyre_pressure") || root.has("tyre_width"));
-    let rectangle = root.has("pad_width") || root.has("pad_length");
-    if usize::from(round) + usize::from(tyre) + usize::from(rectangle) > 1 {
-        root.fault("pad_width", words::ONE_BASE.message(), None);
-        return None;
-    }
-    if round {
-        return Some(Stands::Pad(Footprint::Round { diameter: side("pad_diameter")? }));
-    }
-    if tyre {
-        let pressure = root.decision("tyre_pressure", Dimension::Pressure, Bound::Within(2e4, 2e6));
-        let width = root.decision("tyre_width", Dimension::Length, Bound::Within(0.05, 2.0));
-        return Some(Stands::Tyre { pressure: pressure?, width: width? });
-    }
-    let (width, length) = (side("pad_width"), side("pad_length"));
-    Some(Stands::Pad(Footprint::Rectangle { width: width?, length: length? }))
 }
 
 /// The set of factors with the least left governs.
@@ -157,7 +122,7 @@ fn answer(asked: &Asked) -> Result<BearingResult, Refusal> {
 }
 
 fn with_set(asked: &Asked, set: FactorSet) -> Result<BearingResult, Refusal> {
-    let mut working = Working::default();
+    let mut working = asked.steps.clone();
     let characteristic = FactorSet::Global(1.0).action(asked.safety.loads, &mut Silent);
     let force = set.action(asked.safety.loads, &mut working);
     let base = match asked.stands {
@@ -173,6 +138,10 @@ fn with_set(asked: &Asked, set: FactorSet) -> Result<BearingResult, Refusal> {
     let push = asked.push * force / characteristic;
     let load = Load { vertical: force, horizontal: [push, 0.0], eccentricity: [asked.off_middle, 0.0] };
     let pad = PadOnProfile { base, load, depth: asked.depth, slope: asked.slope };
+    let settlement = match asked.stands {
+        Stands::Pad(base) if asked.depth == 0.0 => settles(&asked.profile, base, characteristic, &mut working),
+        _ => not_told(NotTold::NotOnSurface),
+    };
     let governs = bearing_on_profile(&pad, &design(&asked.profile, set), &mut working)?;
     let resistance = set.resistance(governs.resistance, &mut working);
     let strength = match governs.lower.map_or(governs.upper, |(_, s)| s) {
@@ -188,30 +157,40 @@ fn with_set(asked: &Asked, set: FactorSet) -> Result<BearingResult, Refusal> {
         lower_layer: governs.lower.map(|(i, _)| i + 1),
         strength,
         carries: force <= resistance,
+        settlement,
         working,
     })
 }
 
-fn print(r: &BearingResult, said: Said) {
-    let w = said.wording();
-    let say = |m: &evidence::Message| terminal::paragraph(&w.render(m), "", "  ");
-    let q = Quantity::new;
-    let id = if r.carries { words::BEARING_CARRIES } else { words::BEARING_TOO_MUCH };
-    say(&id
-        .with("resistance", q(r.resistance_n, Dimension::Force))
-        .with("force", q(r.force_n, Dimension::Force))
-        .with("used", Quantity::ratio(r.used)));
-    say(&words::BEARING_PRESSURES
-        .with("pressure", q(r.pressure_pa, Dimension::Pressure))
-        .with("ultimate", q(r.ultimate_pa, Dimension::Pressure)));
-    let strength = match r.strength {
-        GoverningStrength::Undrained => words::BEARING_UNDRAINED,
-        GoverningStrength::Drained => words::BEARING_DRAINED,
-    };
-    say(&match r.lower_layer {
-        Some(layer) => words::BEARING_LOWER_GOVERNS.with("layer", layer).with("strength", strength),
-        None => words::BEARING_UPPER_GOVERNS.with("strength", strength),
-    });
-    say(&words::BEARING_NOTE.message());
-    super::working::print(&r.working, None, said);
+impl OnGround for BearingResult {
+    fn lines(&self) -> Vec<Message> {
+        let q = Quantity::new;
+        let verdict = if self.carries { words::BEARING_CARRIES } else { words::BEARING_TOO_MUCH };
+        let strength = match self.strength {
+            GoverningStrength::Undrained => words::BEARING_UNDRAINED,
+            GoverningStrength::Drained => words::BEARING_DRAINED,
+        };
+        vec![
+            verdict
+                .with("resistance", q(self.resistance_n, Dimension::Force))
+                .with("force", q(self.force_n, Dimension::Force))
+                .with("used", Quantity::ratio(self.used)),
+            words::BEARING_PRESSURES
+                .with("pressure", q(self.pressure_pa, Dimension::Pressure))
+                .with("ultimate", q(self.ultimate_pa, Dimension::Pressure)),
+            match self.lower_layer {
+                Some(layer) => words::BEARING_LOWER_GOVERNS.with("layer", layer).with("strength", strength),
+                None => words::BEARING_UPPER_GOVERNS.with("strength", strength),
+            },
+            self.settlement.line(),
+        ]
+    }
+
+    fn working(&self) -> &Working {
+        &self.working
+    }
+
+    fn holds(&self) -> bool {
+        self.carries
+    }
 }

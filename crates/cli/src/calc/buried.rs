@@ -5,29 +5,32 @@ use super::{ground_input, ground_text as words, working};
 use crate::args::Said;
 use crate::{Outcome, Run, terminal};
 use evidence::{Message, Working};
-use ground::buried::{Buried, BuriedCondition, BuriedKind, FlexiblePipe, buried_stress};
+use ground::buried::{Buried, BuriedCondition, buried_stress};
 use ground::stress::Patch;
-use jobfile::{Bound, Reader};
+use jobfile::{Bound, Reader, buried_keys};
 use quantity::{Dimension, Quantity};
 use serde::{Deserialize, Serialize};
+use site::BuriedKind;
 
-pub(crate) const EXAMPLE: &str = r#"# What wheels put on a buried thing.
-kind = "rigid"               # "flexible", "tank", "slab" or "unknown"
+pub(crate) const EXAMPLE: &str = r#"# What wheels put on a buried thing, stated as a job's [[buried]] states it.
+kind = "pipe"                # "cable", "culvert", "tank", "basement",
+#                              "backfill" or "void"
+wall = "rigid"               # of a pipe or culvert; a flexible one: see below
+cover = "1.20 m"             # to the crown, with give_or_take; or "unknown"
+allowed_pressure = "120 kPa" # at the crown, its owner's; left out: not known
+around = { fresh_fill = false, voids = false, by = "G. Soil, trial pit 4" }
 from = ["-10 m", "0.40 m"]   # its crown in plan, from here
 to = ["10 m", "0.40 m"]      # to here
 half_breadth = "0.15 m"
-cover = "1.20 m"             # to the crown; left out: not known
 unit_weight = "19 kN/m³"     # of the cover
-allowable = "120 kPa"        # at the crown, its owner's; left out: not known
-recent_backfill = false
-voids_possible = false
-# Flexible pipes besides:
-# radius = "0.15 m"
-# wall = "2 kN·m"            # bending stiffness E·I per length
+# Instead of wall = "rigid":
+# [wall]
+# diameter = "0.30 m"        # mean
+# ring_stiffness = "8 kPa"   # or thickness and modulus of a plain wall
 # soil_modulus = "3 MPa"     # E'
-# bedding = "0.1"
-# lag = "1.5"
-# deflection = "5 %"         # of the diameter, its owner's
+# deflection = "5 %"         # of the diameter, its owner's; left out: not known
+# bedding = 0.1              # left out: 0.11
+# lag = 1.5
 [[contact]]
 at = ["0 m", "0.90 m"]
 size = ["0.35 m", "0.40 m"]
@@ -109,63 +112,30 @@ fn need(c: BuriedCondition) -> BuriedNeed {
     }
 }
 
-#[derive(Clone, Copy)]
-enum Kind {
-    Rigid,
-    Flexible,
-    Tank,
-    Slab,
-    Unknown,
-}
-
 fn asked(root: &Reader<'_>) -> Option<(Buried, Vec<Patch>)> {
-    let words = [
-        ("rigid", Kind::Rigid),
-        ("flexible", Kind::Flexible),
-        ("tank", Kind::Tank),
-        ("slab", Kind::Slab),
-        ("unknown", Kind::Unknown),
-    ];
-    let kind = match root.choice("kind", &words) {
-        Some(Kind::Flexible) => flexible(root).map(BuriedKind::Flexible),
-        Some(Kind::Rigid) => Some(BuriedKind::Rigid),
-        Some(Kind::Tank) => Some(BuriedKind::Tank),
-        Some(Kind::Slab) => Some(BuriedKind::Slab),
-        Some(Kind::Unknown) => Some(BuriedKind::Unknown),
-        None => None,
-    };
+    root.stated();
+    let keys = buried_keys(root);
     let from = root.point("from", "from = [\"-10 m\", \"0 m\"]", 1e6);
     let to = root.point("to", "to = [\"10 m\", \"0 m\"]", 1e6);
     let half_breadth = root.decision("half_breadth", Dimension::Length, Bound::ZeroTo(100.0));
-    let cover = root.decision_or_none("cover", Dimension::Length, Bound::ZeroTo(50.0));
     let unit_weight = root.decision("unit_weight", Dimension::UnitWeight, Bound::Positive);
-    let allowable = root.decision_or_none("allowable", Dimension::Pressure, Bound::Positive);
-    // Left out is not "no": nobody said so.
-    let recent_backfill = root.yes_no("recent_backfill").unwrap_or(true);
-    let voids_possible = root.yes_no("voids_possible").unwrap_or(true);
     let wheels = ground_input::patches(root);
     let crown = [from?.to_array(), to?.to_array()];
+    let keys = keys?;
+    let around = keys.around.as_ref();
     let thing = Buried {
-        kind: kind?,
+        kind: keys.kind.under_wheels(keys.wall, false),
         crown,
         half_breadth: half_breadth?,
-        cover,
+        // Less cover presses harder.
+        cover: keys.cover.map(|c| c.low),
         unit_weight: unit_weight?,
-        allowable,
-        recent_backfill,
-        voids_possible,
+        allowable: keys.allowed_pressure,
+        // Left out is not "no": nobody said so.
+        recent_backfill: keys.kind == BuriedKind::Backfill || around.and_then(|a| a.fresh_fill).unwrap_or(true),
+        voids_possible: keys.kind == BuriedKind::Void || around.and_then(|a| a.voids).unwrap_or(true),
     };
     Some((thing, wheels))
-}
-
-fn flexible(root: &Reader<'_>) -> Option<FlexiblePipe> {
-    let radius = root.decision("radius", Dimension::Length, Bound::UpTo(10.0));
-    let wall = root.decision("wall", Dimension::Moment, Bound::Positive);
-    let soil = root.decision("soil_modulus", Dimension::Pressure, Bound::NotNegative);
-    let bedding = root.decision("bedding", Dimension::Number, Bound::Positive);
-    let lag = root.decision("lag", Dimension::Number, Bound::Positive);
-    let allowable = root.decision_or_none("deflection", Dimension::Ratio, Bound::UpTo(0.3));
-    Some(FlexiblePipe { radius: radius?, wall: wall?, soil: soil?, bedding: bedding?, lag: lag?, allowable })
 }
 
 fn print(r: &BuriedResult, steps: &Working, said: Said) {

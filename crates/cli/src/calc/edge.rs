@@ -3,11 +3,13 @@
 use super::edge_print::print;
 use super::ground_input;
 use super::input::Input;
+use super::soil_input::soil;
 use crate::args::Said;
 use crate::{Outcome, Run, terminal};
 use evidence::Working;
+use ground::Profile;
 use ground::edge_rules::{Drop, EdgeGround, NamedSlope};
-use ground::edge_strength::{Drainage, Exposure};
+use ground::edge_strength::{Drainage, Exposure, edge_layers};
 use ground::lateral::{LateralMethod, WallLoad, WallMovement, lateral_load};
 use ground::set_back::{Edge, SetBack, SetBackGoverns, Side, Unknown, set_back};
 use ground::slip_search::worst_slip;
@@ -27,14 +29,15 @@ open_for = "4"               # hours since it was cut
 undrained_for = "24"         # hours that a named person lets undrained
 #                              strength count; left out: it does not count
 wetted = false               # rain, thaw or water since it was cut
-water = "-0.50 m"            # water table above the toe; left out: not known
 # firm_base = "6 m"          # below the crest; no slip goes deeper
 # slope = "1.0"              # steeper line, level per upright, in the name of
 # slope_by = "A. Invented"   # a competent person
 stands = "3.20 m"            # outer edge of the nearest tyre or mat from crest
-# Soil from the top down; the last layer goes on.
+# Soil as calc bearing --example has it: water below the crest or "unknown",
+# state, layers from the crest down; the last, without a thickness, goes on.
+water = "2.50 m"
+state = "as-stated"
 [[layer]]
-# bottom = "1.2 m"           # below the crest
 unit_weight = "19 kN/m³"
 cohesion = "8 kPa"           # drained
 friction = "28°"
@@ -180,11 +183,12 @@ struct Asked {
     edge: Edge,
     rows: Vec<WheelRow>,
     stands: f64,
+    /// Of strengths that come from tests.
+    steps: Working,
 }
 
 pub(crate) fn run(input: &Input, said: Said) -> Run {
-    let Asked { edge, rows, stands } = ground_input::read(input, said, asked)?;
-    let mut steps = Working::default();
+    let Asked { edge, rows, stands, mut steps } = ground_input::read(input, said, asked)?;
     let found = set_back(&edge, &rows, &mut steps).map_err(|f| ground_input::refused(input, said, &f))?;
     let result = answer(&edge, &rows, stands, &found, &mut steps);
     if said.json() {
@@ -197,7 +201,8 @@ pub(crate) fn run(input: &Input, said: Said) -> Run {
 
 fn asked(root: &Reader<'_>) -> Option<Asked> {
     let length = |key| root.decision(key, Dimension::Length, Bound::ZeroTo(300.0));
-    let (depth, batter, stands) = (length("depth"), length("batter"), length("stands"));
+    let depth = root.decision("depth", Dimension::Length, Bound::UpTo(300.0));
+    let (batter, stands) = (length("batter"), length("stands"));
     let ground =
         root.choice("ground", &[("rock", EdgeGround::Rock), ("firm", EdgeGround::Firm), ("poor", EdgeGround::Poor)]);
     let side = root.choice("side", &[("open", Side::Open), ("supported", Side::Supported)]);
@@ -211,7 +216,6 @@ fn asked(root: &Reader<'_>) -> Option<Asked> {
     let wetted = must("wetted", "wetted = false");
     let open_for = root.decision("open_for", Dimension::Number, Bound::NotNegative);
     let undrained_for = root.decision_or_none("undrained_for", Dimension::Number, Bound::NotNegative);
-    let water = root.decision_or_none("water", Dimension::Length, Bound::Any);
     let firm_base = root.decision_or_none("firm_base", Dimension::Length, Bound::Positive);
     let ratio = root.decision_or_none("slope", Dimension::Number, Bound::ZeroTo(10.0));
     let person = root.text_or_none("slope_by");
@@ -219,19 +223,30 @@ fn asked(root: &Reader<'_>) -> Option<Asked> {
         root.missing("slope", "slope = \"1.0\"");
     }
     let named = ratio.map(|ratio| NamedSlope { ratio, person: person.unwrap_or_default() });
-    let (layers, rows) = (ground_input::layers(root), ground_input::rows(root));
+    let mut steps = Working::default();
+    // Without layers nothing is known of the soil, which is an answer.
+    let profile = if root.has("layer") {
+        soil(root, &mut steps)
+    } else {
+        let _ = (root.has("water"), root.has("state"));
+        Some(Profile::default())
+    };
+    let rows = ground_input::rows(root);
+    let (depth, profile) = (depth?, profile?);
     Some(Asked {
         edge: Edge {
-            drop: Drop { depth: depth?, batter: batter?, ground: ground?, named },
+            drop: Drop { depth, batter: batter?, ground: ground?, named },
             side: side?,
-            layers,
-            water,
+            layers: edge_layers(&profile),
+            // Above the toe.
+            water: profile.water.map(|below| depth - below),
             firm_base,
             exposure: Exposure { open_for: open_for?, undrained_for, wetted: wetted? },
             people_below: people_below?,
         },
         rows,
         stands: stands?,
+        steps,
     })
 }
 

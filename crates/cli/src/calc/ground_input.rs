@@ -1,4 +1,4 @@
-//! What the calculations of edges, stress and buried things read: contacts on the ground, soil layers, and the
+//! What the calculations of edges, stress and buried things read: contacts on the ground, and the
 //! faults that the numbers have together.
 
 use super::input::Input;
@@ -6,7 +6,6 @@ use super::standing::failure;
 use crate::args::Said;
 use crate::failure::Failure;
 use evidence::Place;
-use ground::edge_strength::EdgeLayer;
 use ground::input_fault::InputFault;
 use ground::stress::Patch;
 use ground::wheel_row::WheelRow;
@@ -69,31 +68,4 @@ pub(super) fn rows(root: &Reader<'_>) -> Vec<WheelRow> {
         }
     }
     out
-}
-
-/// `[[layer]]`, from the top down.
-pub(super) fn layers(root: &Reader<'_>) -> Vec<EdgeLayer> {
-    let one = |t: Reader<'_>| {
-        let bottom = t.decision_or_none("bottom", Dimension::Length, Bound::UpTo(200.0)).unwrap_or(0.0);
-        let unit_weight = t.decision("unit_weight", Dimension::UnitWeight, Bound::Positive);
-        let c = t.decision_or_none("cohesion", Dimension::Pressure, Bound::ZeroTo(1e6));
-        let phi = t.decision_or_none("friction", Dimension::Angle, Bound::Within(0.0, 1.0));
-        let undrained = t.decision_or_none("undrained_strength", Dimension::Pressure, Bound::ZeroTo(1e6));
-        t.done();
-        // One of the two alone is asked for: no half of a strength.
-        let drained = match (c, phi) {
-            (Some(c), Some(phi)) => Some([c, phi]),
-            (None, None) => None,
-            (None, Some(_)) => {
-                t.missing("cohesion", "cohesion = \"0 kPa\"");
-                None
-            }
-            (Some(_), None) => {
-                t.missing("friction", "friction = \"28°\"");
-                None
-            }
-        };
-        Some(EdgeLayer { bottom, unit_weight: unit_weight?, drained, undrained })
-    };
-    root.tables("layer").into_iter().filter_map(one).collect()
 }

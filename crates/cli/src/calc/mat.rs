@@ -1,14 +1,14 @@
 //! `calc mat`: a mat under a pad: what of it works, bending, shear, and the ground under it; or the smallest square one.
 
 use super::input::Input;
+use super::on_ground::{self, OnGround};
 use super::safety_input::{Safety, design, safety};
+use super::settles::{Settles, settles};
 use super::soil_input::{SOIL_EXAMPLE, soil};
-use super::standing::failure;
 use super::text as words;
+use crate::Run;
 use crate::args::Said;
-use crate::failure::Failure;
-use crate::{Outcome, Run, terminal};
-use evidence::{Certainty, Source, Working};
+use evidence::{Certainty, Message, Silent, Source, Working};
 use ground::mat_material::{MatMaterial, Spreads, TimberClass};
 use ground::mats::{Mat, MatAnswer, MatLimit, PadOnMat};
 use ground::needed_mat::smallest_square;
@@ -63,6 +63,8 @@ pub(crate) struct MatResult {
     pub(crate) shear_pa: f64,
     /// Mat and ground carry.
     pub(crate) carries: bool,
+    /// How far the part that works settles at once under the forces without factors; no part of what is compared.
+    pub(crate) settlement: Settles,
     /// The steps.
     pub(crate) working: Working,
 }
@@ -105,24 +107,12 @@ struct Asked {
     material: MatMaterial,
     safety: Safety,
     profile: Profile,
+    /// Of strengths that come from tests.
+    steps: Working,
 }
 
 pub(crate) fn run(input: &Input, said: Said) -> Run {
-    let root = input.document.root();
-    let asked = asked(&root, input.document.file());
-    root.done();
-    if let Some(failure) = input.faults(said) {
-        return Err(failure);
-    }
-    let asked = asked.ok_or_else(|| failure(input, said))?;
-    let refused = |r: Refusal| Failure::one(said, "ground::no-mat", input.document.file(), r.message(), None);
-    let result = answer(&asked).map_err(refused)?;
-    if said.json() {
-        terminal::print_json(&result);
-    } else {
-        print(&result, said);
-    }
-    Ok(if result.carries { Outcome::Done } else { Outcome::Outside })
+    on_ground::run(input, said, "ground::no-mat", |root| asked(root, input.document.file()), answer)
 }
 
 fn asked(root: &Reader<'_>, file: &str) -> Option<Asked> {
@@ -142,7 +132,8 @@ fn asked(root: &Reader<'_>, file: &str) -> Option<Asked> {
     } else {
         side("largest")
     };
-    let profile = soil(root);
+    let mut steps = Working::default();
+    let profile = soil(root, &mut steps);
     let both = |[a, b]: [Option<f64>; 2]| Some([a?, b?]);
     let size = match size {
         Some(sides) => Some(both(sides)?),
@@ -162,6 +153,7 @@ fn asked(root: &Reader<'_>, file: &str) -> Option<Asked> {
         material: material?,
         safety: safety?,
         profile: profile?,
+        steps,
     })
 }
 
@@ -201,7 +193,7 @@ fn answer(asked: &Asked) -> Result<MatResult, Refusal> {
 }
 
 fn with_set(asked: &Asked, set: FactorSet) -> Result<MatResult, Refusal> {
-    let mut working = Working::default();
+    let mut working = asked.steps.clone();
     let force = set.action(asked.safety.loads, &mut working);
     let profile = design(&asked.profile, set);
     let less = if matches!(set, FactorSet::Global(_)) { FORCE_FACTOR } else { 1.0 };
@@ -225,6 +217,11 @@ fn with_set(asked: &Asked, set: FactorSet) -> Result<MatResult, Refusal> {
     };
     let carries = carried(answer.works, &mut working)?;
     let strong = answer.bending <= material.bending * (1.0 + 1e-9) && answer.shear <= material.shear * (1.0 + 1e-9);
+    let works = Footprint::Rectangle { width: answer.works[0], length: answer.works[1] };
+    let characteristic = FactorSet::Global(1.0).action(asked.safety.loads, &mut Silent);
+    // Beside the middle it presses harder than the force over that part: its pressure without the factors.
+    let settling = answer.pressure * works.area() * characteristic / force;
+    let settlement = settles(&asked.profile, works, settling, &mut working);
     Ok(MatResult {
         mat_m: mat.size,
         works_m: answer.works,
@@ -240,31 +237,41 @@ fn with_set(asked: &Asked, set: FactorSet) -> Result<MatResult, Refusal> {
         bending_pa: answer.bending,
         shear_pa: answer.shear,
         carries: strong && answer.pressure <= carries,
+        settlement,
         working,
     })
 }
 
-fn print(r: &MatResult, said: Said) {
-    let w = said.wording();
-    let say = |m: &evidence::Message| terminal::paragraph(&w.render(m), "", "  ");
-    let length = |v: f64| Quantity::new(v, Dimension::Length);
-    let pressure = |v: f64| Quantity::new(v, Dimension::Pressure);
-    let id = if r.carries { words::MAT_CARRIES } else { words::MAT_TOO_MUCH };
-    say(&id
-        .with("along", length(r.mat_m[0]))
-        .with("across", length(r.mat_m[1]))
-        .with("pressure", pressure(r.pressure_pa))
-        .with("carries", pressure(r.carries_pa)));
-    let limit = match r.limit {
-        WorksTo::Edge => words::MAT_TO_EDGE,
-        WorksTo::Bending => words::MAT_TO_BENDING,
-        WorksTo::Shear => words::MAT_TO_SHEAR,
-        WorksTo::Stiffness => words::MAT_TO_STIFFNESS,
-    };
-    say(&words::MAT_WORKS
-        .with("along", length(r.works_m[0]))
-        .with("across", length(r.works_m[1]))
-        .with("limit", limit));
-    say(&words::BEARING_NOTE.message());
-    super::working::print(&r.working, None, said);
+impl OnGround for MatResult {
+    fn lines(&self) -> Vec<Message> {
+        let length = |v: f64| Quantity::new(v, Dimension::Length);
+        let pressure = |v: f64| Quantity::new(v, Dimension::Pressure);
+        let verdict = if self.carries { words::MAT_CARRIES } else { words::MAT_TOO_MUCH };
+        let limit = match self.limit {
+            WorksTo::Edge => words::MAT_TO_EDGE,
+            WorksTo::Bending => words::MAT_TO_BENDING,
+            WorksTo::Shear => words::MAT_TO_SHEAR,
+            WorksTo::Stiffness => words::MAT_TO_STIFFNESS,
+        };
+        vec![
+            verdict
+                .with("along", length(self.mat_m[0]))
+                .with("across", length(self.mat_m[1]))
+                .with("pressure", pressure(self.pressure_pa))
+                .with("carries", pressure(self.carries_pa)),
+            words::MAT_WORKS
+                .with("along", length(self.works_m[0]))
+                .with("across", length(self.works_m[1]))
+                .with("limit", limit),
+            self.settlement.line(),
+        ]
+    }
+
+    fn working(&self) -> &Working {
+        &self.working
+    }
+
+    fn holds(&self) -> bool {
+        self.carries
+    }
 }

@@ -1,5 +1,6 @@
 //! `counterpoise calc`: one calculation alone, TOML or JSON in, text or JSON out.
 
+mod base_input;
 mod bearing;
 mod buried;
 mod chart;
@@ -8,17 +9,24 @@ mod edge_print;
 mod fit;
 mod fit_input;
 mod fit_text;
+mod granular;
 mod ground_input;
 pub(crate) mod ground_text;
 mod input;
 mod landing;
 mod landing_input;
 mod mat;
+mod on_ground;
 mod platform;
+mod presumed;
 mod reactions;
 mod reactions_print;
+mod rut;
 mod safety_input;
+mod settlement;
+mod settles;
 mod soil_input;
+pub(crate) mod soil_text;
 mod stability;
 mod stance_input;
 mod standing;
@@ -35,10 +43,14 @@ pub(crate) use buried::BuriedResult;
 pub(crate) use chart::ChartResult;
 pub(crate) use edge::EdgeResult;
 pub(crate) use fit::FitResult;
+pub(crate) use granular::GranularResult;
 pub(crate) use landing::LandingResult;
 pub(crate) use mat::MatResult;
 pub(crate) use platform::PlatformResult;
+pub(crate) use presumed::PresumedResult;
 pub(crate) use reactions::ReactionsResult;
+pub(crate) use rut::RutResult;
+pub(crate) use settlement::SettlementResult;
 pub(crate) use stability::StabilityResult;
 pub(crate) use stress::StressResult;
 pub(crate) use travel_cases::TravelResult;
@@ -59,6 +71,10 @@ pub(crate) fn run(args: &CalcArgs) -> Run {
         Calculation::Platform => platform::EXAMPLE.into(),
         Calculation::Bearing => bearing::example().into(),
         Calculation::Mat => mat::example().into(),
+        Calculation::Settlement => settlement::example().into(),
+        Calculation::Presumed => presumed::EXAMPLE.into(),
+        Calculation::Rut => rut::EXAMPLE.into(),
+        Calculation::WorkingPlatform => granular::EXAMPLE.into(),
         Calculation::Stress => stress::EXAMPLE.into(),
         Calculation::Edge => edge::EXAMPLE.into(),
         Calculation::Buried => buried::EXAMPLE.into(),
@@ -80,6 +96,10 @@ pub(crate) fn run(args: &CalcArgs) -> Run {
         Calculation::Platform => platform::run(&input, args.said),
         Calculation::Bearing => bearing::run(&input, args.said),
         Calculation::Mat => mat::run(&input, args.said),
+        Calculation::Settlement => settlement::run(&input, args.said),
+        Calculation::Presumed => presumed::run(&input, args.said),
+        Calculation::Rut => rut::run(&input, args.said),
+        Calculation::WorkingPlatform => granular::run(&input, args.said),
         Calculation::Stress => stress::run(&input, args.said),
         Calculation::Edge => edge::run(&input, args.said),
         Calculation::Buried => buried::run(&input, args.said),

@@ -26,8 +26,7 @@ pub(super) struct Safety {
 
 /// Reads the keys; none where a fault was noted.
 pub(super) fn safety(root: &Reader<'_>) -> Option<Safety> {
-    let [permanent, variable] =
-        ["permanent", "variable"].map(|key| root.decision(key, Dimension::Force, Bound::ZeroTo(HEAVIEST)));
+    let loads = loads(root);
     let set = root.choice("factors", &SETS);
     let sets = match set {
         Some(Choice::One) => {
@@ -39,12 +38,19 @@ pub(super) fn safety(root: &Reader<'_>) -> Option<Safety> {
         Some(Choice::Da3) => Some(vec![FactorSet::Da3]),
         None => None,
     };
+    Some(Safety { loads: loads?, sets: sets? })
+}
+
+/// Both forces; none where a fault was noted, as where both are 0.
+pub(super) fn loads(root: &Reader<'_>) -> Option<Loads> {
+    let [permanent, variable] =
+        ["permanent", "variable"].map(|key| root.decision(key, Dimension::Force, Bound::ZeroTo(HEAVIEST)));
     let loads = Loads { permanent: permanent?, variable: variable? };
     if loads.permanent + loads.variable <= 0.0 {
         root.fault("permanent", super::text::NO_FORCE.message(), None);
         return None;
     }
-    Some(Safety { loads, sets: sets? })
+    Some(loads)
 }
 
 /// The profile with design strengths.

@@ -219,8 +219,6 @@ evidence::messages! {
     RESERVE_NOTE = "cli-reserve-note" [];
     /// The margin is a number from 1 to 10.
     RESERVE_BAD_MARGIN = "cli-reserve-bad-margin" [];
-    /// A value that needs another beside it.
-    SOIL_BOTH = "cli-soil-both" [other];
     /// Neither permanent nor variable force.
     NO_FORCE = "cli-no-force" [];
     /// More than one base is given.

@@ -47,8 +47,20 @@ fn an_edge_is_kept_too_near_supported_or_not_told() {
     let supported = told(&[("side = \"open\"", "side = \"supported\"")]);
     assert_eq!((supported.0, supported.1.as_str()), (3, "supported"));
     assert!(supported.2["support_n_m"].as_f64().unwrap() > 0.0);
-    let dry = told(&[("water = \"-0.50 m\"", "# no water")]);
+    let dry = told(&[("water = \"2.50 m\"", "water = \"unknown\"")]);
     assert_eq!((dry.1.as_str(), dry.2["missing"][0].as_str()), ("cannot-tell", Some("water")));
+    let none = edge.split("[[layer]]").next().unwrap().to_owned()
+        + "[[contact]]\n"
+        + edge.split_once("[[contact]]\n").unwrap().1;
+    let (code, json) = answer("edge", &none);
+    assert_eq!((code, json["told"].as_str(), json["missing"][0].as_str()), (3, Some("cannot-tell"), Some("soil")));
+    // The same strength by a test stands as if it were stated, with its step.
+    let by_test = |strength: &str| told(&[("undrained_strength = \"35 kPa\"", strength)]).2["factor"].as_f64();
+    assert_eq!(by_test("cone_index = \"525 kPa\""), kept["factor"].as_f64());
+    let cone = with(&edge, &[("undrained_strength = \"35 kPa\"", "cone_index = \"525 kPa\"")]);
+    assert!(run_in(&root(), &["calc", "edge"], Some(&cone)).out.contains("c_u = CI / 15"));
+    let thawing = told(&[("\"as-stated\"", "\"thawing\"")]);
+    assert_eq!((thawing.0, thawing.1.as_str()), (3, "face-fails"), "no cohesion, no undrained strength");
     let rained = told(&[("wetted = false", "wetted = true"), ("cohesion = \"8 kPa\"", "cohesion = \"0 kPa\"")]);
     assert_eq!((rained.0, rained.1.as_str()), (3, "face-fails"));
     let lapsed = told(&[
@@ -71,7 +83,7 @@ fn an_edge_says_all_its_faults_at_once() {
     );
     let said = run_in(&root(), &["calc", "edge"], Some(&bad));
     assert_eq!(said.code, 1);
-    for word in ["depth of the drop", "unit weight", "kN/m"] {
+    for word in ["depth", "unit weight", "kN/m", "friction"] {
         assert!(said.err.contains(word), "{word}:\n{}", said.err);
     }
     let half = with(&example("edge"), &[("friction = \"28°\"", "# "), ("people_below = false", "# ")]);
@@ -85,18 +97,54 @@ fn a_buried_thing_passes_only_with_everything_known() {
     let (code, json) = answer("buried", &buried);
     assert_eq!(code, 0, "{json}");
     assert!((json["total_pa"].as_f64().unwrap() - json["wheels_pa"].as_f64().unwrap() - 22_800.0).abs() < 1.0);
-    for gone in ["cover = \"1.20 m\"", "allowable = \"120 kPa\"", "voids_possible = false", "recent_backfill = false"] {
-        let (code, json) = answer("buried", &with(&buried, &[(gone, "# ")]));
-        assert_eq!((code, json["conditions"].as_array().unwrap().len()), (3, 1), "{gone}");
+    for (from, to) in [
+        ("cover = \"1.20 m\"", "cover = \"unknown\""),
+        ("allowed_pressure = \"120 kPa\"", "# "),
+        ("voids = false, ", ""),
+        ("fresh_fill = false, ", ""),
+        ("fresh_fill = false", "fresh_fill = true"),
+        ("wall = \"rigid\" ", "# "),
+        ("kind = \"pipe\"                #", "kind = \"tank\" #"),
+    ] {
+        let tank = to.contains("tank");
+        let input = if tank { with(&buried, &[("wall = \"rigid\" ", "# ")]) } else { buried.clone() };
+        let (code, json) = answer("buried", &with(&input, &[(from, to)]));
+        let open = json["conditions"].as_array().unwrap().len();
+        assert_eq!((code, open), if tank { (0, 0) } else { (3, 1) }, "{from}: {json}");
     }
     let (code, json) = answer("buried", &with(&buried, &[("120 kPa", "40 kPa")]));
     assert!(code == 3 && json["reserve"].as_f64().unwrap() < 0.0);
-    let pipe = buried.replace("kind = \"rigid\"", "kind = \"flexible\"");
-    let pipe = ["radius", "wall", "soil_modulus", "bedding", "lag", "deflection"]
-        .iter()
-        .fold(pipe, |text, key| text.replace(&format!("# {key} ="), &format!("{key} =")));
-    let (code, json) = answer("buried", &pipe);
-    assert!(code == 0 && json["deflection"].as_f64().unwrap() < 0.05, "{json}");
+    // A ring stiffness of 8 kPa is that of a plain wall of 13.74 mm and 1000 MPa at 0.30 m: t³/12·E/D³.
+    let keys = ["[wall]", "diameter =", "ring_stiffness =", "soil_modulus =", "deflection =", "bedding =", "lag ="];
+    let flexible = keys.iter().fold(with(&buried, &[("wall = \"rigid\" ", "# ")]), |text, key| {
+        with(&text, &[(&format!("\n# {key}"), &format!("\n{key}"))])
+    });
+    let (code, json) = answer("buried", &flexible);
+    let share = json["deflection"].as_f64().unwrap();
+    assert!(code == 0 && share < 0.05 && share > 0.0, "{json}");
+    let t = (8e3 * 12.0 / 1e9_f64).cbrt() * 0.30;
+    let plain = with(
+        &flexible,
+        &[("ring_stiffness = \"8 kPa\"", &format!("thickness = \"{} mm\"\nmodulus = \"1000 MPa\"", t * 1e3))],
+    );
+    let other = answer("buried", &plain).1["deflection"].as_f64().unwrap();
+    assert!((share - other).abs() < 1e-9 * share, "{share} {other}");
+    let (code, json) = answer("buried", &with(&flexible, &[("\"5 %\"", "\"0.1 %\"")]));
+    assert!(code == 3 && json["reserve"].as_f64().unwrap() < 0.0, "{json}");
+    let (code, json) = answer("buried", &with(&flexible, &[("deflection = \"5 %\"", "# ")]));
+    assert_eq!((code, json["conditions"][0].as_str()), (3, Some("deflection")));
+    for (from, to, expected) in [
+        ("ring_stiffness = \"8 kPa\"", "# ", "ring_stiffness"),
+        ("ring_stiffness = \"8 kPa\"", "ring_stiffness = \"8 kPa\"\nmodulus = \"1000 MPa\" #", "only one of"),
+        ("soil_modulus = \"3 MPa\"", "# ", "soil_modulus"),
+        ("kind = \"pipe\"", "kind = \"tank\"", "pipes and culverts"),
+        (", by = \"G. Soil, trial pit 4\"", "", "by"),
+        ("cover = \"1.20 m\"", "", "cover"),
+        ("fresh_fill = false", "fresh_fill = \"no\"", "fresh_fill"),
+    ] {
+        let said = run_in(&root(), &["calc", "buried"], Some(&with(&flexible, &[(from, to)])));
+        assert!(said.code == 1 && said.err.contains(expected), "{from}: {}{}", said.out, said.err);
+    }
 }
 
 #[test]

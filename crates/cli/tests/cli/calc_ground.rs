@@ -33,10 +33,10 @@ fn bearing_says_what_the_ground_carries_and_a_heavier_force_is_no_success() {
 fn rain_and_unknown_water_never_carry_more() {
     let dry = example("bearing");
     let carries = |input: &str| number(&answer("bearing", input).1, "resistance_n");
-    let wet = dry.replace("\"as stated\"", "\"thawing\"");
-    let unknown = dry.lines().filter(|l| !l.starts_with("water_depth")).collect::<Vec<_>>().join("\n");
+    let wet = dry.replace("\"as-stated\"", "\"thawing\"");
+    let unknown = dry.replace("water = \"1.2 m\"", "water = \"unknown\"");
     assert!(carries(&wet) <= carries(&dry) && carries(&unknown) <= carries(&dry));
-    let frozen = run_in(&root(), &["calc", "bearing"], Some(&dry.replace("\"as stated\"", "\"measured frozen\"")));
+    let frozen = run_in(&root(), &["calc", "bearing"], Some(&dry.replace("\"as-stated\"", "\"measured-frozen\"")));
     assert_eq!(frozen.code, 1);
     assert!(frozen.err.contains("that counts in this state of the ground"), "{}", frozen.err);
 }
@@ -59,9 +59,9 @@ fn bearing_says_all_faults_at_once_each_with_its_layer() {
     let input = example("bearing")
         .replace("permanent = \"45 kN\"", "permanent = \"-1 kN\"")
         .replacen("unit_weight = \"19 kN/m³\"", "unit_weight = \"1800 N/m³\"", 1)
-        .replacen("friction_angle = \"25°\"", "friction_angle = \"60°\"", 1)
+        .replacen("friction = \"25°\"", "friction = \"60°\"", 1)
         .replace("cohesion = \"3 kPa\"", "cohesion = \"-3 kPa\"")
-        .replace("water_depth = \"1.2 m\"", "water_depth = \"-1 m\"");
+        .replace("water = \"1.2 m\"", "water = \"-1 m\"");
     let said = run_in(&root(), &["calc", "bearing"], Some(&input));
     assert_eq!(said.code, 1);
     for word in ["permanent", "1800", "60", "cohesion", "water", "kg/m³"] {
@@ -101,4 +101,60 @@ fn both_say_it_in_spanish_and_us_units() {
         let us = run_in(&root(), &["calc", name, "--units", "us"], Some(&example(name)));
         assert!(us.out.contains("ft") && !us.out.contains("kPa"), "{}", us.out);
     }
+}
+
+/// The example with another source of strength in its first layer.
+fn tested(strength: &str) -> String {
+    example("bearing").replacen(
+        "undrained_strength = \"60 kPa\"\ncohesion = \"3 kPa\"\nfriction = \"28°\"",
+        strength,
+        1,
+    )
+}
+
+#[test]
+fn strengths_from_tests_count_by_their_low_end_and_show_their_steps() {
+    for (strength, formula, low) in [
+        ("cbr = \"4 %\"", "c_u = k·CBR", 60e3),
+        ("vane = \"90 kPa\"\nplasticity = \"100 %\"", "c_u = 0.7·μ·s_v", 0.7 * 0.62 * 90e3),
+        ("cone_index = \"900 kPa\"", "c_u = CI / 15", 60e3),
+        (
+            "plate = { diameter = \"0.45 m\", pressure = \"300 kPa\", settlement = \"6 mm\" }",
+            "c_u = 0.85·q",
+            0.85 * 300e3 / (1.2 * (core::f64::consts::PI + 2.0)),
+        ),
+    ] {
+        let (_, found) = answer("bearing", &tested(strength));
+        let steps = found["working"]["steps"].as_array().unwrap();
+        let step = steps.iter().find(|s| s["formula"].as_str().unwrap().starts_with(formula)).unwrap();
+        let c_u = step["result"][1]["si"].as_f64().unwrap();
+        assert!((c_u - low).abs() < 1e-6 * low, "{strength}: {c_u}");
+        // The same ground with that strength stated carries the same.
+        let (_, stated) = answer("bearing", &tested(&format!("undrained_strength = \"{c_u} Pa\"")));
+        let (a, b) = (number(&found, "resistance_n"), number(&stated, "resistance_n"));
+        assert!((a - b).abs() < 1e-9 * b, "{strength}: {a} {b}");
+    }
+    let (_, found) = answer("bearing", &tested("penetration_per_blow = \"30 mm\""));
+    let formulas = found["working"].to_string();
+    assert!(formulas.contains("292/x^1.12") && formulas.contains("k·CBR"), "both correlations: {formulas}");
+}
+
+#[test]
+fn a_test_that_says_nothing_of_the_layer_is_refused_never_ignored() {
+    for (strength, expected) in [
+        ("plasticity = \"30 %\"\nfriction = \"28°\"", "plasticity counts only beside vane"),
+        ("cohesion = \"3 kPa\"\nundrained_strength = \"60 kPa\"", "cohesion counts only beside friction"),
+        ("cbr = \"4 %\"\nvane = \"90 kPa\"", "only one of cbr and vane"),
+        ("cbr = \"30 %\"", "outside what this method was made for"),
+        ("plate = { diameter = \"0.20 m\", pressure = \"300 kPa\", settlement = \"6 mm\" }", "twice its diameter"),
+        ("plate = { diameter = \"0.45 m\", pressure = \"300 kPa\" }", "settlement"),
+        ("friction_angle = \"28°\"", "friction"),
+    ] {
+        let said = run_in(&root(), &["calc", "bearing"], Some(&tested(strength)));
+        assert_eq!(said.code, 1, "{strength}: {}", said.out);
+        assert!(said.err.contains(expected), "{strength}: {}", said.err);
+    }
+    let alone = example("bearing").replacen("modulus = \"15 MPa\"           # for settlement only\n", "", 1);
+    let said = run_in(&root(), &["calc", "bearing"], Some(&alone));
+    assert!(said.code == 1 && said.err.contains("poisson counts only beside modulus"), "{}", said.err);
 }

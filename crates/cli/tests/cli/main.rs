@@ -5,6 +5,7 @@ mod bad_input;
 mod calc;
 mod calc_edges;
 mod calc_ground;
+mod calc_soil;
 mod check;
 mod fit;
 mod jobs;

@@ -135,6 +135,8 @@ pub(crate) fn busy(side: f64) -> Site {
         shape,
         cover,
         allowed_pressure: None,
+        wall: None,
+        around: None,
         source: "invented".into(),
     };
     let buried = vec![

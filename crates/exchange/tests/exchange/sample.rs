@@ -143,6 +143,8 @@ fn below() -> (Vec<Excavation>, Vec<Buried>) {
         shape,
         cover,
         allowed_pressure: None,
+        wall: None,
+        around: None,
         source: "owner's plan (invented)".into(),
     };
     let pipe = PlanShape::Strip { course: ring(&[(0.5, 8.0), (12.0, 8.5), (28.0, 8.0)]), width: 0.6 };

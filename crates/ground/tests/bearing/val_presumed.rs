@@ -17,7 +17,7 @@ fn val_presumed_values_all_rows() {
     assert_eq!(rows.len(), TABLE.len(), "a row went missing");
     for row in rows {
         let ours = TABLE.iter().find(|p| p.code.citation() == row["code"] && p.soil == row["soil"]);
-        let got = ours.unwrap().allowable(Under::PadOrMat { width: 1.0 });
+        let got = ours.unwrap().allowable(Under::PadOrMat { width: 1.0 }, &mut evidence::Silent);
         match low_end(&row["value_kpa"]) {
             Some(kpa) if kpa > 0.0 => assert_eq!(got, Ok(1e3 * kpa), "{}", row["soil"]),
             _ => assert_eq!(got, Err(Refusal::NothingPresumed), "{}", row["soil"]),

@@ -14,7 +14,7 @@ fn faults(folder: &BTreeMap<String, Vec<u8>>) -> Faults {
 
 /// Replaces `from` (its first place) in the demo job by `to`, and expects exactly the errors
 /// `expected`: "code `text it points at`", with " : " and the message's arguments where given.
-fn check(from: &str, to: &str, expected: &[&str]) {
+pub(crate) fn check(from: &str, to: &str, expected: &[&str]) {
     let mut folder = demo();
     let whole = text(&folder, "job.toml");
     assert!(whole.contains(from), "nothing to replace: {from}");

@@ -7,6 +7,7 @@ mod charts;
 mod deleted_keys;
 mod documented;
 mod examples;
+mod faults_ground;
 mod faults_job;
 mod faults_machine;
 mod folder;

@@ -14,6 +14,7 @@ use crate::{SoilArea, text};
 use evidence::{Finding, Message, Silent, Source, Status, Trace, Working};
 use geometry::DVec2;
 use ground::mats::PadOnMat;
+use ground::presumed::{Presumed, Under};
 use ground::{FactorSet, Footprint, Loads, PadOnProfile, Profile, Refusal, bearing_on_profile};
 
 /// How far off its middle a mat may come to lie, m, each way (ours).
@@ -111,12 +112,42 @@ fn answer(
         }
         None => Footprint::Rectangle { width, length },
     };
-    let g = &posed.ground;
-    let slope = libm::atan(libm::hypot(g.along.nominal, g.across.nominal));
+    let slope = slope(posed);
+    if let Some(row) = soil.presumed {
+        // Reserve is in the presumed value: the force counts without a factor.
+        return presumed(ctx, contact, force, base, slope, row, trace);
+    }
     let load = ground::Load { vertical: action, ..ground::Load::default() };
     let pad = PadOnProfile { base, load, depth: 0.0, slope };
     let resistance = bearing_on_profile(&pad, &design(&soil.profile, set), trace)?.resistance;
     Ok((action, set.resistance(resistance, trace)))
+}
+
+fn slope(posed: &Posed) -> f64 {
+    libm::atan(libm::hypot(posed.ground.along.nominal, posed.ground.across.nominal))
+}
+
+/// Presumed values are for level ground: no steeper than this, rad (1 in 10; ours).
+const LEVEL_ENOUGH: f64 = 0.1;
+
+/// Force and what a code presumes under the base, N; a tyre without a mat gets no answer.
+fn presumed(
+    ctx: &Context<'_>,
+    contact: usize,
+    force: f64,
+    base: Footprint,
+    slope: f64,
+    row: &Presumed,
+    trace: &mut impl Trace,
+) -> Result<(f64, f64), Refusal> {
+    let pad = ctx.lift.mat.is_some() || ctx.machine.pad_area(ctx.lift.support, contact).is_some();
+    let under = match base {
+        Footprint::Rectangle { width, length } if pad => Under::PadOrMat { width: width.min(length) },
+        _ => Under::Tyre,
+    };
+    let allowable = row.allowable(under, trace)?;
+    // What is not a number is not level.
+    if slope <= LEVEL_ENOUGH { Ok((force, allowable * base.area())) } else { Err(Refusal::OutsideMethod) }
 }
 
 /// Largest mat that is looked for, m (ours: what a machine lays out).
@@ -125,12 +156,15 @@ const LARGEST_MAT: f64 = 3.0;
 /// Side of the smallest square area that the soil carries the force on, m; `None` where none up to [`LARGEST_MAT`] does.
 fn needed_side(posed: &Posed, found: &OnSoil<'_>, demand: f64) -> Option<f64> {
     let profile = design(&found.soil.profile, found.set);
-    let g = &posed.ground;
-    let slope = libm::atan(libm::hypot(g.along.nominal, g.across.nominal));
+    let slope = slope(posed);
     let load = ground::Load { vertical: demand, ..ground::Load::default() };
     (2..=(LARGEST_MAT / ground::needed_mat::SIDE_STEP) as u32)
         .map(|k| f64::from(k) * ground::needed_mat::SIDE_STEP)
         .find(|&side| {
+            if let Some(row) = found.soil.presumed {
+                let allowable = row.allowable(Under::PadOrMat { width: side }, &mut Silent);
+                return allowable.is_ok_and(|pressure| pressure * side * side >= demand);
+            }
             let base = Footprint::Rectangle { width: side, length: side };
             bearing_on_profile(&PadOnProfile { base, load, depth: 0.0, slope }, &profile, &mut Silent)
                 .is_ok_and(|r| found.set.resistance(r.resistance, &mut Silent) >= demand)
@@ -148,6 +182,11 @@ fn named(set: FactorSet) -> Message {
             text::FACTORS_ONE.with("factor", quantity::Quantity::new(f, quantity::Dimension::Number))
         }
     }
+}
+
+/// Whose table presumes it.
+fn citation(row: &Presumed) -> Message {
+    text::PRESUMED_BY.with("code", row.code.citation())
 }
 
 pub(crate) fn finding(ctx: &Context<'_>, statics: &Statics, posed: &Posed, found: &OnSoil<'_>) -> Finding {
@@ -168,18 +207,23 @@ pub(crate) fn finding(ctx: &Context<'_>, statics: &Statics, posed: &Posed, found
             return Finding::new("ground", status, message).remedy(text::DO_EXPLORE).source(person).working(working);
         }
     };
-    let id = if status == Status::Go { text::SOIL_CARRIES } else { text::SOIL_WEAK };
+    let (id, basis, source) = match (found.soil.presumed, status) {
+        (None, Status::Go) => (text::SOIL_CARRIES, named(found.set), found.set.source()),
+        (None, _) => (text::SOIL_WEAK, named(found.set), found.set.source()),
+        (Some(row), Status::Go) => (text::SOIL_PRESUMED, citation(row), row.code.source()),
+        (Some(row), _) => (text::SOIL_PRESUMED_WEAK, citation(row), row.code.source()),
+    };
     let message = id
         .with("wheel", wheel)
         .with("soil", &found.soil.name)
         .with("by", &found.soil.by)
         .with("force", newtons(demand))
         .with("limit", newtons(limit))
-        .with("factors", named(found.set));
+        .with("factors", basis);
     let finding = Finding::new("ground", status, message)
         .measured(newtons(demand), newtons(limit), reserve(demand, limit))
         .source(person)
-        .source(found.set.source())
+        .source(source)
         .working(working);
     if status == Status::Go {
         return finding;

@@ -11,9 +11,10 @@ use crate::posed::Posed;
 use crate::{Matter, text};
 use evidence::{Finding, Message, Silent, Source, Status, Trace, Working};
 use geometry::DVec2;
-use ground::buried::{Buried as Under, BuriedCondition, BuriedKind as UnderKind, BuriedStress, buried_stress};
+use ground::buried::{Buried as Under, BuriedCondition, BuriedStress, buried_stress};
 use ground::stress::Patch;
-use site::{Buried, BuriedKind, PlanArea, PlanShape};
+use quantity::Quantity;
+use site::{Buried, BuriedKind, PipeWall, PlanArea, PlanShape};
 
 /// Unit weight of cover that nobody has stated, N/m³: wet gravel (EN 1991-1-1:2002, Table A.5, from memory).
 const COVER_WEIGHT: f64 = 21e3;
@@ -89,27 +90,21 @@ fn hull(corners: &[DVec2]) -> Vec<DVec2> {
 fn stress(ctx: &Context<'_>, thing: &Buried, patches: &[Patch; 4], trace: &mut impl Trace) -> Option<BuriedStress> {
     let (crown, half_breadth) = crown(&thing.shape)?;
     let answered = ctx.accepted(Matter::Buried).is_some();
-    let kind = match thing.kind {
-        // A cable has no wall to crush and no rating of its own; ground that was filled and voids are no things at all.
-        BuriedKind::Pipe | BuriedKind::Culvert => UnderKind::Rigid,
-        BuriedKind::Tank => UnderKind::Tank,
-        BuriedKind::Basement => UnderKind::Slab,
-        BuriedKind::Cable | BuriedKind::Backfill | BuriedKind::Void => UnderKind::Unknown,
-    };
     let at = DVec2::from_array(patches[0].middle);
     let soil = ctx.job.soils.iter().find(|s| s.reaches(at, ctx.policy.stand_error));
     let unit_weight = soil.and_then(|s| s.profile.layers.first()).map_or(COVER_WEIGHT, |l| l.unit_weight);
+    let around = thing.around.as_ref();
     let under = Under {
-        kind,
+        kind: thing.kind.under_wheels(thing.wall, answered),
         crown: crown.map(|p| p.to_array()),
         half_breadth,
         // Less cover presses harder.
         cover: thing.cover.map(|c| c.low),
         unit_weight,
         allowable: thing.allowed_pressure,
-        // Until a named person answers for what is buried here, neither can be ruled out.
-        recent_backfill: thing.kind == BuriedKind::Backfill || !answered,
-        voids_possible: thing.kind == BuriedKind::Void || !answered,
+        // Until a named person says so of it, or answers for what is buried here, neither can be ruled out.
+        recent_backfill: thing.kind == BuriedKind::Backfill || around.and_then(|a| a.fresh_fill).unwrap_or(!answered),
+        voids_possible: thing.kind == BuriedKind::Void || around.and_then(|a| a.voids).unwrap_or(!answered),
     };
     buried_stress(&under, patches, trace).ok()
 }
@@ -138,8 +133,9 @@ pub(crate) fn findings(
     met.iter().map(|m| finding(ctx, m, posed, force)).collect()
 }
 
-fn condition(c: BuriedCondition) -> evidence::TextId {
+fn condition(thing: &Buried, c: BuriedCondition) -> evidence::TextId {
     match c {
+        BuriedCondition::Kind if matches!(thing.kind, BuriedKind::Pipe | BuriedKind::Culvert) => text::BURIED_WALL,
         BuriedCondition::Kind => text::BURIED_KIND,
         BuriedCondition::Cover => text::BURIED_COVER,
         BuriedCondition::Allowable => text::BURIED_ALLOWABLE,
@@ -164,23 +160,43 @@ fn finding(ctx: &Context<'_>, m: &BuriedMet<'_>, posed: Option<&Posed>, force: [
             .working(working);
     };
     let total = found.stress.map(|s| s.total);
-    let mut finding = match (total, m.thing.allowed_pressure) {
-        (Some(total), Some(allowed)) => {
+    let stress = total.zip(m.thing.allowed_pressure);
+    let mut finding = match (deflection(m.thing, found), stress, total) {
+        (Some((share, allowed)), stress, _) if stress.is_none_or(|(s, most)| share / allowed > s / most) => {
+            let id = if share > allowed { text::BURIED_FLATTENED } else { text::BURIED_FLATTENS };
+            let [share_, allowed_] = [share, allowed].map(Quantity::ratio);
+            let message = named(id).with("share", share_).with("allowed", allowed_);
+            Finding::new("buried", status, message).measured(share_, allowed_, reserve(share, allowed))
+        }
+        (_, Some((total, allowed)), _) => {
             let id = if status == Status::NoGo { text::BURIED_OVERLOADED } else { text::BURIED_BEARS };
             let message = named(id).with("stress", pascals(total)).with("allowed", pascals(allowed));
             Finding::new("buried", status, message).measured(pascals(total), pascals(allowed), reserve(total, allowed))
         }
-        (Some(total), None) => {
+        (_, None, Some(total)) => {
             Finding::new("buried", status, named(text::BURIED_PRESSED).with("stress", pascals(total)))
         }
-        (None, _) => Finding::new("buried", status, named(text::STANDS_OVER_BURIED)),
+        (_, None, None) => Finding::new("buried", status, named(text::STANDS_OVER_BURIED)),
     };
     if status == Status::NoGo {
         finding = finding.remedy(text::DO_SPREAD_OVER_BURIED);
     }
     for c in &found.conditions {
-        let message: Message = text::DO_CLEAR_CONDITION.with("name", &m.thing.name).with("what", condition(*c));
+        let message: Message =
+            text::DO_CLEAR_CONDITION.with("name", &m.thing.name).with("what", condition(m.thing, *c));
         finding = finding.remedy(message);
     }
-    finding.source(owner).working(working)
+    finding = finding.source(owner).working(working);
+    match &m.thing.around {
+        Some(around) => finding.source(Source::Person { name: around.by.clone(), statement: m.thing.name.clone() }),
+        None => finding,
+    }
+}
+
+/// Deflection of a flexible pipe and what its owner allows, as shares of its diameter.
+fn deflection(thing: &Buried, found: &BuriedStress) -> Option<(f64, f64)> {
+    match thing.wall {
+        Some(PipeWall::Flexible(pipe)) => found.deflection.zip(pipe.allowable),
+        _ => None,
+    }
 }

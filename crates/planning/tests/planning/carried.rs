@@ -3,11 +3,13 @@
 use crate::never_pass::demo;
 use evidence::{Finding, Ranged, Status};
 use geometry::DVec2;
+use ground::buried::FlexiblePipe;
 use ground::mat_material::{MatMaterial, TimberClass};
 use ground::mats::Mat;
+use ground::presumed::{Code, find};
 use ground::{GroundState, Layer, Profile, Stated};
 use planning::{GroundFactors, Job, Matter, SiteMat, SoilArea, check_lift};
-use site::{Buried, BuriedKind, Excavation, OpenSides, PlanArea, PlanShape, Support};
+use site::{Buried, BuriedKind, Excavation, GroundAround, OpenSides, PipeWall, PlanArea, PlanShape, Support};
 
 /// More than anything here presses, Pa.
 const ENDLESS: f64 = 1e6;
@@ -36,7 +38,7 @@ pub(crate) fn clay(c_u: f64) -> SoilArea {
         stiffness: None,
     };
     let profile = Profile { layers: vec![layer], water: Some(2.0), state: GroundState::AsStated };
-    SoilArea { id: "c".into(), name: "Clay".into(), area: None, profile, by: "made".into() }
+    SoilArea { id: "c".into(), name: "Clay".into(), area: None, profile, presumed: None, by: "made".into() }
 }
 
 /// Stronger clay turns the ground from no-go to go once, and the printed working ends in the printed numbers.
@@ -114,6 +116,46 @@ fn mats_spread_the_force() {
     let bare = limit(None);
     assert!(limit(Some(0)) < bare, "{} {bare}", limit(Some(0)));
     assert!(limit(Some(1)) < bare);
+}
+
+/// Described ground counts under mats, with the force as it is; under bare tyres it tells nothing, whatever the code presumes, and
+/// a code that presumes nothing for a soil tells nothing under mats.
+#[test]
+fn a_presumed_value_counts_under_mats_and_never_under_tyres() {
+    let asked = |code: Code, soil: &str, mat: Option<usize>| {
+        let mut job = job();
+        let presumed = find(code, soil);
+        assert!(presumed.is_some(), "{soil}");
+        job.soils.push(SoilArea { profile: Profile::default(), presumed, ..clay(1.0) });
+        for (i, side) in [1.2, 1.5].into_iter().enumerate() {
+            let material = MatMaterial::steel_plate(355e6).unwrap();
+            let mat = Mat { size: [side; 2], thickness: 0.04, material };
+            job.mats.push(SiteMat { id: format!("m{i}"), name: "Plate".into(), mat });
+        }
+        job.lifts[0].mat = mat;
+        findings(&job, "ground").remove(0)
+    };
+    for (code, soil) in [(Code::Chicago, "solid rock"), (Code::Bs8004, "firm clay")] {
+        assert_eq!(asked(code, soil, None).status, Status::CannotTell, "a tyre on {soil}");
+    }
+    assert_eq!(asked(Code::Bs8004, "soft clay and silt", Some(0)).status, Status::CannotTell);
+    let rock = asked(Code::Chicago, "solid rock", Some(0));
+    assert_eq!((rock.status, rock.message.id.as_ref()), (Status::Go, "soil-presumed"), "{rock:?}");
+    let soft = asked(Code::Chicago, "clay, very soft", Some(0));
+    assert_eq!((soft.status, soft.message.id.as_ref()), (Status::NoGo, "soil-presumed-weak"), "{soft:?}");
+    // The same force without factors on both; more area under the larger plate.
+    assert_eq!(rock.demand, soft.demand);
+    let larger = asked(Code::Chicago, "clay, very soft", Some(1));
+    assert!(larger.limit.unwrap().si > soft.limit.unwrap().si);
+    let share = soft.limit.unwrap().si / rock.limit.unwrap().si;
+    assert!((share - 23.9 / 9576.1).abs() < 1e-9, "{share}");
+    // Beside an excavation it says nothing of whether the side slips.
+    let mut job = job();
+    let dig = trench(&job, 6.0, OpenSides::default(), Support::None);
+    job.surroundings.excavations.push(dig);
+    let presumed = find(Code::Chicago, "solid rock");
+    job.soils.push(SoilArea { profile: Profile::default(), presumed, ..clay(1.0) });
+    assert!(findings(&job, "edges").iter().any(|f| f.status == Status::CannotTell));
 }
 
 pub(crate) fn trench(job: &Job, off: f64, standing: OpenSides, support: Support) -> Excavation {
@@ -208,6 +250,8 @@ fn a_buried_pipe_is_pressed_less_under_more_cover() {
             shape: PlanShape::Strip { course: vec![at - DVec2::X * 9.0, at + DVec2::X * 9.0], width: 0.5 },
             cover: cover.map(|c| Ranged::plus_minus(c, 0.05)),
             allowed_pressure: allowed,
+            wall: None,
+            around: None,
             source: "owner".into(),
         });
         findings(&job, "buried").into_iter().find(|f| f.message.id != "matter-open").unwrap()
@@ -227,6 +271,60 @@ fn a_buried_pipe_is_pressed_less_under_more_cover() {
         assert_eq!(asked(Some(cover), None, false).status, Status::CannotTell);
     }
     assert_eq!(asked(None, Some(ENDLESS), false).status, Status::CannotTell);
+}
+
+/// A named person can clear the ground around one pipe alone, whose wall is stated; a flexible one is asked for its deflection too,
+/// and what is left out of either stays open.
+#[test]
+fn one_pipe_is_cleared_by_its_own_person_and_a_flexible_one_by_its_deflection() {
+    let pipe = FlexiblePipe { radius: 0.2, wall: 500.0, soil: 3e6, bedding: 0.11, lag: 1.5, allowable: Some(0.05) };
+    let person = |fresh_fill, voids| Some(GroundAround { fresh_fill, voids, by: "G. Soil".into() });
+    let asked = |wall: Option<PipeWall>, around: Option<GroundAround>, allowed: Option<f64>| {
+        let mut job = job();
+        job.acceptances.retain(|a| a.matter != Matter::Buried);
+        job.lifts[0].acceptances.retain(|a| a.matter != Matter::Buried);
+        let at = job.lifts[0].stand.at;
+        job.surroundings.buried.push(Buried {
+            id: "d".into(),
+            name: "Main".into(),
+            kind: BuriedKind::Pipe,
+            shape: PlanShape::Strip { course: vec![at - DVec2::X * 9.0, at + DVec2::X * 9.0], width: 0.5 },
+            cover: Some(Ranged::plus_minus(1.0, 0.05)),
+            allowed_pressure: allowed,
+            wall,
+            around,
+            source: "owner".into(),
+        });
+        findings(&job, "buried").into_iter().find(|f| f.message.id != "matter-open").unwrap()
+    };
+    let (rigid, clear) = (Some(PipeWall::Rigid), person(Some(false), Some(false)));
+    let flexible = |allowable| Some(PipeWall::Flexible(FlexiblePipe { allowable, ..pipe }));
+    let cleared = asked(rigid, clear.clone(), Some(ENDLESS));
+    assert_eq!(cleared.status, Status::Go, "{cleared:?}");
+    assert!(format!("{:?}", cleared.sources).contains("G. Soil"));
+    for (wall, around, allowed) in [
+        (rigid, None, Some(ENDLESS)),
+        (rigid, person(None, Some(false)), Some(ENDLESS)),
+        (rigid, person(Some(false), None), Some(ENDLESS)),
+        (rigid, person(Some(true), Some(false)), Some(ENDLESS)),
+        (rigid, person(Some(false), Some(true)), Some(ENDLESS)),
+        (rigid, clear.clone(), None),
+        (None, clear.clone(), Some(ENDLESS)),
+        (flexible(None), clear.clone(), Some(ENDLESS)),
+        (flexible(Some(0.3)), clear.clone(), None),
+    ] {
+        let found = asked(wall, around.clone(), allowed);
+        assert_eq!(found.status, Status::CannotTell, "{wall:?} {around:?} {allowed:?}");
+        assert!(!found.remedies.is_empty(), "says what is open: {found:?}");
+    }
+    let bears = asked(flexible(Some(0.3)), clear.clone(), Some(ENDLESS));
+    assert_eq!((bears.status, bears.message.id.as_ref()), (Status::Go, "buried-flattens"), "{bears:?}");
+    let share = bears.demand.unwrap().si;
+    let flattened = asked(flexible(Some(0.99 * share)), clear.clone(), Some(ENDLESS));
+    assert_eq!((flattened.status, flattened.message.id.as_ref()), (Status::NoGo, "buried-flattened"), "{flattened:?}");
+    // Where the stress is nearer to its limit, the stress speaks.
+    let pressed = asked(flexible(Some(0.3)), clear, Some(1e3));
+    assert_eq!((pressed.status, pressed.message.id.as_ref()), (Status::NoGo, "buried-overloaded"), "{pressed:?}");
 }
 
 /// With a mat the nearest edge is the mat's; of several soils beside a trench the worst counts, whichever is stated first; and

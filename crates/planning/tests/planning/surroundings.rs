@@ -189,6 +189,8 @@ fn nobody_stands_in_a_dig_or_over_what_is_not_cleared() {
         shape,
         cover: None,
         allowed_pressure: None,
+        wall: None,
+        around: None,
         source: "owner's plan".into(),
     });
     let over = |job: &Job| {

@@ -201,6 +201,9 @@ fn buried(b: form::Buried) -> site::Buried {
         shape: shape(b.shape),
         cover: b.cover,
         allowed_pressure: b.allowed_pressure,
+        // What a wall is made of and who looked at the ground beside it is said by the job, not by a drawing.
+        wall: None,
+        around: None,
         source: b.source,
     }
 }

@@ -101,6 +101,8 @@ fn whole() -> StoredSite {
                 shape: PlanShape::Area(square(1.0, 1.0)),
                 cover: None,
                 allowed_pressure: Some(40_000.0),
+                wall: None,
+                around: None,
                 source: "made".into(),
             }],
             zones: vec![zone(ZoneRule::NoGo), zone(ZoneRule::OneWay { heading: 1.25 })],
