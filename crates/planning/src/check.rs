@@ -6,8 +6,8 @@ use crate::checks::statics::Statics;
 use crate::checks::zones::Met;
 use crate::checks::{
     approach, attachment, axle, bearing, buried, chart, contacts, edges, fitted, forks, gates, ground, identity,
-    landing, level, line, load, load_shape, machine_fit, matters, obstacle, rigging, slewing, statics, steering, stops,
-    sudden, tool, tyres, wind, zones,
+    landing, level, line, load, load_shape, machine_fit, matters, obstacle, rigging, settlement, slewing, statics,
+    steering, stops, sudden, tool, tyres, wind, zones,
 };
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed, pose};
@@ -26,6 +26,7 @@ pub struct LiftCheck<'a> {
     obstacles: Obstacles,
     zones: Vec<Met>,
     soil: Option<bearing::OnSoil<'a>>,
+    settling: Option<settlement::Settling<'a>>,
     edges: Vec<edges::EdgeMet<'a>>,
     buried: Vec<buried::BuriedMet<'a>>,
     /// Of each check by the id that its findings carry.
@@ -45,14 +46,25 @@ pub fn check_lift<'a>(job: &'a Job, lift: &'a Lift) -> Option<LiftCheck<'a>> {
 }
 
 /// Checks what a context refers to, but for what happens all at once: that refuses nothing.
-pub(crate) fn check_context(ctx: Context<'_>) -> LiftCheck<'_> {
+pub(crate) fn check_context(mut ctx: Context<'_>) -> LiftCheck<'_> {
     let job = ctx.job;
     let posed = pose(&ctx);
     let level = posed.as_ref().ok().and_then(|p| level::level(&ctx, p));
-    let statics = match (&posed, ctx.attachment) {
+    let mut statics = match (&posed, ctx.attachment) {
         (Ok(p), Some(a)) => statics::statics(&ctx, p, a),
         _ => None,
     };
+    let mut settling = None;
+    if let (Some(s), Ok(p), Some(a)) = (&statics, &posed, ctx.attachment) {
+        settling = settlement::settling(&ctx, s, p);
+        if let Some(by) = &settling {
+            (ctx.gives, ctx.leans) = (by.gives, by.leans());
+            // Forces are those of rigid contacts and stay; what is left of tilt and load does not.
+            if by.gives != [0.0; 2] {
+                statics = statics::statics(&ctx, p, a);
+            }
+        }
+    }
     let lines: Vec<_> = job.lines.iter().map(|l| line::outcome(&ctx, posed.as_ref().ok(), ctx.attachment, l)).collect();
 
     let placed = [
@@ -69,7 +81,12 @@ pub(crate) fn check_context(ctx: Context<'_>) -> LiftCheck<'_> {
         _ => None,
     };
     let ground = ("ground", ground::status(&ctx, statics.as_ref(), posed.as_ref().ok(), soil.as_ref()));
+    let settled = match (&settling, &posed) {
+        (Some(by), Ok(p)) => by.status(&ctx, p).map(|s| ("settlement", s)),
+        _ => None,
+    };
     let mut statuses: Vec<(&'static str, Status)> = placed.to_vec();
+    statuses.extend(settled);
     statuses.extend(of_lines());
     statuses.extend([
         ground,
@@ -112,13 +129,14 @@ pub(crate) fn check_context(ctx: Context<'_>) -> LiftCheck<'_> {
     // Lines and ground count where they refuse; what they cannot tell, no other place tells either.
     let refusing = of_lines()
         .chain([ground])
+        .chain(settled)
         .chain(obstacle)
         .chain(of_zones())
         .chain(of_edges())
         .chain(of_buried())
         .filter(|(_, s)| *s >= Status::NoGo);
     let placed = placed.into_iter().chain(refusing).map(|(_, s)| s).max().unwrap_or(Status::CannotTell);
-    LiftCheck { ctx, posed, statics, lines, obstacles, zones, soil, edges, buried, statuses, placed }
+    LiftCheck { ctx, posed, statics, lines, obstacles, zones, soil, settling, edges, buried, statuses, placed }
 }
 
 /// A check that refuses at once, by its id: out of level, beyond the chart. Costs a part of all checks.
@@ -185,6 +203,9 @@ impl LiftCheck<'_> {
         }
         out.push(line::completeness(ctx));
         out.extend(ground::findings(ctx, self.statics.as_ref(), posed, self.soil.as_ref()));
+        if let (Some(by), Some(s), Ok(p)) = (&self.settling, &self.statics, posed) {
+            out.extend(settlement::finding(ctx, s, p, by));
+        }
         out.push(approach::finding(ctx, posed));
         out.push(landing::finding(ctx));
         out.extend(gates::findings(ctx));

@@ -29,6 +29,8 @@ evidence::messages! {
     CHECK_LINE = "check-line" [];
     /// Name of the check: ground under wheels and pads.
     CHECK_GROUND = "check-ground" [];
+    /// Name of the check: settlement under wheels and pads.
+    CHECK_SETTLEMENT = "check-settlement" [];
     /// Name of the check: strength of the landing.
     CHECK_LANDING = "check-landing" [];
     /// Name of the check: does the boom point at the landing, from an allowed side.
@@ -313,7 +315,7 @@ evidence::messages! {
 
     /// Working: legal distance by voltage.
     WORKING_LINE_LEGAL = "working-line-legal" [];
-    /// Working: distance required: the legal one d_0 (or the site's own rule d_s), plus survey error e, conductor swing w, boom flex f, lean of the tip by the survey's error under the wheels l, operator's allowance a, stand error p.
+    /// Working: distance required: the legal one d_0 (or the site's own rule d_s), plus survey error e, conductor swing w, boom flex f, lean of the tip by the survey's error under the wheels and their settlement l, operator's allowance a, stand error p.
     WORKING_LINE_REQUIRED = "working-line-required" [];
     /// Working: nearest distance of any part of machine, boom and load over the whole movement.
     WORKING_LINE_NEAREST = "working-line-nearest" [];
@@ -1149,6 +1151,27 @@ evidence::messages! {
     DO_MAT_AREA = "do-mat-area" [side];
     /// Do: other ground; no mat of a size that is laid out helps.
     DO_BETTER_GROUND = "do-better-ground" [];
+    /// The contact that settles most, how far the machine leans by differences, how far the boom's head moves, all of it
+    /// with how the stand lies against what is allowed.
+    SETTLEMENT_WITHIN = "settlement-within" [wheel, settles, difference, tilt, moves, total, tolerance];
+    /// The same, too much.
+    SETTLEMENT_TOO_MUCH = "settlement-too-much" [wheel, settles, difference, tilt, moves, total, tolerance];
+    /// The contact settles; no chart says how level the machine must stand.
+    SETTLEMENT_NO_TOLERANCE = "settlement-no-tolerance" [wheel, settles];
+    /// How far the contact settles is not known.
+    SETTLEMENT_NOT_KNOWN = "settlement-not-known" [wheel, why];
+    /// Why: no soil is stated there.
+    SETTLEMENT_NO_SOIL = "settlement-no-soil" [];
+    /// Why: no stiffness is stated.
+    SETTLEMENT_NO_STIFFNESS = "settlement-no-stiffness" [soil];
+    /// Do: read the level twice; set down beyond that angle.
+    DO_WATCH_LEVEL = "do-watch-level" [angle];
+    /// Do: mats of that side at least under all contacts.
+    DO_MATS_SETTLE = "do-mats-settle" [side];
+    /// Working: attitude with what it settles.
+    WORKING_SETTLED_LEVEL = "working-settled-level" [];
+    /// Working: stiffness of the contact with the ground below it.
+    WORKING_GROUND_GIVES = "working-ground-gives" [wheel];
     /// The excavation's edge is far enough by the line.
     EDGE_FAR_ENOUGH = "edge-far-enough" [name, distance, required];
     /// The same, by equilibrium too.

@@ -29,6 +29,7 @@ pub(crate) mod parts;
 pub(crate) mod patches;
 pub(crate) mod rigging;
 pub(crate) mod search;
+pub(crate) mod settlement;
 pub(crate) mod slewing;
 pub(crate) mod statics;
 pub(crate) mod steering;
@@ -37,6 +38,8 @@ pub(crate) mod sudden;
 pub(crate) mod swept;
 pub(crate) mod tool;
 pub(crate) mod tyres;
+pub(crate) mod under;
+pub(crate) mod uneven;
 pub(crate) mod wind;
 pub(crate) mod zones;
 

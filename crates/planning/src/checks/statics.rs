@@ -7,6 +7,7 @@
 use super::contacts::Least;
 use super::parts::wind_parts;
 use super::search::Search;
+use super::uneven::Uneven;
 use super::{NEAR, angle, fitted, spare};
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed, tool_point, why_not};
@@ -38,6 +39,8 @@ pub(crate) struct Statics {
     pub(crate) force: [f64; 4],
     /// Least force on each contact, and the worst corner over each side.
     pub(crate) least: Least,
+    /// Forces of the poses that press the contacts most unevenly.
+    pub(crate) uneven: Uneven,
     /// Gust used, m/s; `None`: none stated, so no wind in the numbers.
     pub(super) gust: Option<f64>,
 }
@@ -236,6 +239,7 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
         found.force[i] += wind_moment * share;
         found.least.force[i] -= wind_moment * share;
     }
+    found.uneven.wind(share.map(|s| wind_moment * s));
     Some(found)
 }
 
