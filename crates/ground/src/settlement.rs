@@ -98,12 +98,7 @@ pub fn settlements(pads: &[PressedPad], ground: &Profile, trace: &mut impl Trace
 ///
 /// # Errors
 /// As [`settlement_at`]; [`Refusal::NoNumber`] where there is no such pad.
-pub fn settlement_of(
-    pads: &[PressedPad],
-    i: usize,
-    ground: &Profile,
-    trace: &mut impl Trace,
-) -> Result<f64, Refusal> {
+pub fn settlement_of(pads: &[PressedPad], i: usize, ground: &Profile, trace: &mut impl Trace) -> Result<f64, Refusal> {
     let pad = pads.get(i).ok_or(Refusal::NoNumber)?;
     let own = settlement_at(core::slice::from_ref(pad), pad.at, ground)?;
     let mut others = 0.0;

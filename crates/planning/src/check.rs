@@ -6,8 +6,8 @@ use crate::checks::statics::Statics;
 use crate::checks::zones::Met;
 use crate::checks::{
     approach, attachment, axle, bearing, buried, chart, contacts, edges, fitted, forks, gates, ground, identity,
-    landing, level, line, load, load_shape, machine_fit, matters, obstacle, rigging, settlement, slewing, statics,
-    steering, stops, sudden, tool, tyres, wind, zones,
+    landing, level, line, load, load_shape, machine_fit, matters, obstacle, rigging, settlement, settlement_finding,
+    slewing, statics, steering, stops, sudden, tool, tyres, wind, zones,
 };
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed, pose};
@@ -204,7 +204,7 @@ impl LiftCheck<'_> {
         out.push(line::completeness(ctx));
         out.extend(ground::findings(ctx, self.statics.as_ref(), posed, self.soil.as_ref()));
         if let (Some(by), Some(s), Ok(p)) = (&self.settling, &self.statics, posed) {
-            out.extend(settlement::finding(ctx, s, p, by));
+            out.extend(settlement_finding::finding(ctx, s, p, by));
         }
         out.push(approach::finding(ctx, posed));
         out.push(landing::finding(ctx));

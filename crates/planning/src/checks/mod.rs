@@ -30,6 +30,7 @@ pub(crate) mod patches;
 pub(crate) mod rigging;
 pub(crate) mod search;
 pub(crate) mod settlement;
+pub(crate) mod settlement_finding;
 pub(crate) mod slewing;
 pub(crate) mod statics;
 pub(crate) mod steering;

@@ -9,19 +9,17 @@
 //! The finding asks about the attitude before that: the lean by the worst single pose, added to how the stand lies, against
 //! what the chart allows.
 
-use super::level::{self, contact_names};
+use super::level;
 use super::statics::Statics;
-use super::under::{self, Foot, Gives, LARGEST_MAT, Under, on_pad};
-use super::{angle, metres, newtons, reserve, within};
+use super::under::{self, Foot, Gives, Under, on_pad};
+use super::{reserve, within};
 use crate::context::Context;
-use crate::posed::{Posed, tool_point};
+use crate::posed::Posed;
 use crate::standing::lock;
-use crate::text;
-use evidence::{Finding, Message, Source, Status, Step, TextId, Trace, Working};
+use evidence::Status;
 use ground::Refusal;
-use ground::settlement::head_moves;
 use machine::LevelTolerance;
-use quantity::{Dimension, Quantity, Si};
+use quantity::Si;
 use stability::RearAxleState;
 
 /// What the ground gives under a lift.
@@ -31,12 +29,12 @@ pub(crate) struct Settling<'a> {
     pub(crate) gives: [f64; 2],
     /// How the machine leans by it; or the contact of which it cannot be told and why, or nothing where only tyres
     /// stand on what is not known.
-    lean: Result<Lean<'a>, Option<(usize, Why<'a>)>>,
+    pub(super) lean: Result<Lean<'a>, Option<(usize, Why<'a>)>>,
 }
 
 /// Why a settlement is not known.
 #[derive(Debug, Clone, Copy, PartialEq)]
-enum Why<'a> {
+pub(super) enum Why<'a> {
     /// No soil is stated there, but elsewhere.
     NoSoil,
     /// The soil, by name.
@@ -45,43 +43,43 @@ enum Why<'a> {
 
 /// The leaning machine.
 #[derive(Debug, Clone)]
-struct Lean<'a> {
-    feet: [Foot; 4],
-    gives: [Gives<'a>; 4],
-    sides: Sides,
+pub(super) struct Lean<'a> {
+    pub(super) feet: [Foot; 4],
+    pub(super) gives: [Gives<'a>; 4],
+    pub(super) sides: Sides,
 }
 
 /// Worst of both directions, and the contact that settles most.
 #[derive(Debug, Clone, Copy, PartialEq)]
-struct Sides {
-    across: Apart,
-    along: Apart,
+pub(super) struct Sides {
+    pub(super) across: Apart,
+    pub(super) along: Apart,
     /// The contact, its settlement, m.
-    most: (usize, f64),
+    pub(super) most: (usize, f64),
     /// The forces of that pose, N.
-    force: [f64; 4],
+    pub(super) force: [f64; 4],
 }
 
 /// Two settlements, how far apart, and the angle between.
 #[derive(Debug, Clone, Copy, PartialEq)]
-struct Apart {
-    settles: [f64; 2],
-    apart: f64,
-    tilt: f64,
+pub(super) struct Apart {
+    pub(super) settles: [f64; 2],
+    pub(super) distance: f64,
+    pub(super) tilt: f64,
 }
 
 impl Apart {
-    const NONE: Self = Self { settles: [0.0; 2], apart: 1.0, tilt: 0.0 };
+    const NONE: Self = Self { settles: [0.0; 2], distance: 1.0, tilt: 0.0 };
 
     /// The greater, or what is no number.
-    fn or(self, settles: [f64; 2], apart: f64) -> Self {
-        let tilt = libm::atan2((settles[0] - settles[1]).abs(), apart);
-        if tilt > self.tilt || (tilt.is_nan() && !self.tilt.is_nan()) { Self { settles, apart, tilt } } else { self }
+    fn or(self, settles: [f64; 2], distance: f64) -> Self {
+        let tilt = libm::atan2((settles[0] - settles[1]).abs(), distance);
+        if tilt > self.tilt || (tilt.is_nan() && !self.tilt.is_nan()) { Self { settles, distance, tilt } } else { self }
     }
 }
 
 /// Both directions under every pose that presses unevenly.
-fn sides(ctx: &Context<'_>, statics: &Statics, posed: &Posed, gives: &[Gives<'_>; 4]) -> Sides {
+pub(super) fn sides(ctx: &Context<'_>, statics: &Statics, posed: &Posed, gives: &[Gives<'_>; 4]) -> Sides {
     let on = crate::posed::contacts(ctx);
     let (front, rear, base) = (2.0 * on.front_half, 2.0 * on.rear_half, on.front_x - on.rear_x);
     let angles = posed.reach.ok().into_iter().flatten().map(|b| b.angle);
@@ -109,6 +107,19 @@ fn sides(ctx: &Context<'_>, statics: &Statics, posed: &Posed, gives: &[Gives<'_>
     out
 }
 
+/// What the ground gives under one front and one rear contact at the greatest forces (N), of an axle the more, m/N.
+fn secants(under: &[Under<'_>; 4], force: [f64; 4]) -> [f64; 2] {
+    let mut gives = [0.0_f64; 2];
+    for (i, under) in under.iter().enumerate() {
+        if let Under::Known(g) = under
+            && force[i] > 0.0
+        {
+            gives[i / 2] = gives[i / 2].max(g.settles(force)[0] / force[i]);
+        }
+    }
+    gives
+}
+
 /// `None` where no soil is stated under any contact.
 pub(crate) fn settling<'a>(ctx: &Context<'a>, statics: &Statics, posed: &Posed) -> Option<Settling<'a>> {
     if ctx.job.soils.is_empty() {
@@ -126,14 +137,7 @@ pub(crate) fn settling<'a>(ctx: &Context<'a>, statics: &Statics, posed: &Posed) 
     if under.iter().all(|u| *u == Under::NoSoil) {
         return None;
     }
-    let mut gives = [0.0_f64; 2];
-    for (i, under) in under.iter().enumerate() {
-        if let Under::Known(g) = under
-            && force[i] > 0.0
-        {
-            gives[i / 2] = gives[i / 2].max(g.settles(force)[0] / force[i]);
-        }
-    }
+    let gives = secants(&under, force);
     let unknown = under.iter().enumerate().find_map(|(i, u)| match u {
         Under::Known(_) => None,
         Under::NoSoil => Some((i, Why::NoSoil)),
@@ -150,15 +154,15 @@ pub(crate) fn settling<'a>(ctx: &Context<'a>, statics: &Statics, posed: &Posed) 
 }
 
 /// Demand and limit of the direction with less left, rad, and how far the machine leans in it by settlement.
-struct Held {
-    demand: f64,
-    limit: f64,
-    by: Apart,
+pub(super) struct Held {
+    pub(super) demand: f64,
+    pub(super) limit: f64,
+    pub(super) by: Apart,
     /// How the stand lies.
-    lies: f64,
+    pub(super) lies: f64,
 }
 
-fn held(posed: &Posed, tolerance: LevelTolerance, sides: &Sides) -> Held {
+pub(super) fn held(posed: &Posed, tolerance: LevelTolerance, sides: &Sides) -> Held {
     let lies = level::out_of_level(posed);
     let of = |lies: f64, by: Apart, limit: f64| Held { demand: lies + by.tilt, limit, by, lies };
     let across = of(lies.sideways, sides.across, tolerance.sideways.si());
@@ -167,7 +171,7 @@ fn held(posed: &Posed, tolerance: LevelTolerance, sides: &Sides) -> Held {
     if across.demand.is_nan() || left(&across) <= left(&along) { across } else { along }
 }
 
-fn tolerance(ctx: &Context<'_>, posed: &Posed) -> Option<LevelTolerance> {
+pub(super) fn tolerance(ctx: &Context<'_>, posed: &Posed) -> Option<LevelTolerance> {
     Some(level::level(ctx, posed)?.tolerance)
 }
 
@@ -191,130 +195,68 @@ impl Settling<'_> {
     }
 }
 
-/// How high above the contacts the tool comes, m.
-fn height(ctx: &Context<'_>, posed: &Posed) -> f64 {
-    let (Ok(poses), Some(attachment)) = (posed.reach, ctx.attachment) else { return 0.0 };
-    poses.into_iter().map(|boom| tool_point(ctx, attachment, boom).z).fold(0.0, f64::max)
-}
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::SoilArea;
+    use ground::{GroundState, Layer, Profile, Stated, Stiffness};
 
-/// Side of the smallest square under every contact on which it leans no more than allowed, m.
-fn needed_side(
-    ctx: &Context<'_>,
-    statics: &Statics,
-    posed: &Posed,
-    tolerance: LevelTolerance,
-    feet: &[Foot; 4],
-) -> Option<f64> {
-    let steps = (LARGEST_MAT / ground::needed_mat::SIDE_STEP) as u32;
-    (2..=steps).map(|k| f64::from(k) * ground::needed_mat::SIDE_STEP).find(|&side| {
-        let wider = feet.map(|f| Foot { sides: f.sides.map(|s| s.max(side)), ..f });
-        let under = under::all(ctx, posed, &wider, statics.force);
-        let [Under::Known(a), Under::Known(b), Under::Known(c), Under::Known(d)] = under else { return false };
-        let held = held(posed, tolerance, &sides(ctx, statics, posed, &[a, b, c, d]));
-        held.demand <= held.limit
-    })
-}
-
-fn why(why: Why<'_>) -> Message {
-    match why {
-        Why::NoSoil => text::SETTLEMENT_NO_SOIL.message(),
-        Why::Soil(soil, Refusal::NoNumber) => text::SETTLEMENT_NO_STIFFNESS.with("soil", soil),
-        Why::Soil(_, refusal) => refusal.message(),
+    fn soil(poisson: f64, crust: f64) -> SoilArea {
+        let layer = |top: f64, thickness: f64, modulus: f64| Layer {
+            top,
+            thickness,
+            unit_weight: 18e3,
+            stated: Stated::default(),
+            stiffness: Some(Stiffness { modulus, poisson }),
+        };
+        let layers = vec![layer(0.0, crust, 40e6), layer(crust, f64::INFINITY, 10e6)];
+        let profile = Profile { layers, water: None, state: GroundState::AsStated };
+        SoilArea { id: "s".into(), name: "s".into(), area: None, profile, by: "made".into() }
     }
-}
 
-fn not_known(ctx: &Context<'_>, posed: &Posed, contact: usize, reason: Why<'_>) -> Finding {
-    let wheel = contact_names(ctx)[contact];
-    let message = text::SETTLEMENT_NOT_KNOWN.with("wheel", wheel).with("why", why(reason));
-    let finding = Finding::new("settlement", Status::Condition, message).source(Source::CommonPractice);
-    let Some(tolerance) = tolerance(ctx, posed) else { return finding };
-    let lies = level::out_of_level(posed);
-    let left = (tolerance.sideways.si() - lies.sideways).min(tolerance.fore_aft.si() - lies.fore_aft).max(0.0);
-    finding.remedy(text::DO_WATCH_LEVEL.with("angle", angle(left)))
-}
-
-/// Nothing where no soil is stated, or only tyres stand on what is not known.
-pub(crate) fn finding(
-    ctx: &Context<'_>,
-    statics: &Statics,
-    posed: &Posed,
-    settling: &Settling<'_>,
-) -> Option<Finding> {
-    let status = settling.status(ctx, posed)?;
-    let lean = match &settling.lean {
-        Ok(lean) => lean,
-        Err(unknown) => return unknown.map(|(contact, reason)| not_known(ctx, posed, contact, reason)),
-    };
-    let (contact, settles) = lean.sides.most;
-    let mut working = Working::default();
-    for (i, gives) in lean.gives.iter().enumerate() {
-        // Asked before without steps: it gives a number.
-        let _ = under::traced(&lean.feet, i, lean.sides.force, gives.soil, &mut working);
+    /// Ours against the plane of three settlements that feel each other: with all of the weight on two contacts the body
+    /// turns no more against the two that have come free than with a spring under each.
+    #[test]
+    fn springs_turn_it_at_least_as_far_as_ground_that_is_pressed_all_round() {
+        let mut tried = 0;
+        for (poisson, crust) in [(0.0, 0.5), (0.3, 2.0), (0.5, 0.2)] {
+            let soil = soil(poisson, crust);
+            for (front, rear, base, side) in [(3.3, 1.9, 3.6, 0.45), (1.9, 1.9, 2.8, 0.3), (2.4, 2.0, 4.0, 1.5)] {
+                let places = [(0.0, front / 2.0), (0.0, -front / 2.0), (-base, rear / 2.0), (-base, -rear / 2.0)];
+                let feet = places.map(|(x, y)| Foot { at: [x, y], sides: [side; 2] });
+                let rows = [0, 1, 2, 3].map(|i| under::row(&feet, i, &soil).unwrap_or([f64::NAN; 4]));
+                let known = rows.map(|row| Under::Known(Gives::of(&soil, row)));
+                for greatest in [[45e3, 45e3, 35e3, 35e3], [70e3, 50e3, 30e3, 25e3], [90e3, 90e3, 20e3, 20e3]] {
+                    let gives = secants(&known, greatest);
+                    for ends in [[0, 1], [2, 3], [0, 2], [1, 3]] {
+                        for step in 0..=10 {
+                            let share = f64::from(step) / 10.0;
+                            let mut force = [0.0; 4];
+                            (force[ends[0]], force[ends[1]]) = (120e3 * (1.0 - share), 120e3 * share);
+                            let felt = |i: usize| rows[i].iter().zip(force).map(|(r, f)| r * f).sum::<f64>();
+                            let sprung = |i: usize| gives[i / 2] * force[i];
+                            let (a, b) = (turn(&places, ends, felt), turn(&places, ends, sprung));
+                            assert!(a <= b * 1.001, "{places:?} {greatest:?} {ends:?} {share}: {a} {b}");
+                            tried += 1;
+                        }
+                    }
+                }
+            }
+        }
+        assert_eq!(tried, 27 * 44);
     }
-    let soil = lean.gives[contact].soil;
-    let Some(tolerance) = tolerance(ctx, posed) else {
-        let message = text::SETTLEMENT_NO_TOLERANCE
-            .with("wheel", contact_names(ctx)[contact])
-            .with("settles", metres(settles));
-        return Some(Finding::new("settlement", status, message).remedy(text::DO_OTHER_MACHINE).working(working));
-    };
-    let held = held(posed, tolerance, &lean.sides);
-    let moves =
-        head_moves(held.by.settles, held.by.apart, height(ctx, posed), &mut working).map_or(f64::NAN, |(_, moves)| moves);
-    working.step(|| Step {
-        title: text::WORKING_SETTLED_LEVEL.message(),
-        formula: "θ = θ_0 + ω".into(),
-        values: vec![("θ_0".into(), angle(held.lies)), ("ω".into(), angle(held.by.tilt))],
-        result: ("θ".into(), angle(held.demand)),
-        source: Source::Mechanics,
-    });
-    springs_steps(ctx, statics, settling, &mut working);
-    let id: TextId = if status == Status::Go { text::SETTLEMENT_WITHIN } else { text::SETTLEMENT_TOO_MUCH };
-    let [a, b] = held.by.settles;
-    let message = id
-        .with("wheel", contact_names(ctx)[contact])
-        .with("settles", metres(settles))
-        .with("difference", metres((a - b).abs()))
-        .with("tilt", angle(held.by.tilt))
-        .with("moves", metres(moves))
-        .with("total", angle(held.demand))
-        .with("tolerance", angle(held.limit));
-    let finding = Finding::new("settlement", status, message)
-        .measured(angle(held.demand), angle(held.limit), reserve(held.demand, held.limit))
-        .source(Source::Person { name: soil.by.clone(), statement: soil.name.clone() })
-        .source(Source::from_memory("Steinbrenner 1934; rigid pads after Bowles"))
-        .working(working);
-    Some(match status {
-        Status::Go => finding,
-        // No mat makes the stand itself lie better.
-        _ if held.lies > held.limit => finding.remedy(text::DO_LEVEL_STAND),
-        _ => match needed_side(ctx, statics, posed, tolerance, &lean.feet) {
-            Some(side) => finding.remedy(text::DO_MATS_SETTLE.with("side", metres(side))),
-            None => finding.remedy(text::DO_BETTER_GROUND),
-        },
-    })
-}
 
-/// The springs that statics reckons with, ground included.
-fn springs_steps(ctx: &Context<'_>, statics: &Statics, settling: &Settling<'_>, working: &mut Working) {
-    let firm = super::tyres::springs(&Context { gives: [0.0; 2], ..*ctx }, ctx.lift.support);
-    let soft = super::statics::springs(ctx);
-    let stiffness = |si| Quantity::new(si, Dimension::Stiffness);
-    let axles = [(firm.front, soft.front), (firm.rear, soft.rear)];
-    for (axle, (alone, together)) in axles.into_iter().enumerate() {
-        let wheels = [2 * axle, 2 * axle + 1];
-        let most = if statics.force[wheels[0]] >= statics.force[wheels[1]] { wheels[0] } else { wheels[1] };
-        let force = statics.force[most];
-        working.step(|| Step {
-            title: text::WORKING_GROUND_GIVES.with("wheel", contact_names(ctx)[most]),
-            formula: "c = 1 / (1/c_0 + s/F)".into(),
-            values: vec![
-                ("c_0".into(), stiffness(alone)),
-                ("s".into(), metres(settling.gives[axle] * force)),
-                ("F".into(), newtons(force)),
-            ],
-            result: ("c".into(), stiffness(together)),
-            source: Source::Mechanics,
-        });
+    /// Slope of the ground under the body from the line to the contact that comes free, the greater of both.
+    fn turn(places: &[(f64, f64); 4], ends: [usize; 2], s: impl Fn(usize) -> f64) -> f64 {
+        let [a, b] = ends.map(|i| geometry::DVec2::from(places[i]));
+        let along = (b - a).normalize();
+        let free = (0..4).filter(|i| !ends.contains(i));
+        free.map(|i| {
+            let to = geometry::DVec2::from(places[i]) - a;
+            let foot = to.dot(along) / (b - a).length();
+            let line = s(ends[0]) * (1.0 - foot) + s(ends[1]) * foot;
+            (line - s(i)) / to.perp_dot(along).abs()
+        })
+        .fold(f64::NEG_INFINITY, f64::max)
     }
 }

@@ -65,7 +65,12 @@ fn under(row: [f64; 4], force: [f64; 4]) -> f64 {
     row.iter().zip(force).map(|(r, f)| r * if f < 0.0 { 0.0 } else { f }).sum()
 }
 
-impl Gives<'_> {
+impl<'a> Gives<'a> {
+    /// One soil and no other, m/N.
+    pub(super) fn of(soil: &'a SoilArea, row: [f64; 4]) -> Self {
+        Self { soil, most: row, least: row }
+    }
+
     /// Greatest and least settlement under these forces (N), m.
     pub(super) fn settles(&self, force: [f64; 4]) -> [f64; 2] {
         [under(self.most, force), under(self.least, force)]
@@ -102,7 +107,8 @@ pub(super) fn on_pad(ctx: &Context<'_>, i: usize) -> bool {
     ctx.lift.mat.is_some() || ctx.machine.pad_area(ctx.lift.support, i).is_some()
 }
 
-fn row(feet: &[Foot; 4], i: usize, soil: &SoilArea) -> Result<[f64; 4], Refusal> {
+/// Settlement of contact `i` for each newton on each of the four, m/N.
+pub(super) fn row(feet: &[Foot; 4], i: usize, soil: &SoilArea) -> Result<[f64; 4], Refusal> {
     let mut row = [0.0; 4];
     for (j, foot) in feet.iter().enumerate() {
         let one = settlement_at(&[foot.pressed(1.0)], feet[i].at, &soil.profile)?;
@@ -128,7 +134,7 @@ pub(super) fn all<'a>(ctx: &Context<'a>, posed: &Posed, feet: &[Foot; 4], force:
                     most: if under(row, force) > under(g.most, force) { row } else { g.most },
                     least: if under(row, force) < under(g.least, force) { row } else { g.least },
                 },
-                _ => Gives { soil, most: row, least: row },
+                _ => Gives::of(soil, row),
             });
         }
         found

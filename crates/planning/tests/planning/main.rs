@@ -24,6 +24,7 @@ mod never_pass;
 mod real_ground;
 mod sampled;
 mod samples;
+mod settling;
 mod slewing;
 mod standing;
 mod stops;
