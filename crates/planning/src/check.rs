@@ -6,8 +6,8 @@ use crate::checks::statics::Statics;
 use crate::checks::zones::Met;
 use crate::checks::{
     approach, attachment, axle, bearing, buried, chart, contacts, edges, fitted, forks, gates, ground, identity,
-    landing, level, line, load, load_shape, machine_fit, matters, obstacle, rigging, settlement, settlement_finding,
-    slewing, statics, steering, stops, sudden, tool, tyres, wind, zones,
+    landing, level, line, load, load_shape, machine_fit, matters, obstacle, rigging, rutting, settlement,
+    settlement_finding, slewing, statics, steering, stops, sudden, tool, tyres, wind, zones,
 };
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed, pose};
@@ -27,6 +27,7 @@ pub struct LiftCheck<'a> {
     zones: Vec<Met>,
     soil: Option<bearing::OnSoil<'a>>,
     settling: Option<settlement::Settling<'a>>,
+    rutted: Option<rutting::Rutted<'a>>,
     edges: Vec<edges::EdgeMet<'a>>,
     buried: Vec<buried::BuriedMet<'a>>,
     /// Of each check by the id that its findings carry.
@@ -85,8 +86,14 @@ pub(crate) fn check_context(mut ctx: Context<'_>) -> LiftCheck<'_> {
         (Some(by), Ok(p)) => by.status(&ctx, p).map(|s| ("settlement", s)),
         _ => None,
     };
+    let rutted = match (&statics, &posed) {
+        (Some(s), Ok(p)) => rutting::outcome(&ctx, s, p),
+        _ => None,
+    };
+    let ruts = rutted.map(|r| ("rutting", r.status()));
     let mut statuses: Vec<(&'static str, Status)> = placed.to_vec();
     statuses.extend(settled);
+    statuses.extend(ruts);
     statuses.extend(of_lines());
     statuses.extend([
         ground,
@@ -130,13 +137,14 @@ pub(crate) fn check_context(mut ctx: Context<'_>) -> LiftCheck<'_> {
     let refusing = of_lines()
         .chain([ground])
         .chain(settled)
+        .chain(ruts)
         .chain(obstacle)
         .chain(of_zones())
         .chain(of_edges())
         .chain(of_buried())
         .filter(|(_, s)| *s >= Status::NoGo);
     let placed = placed.into_iter().chain(refusing).map(|(_, s)| s).max().unwrap_or(Status::CannotTell);
-    LiftCheck { ctx, posed, statics, lines, obstacles, zones, soil, settling, edges, buried, statuses, placed }
+    LiftCheck { ctx, posed, statics, lines, obstacles, zones, soil, settling, rutted, edges, buried, statuses, placed }
 }
 
 /// A check that refuses at once, by its id: out of level, beyond the chart. Costs a part of all checks.
@@ -206,6 +214,7 @@ impl LiftCheck<'_> {
         if let (Some(by), Some(s), Ok(p)) = (&self.settling, &self.statics, posed) {
             out.extend(settlement_finding::finding(ctx, s, p, by));
         }
+        out.extend(self.rutted.as_ref().map(|r| rutting::finding(ctx, r)));
         out.push(approach::finding(ctx, posed));
         out.push(landing::finding(ctx));
         out.extend(gates::findings(ctx));

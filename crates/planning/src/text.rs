@@ -31,6 +31,8 @@ evidence::messages! {
     CHECK_GROUND = "check-ground" [];
     /// Name of the check: settlement under wheels and pads.
     CHECK_SETTLEMENT = "check-settlement" [];
+    /// Name of the check: ruts under tyres.
+    CHECK_RUTTING = "check-rutting" [];
     /// Name of the check: strength of the landing.
     CHECK_LANDING = "check-landing" [];
     /// Name of the check: does the boom point at the landing, from an allowed side.
@@ -1172,6 +1174,22 @@ evidence::messages! {
     WORKING_SETTLED_LEVEL = "working-settled-level" [];
     /// Working: stiffness of the contact with the ground below it.
     WORKING_GROUND_GIVES = "working-ground-gives" [wheel];
+    /// Ruts stay under `depth`.
+    RUTS_SMALL = "ruts-small" [wheel, soil, pressure, strength, depth];
+    /// Ruts of about `depth` in fewer than 100 passes; under one side they lean the machine so far.
+    RUTS_DEEP = "ruts-deep" [wheel, soil, pressure, strength, depth, lean];
+    /// Ruts become deeper than `depth`, and with every pass.
+    RUTS_DEEPEN = "ruts-deepen" [wheel, soil, pressure, strength, depth];
+    /// The wheel sinks.
+    RUTS_SINKS = "ruts-sinks" [wheel, soil, pressure, strength];
+    /// The stated strength does not count in this state of the ground, or the pressure is not known.
+    RUTS_NOT_KNOWN = "ruts-not-known" [wheel, soil];
+    /// Do: drive in once, look at the ruts, read the level.
+    DO_WATCH_RUTS = "do-watch-ruts" [depth];
+    /// Do: mats under the wheels, or ground of that strength.
+    DO_MATS_AGAINST_RUTS = "do-mats-against-ruts" [strength];
+    /// Working: lean by a rut under one side.
+    WORKING_RUT_LEANS = "working-rut-leans" [];
     /// The excavation's edge is far enough by the line.
     EDGE_FAR_ENOUGH = "edge-far-enough" [name, distance, required];
     /// The same, by equilibrium too.

@@ -28,6 +28,7 @@ pub(crate) mod obstacle;
 pub(crate) mod parts;
 pub(crate) mod patches;
 pub(crate) mod rigging;
+pub(crate) mod rutting;
 pub(crate) mod search;
 pub(crate) mod settlement;
 pub(crate) mod settlement_finding;

@@ -155,3 +155,63 @@ fn the_boom_leans_towards_lines() {
     let (firm, some, soft) = (asked(None), asked(Some(20.0)), asked(Some(4.0)));
     assert!(firm < some && some < soft, "{firm} {some} {soft}");
 }
+
+/// Under bare tyres ruts go from small over deep to stuck as clay gets softer, by the tyre's pressure over its strength;
+/// mats leave none, rain leaves the depth unknown, and granular soil is for bearing alone.
+#[test]
+fn ruts_deepen_as_clay_gets_softer() {
+    let of = |c_u: f64| {
+        let mut soil = soil(None);
+        soil.profile.layers[0].stated.undrained = Some(c_u);
+        finding(&on(false, &[soil]), "rutting").unwrap()
+    };
+    let pressure = of(100e3).demand.unwrap().si;
+    assert!(pressure > 100e3, "a tyre's pressure: {pressure}");
+    for (ratio, id, status) in [
+        (2.79, "ruts-small", Status::Go),
+        (2.81, "ruts-deep", Status::Condition),
+        (3.29, "ruts-deep", Status::Condition),
+        (3.31, "ruts-deepen", Status::NoGo),
+        (5.14, "ruts-deepen", Status::NoGo),
+        (5.15, "ruts-sinks", Status::NoGo),
+    ] {
+        let found = of(pressure / ratio);
+        assert_eq!((found.message.id.as_ref(), found.status), (id, status), "{ratio}");
+        assert!(planning::check_name(&found.check).is_some());
+    }
+    // A soft layer within the tyre's width counts, one deeper is for bearing.
+    let layered = |crust: f64| {
+        let mut soil = soil(None);
+        let mut soft = soil.profile.layers[0];
+        soil.profile.layers[0].thickness = crust;
+        (soft.top, soft.stated.undrained) = (crust, Some(20e3));
+        soil.profile.layers.push(soft);
+        finding(&on(false, &[soil]), "rutting").unwrap().status
+    };
+    assert_eq!((layered(0.1), layered(1.0)), (Status::NoGo, Status::Go));
+    let mut wet = soil(None);
+    wet.profile.state = GroundState::Wetted;
+    wet.profile.layers[0].stated.drained = Some((0.0, 0.7));
+    let wetted = finding(&on(false, &[wet.clone()]), "rutting").unwrap();
+    assert_eq!((wetted.message.id.as_ref(), wetted.status), ("ruts-not-known", Status::Condition));
+    wet.profile.layers[0].stated.undrained = None;
+    assert_eq!(finding(&on(false, &[wet]), "rutting"), None);
+    let mut matted = on(false, &[soil(None)]);
+    let mat = Mat { size: [1.5; 2], thickness: 0.04, material: MatMaterial::steel_plate(355e6).unwrap() };
+    matted.mats.push(SiteMat { id: "m".into(), name: "m".into(), mat });
+    assert!(finding(&matted, "rutting").is_some());
+    matted.lifts[0].mat = Some(0);
+    assert_eq!(finding(&matted, "rutting"), None);
+}
+
+/// A wheel is asked on every soil that it may stand on, and where the front is on pads the rear wheels are asked.
+#[test]
+fn the_worst_soil_and_every_wheel_that_carries_is_asked() {
+    let mut soft = soil(None);
+    soft.profile.layers[0].stated.undrained = Some(20e3);
+    for soils in [[soil(None), soft.clone()], [soft.clone(), soil(None)]] {
+        assert_eq!(finding(&on(false, &soils), "rutting").unwrap().status, Status::NoGo);
+    }
+    let message = format!("{:?}", finding(&on(true, &[soft]), "rutting").unwrap().message);
+    assert!(message.contains("wheel-rear-"), "{message}");
+}
