@@ -51,21 +51,17 @@ pub(crate) fn check_context(mut ctx: Context<'_>) -> LiftCheck<'_> {
     let job = ctx.job;
     let posed = pose(&ctx);
     let level = posed.as_ref().ok().and_then(|p| level::level(&ctx, p));
-    let mut statics = match (&posed, ctx.attachment) {
+    let mut settling = None;
+    if let (false, Ok(p), Some(a)) = (job.soils.is_empty(), &posed, ctx.attachment) {
+        settling = statics::forces(&ctx, p, a).and_then(|s| settlement::settling(&ctx, &s, p));
+        if let Some(by) = &settling {
+            (ctx.gives, ctx.leans) = (by.gives, by.leans());
+        }
+    }
+    let statics = match (&posed, ctx.attachment) {
         (Ok(p), Some(a)) => statics::statics(&ctx, p, a),
         _ => None,
     };
-    let mut settling = None;
-    if let (Some(s), Ok(p), Some(a)) = (&statics, &posed, ctx.attachment) {
-        settling = settlement::settling(&ctx, s, p);
-        if let Some(by) = &settling {
-            (ctx.gives, ctx.leans) = (by.gives, by.leans());
-            // Forces are those of rigid contacts and stay; what is left of tilt and load does not.
-            if by.gives != [0.0; 2] {
-                statics = statics::statics(&ctx, p, a);
-            }
-        }
-    }
     let lines: Vec<_> = job.lines.iter().map(|l| line::outcome(&ctx, posed.as_ref().ok(), ctx.attachment, l)).collect();
 
     let placed = [

@@ -54,27 +54,30 @@ pub(super) struct Lean<'a> {
 pub(super) struct Sides {
     pub(super) across: Apart,
     pub(super) along: Apart,
-    /// The contact, its settlement, m.
-    pub(super) most: (usize, f64),
-    /// The forces of that pose, N.
-    pub(super) force: [f64; 4],
+    /// The contact, its settlement, m, and the forces of that pose, N.
+    pub(super) most: (usize, f64, [f64; 4]),
 }
 
-/// Two settlements, how far apart, and the angle between.
+/// Two settlements (m; of an axle the mean), how far apart (m), the angle between (rad), and the forces of that pose (N).
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) struct Apart {
     pub(super) settles: [f64; 2],
     pub(super) distance: f64,
     pub(super) tilt: f64,
+    pub(super) force: [f64; 4],
 }
 
 impl Apart {
-    const NONE: Self = Self { settles: [0.0; 2], distance: 1.0, tilt: 0.0 };
+    const NONE: Self = Self { settles: [0.0; 2], distance: 1.0, tilt: 0.0, force: [0.0; 4] };
 
     /// The greater, or what is no number.
-    fn or(self, settles: [f64; 2], distance: f64) -> Self {
+    fn or(self, force: [f64; 4], settles: [f64; 2], distance: f64) -> Self {
         let tilt = libm::atan2((settles[0] - settles[1]).abs(), distance);
-        if tilt > self.tilt || (tilt.is_nan() && !self.tilt.is_nan()) { Self { settles, distance, tilt } } else { self }
+        if tilt > self.tilt || (tilt.is_nan() && !self.tilt.is_nan()) {
+            Self { settles, distance, tilt, force }
+        } else {
+            self
+        }
     }
 }
 
@@ -85,24 +88,25 @@ pub(super) fn sides(ctx: &Context<'_>, statics: &Statics, posed: &Posed, gives: 
     let angles = posed.reach.ok().into_iter().flatten().map(|b| b.angle);
     // A free axle follows its wheels and leaves the frame where it is.
     let held = angles.flat_map(|a| lock(ctx, a).states()).any(|s| *s == RearAxleState::Locked);
-    let mut out = Sides { across: Apart::NONE, along: Apart::NONE, most: (0, 0.0), force: [0.0; 4] };
+    let mut out = Sides { across: Apart::NONE, along: Apart::NONE, most: (0, 0.0, [0.0; 4]) };
     for &force in statics.uneven.poses() {
         let [a, b, c, d] = gives.each_ref().map(|g| g.settles(force));
         for (i, s) in [a, b, c, d].into_iter().enumerate() {
             if s[0] > out.most.1 || s[0].is_nan() {
-                (out.most, out.force) = ((i, s[0]), force);
+                out.most = (i, s[0], force);
             }
         }
         // Greatest against least, both ways round.
         let mut across = |a: [f64; 2], b: [f64; 2], track: f64| {
-            out.across = out.across.or([a[0], b[1]], track).or([a[1], b[0]], track);
+            out.across = out.across.or(force, [a[0], b[1]], track).or(force, [a[1], b[0]], track);
         };
         across(a, b, front);
         if held {
             across(c, d, rear);
         }
         let mean = |i: usize, a: [f64; 2], b: [f64; 2]| f64::midpoint(a[i], b[i]);
-        out.along = out.along.or([mean(0, a, b), mean(1, c, d)], base).or([mean(1, a, b), mean(0, c, d)], base);
+        out.along =
+            out.along.or(force, [mean(0, a, b), mean(1, c, d)], base).or(force, [mean(1, a, b), mean(0, c, d)], base);
     }
     out
 }

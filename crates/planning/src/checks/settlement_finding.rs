@@ -68,12 +68,10 @@ pub(crate) fn finding(ctx: &Context<'_>, statics: &Statics, posed: &Posed, settl
         Ok(lean) => lean,
         Err(unknown) => return unknown.map(|(contact, reason)| not_known(ctx, posed, contact, reason)),
     };
-    let (contact, settles) = lean.sides.most;
+    let (contact, settles, most) = lean.sides.most;
     let mut working = Working::default();
-    for (i, gives) in lean.gives.iter().enumerate() {
-        // Asked before without steps: it gives a number.
-        let _ = under::traced(&lean.feet, i, lean.sides.force, gives.soil, &mut working);
-    }
+    // Asked before without steps: each gives a number.
+    let _ = under::traced(&lean.feet, contact, most, lean.gives[contact].soil, &mut working);
     let soil = lean.gives[contact].soil;
     let Some(tolerance) = tolerance(ctx, posed) else {
         let message =
@@ -81,6 +79,10 @@ pub(crate) fn finding(ctx: &Context<'_>, statics: &Statics, posed: &Posed, settl
         return Some(Finding::new("settlement", status, message).remedy(text::DO_OTHER_MACHINE).working(working));
     };
     let held = held(posed, tolerance, &lean.sides);
+    // The pose in which it leans most may be another.
+    for (i, gives) in lean.gives.iter().enumerate() {
+        let _ = under::traced(&lean.feet, i, held.by.force, gives.soil, &mut working);
+    }
     let moves = head_moves(held.by.settles, held.by.distance, height(ctx, posed), &mut working)
         .map_or(f64::NAN, |(_, moves)| moves);
     working.step(|| Step {

@@ -115,6 +115,30 @@ fn settlement_refuses_once_and_the_mat_it_names_cures() {
     assert!(refused > 1 && cured > 0, "{refused} {cured}");
 }
 
+/// The working holds what the sentence says: the contact that settles most, and in the pose that leans most the four of
+/// which the two ends are made.
+#[test]
+fn the_working_ends_in_what_is_said() {
+    for pads in [false, true] {
+        let found = finding(&on(pads, &[soil(Some(15.0))]), "settlement").unwrap();
+        let said = |name: &str| match found.message.args.iter().find(|(n, _)| *n == name) {
+            Some((_, evidence::Arg::Quantity(q))) => q.si,
+            other => panic!("{name}: {other:?}"),
+        };
+        let steps = &found.working.as_ref().unwrap().steps;
+        let settled: Vec<f64> = steps.iter().filter(|s| s.result.0 == "s").map(|s| s.result.1.si).collect();
+        let [most, a, b, c, d] = settled[..] else { panic!("{settled:?}") };
+        assert!((most - said("settles")).abs() < 1e-12 && [a, b, c, d].iter().all(|s| *s <= most + 1e-12));
+        let tilt = steps.iter().find(|s| s.result.0 == "ω").unwrap();
+        let ends: Vec<f64> = tilt.values.iter().filter(|v| v.0.starts_with("s_")).map(|v| v.1.si).collect();
+        let made = [[f64::midpoint(a, b), f64::midpoint(c, d)], [a, b], [c, d]];
+        let is = |made: &[f64; 2]| (made[0] - ends[0]).abs() < 1e-12 && (made[1] - ends[1]).abs() < 1e-12;
+        assert!(made.iter().any(|m| is(m) || is(&[m[1], m[0]])), "{ends:?} of {settled:?}");
+        assert!((said("difference") - (ends[0] - ends[1]).abs()).abs() < 1e-12);
+        assert!(said("moves") > said("difference"), "the head stands higher than the wheels apart");
+    }
+}
+
 /// Not known under a pad is a condition with what to watch; under bare tyres, which give far more than soil, nothing is
 /// said; without any soil nothing is said either.
 #[test]
