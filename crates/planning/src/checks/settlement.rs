@@ -11,7 +11,7 @@
 
 use super::level;
 use super::statics::Statics;
-use super::under::{self, Foot, Gives, Under, on_pad};
+use super::under::{self, Foot, Gives, PATCH_AT, Under, on_pad};
 use super::{reserve, within};
 use crate::context::Context;
 use crate::posed::Posed;
@@ -37,6 +37,8 @@ pub(crate) struct Settling<'a> {
 pub(super) enum Why<'a> {
     /// No soil is stated there, but elsewhere.
     NoSoil,
+    /// The mat.
+    Mat(Refusal),
     /// The soil, by name.
     Soil(&'a str, Refusal),
 }
@@ -130,18 +132,19 @@ pub(crate) fn settling<'a>(ctx: &Context<'a>, statics: &Statics, posed: &Posed) 
         return None;
     }
     let force = statics.force;
-    let feet = match under::feet(ctx, force) {
-        Ok(feet) => feet,
+    let feet = |patch_at| under::feet(ctx, force, patch_at);
+    let (feet, short) = match feet(1.0).and_then(|whole| Ok((whole, feet(PATCH_AT)?))) {
+        Ok(both) => both,
         // A mat that the pad overhangs: the ground's finding refuses it.
         Err(why) => {
-            return Some(Settling { gives: [0.0; 2], lean: Err(Some((0, Why::Soil("", why)))) });
+            return Some(Settling { gives: [0.0; 2], lean: Err(Some((0, Why::Mat(why)))) });
         }
     };
     let under = under::all(ctx, posed, &feet, force);
     if under.iter().all(|u| *u == Under::NoSoil) {
         return None;
     }
-    let gives = secants(&under, force);
+    let gives = secants(&under::all(ctx, posed, &short, force), force);
     let unknown = under.iter().enumerate().find_map(|(i, u)| match u {
         Under::Known(_) => None,
         Under::NoSoil => Some((i, Why::NoSoil)),

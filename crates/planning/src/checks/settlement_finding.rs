@@ -47,7 +47,7 @@ fn why(why: Why<'_>) -> Message {
     match why {
         Why::NoSoil => text::SETTLEMENT_NO_SOIL.message(),
         Why::Soil(soil, Refusal::NoNumber) => text::SETTLEMENT_NO_STIFFNESS.with("soil", soil),
-        Why::Soil(_, refusal) => refusal.message(),
+        Why::Mat(refusal) | Why::Soil(_, refusal) => refusal.message(),
     }
 }
 

@@ -14,9 +14,9 @@ use ground::Refusal;
 use ground::mats::PadOnMat;
 use ground::settlement::{PressedPad, RIGID, settlement_at, settlement_of};
 
-/// Share of its greatest force at which a tyre's patch is taken (ours): a shorter patch gives more for each newton, and
-/// what a force below that share gives is little.
-const PATCH_AT: f64 = 0.5;
+/// Share of its greatest force at which a tyre's patch is taken for springs (ours): a shorter patch gives more for each
+/// newton, and what a force below that share gives is little.
+pub(super) const PATCH_AT: f64 = 0.5;
 
 /// How much more than the greatest force a mat spreads when the machine is about to tip (ours): the more, the less of the
 /// mat works.
@@ -77,8 +77,8 @@ impl<'a> Gives<'a> {
     }
 }
 
-/// The bases under forces (N) on the contacts.
-pub(super) fn feet(ctx: &Context<'_>, force: [f64; 4]) -> Result<[Foot; 4], Refusal> {
+/// The bases under forces (N) on the contacts; a tyre's patch as long as that share of its force makes it.
+pub(super) fn feet(ctx: &Context<'_>, force: [f64; 4], patch_at: f64) -> Result<[Foot; 4], Refusal> {
     let on = crate::posed::contacts(ctx);
     let places = [
         [on.front_x, on.front_half],
@@ -96,7 +96,7 @@ pub(super) fn feet(ctx: &Context<'_>, force: [f64; 4]) -> Result<[Foot; 4], Refu
                 let pad = PadOnMat { pad: patches::size(ctx, force, i), offset: [MAT_OFF_MIDDLE; 2], force };
                 kind.mat.under(&pad, &mut Silent)?.works
             }
-            None => patches::size(ctx, pressed * PATCH_AT, i),
+            None => patches::size(ctx, pressed * patch_at, i),
         };
     }
     Ok(feet)
