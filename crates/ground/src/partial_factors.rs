@@ -149,6 +149,24 @@ mod tests {
         assert!((cohesion - 4e3).abs() < 1e-9 && (libm::tan(friction) * 1.25 - libm::tan(0.6)).abs() < 1e-12);
     }
 
+    /// Whoever counts own weight as variable, as a lift does, asks no less.
+    #[test]
+    fn all_as_variable_is_never_less() {
+        for set in [
+            FactorSet::Da1Combination1,
+            FactorSet::Da1Combination2,
+            FactorSet::Da2,
+            FactorSet::Da3,
+            FactorSet::Global(3.0),
+        ] {
+            for own in [0.0, 5e3, 20e3] {
+                let (apart, whole) =
+                    (Loads { permanent: own, variable: 20e3 - own }, Loads { permanent: 0.0, variable: 20e3 });
+                assert!(set.action(whole, &mut Silent) >= set.action(apart, &mut Silent));
+            }
+        }
+    }
+
     #[test]
     fn a_factor_below_one_gives_no_number() {
         assert!(FactorSet::Global(0.8).resistance(1.0, &mut Silent).is_nan());

@@ -92,30 +92,35 @@ pub fn settlement_at(pads: &[PressedPad], at: [f64; 2], ground: &Profile) -> Res
 /// # Errors
 /// As [`settlement_at`].
 pub fn settlements(pads: &[PressedPad], ground: &Profile, trace: &mut impl Trace) -> Result<Vec<f64>, Refusal> {
-    let mut all = Vec::with_capacity(pads.len());
-    for (i, pad) in pads.iter().enumerate() {
-        let own = settlement_at(core::slice::from_ref(pad), pad.at, ground)?;
-        let mut others = 0.0;
-        for (_, other) in pads.iter().enumerate().filter(|(j, _)| *j != i) {
-            others += settlement_at(core::slice::from_ref(other), pad.at, ground)?;
-        }
-        let s = RIGID * own + others;
-        trace.step(|| Step {
-            title: text::STEP_SETTLEMENT.message(),
-            formula: "s = 0.93·s_0 + Σ s_i,  s_0 = Σ q/E·(I(z_2) − I(z_1))".into(),
-            values: vec![
-                pressure("q", pad.pressure),
-                length("L", pad.sides[0]),
-                length("B", pad.sides[1]),
-                length("s_0", own),
-                length("Σ s_i", others),
-            ],
-            result: length("s", s),
-            source: Source::from_memory("Steinbrenner 1934; rigid pads after Bowles"),
-        });
-        all.push(s);
+    (0..pads.len()).map(|i| settlement_of(pads, i, ground, trace)).collect()
+}
+
+/// Settlement (m) of the rigid pad `i` under all of them.
+///
+/// # Errors
+/// As [`settlement_at`]; [`Refusal::NoNumber`] where there is no such pad.
+pub fn settlement_of(pads: &[PressedPad], i: usize, ground: &Profile, trace: &mut impl Trace) -> Result<f64, Refusal> {
+    let pad = pads.get(i).ok_or(Refusal::NoNumber)?;
+    let own = settlement_at(core::slice::from_ref(pad), pad.at, ground)?;
+    let mut others = 0.0;
+    for (_, other) in pads.iter().enumerate().filter(|(j, _)| *j != i) {
+        others += settlement_at(core::slice::from_ref(other), pad.at, ground)?;
     }
-    Ok(all)
+    let s = RIGID * own + others;
+    trace.step(|| Step {
+        title: text::STEP_SETTLEMENT.message(),
+        formula: "s = 0.93·s_0 + Σ s_i,  s_0 = Σ q/E·(I(z_2) − I(z_1))".into(),
+        values: vec![
+            pressure("q", pad.pressure),
+            length("L", pad.sides[0]),
+            length("B", pad.sides[1]),
+            length("s_0", own),
+            length("Σ s_i", others),
+        ],
+        result: length("s", s),
+        source: Source::from_memory("Steinbrenner 1934; rigid pads after Bowles"),
+    });
+    Ok(s)
 }
 
 /// Tilt (rad) from settlements `a` and `b` (m) of two pads that far apart (m), and how far it moves something at that height

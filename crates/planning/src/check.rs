@@ -6,8 +6,8 @@ use crate::checks::statics::Statics;
 use crate::checks::zones::Met;
 use crate::checks::{
     approach, attachment, axle, bearing, buried, chart, contacts, edges, fitted, forks, gates, ground, identity,
-    landing, landing_edge, landing_room, level, line, load, load_shape, machine_fit, matters, obstacle, rigging, sight,
-    slewing, statics, steering, stops, sudden, tool, tyres, wind, zones,
+    landing, landing_edge, landing_room, level, line, load, load_shape, machine_fit, matters, obstacle, rigging, rutting,
+    settlement, settlement_finding, sight, slewing, statics, steering, stops, sudden, tool, tyres, wind, zones,
 };
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed, pose};
@@ -27,6 +27,8 @@ pub struct LiftCheck<'a> {
     obstacles: Obstacles,
     zones: Vec<Met>,
     soil: Option<bearing::OnSoil<'a>>,
+    settling: Option<settlement::Settling<'a>>,
+    rutted: Option<rutting::Rutted<'a>>,
     edges: Vec<edges::EdgeMet<'a>>,
     buried: Vec<buried::BuriedMet<'a>>,
     /// Of each check by the id that its findings carry.
@@ -54,10 +56,19 @@ pub fn check_lift_with<'a>(job: &'a Job, lift: &'a Lift, set_backs: &mut SetBack
 }
 
 /// Checks what a context refers to, but for what happens all at once: that refuses nothing.
-pub(crate) fn check_context<'a>(ctx: Context<'a>, set_backs: &mut SetBacks) -> LiftCheck<'a> {
+pub(crate) fn check_context<'a>(mut ctx: Context<'a>, set_backs: &mut SetBacks) -> LiftCheck<'a> {
+    // Of a changed lift nothing is kept of how the ground gave before.
+    (ctx.gives, ctx.leans) = ([0.0; 2], 0.0);
     let job = ctx.job;
     let posed = pose(&ctx);
     let level = posed.as_ref().ok().and_then(|p| level::level(&ctx, p));
+    let mut settling = None;
+    if let (false, Ok(p), Some(a)) = (job.soils.is_empty(), &posed, ctx.attachment) {
+        settling = statics::forces(&ctx, p, a).and_then(|s| settlement::settling(&ctx, &s, p));
+        if let Some(by) = &settling {
+            (ctx.gives, ctx.leans) = (by.gives, by.leans());
+        }
+    }
     let statics = match (&posed, ctx.attachment) {
         (Ok(p), Some(a)) => statics::statics(&ctx, p, a),
         _ => None,
@@ -78,7 +89,18 @@ pub(crate) fn check_context<'a>(ctx: Context<'a>, set_backs: &mut SetBacks) -> L
         _ => None,
     };
     let ground = ("ground", ground::status(&ctx, statics.as_ref(), posed.as_ref().ok(), soil.as_ref()));
+    let settled = match (&settling, &posed) {
+        (Some(by), Ok(p)) => by.status(&ctx, p).map(|s| ("settlement", s)),
+        _ => None,
+    };
+    let rutted = match (&statics, &posed) {
+        (Some(s), Ok(p)) => rutting::outcome(&ctx, s, p),
+        _ => None,
+    };
+    let ruts = rutted.map(|r| ("rutting", r.status()));
     let mut statuses: Vec<(&'static str, Status)> = placed.to_vec();
+    statuses.extend(settled);
+    statuses.extend(ruts);
     statuses.extend(of_lines());
     statuses.extend([
         ground,
@@ -124,13 +146,15 @@ pub(crate) fn check_context<'a>(ctx: Context<'a>, set_backs: &mut SetBacks) -> L
     // Lines and ground count where they refuse; what they cannot tell, no other place tells either.
     let refusing = of_lines()
         .chain([ground])
+        .chain(settled)
+        .chain(ruts)
         .chain(obstacle)
         .chain(of_zones())
         .chain(of_edges())
         .chain(of_buried())
         .filter(|(_, s)| *s >= Status::NoGo);
     let placed = placed.into_iter().chain(refusing).map(|(_, s)| s).max().unwrap_or(Status::CannotTell);
-    LiftCheck { ctx, posed, statics, lines, obstacles, zones, soil, edges, buried, statuses, placed }
+    LiftCheck { ctx, posed, statics, lines, obstacles, zones, soil, settling, rutted, edges, buried, statuses, placed }
 }
 
 /// A check that refuses at once, by its id: out of level, beyond the chart. Costs a part of all checks.
@@ -197,6 +221,10 @@ impl LiftCheck<'_> {
         }
         out.push(line::completeness(ctx));
         out.extend(ground::findings(ctx, self.statics.as_ref(), posed, self.soil.as_ref()));
+        if let (Some(by), Some(s), Ok(p)) = (&self.settling, &self.statics, posed) {
+            out.extend(settlement_finding::finding(ctx, s, p, by));
+        }
+        out.extend(self.rutted.as_ref().map(|r| rutting::finding(ctx, r)));
         out.push(approach::finding(ctx, posed));
         out.extend(landing::findings(ctx));
         out.extend(landing_edge::finding(ctx));

@@ -27,6 +27,10 @@ pub(crate) struct Context<'a> {
     pub(crate) lowered: [f64; 4],
     /// True where the ground counts as exactly as surveyed.
     pub(crate) exact_ground: bool,
+    /// What the ground gives under one front and one rear contact, m/N; 0 where no soil with a stiffness is stated.
+    pub(crate) gives: [f64; 2],
+    /// How far the contacts' settlement leans the machine at most, rad.
+    pub(crate) leans: f64,
 }
 
 impl<'a> Context<'a> {
@@ -45,6 +49,8 @@ impl<'a> Context<'a> {
             landing_known: None,
             lowered: [0.0; 4],
             exact_ground: false,
+            gives: [0.0; 2],
+            leans: 0.0,
         };
         ctx.lowered = crate::checks::tyres::lowered(&ctx);
         ctx.landing_known = crate::checks::landing::known(&ctx);

@@ -29,6 +29,10 @@ evidence::messages! {
     CHECK_LINE = "check-line" [];
     /// Name of the check: ground under wheels and pads.
     CHECK_GROUND = "check-ground" [];
+    /// Name of the check: settlement under wheels and pads.
+    CHECK_SETTLEMENT = "check-settlement" [];
+    /// Name of the check: ruts under tyres.
+    CHECK_RUTTING = "check-rutting" [];
     /// Name of the check: strength of the landing.
     CHECK_LANDING = "check-landing" [];
     /// Name of the check: how the landing's edge is closed.
@@ -319,7 +323,7 @@ evidence::messages! {
 
     /// Working: legal distance by voltage.
     WORKING_LINE_LEGAL = "working-line-legal" [];
-    /// Working: distance required: the legal one d_0 (or the site's own rule d_s), plus survey error e, conductor swing w, boom flex f, lean of the tip by the survey's error under the wheels l, operator's allowance a, stand error p.
+    /// Working: distance required: the legal one d_0 (or the site's own rule d_s), plus survey error e, conductor swing w, boom flex f, lean of the tip by the survey's error under the wheels and their settlement l, operator's allowance a, stand error p.
     WORKING_LINE_REQUIRED = "working-line-required" [];
     /// Working: nearest distance of any part of machine, boom and load over the whole movement.
     WORKING_LINE_NEAREST = "working-line-nearest" [];
@@ -1233,6 +1237,43 @@ evidence::messages! {
     DO_MAT_AREA = "do-mat-area" [side];
     /// Do: other ground; no mat of a size that is laid out helps.
     DO_BETTER_GROUND = "do-better-ground" [];
+    /// The contact that settles most, how far the machine leans by differences, how far the boom's head moves, all of it
+    /// with how the stand lies against what is allowed.
+    SETTLEMENT_WITHIN = "settlement-within" [wheel, settles, difference, tilt, moves, total, tolerance];
+    /// The same, too much.
+    SETTLEMENT_TOO_MUCH = "settlement-too-much" [wheel, settles, difference, tilt, moves, total, tolerance];
+    /// The contact settles; no chart says how level the machine must stand.
+    SETTLEMENT_NO_TOLERANCE = "settlement-no-tolerance" [wheel, settles];
+    /// How far the contact settles is not known.
+    SETTLEMENT_NOT_KNOWN = "settlement-not-known" [wheel, why];
+    /// Why: no soil is stated there.
+    SETTLEMENT_NO_SOIL = "settlement-no-soil" [];
+    /// Why: no stiffness is stated.
+    SETTLEMENT_NO_STIFFNESS = "settlement-no-stiffness" [soil];
+    /// Do: read the level twice; set down beyond that angle.
+    DO_WATCH_LEVEL = "do-watch-level" [angle];
+    /// Do: mats of that side at least under all contacts.
+    DO_MATS_SETTLE = "do-mats-settle" [side];
+    /// Working: attitude with what it settles.
+    WORKING_SETTLED_LEVEL = "working-settled-level" [];
+    /// Working: stiffness of the contact with the ground below it.
+    WORKING_GROUND_GIVES = "working-ground-gives" [wheel];
+    /// Ruts stay under `depth`.
+    RUTS_SMALL = "ruts-small" [wheel, soil, pressure, strength, depth];
+    /// Ruts of about `depth` in fewer than 100 passes; under one side they lean the machine so far.
+    RUTS_DEEP = "ruts-deep" [wheel, soil, pressure, strength, depth, lean];
+    /// Ruts become deeper than `depth`, and with every pass.
+    RUTS_DEEPEN = "ruts-deepen" [wheel, soil, pressure, strength, depth];
+    /// The wheel sinks.
+    RUTS_SINKS = "ruts-sinks" [wheel, soil, pressure, strength];
+    /// The stated strength does not count in this state of the ground, or the pressure is not known.
+    RUTS_NOT_KNOWN = "ruts-not-known" [wheel, soil];
+    /// Do: drive in once, look at the ruts, read the level.
+    DO_WATCH_RUTS = "do-watch-ruts" [depth];
+    /// Do: mats under the wheels, or ground of that strength.
+    DO_MATS_AGAINST_RUTS = "do-mats-against-ruts" [strength];
+    /// Working: lean by a rut under one side.
+    WORKING_RUT_LEANS = "working-rut-leans" [];
     /// The excavation's edge is far enough by the line.
     EDGE_FAR_ENOUGH = "edge-far-enough" [name, distance, required];
     /// The same, by equilibrium too.

@@ -382,6 +382,8 @@ check-tilt = Tipping: how far it can still lean
 check-wind = Wind
 check-line = Overhead lines
 check-ground = Ground under wheels and pads
+check-settlement = Settlement under wheels and pads
+check-rutting = Ruts under tyres
 check-landing = Strength of the landing
 check-landing-edge = Edge of the landing
 check-landing-room = Room on the landing
@@ -982,7 +984,7 @@ landing-part-propped = load that the engineer of the props allows
 ## Working: overhead lines (planning)
 
 working-line-legal = Legal distance for the voltage
-working-line-required = Distance required: the legal distance or the site's own, plus survey error, swing, boom flex, lean of the tip by the survey's error under the wheels, operator's allowance and stand error
+working-line-required = Distance required: the legal distance or the site's own, plus survey error, swing, boom flex, lean of the tip by the survey's error and settlement under the wheels, operator's allowance and stand error
 working-line-nearest = Nearest distance of machine, boom and load over the whole movement, at least (proven)
 
 ## Faults in survey files (survey)
@@ -2841,7 +2843,7 @@ things-far = Out of reach, whatever the boom does: { $count ->
     }.
 do-thing-away = Stand at least { $distance } farther off, or have it moved.
 do-measure-thing = Measure how high it is, and state it in the job.
-working-thing-required = Distance required: room, accuracy of the thing, boom flex, lean of the tip by the survey’s error under the wheels, position of the stand
+working-thing-required = Distance required: room, accuracy of the thing, boom flex, lean of the tip by the survey’s error and settlement under the wheels, position of the stand
 working-thing-nearest = Nearest distance of any part, over the whole movement
 zone-no-go = { $zone } is closed to machines and loads ({ $by }), and machine, boom or load comes into it.
 zone-no-go-times = { $zone } is closed to machines and loads at { $times } ({ $by }), and machine, boom or load comes into it.
@@ -3076,6 +3078,24 @@ factors-one = one factor of { $factor } on the resistance
 do-explore = Have the ground explored and its layers and water stated, or stand elsewhere.
 do-mat-area = Spread the force over { $side } × { $side } at least, by mats that are stiff and strong enough for it.
 do-better-ground = No mat that a machine lays out helps here. Stand on better ground, or have it improved and tested.
+settlement-within = { $wheel } settles by up to { $settles }. In the direction that leaves least a difference of { $difference } leans the machine by { $tilt } and moves the boom’s head by { $moves }; with the stand as it lies that is { $total } out of level, { $tolerance } allowed.
+settlement-too-much = { $wheel } settles by up to { $settles }. In the direction that leaves least a difference of { $difference } leans the machine by { $tilt } and moves the boom’s head by { $moves }; with the stand as it lies that is { $total } out of level, more than the { $tolerance } allowed.
+settlement-no-tolerance = { $wheel } settles by up to { $settles }; no chart says how level the machine must stand.
+settlement-not-known = { $wheel }: how far it settles is not known. { $why } Only what tyre, pad and leg give counts against tipping.
+settlement-no-soil = No soil is stated there.
+settlement-no-stiffness = No stiffness is stated for { $soil }.
+do-watch-level = Read the level before lifting, with the load just off the ground, and before setting down. Has the machine leaned by { $angle } or more in any direction: put the load down.
+do-mats-settle = Lay mats of { $side } × { $side } at least under every wheel or pad, stiff and strong enough to spread its force.
+working-settled-level = Out of level: how the stand lies, and what settlement adds
+working-ground-gives = { $wheel }: stiffness with the ground below it
+ruts-small = { $wheel } presses { $soil } with { $pressure }: ruts stay under { $depth } (undrained strength { $strength }).
+ruts-deep = { $wheel } presses { $soil } with { $pressure }: ruts of about { $depth } in fewer than 100 passes (undrained strength { $strength }). Under one side alone they lean the machine by { $lean }.
+ruts-deepen = { $wheel } presses { $soil } with { $pressure }: ruts become deeper than { $depth }, and with every pass more (undrained strength { $strength }).
+ruts-sinks = { $wheel } presses { $soil } with { $pressure }: it sinks and gets stuck (undrained strength { $strength }).
+ruts-not-known = { $wheel } on { $soil }: how deep its ruts become is not known. The strength that is stated does not count in this state of the ground, or what presses is not known.
+do-watch-ruts = Drive in once and stand beside old ruts, not in them. Look behind the wheels: with ruts of { $depth }, or water in them, do not lift here. Read the level before the boom goes up.
+do-mats-against-ruts = Lay mats under the wheels, also on the way in, or stand on ground with an undrained strength of { $strength }.
+working-rut-leans = Lean by a rut under one side
 edge-far-enough = The nearest wheel edge stands { $distance } from { $name }; { $required } are needed by the line from its toe.
 edge-stands = The nearest wheel edge stands { $distance } from { $name }; { $required } are needed so that its side does not slip.
 face-fails = The side of { $name } does not stand by itself: factor { $factor }, { $required } required, even without the machine.

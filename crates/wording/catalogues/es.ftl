@@ -421,6 +421,8 @@ check-tilt = Vuelco: cuánto puede inclinarse todavía
 check-wind = Viento
 check-line = Líneas aéreas
 check-ground = Terreno bajo ruedas y platos
+check-settlement = Asiento bajo ruedas y platos
+check-rutting = Roderas bajo los neumáticos
 check-landing = Resistencia del lugar de descarga
 check-landing-edge = Borde del lugar de descarga
 check-landing-room = Espacio en el lugar de descarga
@@ -1028,7 +1030,7 @@ landing-part-propped = carga que permite el técnico de los puntales
 ## Cálculo: líneas aéreas (planning)
 
 working-line-legal = Distancia legal para la tensión
-working-line-required = Distancia exigida: la legal o la propia de la obra, más error de medición, balanceo del conductor, flexión de la pluma, inclinación de la punta por el error de medición bajo las ruedas, margen del operador y error del emplazamiento
+working-line-required = Distancia exigida: la legal o la propia de la obra, más error de medición, balanceo del conductor, flexión de la pluma, inclinación de la punta por el error de medición y el asiento bajo las ruedas, margen del operador y error del emplazamiento
 working-line-nearest = Distancia menor de máquina, pluma y carga en todo el movimiento, como mínimo (demostrado)
 
 ## Fallos en archivos de levantamiento topográfico (survey)
@@ -2896,7 +2898,7 @@ things-far = Fuera de alcance, haga lo que haga la pluma: { $count ->
     }.
 do-thing-away = Sitúese al menos { $distance } más lejos, o haga que lo retiren.
 do-measure-thing = Mida su altura e indíquela en el trabajo.
-working-thing-required = Distancia necesaria: margen, precisión de la cosa, flexión de la pluma, inclinación de la punta por el error del levantamiento bajo las ruedas, posición de la máquina
+working-thing-required = Distancia necesaria: margen, precisión de la cosa, flexión de la pluma, inclinación de la punta por el error del levantamiento y el asiento bajo las ruedas, posición de la máquina
 working-thing-nearest = Distancia menor de cualquier parte, en todo el movimiento
 zone-no-go = { $zone } está cerrada a máquinas y cargas ({ $by }), y la máquina, la pluma o la carga entra en ella.
 zone-no-go-times = { $zone } está cerrada a máquinas y cargas a las { $times } ({ $by }), y la máquina, la pluma o la carga entra en ella.
@@ -3131,6 +3133,24 @@ factors-one = un coeficiente de { $factor } sobre la resistencia
 do-explore = Haga reconocer el terreno y declare sus capas y el agua, o colóquese en otro sitio.
 do-mat-area = Reparta la fuerza sobre { $side } × { $side } como mínimo, con placas lo bastante rígidas y resistentes.
 do-better-ground = Aquí no ayuda ninguna placa que una máquina coloque. Busque mejor terreno, o haga que lo mejoren y ensayen.
+settlement-within = { $wheel } asienta hasta { $settles }. En la dirección que deja menos, una diferencia de { $difference } inclina la máquina { $tilt } y desplaza la cabeza de la pluma { $moves }; con el emplazamiento tal como está son { $total } de desnivel, se permiten { $tolerance }.
+settlement-too-much = { $wheel } asienta hasta { $settles }. En la dirección que deja menos, una diferencia de { $difference } inclina la máquina { $tilt } y desplaza la cabeza de la pluma { $moves }; con el emplazamiento tal como está son { $total } de desnivel, más de los { $tolerance } permitidos.
+settlement-no-tolerance = { $wheel } asienta hasta { $settles }; ninguna tabla dice cuán nivelada debe estar la máquina.
+settlement-not-known = { $wheel }: no se sabe cuánto asienta. { $why } Frente al vuelco solo cuenta lo que ceden neumático, plato y pata.
+settlement-no-soil = Ahí no se declara ningún suelo.
+settlement-no-stiffness = No se declara la rigidez de { $soil }.
+do-watch-level = Lea el nivel antes de izar, con la carga apenas separada del suelo y antes de dejarla. Si la máquina se ha inclinado { $angle } o más en cualquier dirección, baje la carga.
+do-mats-settle = Ponga placas de { $side } × { $side } como mínimo bajo cada rueda o plato, lo bastante rígidas y resistentes para repartir su fuerza.
+working-settled-level = Desnivel: cómo está el emplazamiento y lo que añade el asiento
+working-ground-gives = { $wheel }: rigidez con el terreno debajo
+ruts-small = { $wheel } presiona { $soil } con { $pressure }: las roderas quedan por debajo de { $depth } (resistencia sin drenaje { $strength }).
+ruts-deep = { $wheel } presiona { $soil } con { $pressure }: roderas de unos { $depth } en menos de 100 pasadas (resistencia sin drenaje { $strength }). Bajo un solo lado inclinan la máquina { $lean }.
+ruts-deepen = { $wheel } presiona { $soil } con { $pressure }: las roderas pasan de { $depth }, y más con cada pasada (resistencia sin drenaje { $strength }).
+ruts-sinks = { $wheel } presiona { $soil } con { $pressure }: se hunde y queda atascada (resistencia sin drenaje { $strength }).
+ruts-not-known = { $wheel } sobre { $soil }: no se sabe cuánto se hunden sus roderas. La resistencia declarada no cuenta en este estado del terreno, o no se sabe cuánto presiona.
+do-watch-ruts = Entre una sola vez y colóquese junto a las roderas viejas, no dentro. Mire detrás de las ruedas: con roderas de { $depth }, o con agua en ellas, no ice aquí. Lea el nivel antes de subir la pluma.
+do-mats-against-ruts = Ponga placas bajo las ruedas, también en la entrada, o colóquese sobre terreno con una resistencia sin drenaje de { $strength }.
+working-rut-leans = Inclinación por una rodera bajo un lado
 edge-far-enough = El borde de rueda más cercano está a { $distance } de { $name }; hacen falta { $required } por la línea desde su pie.
 edge-stands = El borde de rueda más cercano está a { $distance } de { $name }; hacen falta { $required } para que su lado no deslice.
 face-fails = El lado de { $name } no se sostiene por sí mismo: coeficiente { $factor }, se exige { $required }, incluso sin la máquina.

@@ -1,7 +1,7 @@
 //! What the soil under each wheel or pad carries, where the job states the soil.
 //!
-//! The worst force of the whole lift on each contact, all of it as a variable action (how much of it is the machine's own
-//! weight is not taken apart: the larger factor counts), on its patch or through the mat, against every soil area that the
+//! The worst force of the whole lift on each contact, all of it as a variable action (own weight too: wheeled plant is a
+//! construction load, EN 1991-1-6:2005, 4.11.1, Table 4.1, from memory; and no set asks less of it), on its patch or through the mat, against every soil area that the
 //! contact may stand on within the stand's error, with every factor set of the job. The least of all counts.
 
 use super::level::contact_names;

@@ -77,8 +77,8 @@ pub(crate) struct Place {
 }
 
 /// Reads the chart. The box holds the point in machine axes and in gravity axes, the stand error,
-/// the ground's accuracy at the machine and, by the pitch it may cause, at the load, boom flex
-/// outward, and the excess of the load centre.
+/// the ground's accuracy at the machine and, by the pitch that it and settlement may cause, at the load, boom
+/// flex outward, and the excess of the load centre.
 pub(crate) fn read(
     ctx: &Context<'_>,
     posed: &Posed,
@@ -102,7 +102,7 @@ pub(crate) fn read(
     let counts = Centre::of(chart, attachment, centre, ctx.load.hanging.is_some());
     let (excess, swing) = (counts.excess(), ctx.load.swing(&mut Silent));
     let (error, flex, accuracy) = (ctx.policy.stand_error, ctx.machine.boom.flex, posed.footing.accuracy);
-    let pitch = (posed.footing.along.high - posed.footing.along.low) / 2.0;
+    let pitch = (posed.footing.along.high - posed.footing.along.low) / 2.0 + ctx.leans;
     let out = DVec2::new(error + pitch * by_gravity.y.abs(), accuracy + pitch * by_gravity.x.abs());
     let (nearest, farthest) = (in_machine.min(by_gravity), in_machine.max(by_gravity));
     let point = ChartPoint {

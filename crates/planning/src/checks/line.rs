@@ -80,11 +80,11 @@ pub(crate) fn required(
     Some(total)
 }
 
-/// How far the survey's error under the wheels may lean the boom's tip over, m.
+/// How far the survey's error under the wheels and their settlement may lean the boom's tip over, m.
 pub(crate) fn lean_error(ctx: &Context<'_>, posed: Option<&Posed>) -> f64 {
     posed.map_or(0.0, |p| {
         let half = |r: evidence::Ranged| (r.high - r.low) / 2.0;
-        libm::hypot(half(p.footing.along), half(p.footing.across)) * boom_radius(ctx)
+        (libm::hypot(half(p.footing.along), half(p.footing.across)) + ctx.leans) * boom_radius(ctx)
     })
 }
 

@@ -2,6 +2,7 @@
 
 use super::contacts::{self, Least};
 use super::statics::{Corner, Statics, required};
+use super::uneven::Uneven;
 use crate::context::Context;
 use machine::SupportState;
 use stability::{
@@ -77,6 +78,7 @@ impl<'c, 'a> Search<'c, 'a> {
             tilt_line: line,
             force: [f64::NEG_INFINITY; 4],
             least: Least::NONE,
+            uneven: Uneven::NONE,
             gust,
         })
     }
@@ -93,6 +95,7 @@ impl<'c, 'a> Search<'c, 'a> {
         s.least.looks(looks, corner, load);
         for force in forces.into_iter().flatten() {
             s.least.forces(force);
+            s.uneven.forces(force);
             for (most, force) in s.force.iter_mut().zip(force) {
                 // A force that is not a number stays one.
                 if force > *most || force.is_nan() {

@@ -7,6 +7,7 @@
 use super::contacts::Least;
 use super::parts::wind_parts;
 use super::search::Search;
+use super::uneven::Uneven;
 use super::{NEAR, angle, fitted, spare};
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed, tool_point, why_not};
@@ -38,6 +39,8 @@ pub(crate) struct Statics {
     pub(crate) force: [f64; 4],
     /// Least force on each contact, and the worst corner over each side.
     pub(crate) least: Least,
+    /// Forces of the poses that press the contacts most unevenly.
+    pub(crate) uneven: Uneven,
     /// Gust used, m/s; `None`: none stated, so no wind in the numbers.
     pub(super) gust: Option<f64>,
 }
@@ -173,6 +176,20 @@ fn moved_by(
 
 /// `None` if the boom does not get there.
 pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment) -> Option<Statics> {
+    let (mut search, wind_moment) = corners(ctx, posed, attachment)?;
+    search.tilts();
+    search.least_factor();
+    with_wind(ctx, &search, wind_moment)
+}
+
+/// The forces on the contacts alone, which do not go with what the contacts give: no tilt and no load factor is in it.
+pub(crate) fn forces(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment) -> Option<Statics> {
+    let (search, wind_moment) = corners(ctx, posed, attachment)?;
+    with_wind(ctx, &search, wind_moment)
+}
+
+/// Every corner, and the greatest moment of the wind about the ground, N·m.
+fn corners<'c, 'a>(ctx: &'c Context<'a>, posed: &Posed, attachment: &Attachment) -> Option<(Search<'c, 'a>, f64)> {
     let load = ctx.load;
     let gust = ctx.lift.wind.map(|w| w.gust.si());
     let mut search = Search::new(ctx, gust);
@@ -222,8 +239,10 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
             }
         }
     }
-    search.tilts();
-    search.least_factor();
+    Some((search, wind_moment))
+}
+
+fn with_wind(ctx: &Context<'_>, search: &Search<'_, '_>, wind_moment: f64) -> Option<Statics> {
     let mut found = search.found?;
     // Wind presses on the lee contacts besides; its greatest share on any of them, from any side.
     let shares = search
@@ -236,6 +255,7 @@ pub(crate) fn statics(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment)
         found.force[i] += wind_moment * share;
         found.least.force[i] -= wind_moment * share;
     }
+    found.uneven.wind(share.map(|s| wind_moment * s));
     Some(found)
 }
 

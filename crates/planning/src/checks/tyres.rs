@@ -36,8 +36,9 @@ pub(crate) fn lowered(ctx: &Context<'_>) -> [f64; 4] {
     })
 }
 
-/// What tyres and pads give: of an axle the softer tyre by the pressures asked and measured. What the lean
-/// over a side needs is the stiffness of the tyres on that side, which way it may go is not known.
+/// What tyres and pads give: of an axle the softer tyre by the pressures asked and measured, and the ground under it
+/// one after the other. What the lean over a side needs is the stiffness of the tyres on that side, which way it may
+/// go is not known.
 pub(crate) fn springs(ctx: &Context<'_>, state: SupportState) -> Springs {
     let asked = Springs::of(ctx.machine, state);
     let softest = |asked: f64, wheels: [usize; 2]| {
@@ -48,7 +49,13 @@ pub(crate) fn springs(ctx: &Context<'_>, state: SupportState) -> Springs {
             if by_measure >= least { least } else { by_measure }
         })
     };
-    Springs { front: softest(asked.front, [0, 1]), rear: softest(asked.rear, [2, 3]) }
+    // The ground is asked under what the lift stands on; the rest is driving, boom down.
+    let gives = if state == ctx.lift.support { ctx.gives } else { [0.0; 2] };
+    let on_ground = |stiffness: f64, gives: f64| if gives == 0.0 { stiffness } else { 1.0 / (1.0 / stiffness + gives) };
+    Springs {
+        front: on_ground(softest(asked.front, [0, 1]), gives[0]),
+        rear: on_ground(softest(asked.rear, [2, 3]), gives[1]),
+    }
 }
 
 /// Highest pressure that a tyre may have, for the pressure on the ground, Pa.

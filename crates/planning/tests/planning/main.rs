@@ -26,6 +26,7 @@ mod real_ground;
 mod sampled;
 mod samples;
 mod set_backs;
+mod settling;
 mod slewing;
 mod standing;
 mod stops;
