@@ -1249,7 +1249,7 @@ evidence::messages! {
     /// Why: no soil is stated there.
     SETTLEMENT_NO_SOIL = "settlement-no-soil" [];
     /// Why: no stiffness is stated.
-    SETTLEMENT_NO_STIFFNESS = "settlement-no-stiffness" [soil];
+    SETTLEMENT_NO_STIFFNESS = "settlement-soil-no-stiffness" [soil];
     /// Do: read the level twice; set down beyond that angle.
     DO_WATCH_LEVEL = "do-watch-level" [angle];
     /// Do: mats of that side at least under all contacts.

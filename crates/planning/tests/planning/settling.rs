@@ -145,7 +145,7 @@ fn the_working_ends_in_what_is_said() {
 fn what_is_not_known_is_said() {
     let unknown = finding(&on(true, &[soil(None)]), "settlement").unwrap();
     assert_eq!(unknown.status, Status::Condition);
-    assert!(format!("{:?}", unknown.message).contains("settlement-no-stiffness"));
+    assert!(format!("{:?}", unknown.message).contains("settlement-soil-no-stiffness"));
     assert!(!unknown.remedies.is_empty());
     assert_eq!(finding(&on(false, &[soil(None)]), "settlement"), None);
     assert_eq!(finding(&job(true), "settlement"), None);
