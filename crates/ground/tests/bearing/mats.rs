@@ -129,6 +129,6 @@ fn a_harder_pressed_pad_settles_more_and_a_neighbour_adds() {
     let one = Profile { layers: vec![Layer { thickness: 10.0, ..clay(Some(8e6)).layers[0] }], ..clay(None) };
     let s = settlements(&[at(0.0, 150e3)], &one, &mut Silent).unwrap()[0];
     assert!((s - alone).abs() < 1e-12);
-    assert_eq!(settlements(&[at(0.0, 1.0)], &clay(None), &mut Silent), Err(Refusal::NoNumber));
+    assert_eq!(settlements(&[at(0.0, 1.0)], &clay(None), &mut Silent), Err(Refusal::NoStiffness));
     assert_eq!(head_moves([f64::NAN, 0.0], 2.0, 1.0, &mut Silent), Err(Refusal::NoNumber));
 }
