@@ -401,7 +401,7 @@ fn landings_stated_by_half_are_told() {
         "feet = { along = 1, foot_along = \"0.20 m\", across = 2, foot_across = \"0.20 m\"",
         "feet = { along = 1, foot_along = \"0.20 m\", across = 2, foot_across = \"3.00 m\"",
         &[
-            "landing::range `{ along = 1, foot_along = \"0.20 m\", across = 2, foot_across = \"3.00 m\", sharing = \"even\" }`",
+            "landing::out-of-range `{ along = 1, foot_along = \"0.20 m\", across = 2, foot_across = \"3.00 m\", sharing = \"even\" }`",
         ],
     );
 }

@@ -46,7 +46,7 @@ fn needed_side(
 fn why(why: Why<'_>) -> Message {
     match why {
         Why::NoSoil => text::SETTLEMENT_NO_SOIL.message(),
-        Why::Soil(soil, Refusal::NoNumber) => text::SETTLEMENT_NO_STIFFNESS.with("soil", soil),
+        Why::Soil(soil, Refusal::NoStiffness | Refusal::NoNumber) => text::SETTLEMENT_NO_STIFFNESS.with("soil", soil),
         Why::Mat(refusal) | Why::Soil(_, refusal) => refusal.message(),
     }
 }
