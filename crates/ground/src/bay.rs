@@ -3,6 +3,7 @@
 use crate::carried::{Carried, Part};
 use crate::duty_class::DutyClass;
 use crate::forklift::HORIZONTAL;
+use crate::landing_carries::StandingLoad;
 use crate::landing_range::Ranges;
 use crate::pallet_feet::Feet;
 use crate::text;
@@ -75,20 +76,20 @@ impl Bay {
         self.lying.iter().map(|l| l.mass.high).sum::<f64>() + self.people as f64 * PERSON
     }
 
-    /// Every rating against a load of `mass` (kg, with its pallet) on `feet`. Without a rating of total, pallet or
+    /// Every rating against a load. Without a rating of total, pallet or
     /// even load the total is not known.
     ///
     /// # Errors
     /// Every number out of its range, a rating without a name.
-    pub fn under(&self, mass: f64, feet: &Feet, trace: &mut impl Trace) -> Result<Vec<Carried>, Faults> {
+    pub fn under(&self, load: &StandingLoad<'_>, trace: &mut impl Trace) -> Result<Vec<Carried>, Faults> {
+        let mass = load.mass;
         self.check(mass)?;
         let r = &self.rating;
         let g = STANDARD_GRAVITY;
         let felt = if r.allows_setting_down == Some(true) { 1.0 } else { self.setting_down };
         let total = self.there() + felt * mass;
         let weight = mass * g * self.setting_down;
-        let [long, wide] = feet.size();
-        let footprint = long * wide;
+        let footprint = load.size[0] * load.size[1];
         let q = Quantity::new;
         trace.step(|| Step {
             title: text::STEP_BAY_TOTAL.message(),
@@ -133,9 +134,13 @@ impl Bay {
             }
         }
         if let Some((force, side)) = r.point {
-            let (a, b, share) = feet.heaviest();
-            // A foot smaller than the square it is rated for is not spoken for.
-            push(Part::RatedPoint, share * weight, (a.min(b) >= side).then_some(force), Dimension::Force);
+            match load.feet.map(Feet::heaviest) {
+                // A foot smaller than the square it is rated for is not spoken for.
+                Some((a, b, share)) => {
+                    push(Part::RatedPoint, share * weight, (a.min(b) >= side).then_some(force), Dimension::Force);
+                }
+                None => push(Part::Feet, weight, None, Dimension::Force),
+            }
         }
         if self.can_sway || r.push.is_some() {
             push(Part::RatedPush, PUSH * mass * g, r.push, Dimension::Force);
@@ -147,11 +152,11 @@ impl Bay {
         let mut ranges = Ranges::default();
         let r = &self.rating;
         ranges.within("mass", mass, Dimension::Mass, 0.0, 50e3);
-        ranges.within("area", self.area, Dimension::Area, 0.1, 1e5);
+        ranges.within("area", self.area, Dimension::Area, 1e-4, 1e6);
         ranges.within("people", self.people as f64, Dimension::Number, 0.0, 100.0);
         ranges.within("setting_down", self.setting_down, Dimension::Number, 1.0, 3.0);
         for (i, l) in self.lying.iter().enumerate() {
-            ranges.within(&format!("lying[{i}].mass"), l.mass.high, Dimension::Mass, 0.0, 100e3);
+            ranges.within(&format!("lying[{i}].mass"), l.mass.high, Dimension::Mass, 0.0, 1e7);
         }
         let mut stated = false;
         let mut one = |key: &str, value: Option<f64>, dimension, low, high| {

@@ -45,6 +45,10 @@ pub enum Part {
     RatedPush,
     /// The load that the engineer of the props allows.
     Propped,
+    /// What one foot of the load presses, where nobody knows its feet.
+    Feet,
+    /// The even load that was counted on deck or slab beside the pallet, for what lies there and people.
+    Beside,
 }
 
 impl Part {
@@ -70,6 +74,8 @@ impl Part {
             Self::RatedPoint => text::PART_RATED_POINT,
             Self::RatedPush => text::PART_RATED_PUSH,
             Self::Propped => text::PART_PROPPED,
+            Self::Feet => text::PART_FEET,
+            Self::Beside => text::PART_BESIDE,
         }
     }
 }

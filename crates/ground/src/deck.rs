@@ -12,7 +12,7 @@ use crate::landing_range::Ranges;
 use crate::pallet_feet::{Feet, Foot};
 use crate::section::Capacity;
 use crate::text;
-use crate::worst_place::{Effect, MovingStrip, greatest, worst_place};
+use crate::worst_place::{Effect, MovingStrip, WorstPlace, greatest, worst_place};
 use evidence::{Faults, Source, Step, Trace};
 use quantity::{Dimension, Quantity};
 
@@ -86,11 +86,11 @@ impl Deck {
         let many = if b.spans > 1 { vec![one, Beam::equal(b.spans, span)?] } else { vec![one] };
 
         let on_board = share_on_width(&feet.along, b.breadth);
-        let mut board = [0.0_f64; 3];
+        let mut board = [WorstPlace::NOTHING; 3];
         for beam in &many {
             let member = Member { beam, capacity: b.capacity, width: b.breadth };
             let found = member.worst(self, load * on_board, &feet.across)?;
-            board = [0, 1, 2].map(|i| board[i].max(found[i]));
+            board = [0, 1, 2].map(|i| board[i].or(found[i]));
         }
 
         let mut share = share_by_simple_boards(&feet.across, spacing);
@@ -117,8 +117,13 @@ impl Deck {
             source: Source::Mechanics,
         };
         trace.step(|| shared(text::STEP_BOARD_SHARE, "s_b", on_board));
+        let board_titles = [text::STEP_BOARD_MOMENT, text::STEP_BOARD_SHEAR];
+        self.tell(board_titles, b.breadth, spacing, load * on_board, [board[0], board[1]], trace);
         trace.step(|| shared(text::STEP_JOIST_SHARE, "s_j", share));
         let longest = self.joists.beam.spans().iter().map(|s| s.length).fold(0.0, f64::max);
+        let joist_titles = [text::STEP_JOIST_MOMENT, text::STEP_JOIST_SHEAR];
+        self.tell(joist_titles, carried_width, longest, load * share, [joist[0], joist[1]], trace);
+        let (board, joist) = (board.map(|w| w.bound), joist.map(|w| w.bound));
         let q = Quantity::new;
         let of = |part, demand, limit, dimension| Carried {
             part,
@@ -134,6 +139,39 @@ impl Deck {
             of(Part::JoistSag, joist[2], longest * SAG_SHARE, Dimension::Length),
         ];
         Ok(DeckAnswer { carried, hold_down, joist_share: share })
+    }
+
+    /// Moment and shear of a member that carries so much width of deck, with the load (N) at its worst place. What counts is
+    /// the bound, at most 0.5 % above what is reached.
+    fn tell(
+        &self,
+        titles: [evidence::TextId; 2],
+        width: f64,
+        span: f64,
+        load: f64,
+        worst: [WorstPlace; 2],
+        trace: &mut impl Trace,
+    ) {
+        let factors = self.joists.capacity.basis.factors();
+        let symbols = [("M(u)", "M", Dimension::Moment), ("V(u)", "V", Dimension::Force)];
+        for ((title, w), (reached, bound, dimension)) in titles.into_iter().zip(worst).zip(symbols) {
+            let pressure = |pascals: f64| Quantity::new(pascals, Dimension::Pressure);
+            trace.step(|| Step {
+                title: title.message(),
+                formula: "of g_d·b, q_d·b and F_d on the feet from u;  at most 0.5 % above what is reached".into(),
+                values: vec![
+                    ("l".into(), Quantity::new(span, Dimension::Length)),
+                    ("b".into(), Quantity::new(width, Dimension::Length)),
+                    ("g_d".into(), pressure(factors[0] * self.own)),
+                    ("q_d".into(), pressure(factors[1] * self.beside)),
+                    ("F_d".into(), Quantity::new(factors[1] * load, Dimension::Force)),
+                    ("u".into(), Quantity::new(w.place, Dimension::Length)),
+                    (reached.into(), Quantity::new(w.reached, dimension)),
+                ],
+                result: (bound.into(), Quantity::new(w.bound, dimension)),
+                source: Source::Mechanics,
+            });
+        }
     }
 
     fn check(&self, load: f64) -> Result<(), Faults> {
@@ -169,15 +207,18 @@ impl Member<'_> {
     }
 
     /// Worst moment, shear (with factors) and sag (without), as proven bounds.
-    fn worst(&self, deck: &Deck, load: f64, row: &[Foot]) -> Result<[f64; 3], Faults> {
+    fn worst(&self, deck: &Deck, load: f64, row: &[Foot]) -> Result<[WorstPlace; 3], Faults> {
         let factors = self.capacity.basis.factors();
         let strength = self.even(deck, factors);
         let moment = self.most(&strength, factors[1] * load, row, Effect::Sagging)?;
-        let hogging =
-            if self.beam.is_simple() { 0.0 } else { self.most(&strength, factors[1] * load, row, Effect::Hogging)? };
+        let hogging = if self.beam.is_simple() {
+            WorstPlace::NOTHING
+        } else {
+            self.most(&strength, factors[1] * load, row, Effect::Hogging)?
+        };
         let shear = self.most(&strength, factors[1] * load, row, Effect::Shear)?;
         let sag = self.most(&self.even(deck, [1.0, 1.0]), load, row, Effect::Sag)?;
-        Ok([moment.max(hogging), shear, sag])
+        Ok([moment.or(hogging), shear, sag])
     }
 
     /// What a support must hold down: the permanent load helps, the variable one does not where it does.
@@ -188,18 +229,17 @@ impl Member<'_> {
         let even = self.even(deck, [1.0, 1.0]);
         let mut most = 0.0_f64;
         for i in 0..self.beam.supports().len() {
-            most = most.max(self.most(&even, load, row, Effect::Lift(i))?);
+            most = most.max(self.most(&even, load, row, Effect::Lift(i))?.bound);
         }
         Ok(most)
     }
 
-    fn most(&self, even: &[Vec<BeamLoad>], load: f64, row: &[Foot], effect: Effect) -> Result<f64, Faults> {
+    fn most(&self, even: &[Vec<BeamLoad>], load: f64, row: &[Foot], effect: Effect) -> Result<WorstPlace, Faults> {
         let end = row.last().map_or(0.0, |f| f.to);
         let row = moving(load, row);
-        let mut most = 0.0_f64;
+        let mut most = WorstPlace::NOTHING;
         for fixed in even {
-            let at = worst_place(self.beam, fixed, &row, (-end, self.beam.length()), effect, TOLERANCE)?;
-            most = most.max(at.bound);
+            most = most.or(worst_place(self.beam, fixed, &row, (-end, self.beam.length()), effect, TOLERANCE)?);
         }
         Ok(most)
     }

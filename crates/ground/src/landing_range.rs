@@ -18,7 +18,8 @@ impl Ranges {
             return;
         }
         let q = |v| Quantity::new(v, dimension);
-        let message = text::LANDING_OUT_OF_RANGE.with("got", q(value)).with("low", q(low)).with("high", q(high));
+        let message =
+            text::LANDING_OUT_OF_RANGE.with("key", key).with("got", q(value)).with("low", q(low)).with("high", q(high));
         // 30 for a strength in pascals, 250 for a length in metres.
         let meant = [1e6, 1e3, 1e-3, 1e-6].map(|f| value * f).into_iter().find(|v| (low..=high).contains(v));
         let hint = meant.filter(|v| *v > 0.0).map(|v| text::LANDING_UNIT_SLIP.with("meant", q(v)));

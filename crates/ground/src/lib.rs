@@ -87,6 +87,7 @@ pub mod settlement;
 pub mod site_tests;
 pub mod slab;
 pub mod slab_check;
+mod slab_steps;
 pub mod slip_circle;
 pub mod slip_search;
 pub mod slope_section;

@@ -28,6 +28,11 @@ impl Area {
         over(self.x, other.x) && over(self.y, other.y)
     }
 
+    /// m².
+    pub fn size(self) -> f64 {
+        (self.x.1 - self.x.0) * (self.y.1 - self.y.0)
+    }
+
     fn inside(self, size: [f64; 2]) -> bool {
         let within = |a: (f64, f64), to: f64| a.0 >= -1e-6 && a.1 <= to + 1e-6;
         within(self.x, size[0]) && within(self.y, size[1])

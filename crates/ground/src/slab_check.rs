@@ -7,9 +7,10 @@ use crate::landing_range::Ranges;
 use crate::pallet_feet::Feet;
 use crate::section::Basis;
 use crate::slab::{Section, control_perimeter, effective_width, effective_width_on_cantilever};
+use crate::slab_steps;
 use crate::text;
-use crate::worst_place::{Effect, greatest};
-use evidence::{Faults, Source, Step, Trace};
+use crate::worst_place::{Effect, WorstPlace, greatest};
+use evidence::{Faults, Trace};
 use quantity::{Dimension, Quantity};
 
 /// Where the bending strength of a slab comes from.
@@ -83,9 +84,18 @@ impl Slab {
         let [always, sometimes] = Basis::Design.factors();
         let design = sometimes * load;
         let even = choices(&self.beam, always * self.own, sometimes * self.beside);
-        let sagging = self.worst(&even, design, feet, Effect::Sagging);
         let simple = self.beam.is_simple();
-        let hogging = if simple { 0.0 } else { self.worst(&even, design, feet, Effect::Hogging) };
+        let (sagging, width) = self.worst(&even, design, feet, Effect::Sagging);
+        let factored = [always * self.own, sometimes * self.beside];
+        trace.step(|| slab_steps::bending(&self.beam, text::STEP_SLAB_SAGGING, factored, design, (sagging, width)));
+        let sagging = sagging.bound;
+        let hogging = if simple {
+            0.0
+        } else {
+            let (hogging, width) = self.worst(&even, design, feet, Effect::Hogging);
+            trace.step(|| slab_steps::bending(&self.beam, text::STEP_SLAB_HOGGING, factored, design, (hogging, width)));
+            hogging.bound
+        };
         let even_shear = even.iter().map(|l| self.beam.solved(l).shear().value.abs()).fold(0.0, f64::max);
 
         let (mut limits, mut depth) = ([None; 2], None);
@@ -113,24 +123,21 @@ impl Slab {
             demand: q(demand, dimension),
             limit: limit.map(|l| q(l, dimension)),
         };
-        // The whole pallet may stand just beside a support, and all of it pass one section.
-        let spread = wide + 2.0 * depth.unwrap_or(0.0);
+        // The whole pallet may stand just beside a support, and all of it pass one section; at a free edge it spreads to
+        // one side.
+        let spreads = depth.unwrap_or(0.0);
+        let spread = wide + spreads + self.to_edges[1].map_or(spreads, |e| e.clamp(0.0, spreads));
         let (foot_long, foot_wide, share) = feet.heaviest();
         let d = depth.unwrap_or(f64::NAN);
         let stress = |force: f64, size| force / (control_perimeter(size, d, self.to_edges) * d);
         let (foot, pallet) = (stress(share * design, [foot_long, foot_wide]), stress(design, [long, wide]));
         let edge = share * design / (2.0 * (foot_long + foot_wide) * d);
-        trace.step(|| Step {
-            title: text::STEP_SLAB_PUNCHING.message(),
-            formula: "v_Ed = F / (u_1 · d)".into(),
-            values: vec![
-                ("F".into(), q(share * design, Dimension::Force)),
-                ("u_1".into(), q(control_perimeter([foot_long, foot_wide], d, self.to_edges), Dimension::Length)),
-                ("d".into(), q(d, Dimension::Length)),
-            ],
-            result: ("v_Ed".into(), q(foot, Dimension::Pressure)),
-            source: Source::from_memory("EN 1992-1-1:2004, 6.4.2, 6.4.3"),
-        });
+        let around = |size| control_perimeter(size, d, self.to_edges);
+        trace.step(|| slab_steps::wide_shear(design, spread, even_shear));
+        let foot_size = [foot_long, foot_wide];
+        trace.step(|| slab_steps::punching(text::STEP_SLAB_PUNCHING, share * design, around(foot_size), d));
+        trace.step(|| slab_steps::punching(text::STEP_PALLET_PUNCHING, design, around([long, wide]), d));
+        trace.step(|| slab_steps::crushing(share * design, foot_size, d, edge));
         let over_supports = (!simple).then(|| of(Part::SlabHogging, hogging, limits[1], Dimension::Moment));
         let first = of(Part::SlabSagging, sagging, limits[0], Dimension::Moment);
         let others = [
@@ -144,7 +151,7 @@ impl Slab {
 
     /// Worst moment of a strip of 1 m, as a proven bound: even loads as they are, the pallet over the width that
     /// bends with it where it stands.
-    fn worst(&self, even: &[Vec<BeamLoad>], load: f64, feet: &Feet, effect: Effect) -> f64 {
+    fn worst(&self, even: &[Vec<BeamLoad>], load: f64, feet: &Feet, effect: Effect) -> (WorstPlace, f64) {
         let [long, wide] = feet.size();
         let supports = self.beam.supports();
         let (first, last) = (supports[0], supports[supports.len() - 1]);
@@ -168,7 +175,7 @@ impl Slab {
         let size = (1.5 * longest).max(out);
         let steep = load * (3.0 / wide + size * 2.4 / (wide * wide));
         let reach = (0.0, (self.beam.length() - long).max(0.0));
-        let mut most = 0.0_f64;
+        let mut most = WorstPlace::NOTHING;
         for fixed in even {
             let mut loads = fixed.clone();
             let mut value = |u: f64| {
@@ -182,9 +189,8 @@ impl Slab {
                 let s = self.beam.solved(&loads);
                 if effect == Effect::Sagging { s.sagging().value } else { -s.hogging().value }
             };
-            let at = greatest(&mut value, reach, steep, TOLERANCE, load * longest.max(out) / (4.0 * wide));
-            most = most.max(at.bound);
+            most = most.or(greatest(&mut value, reach, steep, TOLERANCE, load * longest.max(out) / (4.0 * wide)));
         }
-        most
+        (most, width(most.place))
     }
 }

@@ -124,7 +124,7 @@ evidence::messages! {
     /// Working: what the tilt makes at boom height.
     STEP_SETTLEMENT_HEAD = "working-settlement-head" [];
     /// Landing: a number outside its range.
-    LANDING_OUT_OF_RANGE = "landing-out-of-range" [got, low, high];
+    LANDING_OUT_OF_RANGE = "landing-out-of-range" [key, got, low, high];
     /// Landing: what was probably meant, by a thousand or a million.
     LANDING_UNIT_SLIP = "landing-unit-slip" [meant];
     /// Landing: a stretch that ends before it begins.
@@ -159,6 +159,26 @@ evidence::messages! {
     STEP_SLAB_PUNCHING = "working-slab-punching" [];
     /// Working: all that lies on a bay, with the load while it is set down.
     STEP_BAY_TOTAL = "working-bay-total" [];
+    /// What lies on a deck or slab and people, as even load.
+    STEP_BESIDE = "working-beside" [];
+    /// Bending of the slab with the pallet at its worst place.
+    STEP_SLAB_SAGGING = "working-slab-sagging" [];
+    /// The same over supports.
+    STEP_SLAB_HOGGING = "working-slab-hogging" [];
+    /// Shear of the slab beside a support.
+    STEP_SLAB_WIDE_SHEAR = "working-slab-wide-shear" [];
+    /// The whole pallet punching.
+    STEP_PALLET_PUNCHING = "working-pallet-punching" [];
+    /// Concrete at the edge of a foot.
+    STEP_FOOT_CRUSHING = "working-foot-crushing" [];
+    /// Bending of a board with the load at its worst place.
+    STEP_BOARD_MOMENT = "working-board-moment" [];
+    /// Shear of a board.
+    STEP_BOARD_SHEAR = "working-board-shear" [];
+    /// Bending of a joist.
+    STEP_JOIST_MOMENT = "working-joist-moment" [];
+    /// Shear of a joist.
+    STEP_JOIST_SHEAR = "working-joist-shear" [];
     /// Landing: a rating that nobody answers for.
     LANDING_RATING_NEEDS_NAME = "landing-rating-needs-name" [];
     /// Landing: props that nobody answers for.
@@ -203,4 +223,8 @@ evidence::messages! {
     PART_RATED_PUSH = "landing-part-rated-push" [];
     /// Part of a landing: load that the engineer of the props allows.
     PART_PROPPED = "landing-part-propped" [];
+    /// What one foot presses.
+    PART_FEET = "landing-part-feet" [];
+    /// The even load counted beside the pallet.
+    PART_BESIDE = "landing-part-beside" [];
 }

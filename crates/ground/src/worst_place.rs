@@ -51,6 +51,16 @@ pub struct WorstPlace {
     pub place: f64,
 }
 
+impl WorstPlace {
+    /// No effect at all.
+    pub(crate) const NOTHING: Self = Self { reached: 0.0, bound: 0.0, place: 0.0 };
+
+    /// The greater, or what is no number.
+    pub(crate) fn or(self, other: Self) -> Self {
+        if other.bound > self.bound || other.bound.is_nan() { other } else { self }
+    }
+}
+
 /// Evaluations after which the bound is taken as it stands: it stays a bound, only wider.
 const MOST_EVALUATIONS: usize = 50_000;
 

@@ -23,6 +23,7 @@ pub(crate) fn below_usual(t: &Reader<'_>, key: &str, stated: f64, usual: f64, di
         let value = match dimension {
             Dimension::Angle => "2°",
             Dimension::Ratio => "1 %",
+            Dimension::Number => "1.2",
             _ => "0.10 m",
         };
         let example = format!("{key} = {{ value = \"{value}\", by = \"A. Planner, lift supervisor\" }}");

@@ -15,8 +15,8 @@ pub const FEET_EXAMPLE: &str = "feet = { along = 1, foot_along = \"1.20 m\", acr
 /// Feet of a load of that size along and across the forks, m; nothing where a fault was noted.
 pub fn feet(t: &Reader<'_>, size: [f64; 2]) -> Option<Feet> {
     let row = |name: &str, length: f64| {
-        let count = t.count(name, FEET_EXAMPLE, 1);
-        let wide = t.si(&format!("foot_{name}"), D::Length, Within(0.02, 12.0));
+        let count = t.count_within(name, FEET_EXAMPLE, (1, 20));
+        let wide = t.si(&format!("foot_{name}"), D::Length, Within(0.02, length.max(0.02)));
         Some((length, usize::try_from(count?).ok()?, wide?))
     };
     let (along, across) = (row("along", size[0]), row("across", size[1]));

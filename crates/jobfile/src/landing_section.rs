@@ -42,7 +42,8 @@ fn landing(t: &Reader<'_>, ids: &mut Ids) -> Option<(Landing, LandingStrength)> 
         None => None,
         Some(read) => Some(read?).filter(|_| !nobody),
     };
-    let mut strength = strength?;
+    let (mut strength, size) = (strength?, size??);
+    landing_strength::lies_on_it(t, &strength.lying, size.to_array());
     strength.edge = edge.ok()?;
     let rating = rating.map(|read| {
         strength.rating = read.further;
@@ -53,7 +54,7 @@ fn landing(t: &Reader<'_>, ids: &mut Ids) -> Option<(Landing, LandingStrength)> 
         name: name?,
         at: at?,
         level: level?,
-        size: size??,
+        size,
         approach: approach.ok()?,
         rating,
         occupied: kilograms(occupied?),

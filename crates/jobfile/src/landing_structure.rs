@@ -63,8 +63,8 @@ fn deck(t: &Reader<'_>, trace: &mut impl Trace) -> Option<(Structure, String)> {
     let board = member("board", &mut silent);
     let mut told = |s, w, u| noted(t, timber_capacity(s, w, u, &mut *trace));
     let joist = member("joist", &mut told);
-    let board_spans = t.count("board_spans", "board_spans = 2", 1);
-    let spans = t.count("joist_spans", "joist_spans = 1", 1);
+    let board_spans = t.count_within("board_spans", "board_spans = 2", (1, 6));
+    let spans = t.count_within("joist_spans", "joist_spans = 1", (1, 6));
     let span = t.si("joist_span", D::Length, Within(0.2, 30.0));
     let spacing = t.si("joist_spacing", D::Length, Within(0.1, 5.0));
     let own = t.si("own", D::Pressure, ZeroTo(20e3));
@@ -88,7 +88,7 @@ fn deck(t: &Reader<'_>, trace: &mut impl Trace) -> Option<(Structure, String)> {
 fn slab(t: &Reader<'_>, trace: &mut impl Trace) -> Option<(Structure, String)> {
     let by = stated_by(t);
     let span = t.si("span", D::Length, Within(0.5, 30.0));
-    let spans = t.count("spans", "spans = 1", 1);
+    let spans = t.count_within("spans", "spans = 1", (1, 6));
     let depth = t.si("depth", D::Length, Within(0.03, 2.0));
     let class = t.si("concrete", D::Pressure, Within(8e6, 90e6));
     let cement = t.choice("cement", &CEMENT);

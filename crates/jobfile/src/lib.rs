@@ -5,6 +5,7 @@
 //! - [`read_table`]: any TOML or JSON file as a [`Document`], decoded key by key through [`Reader`]:
 //!   every value is checked, every key not asked for is a fault
 //! - [`soil_profile`], [`undrained_strength`], [`presumed_soil`]: soil by the keys that job files and single calculations share
+//! - [`landing_rating`], [`landing_strength`], [`feet`]: what both state alike of a landing and of what a load stands on
 //! - [`buried_keys`]: what both state alike of a buried thing
 //! - [`starter_job`]: the files of a new job, with comments
 //! - [`text`]: the ids of what faults say
@@ -29,7 +30,7 @@ mod chart_section;
 mod chart_zones;
 mod complete;
 mod document;
-pub mod feet_section;
+mod feet_section;
 mod fitted_section;
 mod folder;
 mod fork_section;
@@ -41,7 +42,7 @@ mod identity_section;
 mod ids;
 mod job_file;
 mod landing_section;
-pub mod landing_strength;
+mod landing_strength;
 mod landing_structure;
 mod lift_section;
 mod limits;
@@ -85,8 +86,10 @@ mod zone_section;
 pub use buried_keys::{BuriedKeys, buried_keys};
 pub use complete::{COMPLETE_SITE, complete_job, job_shapes, machine_shapes};
 pub use document::{Document, read_table};
+pub use feet_section::{FEET_EXAMPLE, feet};
 pub use folder::{Folder, stays_inside};
 pub use job_file::{JOB_FILE, JOB_FORMAT, is_date, read_job};
+pub use landing_strength::{RatingRead, note_faults, rating as landing_rating, strength as landing_strength};
 pub use load_mass::usual_uncertainty;
 pub use load_section::SHEET_WIND_FACTOR;
 pub use machine_file::{MACHINE_FORMAT, read_machine};

@@ -378,6 +378,8 @@ const JOB: &[(&str, TextId, Option<TextId>)] = &[
     ("landing[].stands", FIELD_LANDING_STANDS, None),
     ("landing[].people", FIELD_LANDING_PEOPLE, None),
     ("landing[].setting_down", FIELD_LANDING_SETTING_DOWN, None),
+    ("landing[].setting_down.by", FIELD_ANSWERED_BY, None),
+    ("landing[].setting_down.value", FIELD_ANSWERED_VALUE, None),
     ("landing[].edge", FIELD_LANDING_EDGE, None),
     ("landing[].runs", FIELD_LANDING_RUNS, None),
     ("landing[].lying", FIELD_LANDING_LYING, None),

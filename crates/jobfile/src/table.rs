@@ -23,6 +23,9 @@ pub struct Reader<'d> {
     needed: RefCell<Vec<String>>,
 }
 
+/// No count in a file is greater.
+const MOST_COUNT: i64 = 1_000_000;
+
 /// Something could not be read, and the fault is said: for values whose absence means something.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Faulty;
@@ -301,23 +304,28 @@ impl<'d> Reader<'d> {
 
     /// A whole number of at least `least` that must be there.
     pub fn count(&self, key: &str, example: &str, least: i64) -> Option<i64> {
+        self.count_within(key, example, (least, MOST_COUNT))
+    }
+
+    /// A whole number from a least to a greatest that must be there.
+    pub fn count_within(&self, key: &str, example: &str, within: (i64, i64)) -> Option<i64> {
         let node = self.required(key, example)?;
-        self.as_count(node, key, least)
+        self.as_count(node, key, within)
     }
 
-    /// A whole number of at least `least` that may be left out.
-    pub fn count_or_none(&self, key: &str, least: i64) -> Option<i64> {
-        self.optional(key).and_then(|node| self.as_count(node, key, least))
+    /// A whole number from a least to a greatest that may be left out.
+    pub fn count_or_none(&self, key: &str, within: (i64, i64)) -> Option<i64> {
+        self.optional(key).and_then(|node| self.as_count(node, key, within))
     }
 
-    fn as_count(&self, node: &'d Node, key: &str, least: i64) -> Option<i64> {
+    fn as_count(&self, node: &'d Node, key: &str, (least, most): (i64, i64)) -> Option<i64> {
         self.expects(key, || Kind::Count { least });
         let Value::Number(written) = &node.value else {
             self.wrong_type(node, key, text::TYPE_WHOLE);
             return None;
         };
         match written.replace('_', "").parse::<i64>() {
-            Ok(n) if (least..=1_000_000).contains(&n) => {
+            Ok(n) if (least..=most).contains(&n) => {
                 self.found(key, || SeenValue::Count(n), self.source());
                 Some(n)
             }
@@ -326,7 +334,7 @@ impl<'d> Reader<'d> {
                     .with("key", key)
                     .with("value", written)
                     .with("low", least.to_string())
-                    .with("high", "1000000");
+                    .with("high", most.to_string());
                 self.fault_at(node, key, message, None);
                 None
             }

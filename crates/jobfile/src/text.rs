@@ -428,10 +428,8 @@ evidence::messages! {
     RATING_BOTH = "jobfile-rating-both" [other];
     /// A rating without a load.
     RATING_OF_NOTHING = "jobfile-rating-of-nothing" [];
-    /// No duty class of that number.
-    NO_SUCH_DUTY_CLASS = "jobfile-no-such-duty-class" [];
-    /// More people than a landing holds.
-    TOO_MANY_PEOPLE = "jobfile-too-many-people" [];
+    /// Something ends beyond the landing it lies on.
+    LYING_BESIDE = "jobfile-lying-beside" [end, size];
     /// Where something lies, stated by half.
     LYING_BY_HALF = "jobfile-lying-by-half" [missing];
     /// `key` means nothing without `other`.

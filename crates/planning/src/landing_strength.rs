@@ -2,9 +2,9 @@
 
 use evidence::{Ranged, Working};
 use ground::bay::{Bay, BayRating, Lying, SETTING_DOWN};
-use ground::landing_carries::{LandingCarries, Structure};
+use ground::landing_carries::{LandingCarries, Runs, Structure};
 use ground::room::Area;
-use quantity::Si;
+use quantity::{STANDARD_GRAVITY as G, Si};
 use site::LandingRating;
 
 /// What a landing is rated for besides a mass, what it is made of, what and who is on it when the load comes.
@@ -59,15 +59,6 @@ pub enum EdgeGuard {
     NoGuard,
     /// There is no drop to fall down.
     NoDrop,
-}
-
-/// Which way joists, or the span of a slab, run.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Runs {
-    /// Along the approach.
-    Along,
-    /// Across it.
-    Across,
 }
 
 /// Something that lies on the landing.
@@ -131,7 +122,17 @@ impl LandingStrength {
             can_sway: self.can_sway(),
         };
         let there = bay.there();
-        LandingCarries { bay: known.then_some(bay), structure: &self.structure, setting_down, there }
+        let own = self.lying.iter().filter_map(|l| Some(l.mass.high * G / l.place?.size()));
+        let presses = if there > 0.0 { own.fold(there * G / area, f64::max) } else { 0.0 };
+        LandingCarries {
+            bay: known.then_some(bay),
+            structure: &self.structure,
+            runs: self.runs,
+            to_near_edge: None,
+            setting_down,
+            there,
+            presses,
+        }
     }
 
     /// True if a push of the forks matters.

@@ -36,7 +36,7 @@ pub use job::{
     Acceptance, BulkDensity, CabSeen, Examination, FrontTyres, Job, JobMachine, Kept, Lift, Matter, Policy, Seen,
     Stand, StopKind, Task, WindInput,
 };
-pub use landing_strength::{EdgeGuard, LandingStrength, LyingThere, PEOPLE, Runs, StandsOn};
+pub use landing_strength::{EdgeGuard, LandingStrength, LyingThere, PEOPLE, StandsOn};
 pub use plan::{
     ChartScene, ChartZoneScene, ElevationScene, InputLine, LiftPlan, LineScene, LoadSummary, PLAN_SCHEMA, Plan,
     PlanHead, PolygonScene, StandSummary, WheelForce,

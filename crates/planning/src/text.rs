@@ -431,6 +431,10 @@ evidence::messages! {
     LANDING_PUSH_TOO_MUCH = "landing-push-too-much" [landing, push, limit, by];
     /// Nobody states what push it takes.
     LANDING_PUSH_UNKNOWN = "landing-push-unknown" [landing, push];
+    /// Do: clear what lies there, or have the structure reckoned with more.
+    DO_CLEAR_BESIDE = "do-clear-beside" [];
+    /// Do: mend the numbers of landing or load.
+    DO_CHECK_LANDING_NUMBERS = "do-check-landing-numbers" [];
     /// Do: state feet.
     DO_STATE_FEET = "do-state-feet" [];
     /// Do: bring at most `mass`.
@@ -473,6 +477,8 @@ evidence::messages! {
     LANDING_SOMEWHERE = "landing-somewhere" [landing, what];
     /// So many people have no room beside the load.
     LANDING_NO_ROOM = "landing-no-room" [landing, people, space];
+    /// So much lies there, nobody says where.
+    LANDING_OCCUPIED_SOMEWHERE = "landing-occupied-somewhere" [landing, mass];
     /// Do: clear the place.
     DO_CLEAR_PLACE = "do-clear-place" [];
     /// Do: see that the place is clear.

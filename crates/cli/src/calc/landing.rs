@@ -9,7 +9,7 @@ use crate::args::Said;
 use crate::{Outcome, Run, terminal};
 use evidence::{Message, Silent, Status, Working};
 use ground::carried::{Carried, Part, governing, largest_that_fits};
-use jobfile::landing_strength::note_faults;
+use jobfile::note_faults;
 use quantity::{Dimension, Quantity};
 use serde::{Deserialize, Serialize};
 
@@ -131,7 +131,7 @@ pub(crate) fn run(input: &Input, said: Said) -> Run {
     let Some(asked) = asked else { return Err(failure(input, said)) };
     steps.steps.clone_from(&asked.strength.steps.steps);
     let landing = asked.landing();
-    let (all, hold_down) = match landing.under(asked.mass, &asked.feet, &mut steps) {
+    let (all, hold_down) = match landing.under(&asked.load(asked.mass), &mut steps) {
         Ok(answer) => (answer.carried, answer.hold_down),
         Err(faults) => {
             note_faults(&root, faults);
@@ -140,7 +140,7 @@ pub(crate) fn run(input: &Input, said: Said) -> Run {
     };
     let Some(worst) = governing(&all).copied() else { return Err(failure(input, said)) };
     let status = worst.status();
-    let at = |mass: f64| landing.under(mass, &asked.feet, &mut Silent).map(|a| a.carried).unwrap_or_default();
+    let at = |mass: f64| landing.under(&asked.load(mass), &mut Silent).map(|a| a.carried).unwrap_or_default();
     let half = at(asked.mass / 2.0);
     let result = LandingResult {
         status,

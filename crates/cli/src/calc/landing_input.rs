@@ -1,12 +1,10 @@
 //! What `calc landing` reads: the load on its feet, and a landing by the keys of a job's `[[landing]]`.
 
 use super::text as words;
-use ground::landing_carries::{LandingCarries, Structure};
+use ground::landing_carries::{LandingCarries, StandingLoad, Structure};
 use ground::pallet_feet::Feet;
-use jobfile::feet_section::{FEET_EXAMPLE, feet};
-use jobfile::landing_strength::{rating, strength};
-use jobfile::{Bound, Reader};
-use planning::{LandingStrength, Runs};
+use jobfile::{Bound, FEET_EXAMPLE, Reader, feet, landing_rating, landing_strength};
+use planning::LandingStrength;
 use quantity::Dimension as D;
 use site::LandingRating;
 
@@ -31,13 +29,10 @@ pub(super) fn read(root: &Reader<'_>) -> Option<Asked> {
         t.done();
         feet(&table?, [sides[0]?, sides[1]?])
     });
-    let stated = root.table_or_none("rating").map(|t| rating(&t));
-    let area = if stated.is_some() || root.has("area") {
-        root.decision("area", D::Area, Bound::Within(0.1, 1e5)).map(Some)
-    } else {
-        Some(None)
-    };
-    let strength = strength(root);
+    let stated = root.table_or_none("rating").map(|t| landing_rating(&t));
+    let needs_area = ["rating", "deck", "slab", "area"].into_iter().any(|key| root.has(key));
+    let area = if needs_area { root.decision("area", D::Area, Bound::Within(0.1, 1e5)).map(Some) } else { Some(None) };
+    let strength = landing_strength(root);
     root.done();
     let stated = match stated {
         Some(read) => Some(read?),
@@ -49,15 +44,23 @@ pub(super) fn read(root: &Reader<'_>) -> Option<Asked> {
         return None;
     }
     let feet = feet?;
-    // As in a job: the load comes in along its own length.
-    let feet = if strength.runs == Some(Runs::Across) { feet.turned() } else { feet };
+    let area = area?.unwrap_or(0.0);
+    if strength.lying.iter().filter_map(|l| l.place).any(|place| place.size() > area) {
+        root.fault("lying", words::LANDING_LYING_LARGER.message(), None);
+        return None;
+    }
     strength.rating = stated.as_ref().map(|read| read.further.clone()).unwrap_or_default();
-    Some(Asked { mass: mass?, feet, rated: stated.map(|read| read.rated), area: area?.unwrap_or(0.0), strength })
+    Some(Asked { mass: mass?, feet, rated: stated.map(|read| read.rated), area, strength })
 }
 
 impl Asked {
     /// The landing as it is when the load comes.
     pub(super) fn landing(&self) -> LandingCarries<'_> {
         self.strength.carries(self.rated.as_ref(), self.area, 0.0)
+    }
+
+    /// Its load with another mass, kg.
+    pub(super) fn load(&self, mass: f64) -> StandingLoad<'_> {
+        StandingLoad { mass, size: self.feet.size(), feet: Some(&self.feet) }
     }
 }

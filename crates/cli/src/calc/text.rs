@@ -259,8 +259,8 @@ evidence::messages! {
     // Landing.
     /// Nothing is stated of the landing.
     LANDING_NOTHING = "cli-landing-nothing" [];
-    /// Deck and slab at once.
-    LANDING_ONE_STRUCTURE = "cli-landing-one-structure" [];
+    /// What lies there is larger than the landing.
+    LANDING_LYING_LARGER = "cli-landing-lying-larger" [];
     /// One part within its limit.
     LANDING_CARRIES = "cli-landing-carries" [part, demand, limit, share];
     /// One part beyond its limit.

@@ -102,3 +102,30 @@ fn every_fault_is_told_at_once() {
     assert!(calc(&megapascals, &[]).err.contains("concrete"));
     assert_eq!(calc("load = \"100 kg\"\n", &[]).code, 1);
 }
+
+/// Which way the joists run decides; not stated, the worse counts, as in a plan. What lies there has to lie on it.
+#[test]
+fn joists_that_run_either_way_count_as_the_worse() {
+    let share = |runs: &str| {
+        let (_, json) = json(&example().replace("runs = \"along\"", runs));
+        part(&json, "landing-part-board-shear")["utilisation"].as_f64().unwrap()
+    };
+    let (along, across) = (share("runs = \"along\""), share("runs = \"across\""));
+    assert!(along != across);
+    assert_eq!(share(""), along.max(across));
+    let tub = "mass = \"250 kg\"";
+    let placed = |side: &str| {
+        let place = format!("from_edge = \"0 m\", from_right = \"0 m\", along = \"{side}\", across = \"{side}\"");
+        json(&example().replace(tub, &format!("{tub}, {place}")))
+    };
+    // On 0.36 m² it presses more than is counted beside the pallet.
+    assert_eq!(placed("0.60 m").1["governs"], "landing-part-beside");
+    let said = calc(
+        &example().replace(
+            tub,
+            &format!("{tub}, from_edge = \"0 m\", from_right = \"0 m\", along = \"9 m\", across = \"9 m\""),
+        ),
+        &[],
+    );
+    assert!(said.code == 1 && said.err.contains("larger than the landing"), "{}{}", said.out, said.err);
+}

@@ -3,6 +3,7 @@
 use evidence::{Ranged, Silent, Status};
 use ground::bay::{Bay, BayRating, Lying, PERSON, PUSH, Propped, SETTING_DOWN};
 use ground::carried::{Carried, Part, governing, largest_that_fits};
+use ground::landing_carries::StandingLoad;
 use ground::pallet_feet::{Feet, Sharing};
 
 fn bay(rating: BayRating) -> Bay {
@@ -18,7 +19,7 @@ fn pallet() -> Feet {
 }
 
 fn under(bay: &Bay, mass: f64) -> Vec<Carried> {
-    bay.under(mass, &pallet(), &mut Silent).unwrap()
+    bay.under(&on(mass, &pallet()), &mut Silent).unwrap()
 }
 
 fn worst(bay: &Bay, mass: f64) -> Status {
@@ -109,11 +110,15 @@ fn nobodys_rating_and_nobodys_props_are_refused() {
     b.area = f64::NAN;
     b.setting_down = 0.5;
     b.lying.push(Lying { what: "blocks".to_owned(), mass: Ranged::exact(-3.0) });
-    let faults = b.under(-1.0, &pallet(), &mut Silent).unwrap_err();
+    let faults = b.under(&on(-1.0, &pallet()), &mut Silent).unwrap_err();
     assert_eq!(faults.list.len(), 5, "{faults:?}");
     let props = |by: &str, allows| Propped { by: by.to_owned(), allows }.under(20e3);
     assert!(props("", Some(30e3)).is_err());
     assert_eq!(props("Ana Ruiz", Some(30e3)).unwrap().status(), Status::Go);
     assert_eq!(props("Ana Ruiz", Some(10e3)).unwrap().status(), Status::NoGo);
     assert_eq!(props("Ana Ruiz", None).unwrap().status(), Status::CannotTell);
+}
+
+fn on(mass: f64, feet: &Feet) -> StandingLoad<'_> {
+    StandingLoad { mass, size: feet.size(), feet: Some(feet) }
 }

@@ -381,10 +381,17 @@ fn a_small_file_of_json_says_the_same_as_toml() {
 #[test]
 fn landings_stated_by_half_are_told() {
     check("push = \"5 kN\"", "part = \"10 kPa\"", &["jobfile::rating-both `\"10 kPa\"` : other=part_area"]);
-    check("push = \"5 kN\"", "duty_class = 7", &["jobfile::no-such-duty-class `7`"]);
+    check("push = \"5 kN\"", "duty_class = 7", &["jobfile::out-of-range `7` : key=duty_class value=7 low=1 high=6"]);
     check("mass = \"2000 kg\"\n", "", &["jobfile::rating-of-nothing `[landing.rating]`"]);
-    check("people = 1", "people = 101", &["jobfile::too-many-people `101`"]);
+    check("people = 1", "people = 101", &["jobfile::out-of-range `101`"]);
     check("people = 1", "people = 1\nsetting_down = 0.9", &["jobfile::out-of-range `0.9`"]);
+    check("people = 1", "people = 1\nsetting_down = 1.1", &["jobfile::below-usual `1.1`"]);
+    check("spans = 1", "spans = 7", &["jobfile::out-of-range `7`"]);
+    check(
+        "people = 1",
+        "people = 1\nlying = [{ what = \"tub\", mass = \"80 kg\", from_edge = \"1 m\", from_right = \"0 m\", along = \"1 m\", across = \"1 m\" }]",
+        &["jobfile::lying-beside `\"1 m\"`"],
+    );
     check("edge = \"always-closed\"", "edge = \"shut\"", &["jobfile::bad-choice `\"shut\"`"]);
     check(
         "people = 1",

@@ -6,24 +6,35 @@
 
 use super::{kilograms, newtons, reserve};
 use crate::context::Context;
-use crate::landing_strength::{LandingStrength, Runs};
+use crate::landing_strength::{EdgeGuard, LandingStrength};
 use crate::{Task, text};
-use evidence::{Fault, Faults, Finding, Message, Silent, Source, Status, Trace, Working};
+use evidence::{Faults, Finding, Message, Silent, Source, Status, Trace, Working};
 use ground::carried::{Carried, Part, governing, largest_that_fits};
-use ground::landing_carries::{LandingCarries, Structure};
-use ground::pallet_feet::{Feet, Sharing};
+use ground::landing_carries::{LandingCarries, StandingLoad, Structure};
 use quantity::Si;
 
 /// What the landing makes of a load.
-enum Answer {
+struct Answer {
+    /// Every part that could be reckoned.
+    parts: Vec<Carried>,
     /// Nobody states a rating, where one is needed.
-    NoRating,
-    /// The structure is stated, but not what the load stands on.
-    NoFeet,
-    /// Its numbers cannot be used.
-    Refused(Fault),
-    /// Every part.
-    Parts(Vec<Carried>),
+    unrated: bool,
+    /// Numbers that cannot be used.
+    refused: Faults,
+}
+
+/// What may change for a cure: the load's mass, and what of it lies there already, kg; the people.
+#[derive(Clone, Copy)]
+struct Case {
+    mass: f64,
+    lies_less: f64,
+    people: usize,
+}
+
+impl Case {
+    fn of(ctx: &Context<'_>) -> Self {
+        Self { mass: ctx.load.mass_kg.high, lies_less: 0.0, people: ctx.strength().people_counted() }
+    }
 }
 
 /// A part's status, as a lift sees it.
@@ -32,6 +43,14 @@ fn of_part(c: &Carried) -> Status {
         // Nobody rates a push: somebody has to answer for it, and the load is laid down without one.
         Status::CannotTell if c.part == Part::RatedPush => Status::Condition,
         other => other,
+    }
+}
+
+impl Answer {
+    fn status(&self) -> Status {
+        let known = self.parts.iter().map(of_part).max();
+        let unknown = (self.unrated || !self.refused.list.is_empty() || known.is_none()).then_some(Status::CannotTell);
+        known.max(unknown).unwrap_or(Status::CannotTell)
     }
 }
 
@@ -45,10 +64,7 @@ pub(crate) fn status(ctx: &Context<'_>) -> Status {
     {
         return status;
     }
-    match answer(ctx, mass, &mut Silent) {
-        Answer::NoRating | Answer::NoFeet | Answer::Refused(_) => Status::CannotTell,
-        Answer::Parts(parts) => parts.iter().map(of_part).max().unwrap_or(Status::CannotTell),
-    }
+    answer(ctx, Case::of(ctx), &mut Silent).status()
 }
 
 /// The status for the load as it is, where finding it is dear: the same at every stand.
@@ -57,63 +73,36 @@ pub(crate) fn known(ctx: &Context<'_>) -> Option<(f64, Status)> {
     dear.then(|| (ctx.load.mass_kg.high, status(ctx)))
 }
 
-fn answer(ctx: &Context<'_>, mass: f64, trace: &mut impl Trace) -> Answer {
-    let s = ctx.strength();
-    let rated = ctx.landing.rating.is_some();
-    let made_known = s.structure != Structure::NotStated;
-    if !rated && (s.can_sway() || !made_known) {
-        return Answer::NoRating;
+fn answer(ctx: &Context<'_>, case: Case, trace: &mut impl Trace) -> Answer {
+    let (l, s) = (ctx.landing, ctx.strength());
+    let with = LandingStrength { people: Some(case.people), ..s.clone() };
+    let mut landing = with.carries(l.rating.as_ref(), l.size.x * l.size.y, l.occupied.si() - case.lies_less);
+    landing.to_near_edge = (s.edge != Some(EdgeGuard::NoDrop)).then(|| to_near_edge(ctx));
+    if l.approach.is_none() {
+        landing.runs = None;
     }
-    let stated = ctx.feet();
-    let on_feet = matches!(s.structure, Structure::Deck { .. } | Structure::Slab(_));
-    if on_feet && stated.is_none() {
-        return Answer::NoFeet;
-    }
-    let flat = |length: f64| (length, 1, length);
-    let feet = match stated {
-        Some(feet) => Ok(feet.clone()),
-        None => Feet::new(flat(ctx.load.depth), flat(ctx.load.width), Sharing::Even),
-    };
-    match feet.and_then(|feet| parts(ctx, s, &feet, mass, trace)) {
-        Ok(mut parts) => {
-            if stated.is_none() {
-                // What one foot presses nobody knows.
-                for part in parts.iter_mut().filter(|p| p.part == Part::RatedPoint) {
-                    part.limit = None;
-                }
-            }
-            Answer::Parts(parts)
+    let load = StandingLoad { mass: case.mass, size: [ctx.load.depth, ctx.load.width], feet: ctx.feet() };
+    let unrated = l.rating.is_none() && (s.can_sway() || s.structure == Structure::NotStated);
+    let mut answer = Answer { parts: Vec::new(), unrated, refused: Faults::default() };
+    let made = |landing: &LandingCarries<'_>, trace| landing.made(&load, trace).map(|a| a.carried);
+    for part in [landing.rated(&load, trace), made(&landing, trace)] {
+        match part {
+            Ok(parts) => answer.parts.extend(parts),
+            Err(faults) => answer.refused.append(faults),
         }
-        Err(faults) => faults.list.into_iter().next().map_or(Answer::NoRating, Answer::Refused),
     }
+    answer
 }
 
-/// Every part under a load on those feet.
-fn parts(
-    ctx: &Context<'_>,
-    s: &LandingStrength,
-    feet: &Feet,
-    mass: f64,
-    trace: &mut impl Trace,
-) -> Result<Vec<Carried>, Faults> {
-    let l = ctx.landing;
-    let whole = s.carries(l.rating.as_ref(), l.size.x * l.size.y, l.occupied.si());
-    // Which way the feet run under the joists is known only where both directions are.
-    let both = ctx.landing.approach.is_none() || s.runs.is_none();
-    let along = !matches!(s.runs, Some(Runs::Across)) || ctx.landing.approach.is_none();
-    let one = if along { feet.clone() } else { feet.clone().turned() };
-    let mut carried = whole.under(mass, &one, trace)?.carried;
-    if both && matches!(s.structure, Structure::Deck { .. } | Structure::Slab(_)) {
-        let other = LandingCarries { bay: None, ..whole }.under(mass, &one.turned(), trace)?.carried;
-        for c in other {
-            match carried.iter_mut().find(|known| known.part == c.part) {
-                Some(known) if c.demand.si > known.demand.si => *known = c,
-                Some(_) => {}
-                None => carried.push(c),
-            }
-        }
-    }
-    Ok(carried)
+/// From the load in the landing's middle to the edge that it comes over, m; without a direction of approach that may be
+/// any side.
+fn to_near_edge(ctx: &Context<'_>) -> f64 {
+    let size = ctx.landing.size;
+    let (size, load) = match ctx.landing.approach {
+        Some(_) => (size.x, ctx.load.depth),
+        None => (size.min_element(), ctx.load.depth.max(ctx.load.width)),
+    };
+    ((size - load) / 2.0).max(0.0)
 }
 
 pub(crate) fn findings(ctx: &Context<'_>) -> Vec<Finding> {
@@ -123,29 +112,21 @@ pub(crate) fn findings(ctx: &Context<'_>) -> Vec<Finding> {
         return vec![Finding::new("landing", Status::Go, relieved).source(Source::Mechanics)];
     }
     let mut working = ctx.strength().steps.clone();
-    let mass = ctx.load.mass_kg.high;
-    let cannot_tell = |m: Message, remedy| {
-        Finding::new("landing", Status::CannotTell, m).remedy(remedy).source(Source::CommonPractice)
-    };
-    match answer(ctx, mass, &mut working) {
-        Answer::NoRating => {
-            let message = text::LANDING_NO_RATING.with("landing", name).with("mass", kilograms(mass));
-            vec![cannot_tell(message, text::DO_ASK_RATING.message())]
-        }
-        Answer::NoFeet => {
-            vec![cannot_tell(text::LANDING_NO_FEET.with("landing", name), text::DO_STATE_FEET.message())]
-        }
-        Answer::Refused(fault) => {
-            let message = text::LANDING_NOT_JUDGED.with("landing", name).with("why", fault.message);
-            vec![cannot_tell(message, text::DO_ASK_RATING.message())]
-        }
-        Answer::Parts(parts) => {
-            let (push, rest): (Vec<_>, Vec<_>) = parts.into_iter().partition(|p| p.part == Part::RatedPush);
-            let mut out: Vec<Finding> = governing(&rest).map(|g| strength(ctx, g, working)).into_iter().collect();
-            out.extend(push.first().map(|p| pushed(ctx, p)));
-            out
-        }
+    let Answer { parts, unrated, refused } = answer(ctx, Case::of(ctx), &mut working);
+    let cannot_tell = |m: Message| Finding::new("landing", Status::CannotTell, m).source(Source::CommonPractice);
+    let mut out = Vec::new();
+    if unrated {
+        let message = text::LANDING_NO_RATING.with("landing", name).with("mass", kilograms(ctx.load.mass_kg.high));
+        out.push(cannot_tell(message).remedy(text::DO_ASK_RATING));
     }
+    let (push, rest): (Vec<_>, Vec<_>) = parts.into_iter().partition(|p| p.part == Part::RatedPush);
+    out.extend(governing(&rest).map(|g| strength(ctx, g, working)));
+    for fault in refused.list {
+        let message = text::LANDING_NOT_JUDGED.with("landing", name).with("why", fault.message);
+        out.push(cannot_tell(message).remedy(text::DO_CHECK_LANDING_NUMBERS));
+    }
+    out.extend(push.first().map(|p| pushed(ctx, p)));
+    out
 }
 
 /// Who answers for a part.
@@ -160,7 +141,7 @@ fn by<'a>(ctx: &Context<'a>, part: Part) -> &'a str {
             | Part::RatedPush
     );
     let rated = ctx.landing.rating.as_ref().map(|r| r.by.as_str());
-    let name = if of_rating { rated } else { ctx.strength().structure_by.as_deref() };
+    let name = if of_rating { rated } else { ctx.strength().structure_by.as_deref().or(rated) };
     name.unwrap_or_default()
 }
 
@@ -172,9 +153,7 @@ fn strength(ctx: &Context<'_>, g: &Carried, working: Working) -> Finding {
     let Some(limit) = g.limit else {
         let (message, remedy) = match (g.part, ctx.strength().rating.class) {
             (Part::RatedTotal, Some(_)) => (text::LANDING_CLASS_ONLY.with("landing", name), text::DO_ASK_RATING),
-            (Part::RatedPoint, _) if ctx.feet().is_none() => {
-                (text::LANDING_NO_FEET.with("landing", name), text::DO_STATE_FEET)
-            }
+            (Part::Feet, _) => (text::LANDING_NO_FEET.with("landing", name), text::DO_STATE_FEET),
             _ => {
                 let message = text::LANDING_PART_UNKNOWN.with("landing", name).with("part", g.part.name());
                 (message.with("demand", g.demand), text::DO_ASK_RATING)
@@ -198,22 +177,32 @@ fn strength(ctx: &Context<'_>, g: &Carried, working: Working) -> Finding {
     if fits { f } else { mended(ctx, g, f) }
 }
 
-/// What would make an overloaded landing carry: cleared, less at once, half of it. Each was reckoned.
+/// What would make an overloaded landing carry: cleared, without people, less at a time. Each was reckoned.
 fn mended(ctx: &Context<'_>, g: &Carried, mut finding: Finding) -> Finding {
-    let s = ctx.strength();
-    let mass = ctx.load.mass_kg.high;
-    let lies = ctx.landing.occupied.si() + s.lying.iter().map(|l| l.mass.high).sum::<f64>();
+    let case = Case::of(ctx);
+    let fits = |case: Case| answer(ctx, case, &mut Silent).status() <= Status::Condition;
+    if case.people > 0 && fits(Case { people: 0, ..case }) {
+        finding = finding.remedy(text::DO_NOBODY_ON_LANDING);
+    }
+    // What is listed by name is cleared as a whole; here the mass that lies there besides counts.
+    let lies = ctx.landing.occupied.si();
     let excess = g.limit.map_or(f64::INFINITY, |l| g.demand.si - l.si);
-    if g.part == Part::RatedTotal && excess <= lies {
+    if g.part == Part::RatedTotal && excess <= lies && fits(Case { lies_less: excess, ..case }) {
         finding = finding.remedy(text::DO_CLEAR_LANDING.with("mass", kilograms(excess)));
     }
-    let at = |mass: f64| match answer(ctx, mass, &mut Silent) {
+    if g.part == Part::Beside {
+        return finding.remedy(text::DO_CLEAR_BESIDE);
+    }
+    let at = |mass: f64| {
+        let answer = answer(ctx, Case { mass, ..case }, &mut Silent);
+        if answer.unrated || !answer.refused.list.is_empty() {
+            return Vec::new();
+        }
         // Whether the push is rated does not hang on the mass.
-        Answer::Parts(parts) => parts.into_iter().filter(|p| p.part != Part::RatedPush || p.limit.is_some()).collect(),
-        _ => Vec::new(),
+        answer.parts.into_iter().filter(|p| p.part != Part::RatedPush || p.limit.is_some()).collect()
     };
-    match largest_that_fits(mass, at) {
-        Some(most) if most >= mass / 2.0 => {
+    match largest_that_fits(case.mass, at) {
+        Some(most) if most >= case.mass / 2.0 => {
             finding.remedy(text::DO_LESS_ON_LANDING.with("mass", kilograms(most))).remedy(text::DO_HALF_LOAD)
         }
         Some(most) => finding.remedy(text::DO_LESS_ON_LANDING.with("mass", kilograms(most))),

@@ -7,6 +7,7 @@ use crate::context::Context;
 use crate::landing_strength::{EdgeGuard, StandsOn};
 use crate::{Task, text};
 use evidence::{Finding, Message, Source, Status, TextId};
+use ground::edge_rules::LEAST_DROP;
 
 /// `None`: there is nothing to say.
 pub(crate) fn status(ctx: &Context<'_>) -> Option<Status> {
@@ -21,9 +22,15 @@ pub(crate) fn status(ctx: &Context<'_>) -> Option<Status> {
         // Nobody said how many: they count as there.
         Some(EdgeGuard::NoGuard) if s.people_counted() > 0 => Status::NoGo,
         Some(EdgeGuard::NoGuard) => Status::Condition,
-        None if s.stands == Some(StandsOn::Ground) => return None,
+        None if on_the_ground(ctx) => return None,
         None => Status::Condition,
     })
+}
+
+/// True if the landing is the ground itself, or lies on it lower than a drop that counts. Unknown ground is none.
+fn on_the_ground(ctx: &Context<'_>) -> bool {
+    let stands = ctx.strength().stands == Some(StandsOn::Ground);
+    stands && ctx.job.ground.height(ctx.landing.at).is_some_and(|(h, _)| (ctx.landing.level - h).abs() <= LEAST_DROP)
 }
 
 pub(crate) fn finding(ctx: &Context<'_>) -> Option<Finding> {

@@ -18,6 +18,8 @@ enum Found<'a> {
     InTheWay(&'a str),
     /// That lies there, nobody says where.
     Somewhere(&'a str),
+    /// So much lies there, nobody says where, kg.
+    Occupied(f64),
     /// So many people have no room beside the load.
     NoRoom { people: usize },
 }
@@ -36,7 +38,9 @@ fn found<'a>(ctx: &Context<'a>) -> Option<Found<'a>> {
     let half = room.forks_width / 2.0;
     let middle = f64::midpoint(load.y.0, load.y.1);
     let lane = Area { x: (0.0, load.x.0), y: (middle - half, middle + half) };
-    let placed = || s.lying.iter().filter_map(|l| Some((l, l.place?)));
+    // Without a direction of approach nobody knows which edge a place counts from.
+    let known = ctx.landing.approach.is_some();
+    let placed = || s.lying.iter().filter_map(|l| Some((l, l.place.filter(|_| known)?)));
     if let Some((l, _)) = placed().find(|(_, a)| a.meets(load)) {
         return Some(Found::TakenBy(&l.what));
     }
@@ -52,12 +56,13 @@ fn found<'a>(ctx: &Context<'a>) -> Option<Found<'a>> {
             return Some(Found::NoRoom { people });
         }
     }
-    if let Some(l) = s.lying.iter().find(|l| l.place.is_none()) {
+    if let Some(l) = s.lying.iter().find(|l| l.place.is_none() || !known) {
         return Some(Found::Somewhere(&l.what));
     }
     // Mass that is there without a name is somewhere too. A truck's deck is seen from the cab.
-    if quantity::Si::si(&ctx.landing.occupied) > 0.0 && s.stands != Some(StandsOn::Vehicle) {
-        return Some(Found::Somewhere(&ctx.landing.name));
+    let occupied = quantity::Si::si(&ctx.landing.occupied);
+    if occupied > 0.0 && s.stands != Some(StandsOn::Vehicle) {
+        return Some(Found::Occupied(occupied));
     }
     (people > 0 || !s.lying.is_empty()).then_some(Found::Place { people })
 }
@@ -92,7 +97,7 @@ fn of(ctx: &Context<'_>, found: &Found<'_>) -> Status {
         Found::Place { .. } => Status::Go,
         Found::TakenBy(_) | Found::InTheWay(_) => Status::NoGo,
         Found::NoRoom { .. } if ctx.strength().people.is_some() => Status::NoGo,
-        Found::NoRoom { .. } | Found::Somewhere(_) => Status::Condition,
+        Found::NoRoom { .. } | Found::Somewhere(_) | Found::Occupied(_) => Status::Condition,
     }
 }
 
@@ -114,6 +119,10 @@ pub(crate) fn finding(ctx: &Context<'_>) -> Option<Finding> {
         Found::Somewhere(what) => {
             (text::LANDING_SOMEWHERE.with("landing", name).with("what", *what), Some(text::DO_SEE_PLACE_CLEAR))
         }
+        Found::Occupied(mass) => (
+            text::LANDING_OCCUPIED_SOMEWHERE.with("landing", name).with("mass", super::kilograms(*mass)),
+            Some(text::DO_SEE_PLACE_CLEAR),
+        ),
         Found::NoRoom { people } => (
             text::LANDING_NO_ROOM
                 .with("landing", name)

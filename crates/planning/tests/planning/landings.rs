@@ -3,10 +3,10 @@
 use crate::never_pass::demo;
 use evidence::{Finding, Ranged, Silent, Status, Verdict};
 use ground::carried::{Carried, governing};
-use ground::landing_carries::Structure;
+use ground::landing_carries::{Runs, StandingLoad, Structure};
 use ground::pallet_feet::{Feet, Sharing};
 use ground::room::Area;
-use planning::{EdgeGuard, Job, LyingThere, Runs, StandsOn, ToleranceOf, check_lift, plan};
+use planning::{EdgeGuard, Job, LyingThere, StandsOn, ToleranceOf, check_lift, plan};
 use quantity::{Si, kilograms};
 
 /// The first lift of the demo job alone: blocks to a scaffold bay, go.
@@ -139,8 +139,10 @@ fn what_is_proposed_was_reckoned() {
 fn on(job: &Job, mass: f64, feet: &Feet) -> Carried {
     let at = there(job);
     let l = &job.landings[at];
-    let whole = job.strengths[at].carries(l.rating.as_ref(), l.size.x * l.size.y, l.occupied.si());
-    *governing(&whole.under(mass, feet, &mut Silent).unwrap().carried).unwrap()
+    let mut whole = job.strengths[at].carries(l.rating.as_ref(), l.size.x * l.size.y, l.occupied.si());
+    whole.to_near_edge = Some((l.size.x - job.loads[job.lifts[0].load].depth) / 2.0);
+    let load = StandingLoad { mass, size: feet.size(), feet: Some(feet) };
+    *governing(&whole.under(&load, &mut Silent).unwrap().carried).unwrap()
 }
 
 /// The finding is what `ground` says of the same landing; without feet nothing is told, without a direction the worse counts.
@@ -169,15 +171,90 @@ fn a_slab_is_judged_by_what_it_is_made_of() {
     };
     let turned = [Runs::Along, Runs::Across].map(|runs| {
         job.strengths[at].runs = Some(runs);
+        assert!((share(&job) - on(&job, 2000.0, &runners).utilisation()).abs() < 1e-12);
         share(&job)
     });
-    assert!((turned[0] - on(&job, 2000.0, &runners).utilisation()).abs() < 1e-12);
-    assert!((turned[1] - on(&job, 2000.0, &runners.turned()).utilisation()).abs() < 1e-12);
     assert!(turned[0] != turned[1]);
     job.strengths[at].runs = None;
     assert_eq!(share(&job).to_bits(), turned[0].max(turned[1]).to_bits());
     job.feet[load] = None;
     assert_eq!(worst(&job, "landing"), Some(Status::CannotTell));
+    // What the rating refuses stays refused, whatever else is not known.
+    job.landings[at].rating = Some(site::LandingRating { mass: Some(kilograms(200.0)), by: "made".into() });
+    assert_eq!(worst(&job, "landing"), Some(Status::NoGo));
+}
+
+/// What lies on a slab loads it; a pallet is no farther from the edge than the landing lets it be; a load smaller than any
+/// pallet is still held against a rating.
+#[test]
+fn what_lies_there_edges_and_small_loads_count() {
+    let mut job = slab();
+    let (load, at) = (job.lifts[0].load, there(&job));
+    job.landings[at].rating = None;
+    let before = findings(&job, "landing").remove(0);
+    assert_eq!(before.status, Status::Go);
+    job.landings[at].occupied = kilograms(20_000.0);
+    let full = findings(&job, "landing").remove(0);
+    assert_eq!(full.status, Status::NoGo);
+    assert!((full.demand.unwrap().si - (20_000.0 + 2.0 * 113.398) * 9.80665 / 5.0).abs() < 1e-6, "evenly on 5 m²");
+    job.landings[at].occupied = kilograms(0.0);
+
+    job.loads[load].mass_kg = Ranged::exact(2000.0);
+    let mut punched = |edges: [Option<f64>; 2], guard: EdgeGuard| {
+        let Structure::Slab(slab) = &mut job.strengths[at].structure else { panic!("a slab") };
+        slab.to_edges = edges;
+        job.strengths[at].edge = Some(guard);
+        let f = findings(&job, "landing").remove(0);
+        let steps = f.working.unwrap().steps;
+        let around = steps.iter().filter(|s| s.formula.contains("u_1")).flat_map(|s| &s.values);
+        around.filter(|(symbol, _)| symbol == "u_1").map(|(_, q)| q.si).fold(f64::INFINITY, f64::min)
+    };
+    let talked_away = punched([Some(50.0); 2], EdgeGuard::AlwaysClosed);
+    let near = punched([Some(0.4), Some(50.0)], EdgeGuard::AlwaysClosed);
+    assert_eq!(talked_away.to_bits(), near.to_bits(), "0.4 m is all that the landing leaves");
+    assert!(punched([Some(50.0); 2], EdgeGuard::NoDrop) > near);
+
+    let mut pipe = bay();
+    let load = pipe.lifts[0].load;
+    pipe.loads[load].depth = 0.15;
+    assert_eq!(worst(&pipe, "landing"), Some(Status::Go));
+}
+
+/// A landing that is said to be ground, with a drop at its edge, is not passed over.
+#[test]
+fn ground_is_ground_where_the_survey_says_so() {
+    let mut job = bay();
+    job.strengths[0].stands = Some(StandsOn::Ground);
+    job.strengths[0].edge = None;
+    assert_eq!(worst(&job, "landing-edge"), Some(Status::Condition));
+    let ground = job.ground.height(job.landings[0].at).unwrap().0;
+    job.landings[0].level = ground + 0.3;
+    assert_eq!(worst(&job, "landing-edge"), None);
+    job.ground.surfaces.clear();
+    assert_eq!(worst(&job, "landing-edge"), Some(Status::Condition), "unknown ground is no ground");
+}
+
+/// Where things lie counts from an edge that is not known without a direction of approach.
+#[test]
+fn places_count_from_a_known_edge_only() {
+    let mut job = bay();
+    job.strengths[0].lying = vec![lying(10.0, Some(Area { x: (0.0, 0.1), y: (0.0, 0.1) }))];
+    assert_eq!(worst(&job, "landing-room"), Some(Status::Go));
+    job.landings[0].approach = None;
+    assert_eq!(worst(&job, "landing-room"), Some(Status::Condition));
+}
+
+/// What is proposed to be cleared would do; where a pallet's own rating is short nothing is proposed to be cleared.
+#[test]
+fn clearing_is_proposed_only_where_it_cures() {
+    let remedies = |pallet: Option<f64>| {
+        let mut job = bay();
+        job.landings[0].occupied = kilograms(600.0);
+        job.strengths[0].rating.pallet = pallet;
+        findings(&job, "landing")[0].remedies.iter().map(|r| r.id.to_string()).collect::<Vec<_>>()
+    };
+    assert!(remedies(None).iter().any(|r| r == "do-clear-landing"));
+    assert!(!remedies(Some(1000.0)).iter().any(|r| r == "do-clear-landing"));
 }
 
 /// A floor of the building may be judged without a rating; a scaffold never.
