@@ -7,13 +7,14 @@
 //! over its credible range. The truck is the demo's larger one, in order on level ground with the boom
 //! down. No limit here was made to fit a row.
 
+use crate::carried::{clay, trench};
 use crate::incident_site::{Slope, distances, hangs, lift, place, rated, weighs};
 use crate::sampled::Seeded;
 use crate::workspace;
-use evidence::{Finding, Status, Verdict};
+use evidence::{Finding, Ranged, Status, Verdict};
 use machine::Levelling;
 use planning::{Job, Matter, StopKind, plan};
-use quantity::{degrees, pascals};
+use quantity::{degrees, kilograms, pascals};
 use std::collections::HashMap;
 
 /// A row of the table by column.
@@ -75,6 +76,10 @@ const BEYOND_CHART: Reason =
 const SLUNG: Reason = ("load", &["load-wrong-tool"]);
 const FACTOR: Reason = ("load-factor", &["load-factor-short"]);
 const SOFT: Reason = ("ground", &["ground-weak", "ground-unknown"]);
+const LANDING: Reason = ("landing", &["landing-no-rating", "landing-overloaded", "landing-part-too-much"]);
+const RIDES: Reason = ("stops", &["stop-riders"]);
+const WEAK: Reason = ("ground", &["soil-weak"]);
+const DIG: Reason = ("edges", &["near-excavation", "near-excavation-slips"]);
 const EDGES: Reason = ("edges", &["matter-open"]);
 const ROUTE: Reason = ("route", &["matter-open"]);
 const NEAR: Reason = ("people", &["matter-open"]);
@@ -89,7 +94,7 @@ struct Story {
 /// Kilograms of a pound.
 const POUND: f64 = 0.453_592_37;
 
-const STORIES: [Story; 15] = [
+const STORIES: [Story; 18] = [
     // Frame levelling at its end, the ground beyond it; a load slung from the forks; a man on them.
     Story {
         id: "FACE-03IA043",
@@ -319,6 +324,62 @@ const STORIES: [Story; 15] = [
                     job.acceptances.retain(|a| a.matter != Matter::GroundStrength);
                 }
                 job.acceptances.retain(|a| a.matter != Matter::People);
+            }
+            job
+        },
+    },
+    // The last of six skids on one line of a floor whose limit nobody had asked for; with a limit the five before it count.
+    Story {
+        id: "OSHA-201953841",
+        expected: &[LANDING],
+        job: |row, random, was| {
+            let mut job = lift();
+            let skid = row.number("load_kg") / 6.0;
+            let slope = Slope::level(random);
+            place(&mut job, slope, 0.0, random.within(5.5, 6.5), random.within(2.6, 3.4));
+            weighs(&mut job, skid);
+            let landing = &mut job.landings[0];
+            // What a floor of a house takes in all on such a strip, by its engineer: enough for the first two.
+            let limit = random.within(3.5, 4.5) * skid;
+            landing.rating.as_mut().unwrap().mass = Some(kilograms(limit));
+            landing.occupied = kilograms(if was { 5.0 * skid } else { 0.0 });
+            if was && random.index(2) == 0 {
+                landing.rating = None;
+            }
+            job.strengths[0].stands = Some(planning::StandsOn::Building);
+            job
+        },
+    },
+    // A hole no deeper than a knee round a column, beside the way of a wheel.
+    Story {
+        id: "OSHA-202491643",
+        expected: &[DIG],
+        job: |row, random, was| {
+            let mut job = lift();
+            let slope = Slope::level(random);
+            place(&mut job, slope, 0.0, random.within(1.0, 4.0), random.within(2.6, 4.0));
+            let off = if was { random.within(0.3, 0.7) } else { random.within(1.6, 3.0) };
+            let mut hole = trench(&job, off, site::OpenSides::default(), site::Support::None);
+            hole.depth = Some(Ranged::exact(row.number("edge_or_drop_m")));
+            job.surroundings.excavations = vec![hole];
+            job
+        },
+    },
+    // Mud under a wheel, stated as the soft clay that it is, and a man on the forks; on hard clay alone it stands.
+    Story {
+        id: "FACE-99CA002",
+        expected: &[WEAK, RIDES],
+        job: |_, random, was| {
+            let mut job = lift();
+            let slope = Slope::level(random);
+            place(&mut job, slope, 0.0, random.within(1.0, 4.0), random.within(2.6, 4.0));
+            let c_u = if was { random.within(10e3, 40e3) } else { random.within(400e3, 600e3) };
+            let mut soil = clay(c_u);
+            soil.profile.layers[0].stiffness = Some(ground::Stiffness { modulus: 300.0 * c_u, poisson: 0.45 });
+            job.soils = vec![soil];
+            job.acceptances.retain(|a| a.matter != Matter::GroundStrength);
+            if was {
+                job.lifts[0].stops = vec![StopKind::Riders];
             }
             job
         },
