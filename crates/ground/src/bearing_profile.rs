@@ -1,11 +1,11 @@
-//! A pad on layered ground as it was stated: every strength that counts, every layer in reach, the least of all.
+//! A pad on layered ground as it was stated: every strength that counts, every layer, the least of all.
 
 use crate::two_layer::{Sides, TWO_TO_ONE, TwoLayers};
 use crate::{Bearing, BearingCase, Footprint, Layer, Load, Profile, Refusal, Strength, least_bearing, weight_in_wedge};
 use evidence::{Silent, Trace};
 
-/// How deep a base reaches, in its shorter sides: failing wedges go down about one to one and a half, and something soft
-/// below that still tells (ours).
+/// How deep the ground has to be known below a base, in its shorter sides: failing wedges go down about one to one and a
+/// half (ours). What is stated deeper is asked too.
 pub const REACH: f64 = 2.0;
 
 /// A base on a profile.
@@ -50,12 +50,12 @@ impl PadOnProfile {
 }
 
 /// Bearing of a pad on a profile without [`Profile::faults`]: for each strength that counts of the layer under it, alone and over
-/// each lower layer within [`REACH`]. No depth factors; the sides of a punched layer are not credited beyond
+/// each lower layer that is stated, however deep. No depth factors; the sides of a punched layer are not credited beyond
 /// [`Sides::NotStated`]. The working is that of what governs.
 ///
 /// # Errors
-/// [`Refusal::NoStrength`] where a layer in reach has none that counts, [`Refusal::NotExplored`], and what
-/// [`least_bearing`] refuses.
+/// [`Refusal::NoStrength`] where a layer has none that counts, [`Refusal::NotExplored`] where the ground is not known to
+/// [`REACH`], and what [`least_bearing`] refuses.
 pub fn bearing_on_profile(
     pad: &PadOnProfile,
     profile: &Profile,
@@ -63,7 +63,7 @@ pub fn bearing_on_profile(
 ) -> Result<TwoStrengths, Refusal> {
     let effective = pad.base.effective(&pad.load)?;
     let width = effective.full_width;
-    let layers = profile.within(pad.depth, REACH * width)?;
+    let layers = profile.below(pad.depth, REACH * width)?;
     let first = layers.first().ok_or(Refusal::NoStrength)?;
     let mut governs: Option<TwoStrengths> = None;
     let mut take = |one: TwoStrengths| {
@@ -154,7 +154,7 @@ mod tests {
         let bare = ask(vec![layer(0.0, 10.0, Some(15e3), None)], GroundState::AsStated);
         let resistance = |r: Result<TwoStrengths, Refusal>| r.map_or(f64::NAN, |b| b.resistance);
         assert!(crust(0.3).is_ok_and(|b| b.lower.is_some()));
-        assert!(crust(1.5).is_ok_and(|b| b.lower.is_none()), "beyond reach");
+        assert!(crust(9.0).is_ok_and(|b| b.lower.is_none()), "so deep the crust itself is the weaker");
         assert!(resistance(bare) < resistance(crust(0.3)) && resistance(crust(0.3)) < resistance(crust(0.6)));
     }
 

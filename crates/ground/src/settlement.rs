@@ -9,6 +9,9 @@ use evidence::{Source, Step, Trace};
 /// exact, and less).
 pub const RIGID: f64 = 0.93;
 
+/// How deep the ground has to be known, in widths of the widest pad (ours). What is stated deeper counts too.
+pub const KNOWN_TO: f64 = 4.0;
+
 /// A pad that presses evenly.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct PressedPad {
@@ -62,18 +65,19 @@ pub fn point_influence(pad: &PressedPad, at: [f64; 2], h: f64, poisson: f64) -> 
 }
 
 /// Settlement (m) at a point of the surface by pads on a layered ground: layer by layer, each as the difference of what a
-/// ground of its own stiffness gives down to its bottom and down to its top (Steinbrenner's way with layers).
+/// ground of its own stiffness gives down to its bottom and down to its top (Steinbrenner's way with layers). Every layer
+/// counts, and the last that is stated goes down for ever.
 ///
 /// # Errors
-/// [`Refusal::NoStiffness`] where a layer that matters has none, [`Refusal::NotExplored`] where layers end higher; they matter to
-/// four widths of the widest pad. [`Refusal::NoNumber`].
+/// [`Refusal::NoStiffness`] where a layer has none, [`Refusal::NotExplored`] where layers end above [`KNOWN_TO`] widths.
+/// [`Refusal::NoNumber`].
 pub fn settlement_at(pads: &[PressedPad], at: [f64; 2], ground: &Profile) -> Result<f64, Refusal> {
     let widest = pads.iter().map(|p| p.sides[0].max(p.sides[1])).fold(0.0, f64::max);
-    let layers = ground.within(0.0, 4.0 * widest)?;
+    let layers = ground.below(0.0, KNOWN_TO * widest)?;
     let mut sum = 0.0;
     for (i, layer) in layers.iter().enumerate() {
         let Stiffness { modulus, poisson } = layer.stiffness.ok_or(Refusal::NoStiffness)?;
-        // The last goes down for ever, as a half-space.
+        // The last that is stated goes down for ever, as a half-space.
         let bottom = if i + 1 == layers.len() { f64::INFINITY } else { layer.bottom() };
         for pad in pads {
             let sound = pad.pressure >= 0.0 && pad.sides.iter().all(|s| *s > 0.0 && s.is_finite());

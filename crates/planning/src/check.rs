@@ -6,8 +6,9 @@ use crate::checks::statics::Statics;
 use crate::checks::zones::Met;
 use crate::checks::{
     approach, attachment, axle, bearing, buried, chart, contacts, edges, fitted, forks, gates, ground, identity,
-    landing, landing_edge, landing_room, level, line, load, load_shape, machine_fit, matters, obstacle, rigging, rutting,
-    settlement, settlement_finding, sight, slewing, statics, steering, stops, sudden, tool, tyres, wind, zones,
+    landing, landing_edge, landing_room, level, line, load, load_shape, machine_fit, matters, obstacle, rigging,
+    rutting, settlement, settlement_finding, sight, slewing, statics, steering, stops, sudden, tool, tyres, wind,
+    zones,
 };
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed, pose};

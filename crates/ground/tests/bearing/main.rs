@@ -4,6 +4,7 @@
 
 mod cases;
 mod mats;
+mod profiles;
 mod properties;
 mod tables;
 mod val_factors;

@@ -1,0 +1,92 @@
+//! What must hold of a pad on layers: nothing that somebody stated is passed over.
+
+use evidence::Silent;
+use ground::settlement::{PressedPad, settlement_at};
+use ground::{
+    Footprint, GroundState, Layer, Load, PadOnProfile, Profile, Refusal, Stated, Stiffness, bearing_on_profile,
+};
+use proptest::prelude::*;
+
+fn layer(top: f64, thickness: f64, stated: Stated) -> Layer {
+    Layer { top, thickness, unit_weight: 18e3, stated, stiffness: None }
+}
+
+fn clay(c_u: f64) -> Stated {
+    Stated { undrained: Some(c_u), drained: None }
+}
+
+fn carries(side: f64, layers: Vec<Layer>, water: f64, state: GroundState) -> Result<f64, Refusal> {
+    let base = Footprint::Rectangle { width: side, length: 1.5 * side };
+    let load = Load { vertical: 50e3, ..Load::default() };
+    let pad = PadOnProfile { base, load, depth: 0.0, slope: 0.0 };
+    let profile = Profile { layers, water: Some(water), state };
+    bearing_on_profile(&pad, &profile, &mut Silent).map(|b| b.resistance)
+}
+
+/// A crust of that strength and thickness over what is soft, without end.
+fn crust(side: f64, c_u: f64, thickness: f64, soft: Stated) -> Result<f64, Refusal> {
+    let layers = vec![layer(0.0, thickness, clay(c_u)), layer(thickness, f64::INFINITY, soft)];
+    carries(side, layers, 8.0, GroundState::AsStated)
+}
+
+/// 0.60 m of crust over mud were once too deep to ask.
+#[test]
+fn a_hard_crust_over_mud_is_asked_however_thick_it_is() {
+    let over = |thickness| crust(0.25, 400e3, thickness, clay(3e3)).unwrap();
+    let crust_alone = over(60.0);
+    assert!(over(0.60) < 0.5 * crust_alone && over(0.60) / over(0.45) < 1.7, "{} {}", over(0.45), over(0.60));
+}
+
+proptest! {
+    /// Twice the depth to the soft layer is no more than four times the area on it, and so four times what it bears.
+    #[test]
+    fn softer_ground_deeper_down_carries_more_and_never_by_a_jump(
+        side in 0.15..1.5_f64, hard in 40e3..500e3_f64, soft in 2e3..40e3_f64, thickness in 0.05..6.0_f64,
+        deeper in 1.0..1.3_f64, friction in proptest::option::of(20.0..35.0_f64),
+    ) {
+        let below = friction.map_or(clay(soft), |f| Stated { undrained: None, drained: Some((0.0, f.to_radians())) });
+        let (near, far) = (crust(side, hard, thickness, below), crust(side, hard, thickness * deeper, below));
+        let (near, far) = (near.unwrap(), far.unwrap());
+        prop_assert!(far >= near * (1.0 - 1e-9), "{near} {far}");
+        // Area as the square, a drained strength by depth and width as well.
+        prop_assert!(far <= near * deeper.powi(3) * (1.0 + 1e-9), "{near} {far}");
+    }
+
+    #[test]
+    fn a_boundary_that_goes_deeper_settles_less_and_never_by_a_jump(
+        side in 0.2..1.0_f64, stiff in 20e6..200e6_f64, share in 0.01..0.5_f64, thickness in 0.1..8.0_f64,
+        deeper in 1.0..1.1_f64, poisson in 0.0..0.5_f64,
+    ) {
+        let settles = |thickness: f64| {
+            let one = |top: f64, thickness: f64, modulus: f64| Layer {
+                stiffness: Some(Stiffness { modulus, poisson }),
+                ..layer(top, thickness, Stated::default())
+            };
+            let layers = vec![one(0.0, thickness, stiff), one(thickness, f64::INFINITY, share * stiff)];
+            let pad = PressedPad { at: [0.0; 2], sides: [side; 2], pressure: 100e3 };
+            let profile = Profile { layers, water: None, state: GroundState::AsStated };
+            settlement_at(&[pad], [0.0; 2], &profile).unwrap()
+        };
+        let (near, far) = (settles(thickness), settles(thickness * deeper));
+        prop_assert!(far <= near * (1.0 + 1e-9), "{near} {far}");
+        // What lies below a boundary settles by about one over its depth.
+        prop_assert!(far >= near / deeper.powi(2), "{near} {far}");
+    }
+}
+
+/// A rotten layer below four widths was once not there: 33 mm became 3 mm.
+#[test]
+fn soft_ground_below_four_widths_settles_too() {
+    let settles = |thickness: f64| {
+        let one = |top: f64, thickness: f64, modulus: f64| Layer {
+            stiffness: Some(Stiffness { modulus, poisson: 0.3 }),
+            ..layer(top, thickness, Stated::default())
+        };
+        let layers = vec![one(0.0, thickness, 20e6), one(thickness, f64::INFINITY, 0.3e6)];
+        let pad = PressedPad { at: [0.0; 2], sides: [0.4; 2], pressure: 200e3 };
+        let profile = Profile { layers, water: None, state: GroundState::AsStated };
+        settlement_at(&[pad], [0.0; 2], &profile).unwrap()
+    };
+    let (before, after) = (settles(1.59), settles(1.61));
+    assert!(after < before && after > 0.95 * before, "{before} {after}");
+}
