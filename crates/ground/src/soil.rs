@@ -96,6 +96,14 @@ impl Stated {
         });
         undrained.into_iter().chain(drained)
     }
+
+    /// What a bearing is asked with in that state, the least of what each gives: what holds, and beside a drained strength
+    /// an undrained one that has lapsed, as an upper bound. What lapses only takes away; alone it counts for nothing.
+    pub fn bounds(self, state: GroundState) -> impl Iterator<Item = Strength> {
+        let lapsed = matches!(state, GroundState::Wetted | GroundState::Thawing) && self.drained.is_some();
+        let bound = self.undrained.filter(|_| lapsed).map(|c_u| Strength::Undrained { c_u });
+        bound.into_iter().chain(self.counted(state))
+    }
 }
 
 impl Layer {
@@ -187,6 +195,19 @@ mod tests {
         assert_eq!(counted(GroundState::Wetted), [drained(5e3)]);
         assert_eq!(counted(GroundState::Thawing), [drained(0.0)]);
         assert!(counted(GroundState::MeasuredFrozen).is_empty());
+    }
+
+    #[test]
+    fn a_lapsed_strength_stays_as_a_bound_and_counts_for_nothing_alone() {
+        let bounds = |s| clay(0.0, 1.0).stated.bounds(s).collect::<Vec<_>>();
+        let (undrained, drained) =
+            (Strength::Undrained { c_u: 40e3 }, |cohesion| Strength::Drained { cohesion, friction: 0.4 });
+        assert_eq!(bounds(GroundState::AsStated), [undrained, drained(5e3)]);
+        assert_eq!(bounds(GroundState::Wetted), [undrained, drained(5e3)]);
+        assert_eq!(bounds(GroundState::Thawing), [undrained, drained(0.0)]);
+        assert!(bounds(GroundState::MeasuredFrozen).is_empty());
+        let alone = Stated { undrained: Some(40e3), drained: None };
+        assert_eq!(alone.bounds(GroundState::Wetted).chain(alone.bounds(GroundState::Thawing)).count(), 0);
     }
 
     #[test]

@@ -1,4 +1,4 @@
-//! What must hold of a pad on layers: nothing that somebody stated is passed over.
+//! What must hold of a pad on layers: nothing that somebody stated is passed over, and no state carries more than another.
 
 use evidence::Silent;
 use ground::settlement::{PressedPad, settlement_at};
@@ -50,6 +50,31 @@ proptest! {
         prop_assert!(far >= near * (1.0 - 1e-9), "{near} {far}");
         // Area as the square, a drained strength by depth and width as well.
         prop_assert!(far <= near * deeper.powi(3) * (1.0 + 1e-9), "{near} {far}");
+    }
+
+    #[test]
+    fn no_state_of_the_ground_carries_more_than_it_was_stated_for(
+        side in 0.2..1.5_f64, c_u in proptest::option::of(2e3..200e3_f64), cohesion in 0.0..20e3_f64,
+        friction in proptest::option::of(15.0..40.0_f64), lower_c_u in proptest::option::of(2e3..200e3_f64),
+        lower_friction in proptest::option::of(15.0..40.0_f64), thickness in 0.1..4.0_f64, water in 0.0..4.0_f64,
+    ) {
+        let stated = |undrained, friction: Option<f64>| {
+            Stated { undrained, drained: friction.map(|f| (cohesion, f.to_radians())) }
+        };
+        let layers = || vec![
+            layer(0.0, thickness, stated(c_u, friction)),
+            layer(thickness, f64::INFINITY, stated(lower_c_u, lower_friction)),
+        ];
+        let of = |state| carries(side, layers(), water, state);
+        for state in [GroundState::Wetted, GroundState::Thawing, GroundState::MeasuredFrozen] {
+            let (as_stated, then) = (of(GroundState::AsStated), of(state));
+            let less = match (&as_stated, &then) {
+                (Ok(a), Ok(b)) => b <= &(a * (1.0 + 1e-12)),
+                (_, Err(_)) => true,
+                (Err(_), Ok(_)) => false,
+            };
+            prop_assert!(less, "{state:?}: {as_stated:?} {then:?}");
+        }
     }
 
     #[test]
