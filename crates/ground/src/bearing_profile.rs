@@ -1,8 +1,11 @@
 //! A pad on layered ground as it was stated: every strength that counts, every layer, the least of all.
 
+use crate::step_values::{area, force, pressure};
 use crate::two_layer::{Sides, TWO_TO_ONE, TwoLayers};
-use crate::{Bearing, BearingCase, Footprint, Layer, Load, Profile, Refusal, Strength, least_bearing, weight_in_wedge};
-use evidence::{Silent, Trace};
+use crate::{
+    Bearing, BearingCase, Footprint, Layer, Load, Profile, Refusal, Strength, least_bearing, text, weight_in_wedge,
+};
+use evidence::{Silent, Source, Step, Trace};
 
 /// How deep the ground has to be known below a base, in its shorter sides: failing wedges go down about one to one and a
 /// half (ours). What is stated deeper is asked too.
@@ -102,6 +105,53 @@ pub fn bearing_on_profile(
         }
     }
     Ok(governs)
+}
+
+/// What the layers below the one under the base bear of it: asked of several bases close together, as one rectangle over
+/// their outlines, whose loads meet farther down. The least of load spread and punching over every layer that is stated;
+/// `None` where there is none.
+///
+/// # Errors
+/// As [`bearing_on_profile`]; nothing has to be known to any depth.
+pub fn bearing_below_top(
+    pad: &PadOnProfile,
+    profile: &Profile,
+    trace: &mut impl Trace,
+) -> Result<Option<TwoStrengths>, Refusal> {
+    let effective = pad.base.effective(&pad.load)?;
+    let layers = profile.below(pad.depth, 0.0)?;
+    let Some((first, deeper)) = layers.split_first() else { return Err(Refusal::NoStrength) };
+    let above = profile.layers.len() - deeper.len();
+    let mut governs: Option<(TwoStrengths, TwoLayers)> = None;
+    for (i, layer) in deeper.iter().enumerate() {
+        for upper in first.stated.bounds(profile.state) {
+            let case = pad.case(profile, first, upper, effective.full_width);
+            for lower in layer.stated.bounds(profile.state) {
+                let two = over(pad, profile, &case, layer, lower);
+                let ultimate = two.lower_bearing(&mut Silent)?;
+                let resistance = ultimate * effective.area;
+                if governs.is_none_or(|(g, _)| resistance < g.resistance) {
+                    governs =
+                        Some((TwoStrengths { upper, lower: Some((above + i, lower)), ultimate, resistance }, two));
+                }
+            }
+        }
+        if layer.stated.bounds(profile.state).next().is_none() {
+            return Err(Refusal::NoStrength);
+        }
+    }
+    let Some((governs, two)) = governs else {
+        return if deeper.is_empty() { Ok(None) } else { Err(Refusal::NoStrength) };
+    };
+    two.lower_bearing(trace)?;
+    trace.step(|| Step {
+        title: text::STEP_BEARING_RESISTANCE.message(),
+        formula: "R = q_ult·A′,  q_ult = min(q_2, q_3)".into(),
+        values: vec![pressure("q_ult", governs.ultimate), area("A′", effective.area)],
+        result: force("R", governs.resistance),
+        source: Source::Mechanics,
+    });
+    Ok(Some(governs))
 }
 
 fn over(pad: &PadOnProfile, profile: &Profile, case: &BearingCase, layer: &Layer, lower: Strength) -> TwoLayers {

@@ -83,6 +83,8 @@ evidence::messages! {
     STEP_BEARING_RESISTANCE = "working-bearing-resistance" [];
     /// Working: least of the authors.
     STEP_BEARING_LEAST = "working-bearing-least" [author];
+    /// Size of the base on the lower layer.
+    STEP_SPREAD_SIZE = "working-spread-size" [];
     /// Working: load spread through a layer.
     STEP_SPREAD = "working-spread" [];
     /// Working: punching through a layer.

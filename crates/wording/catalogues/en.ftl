@@ -2993,6 +2993,7 @@ working-bearing-ground = Factor of the slope of the ground
 working-bearing-ultimate = Pressure at which the ground fails, by cohesion, by the soil beside, by the soil’s own weight
 working-bearing-resistance = Force at which the ground fails
 working-bearing-least = The least of the authors who cover this case counts: { $author }
+working-spread-size = Size of the load on the lower layer, whose own bearing follows
 working-spread = Load spread through the upper layer: what the weaker layer carries, seen from the base
 working-punching = Punching through the upper layer into the weaker one
 working-two-layers = The least of the ways in which two layers fail

@@ -3048,6 +3048,7 @@ working-bearing-ground = Factor de pendiente del terreno
 working-bearing-ultimate = Presión a la que falla el terreno: por cohesión, por el suelo de los lados y por su propio peso
 working-bearing-resistance = Fuerza a la que falla el terreno
 working-bearing-least = Cuenta el menor de los autores que cubren este caso: { $author }
+working-spread-size = Tamaño de la carga sobre la capa inferior; sigue lo que ésta soporta
 working-spread = Reparto de la carga en la capa superior: lo que soporta la capa débil, visto desde la base
 working-punching = Punzonamiento de la capa superior hacia la capa débil
 working-two-layers = La menor de las formas en que fallan dos capas

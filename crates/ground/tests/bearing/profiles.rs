@@ -1,9 +1,10 @@
 //! What must hold of a pad on layers: nothing that somebody stated is passed over, and no state carries more than another.
 
-use evidence::Silent;
+use evidence::{Silent, Working};
 use ground::settlement::{PressedPad, settlement_at};
 use ground::{
-    Footprint, GroundState, Layer, Load, PadOnProfile, Profile, Refusal, Stated, Stiffness, bearing_on_profile,
+    Footprint, GroundState, Layer, Load, PadOnProfile, Profile, Refusal, Stated, Stiffness, bearing_below_top,
+    bearing_on_profile,
 };
 use proptest::prelude::*;
 
@@ -114,4 +115,55 @@ fn soft_ground_below_four_widths_settles_too() {
     };
     let (before, after) = (settles(1.59), settles(1.61));
     assert!(after < before && after > 0.95 * before, "{before} {after}");
+}
+
+/// Two bases side by side on a crust of cemented gravel: together they bear on what lies deep below as one, and less than both alone.
+#[test]
+fn neighbours_press_deep_ground_together() {
+    let gravel = Stated { undrained: None, drained: Some((60e3, 40.0_f64.to_radians())) };
+    let profile = |thickness: f64| Profile {
+        layers: vec![layer(0.0, thickness, gravel), layer(thickness, f64::INFINITY, clay(10e3))],
+        water: Some(9.0),
+        state: GroundState::AsStated,
+    };
+    let pad = |width: f64, length: f64| PadOnProfile {
+        base: Footprint::Rectangle { width, length },
+        load: Load { vertical: 50e3, ..Load::default() },
+        depth: 0.0,
+        slope: 0.0,
+    };
+    let alone = |t: f64| bearing_on_profile(&pad(0.4, 0.4), &profile(t), &mut Silent).unwrap().resistance;
+    let both = |t: f64| bearing_below_top(&pad(0.4, 1.4), &profile(t), &mut Silent).unwrap().unwrap();
+    assert!(both(0.2).resistance > 2.0 * alone(0.2), "near the top each bears for itself");
+    assert!(both(1.8).resistance < 2.0 * alone(1.8), "{} {}", both(1.8).resistance, alone(1.8));
+    assert_eq!(both(1.8).lower.map(|l| l.0), Some(1));
+    let one = Profile { layers: vec![layer(0.0, 5.0, clay(300e3))], ..profile(1.0) };
+    assert_eq!(bearing_below_top(&pad(0.4, 1.4), &one, &mut Silent), Ok(None));
+    let dark = Profile { layers: vec![layer(0.0, 1.0, clay(300e3)), layer(1.0, 5.0, Stated::default())], ..one };
+    assert_eq!(bearing_below_top(&pad(0.4, 1.4), &dark, &mut Silent), Err(Refusal::NoStrength));
+}
+
+/// The lower layer's own bearing is printed with its author and size, and its numbers give the printed ones.
+#[test]
+fn load_spread_can_be_followed_by_hand() {
+    let layers = vec![layer(0.0, 0.5, clay(200e3)), layer(0.5, f64::INFINITY, clay(20e3))];
+    let profile = Profile { layers, water: None, state: GroundState::AsStated };
+    let base = Footprint::Rectangle { width: 1.5, length: 2.0 };
+    let pad = PadOnProfile { base, load: Load { vertical: 50e3, ..Load::default() }, depth: 0.0, slope: 0.0 };
+    let mut working = Working::default();
+    bearing_on_profile(&pad, &profile, &mut working).unwrap();
+    let at = |symbol: &str| working.steps.iter().position(|s| s.result.0 == symbol).unwrap();
+    let (size, spread) = (at("B_2"), at("q_2"));
+    let value = |step: usize, symbol: &str| {
+        working.steps[step].values.iter().find(|v| v.0 == symbol).map_or(f64::NAN, |v| v.1.si)
+    };
+    assert!((working.steps[size].result.1.si - 2.0).abs() < 1e-12 && (value(size, "L_2") - 2.5).abs() < 1e-12);
+    let between: Vec<_> = working.steps[size..spread].iter().collect();
+    assert!(between.iter().any(|s| s.title.id == "working-bearing-least"), "whose");
+    assert!(between.iter().any(|s| s.result.0 == "N_c"), "by which factors");
+    let own = between.iter().rfind(|s| s.result.0 == "q_ult").unwrap().result.1.si;
+    assert!((own - value(spread, "q_low")).abs() < 1e-9);
+    let by_hand = (own - value(spread, "Δσ")) * value(spread, "B_2") * value(spread, "L_2")
+        / (value(spread, "B′") * value(spread, "L′"));
+    assert!((by_hand - working.steps[spread].result.1.si).abs() < 1e-6);
 }
