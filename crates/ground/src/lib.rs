@@ -67,6 +67,7 @@ mod landing_range;
 pub mod lateral;
 mod lateral_forms;
 pub mod mat_material;
+mod mat_steps;
 pub mod mats;
 pub mod needed_mat;
 pub mod pallet_feet;

@@ -109,6 +109,10 @@ evidence::messages! {
     STEP_DESIGN_ACTION = "working-design-action" [];
     /// Working: design value of the resistance.
     STEP_DESIGN_RESISTANCE = "working-design-resistance" [];
+    /// Strength of a mat in bending, with its factors.
+    STEP_MAT_STRENGTH = "working-mat-strength" [];
+    /// Strength of a mat in shear, with its factors.
+    STEP_MAT_SHEAR_STRENGTH = "working-mat-shear-strength" [];
     /// Working: pressure under the effective part of a mat.
     STEP_MAT_PRESSURE = "working-mat-pressure" [];
     /// Working: bending stress of a mat.

@@ -93,10 +93,6 @@ enum Kind {
 }
 const KINDS: [(&str, Kind); 3] = [("timber", Kind::Timber), ("steel", Kind::Steel), ("declared", Kind::Declared)];
 
-/// The greater factor on forces of EN 1990:2002, Table A1.2(B) (from memory): it comes off the mat's strengths where the set
-/// of factors leaves the force as it is.
-const FORCE_FACTOR: f64 = 1.5;
-
 struct Asked {
     pad: [f64; 2],
     offset: [f64; 2],
@@ -196,9 +192,7 @@ fn with_set(asked: &Asked, set: FactorSet) -> Result<MatResult, Refusal> {
     let mut working = asked.steps.clone();
     let force = set.action(asked.safety.loads, &mut working);
     let profile = design(&asked.profile, set);
-    let less = if matches!(set, FactorSet::Global(_)) { FORCE_FACTOR } else { 1.0 };
-    let MatMaterial { bending, shear, .. } = asked.material;
-    let material = MatMaterial { bending: bending / less, shear: shear / less, ..asked.material.clone() };
+    let material = set.on_mat(&asked.material);
     let carried = |works: [f64; 2], trace: &mut Working| -> Result<f64, Refusal> {
         let base = Footprint::Rectangle { width: works[0], length: works[1] };
         let load = Load { vertical: force, ..Load::default() };

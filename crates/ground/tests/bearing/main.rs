@@ -3,6 +3,7 @@
 #![allow(clippy::unwrap_used, clippy::disallowed_methods, reason = "tests")]
 
 mod cases;
+mod mat_working;
 mod mats;
 mod profiles;
 mod properties;

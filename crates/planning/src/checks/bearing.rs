@@ -13,7 +13,7 @@ use crate::posed::Posed;
 use crate::{SoilArea, text};
 use evidence::{Finding, Message, Silent, Source, Status, Trace, Working};
 use geometry::DVec2;
-use ground::mats::PadOnMat;
+use ground::mats::{Mat, PadOnMat};
 use ground::presumed::{Presumed, Under};
 use ground::{FactorSet, Footprint, Loads, PadOnProfile, Profile, Refusal, bearing_on_profile};
 
@@ -107,7 +107,8 @@ fn answer(
     let base = match ctx.lift.mat.and_then(|i| ctx.job.mats.get(i)) {
         Some(kind) => {
             let pad = PadOnMat { pad: [length, width], offset: [MAT_OFF_MIDDLE; 2], force: action };
-            let works = kind.mat.under(&pad, trace)?.works;
+            let mat = Mat { material: set.on_mat(&kind.mat.material), ..kind.mat.clone() };
+            let works = mat.under(&pad, trace)?.works;
             Footprint::Rectangle { width: works[0], length: works[1] }
         }
         None => Footprint::Rectangle { width, length },
