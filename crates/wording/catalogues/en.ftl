@@ -3069,6 +3069,9 @@ cli-granular-note = The method is from memory and for a platform that is built, 
 
 soil-carries = { $wheel } presses with { $force } with factor; { $soil } carries { $limit } ({ $factors }), by { $by }.
 soil-weak = { $wheel } presses with { $force } with factor, more than { $soil } carries: { $limit } ({ $factors }), by { $by }.
+group-front = All of the front axle together
+group-rear = All of the rear axle together
+group-all = The whole machine
 soil-presumed = { $wheel } presses with { $force }; { $soil } is presumed to carry { $limit } ({ $factors }), by { $by }.
 soil-presumed-weak = { $wheel } presses with { $force }, more than { $soil } is presumed to carry: { $limit } ({ $factors }), by { $by }.
 presumed-by = presumed by { $code }

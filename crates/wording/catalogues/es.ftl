@@ -3124,6 +3124,9 @@ cli-granular-note = El método es de memoria y para una plataforma construida, d
 
 soil-carries = { $wheel } transmite { $force } con coeficiente; { $soil } soporta { $limit } ({ $factors }), según { $by }.
 soil-weak = { $wheel } transmite { $force } con coeficiente, más de lo que soporta { $soil }: { $limit } ({ $factors }), según { $by }.
+group-front = Todo el eje delantero junto
+group-rear = Todo el eje trasero junto
+group-all = La máquina entera
 soil-presumed = { $wheel } presiona con { $force }; se presume que { $soil } soporta { $limit } ({ $factors }), según { $by }.
 soil-presumed-weak = { $wheel } presiona con { $force }, más de lo que se presume que soporta { $soil }: { $limit } ({ $factors }), según { $by }.
 presumed-by = presunto según { $code }
