@@ -91,6 +91,8 @@ evidence::messages! {
     STEP_PUNCHING = "working-punching" [];
     /// Working: the least of the ways in which two layers fail.
     STEP_TWO_LAYERS = "working-two-layers" [];
+    /// Bearing of a platform's own material.
+    STEP_PLATFORM_OWN = "working-platform-own" [];
     /// Working: granular platform over clay.
     STEP_PLATFORM = "working-platform" [];
     /// Working: thickness of a granular platform.
@@ -123,6 +125,8 @@ evidence::messages! {
     STEP_MAT_STIFF = "working-mat-stiff" [];
     /// Working: smallest square mat that works.
     STEP_MAT_SIDE = "working-mat-side" [];
+    /// What one layer adds to the settlement of a pad.
+    STEP_SETTLEMENT_LAYER = "working-settlement-layer" [];
     /// Working: immediate settlement of a pad.
     STEP_SETTLEMENT = "working-settlement" [];
     /// Working: tilt from the difference of settlement.

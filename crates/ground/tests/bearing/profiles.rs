@@ -1,7 +1,7 @@
 //! What must hold of a pad on layers: nothing that somebody stated is passed over, and no state carries more than another.
 
 use evidence::{Silent, Working};
-use ground::settlement::{PressedPad, settlement_at};
+use ground::settlement::{PressedPad, settlement_at, settlements};
 use ground::{
     Footprint, GroundState, Layer, Load, PadOnProfile, Profile, Refusal, Stated, Stiffness, bearing_below_top,
     bearing_on_profile,
@@ -166,4 +166,42 @@ fn load_spread_can_be_followed_by_hand() {
     let by_hand = (own - value(spread, "Δσ")) * value(spread, "B_2") * value(spread, "L_2")
         / (value(spread, "B′") * value(spread, "L′"));
     assert!((by_hand - working.steps[spread].result.1.si).abs() < 1e-6);
+}
+
+/// Each layer of a settlement is printed with its stiffness, depths and influence, and gives by hand what is printed.
+#[test]
+fn a_settlement_can_be_followed_by_hand() {
+    let one = |top: f64, thickness: f64, modulus: f64, poisson: f64| Layer {
+        stiffness: Some(Stiffness { modulus, poisson }),
+        ..layer(top, thickness, Stated::default())
+    };
+    let layers = vec![one(0.0, 0.5, 40e6, 0.3), one(0.5, 1.5, 8e6, 0.45), one(2.0, 9.0, 30e6, 0.2)];
+    let profile = Profile { layers, water: None, state: GroundState::AsStated };
+    let pad = PressedPad { at: [0.0; 2], sides: [0.8, 0.5], pressure: 150e3 };
+    let mut working = Working::default();
+    settlements(&[pad], &profile, &mut working).unwrap();
+    let of: Vec<_> = working.steps.iter().filter(|s| s.result.0 == "Δs").collect();
+    assert_eq!(of.len(), 3);
+    let mut sum = 0.0;
+    for step in &of {
+        let v = |symbol: &str| step.values.iter().find(|v| v.0 == symbol).map_or(f64::NAN, |v| v.1.si);
+        let (m, poisson) = (v("L") / v("B"), v("ν"));
+        let influence = |z: f64| {
+            let n = 2.0 * z / v("B");
+            let (r, rm, rn, rmn) =
+                ((m * m + n * n + 1.0).sqrt(), (1.0 + m * m).sqrt(), (1.0 + n * n).sqrt(), (m * m + n * n).sqrt());
+            let f1 = m * ((1.0 + rm) * rmn / (m * (1.0 + r))).ln() + ((m + rm) * rn / (m + r)).ln();
+            let f2 = n / 2.0 * (m / (n * r)).atan();
+            4.0 * v("B") / 2.0 * (1.0 - poisson * poisson) / std::f64::consts::PI
+                * (f1 + (1.0 - 2.0 * poisson) / (1.0 - poisson) * f2)
+        };
+        let bottom = if v("z_2").is_nan() { 1e7 } else { v("z_2") };
+        assert!((influence(bottom) - v("I_2")).abs() < 1e-6 * v("I_2"), "{step:?}");
+        assert!(v("z_1") == 0.0 || (influence(v("z_1")) - v("I_1")).abs() < 1e-9);
+        let by_hand = v("q") / v("E") * (v("I_2") - v("I_1"));
+        assert!((by_hand - step.result.1.si).abs() < 1e-12);
+        sum += by_hand;
+    }
+    let last = working.steps.last().unwrap();
+    assert!((last.values.iter().find(|v| v.0 == "s_0").unwrap().1.si - sum).abs() < 1e-12);
 }
