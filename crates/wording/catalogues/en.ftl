@@ -3044,7 +3044,7 @@ cli-mat-centred = The smallest mat is looked for under the pad’s middle. Give 
 
 cli-settles = It settles by { $settlement } at once, under the forces without factors.
 cli-settles-not-told = How far it settles is not told: { $why }.
-cli-not-told-modulus = a layer within four widths states no modulus
+cli-not-told-modulus = a layer states no modulus
 cli-not-told-depth = the layers end above four widths of the base
 cli-not-told-base = only pads and mats on the surface are reckoned
 cli-not-told-number = a value is no number

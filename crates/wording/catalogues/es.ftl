@@ -3099,7 +3099,7 @@ cli-mat-centred = La placa más pequeña se busca centrada bajo el plato. Indiqu
 
 cli-settles = Asienta { $settlement } de inmediato, con las fuerzas sin coeficientes.
 cli-settles-not-told = No se dice cuánto asienta: { $why }.
-cli-not-told-modulus = una capa dentro de cuatro anchos no indica su módulo
+cli-not-told-modulus = una capa no indica su módulo
 cli-not-told-depth = las capas acaban antes de cuatro anchos de la base
 cli-not-told-base = solo se calculan platos y placas de apoyo en la superficie
 cli-not-told-number = un valor no es un número

@@ -9,11 +9,11 @@ use super::text as words;
 use crate::Run;
 use crate::args::Said;
 use evidence::{Certainty, Message, Silent, Source, Working};
-use ground::mat_material::{MatMaterial, Spreads, TimberClass};
+use ground::mat_material::{MatMaterial, TimberClass};
 use ground::mats::{Mat, MatAnswer, MatLimit, PadOnMat};
 use ground::needed_mat::smallest_square;
 use ground::{FactorSet, Footprint, Load, PadOnProfile, Profile, Refusal, bearing_on_profile};
-use jobfile::{Bound, Reader};
+use jobfile::{Bound, MAT_SPREADS, Reader};
 use quantity::{Dimension, Quantity};
 use serde::{Deserialize, Serialize};
 
@@ -82,8 +82,6 @@ pub(crate) enum WorksTo {
     /// It gives too much.
     Stiffness,
 }
-
-const SPREADS: [(&str, Spreads); 2] = [("planks", Spreads::AlongPlanks), ("plate", Spreads::BothWays)];
 
 #[derive(Debug, Clone, Copy)]
 enum Kind {
@@ -164,7 +162,7 @@ fn material(root: &Reader<'_>, file: &str) -> Option<MatMaterial> {
             let value = |key: &str, most: f64| root.decision(key, Dimension::Pressure, Bound::UpTo(most));
             let values = [value("bending", 1e9), value("shear", 1e9), value("modulus", 1e12)];
             let factor = root.decision("factor_of_mat", Dimension::Number, Bound::Within(1.0, 10.0));
-            let spreads = root.choice("spreads", &SPREADS);
+            let spreads = root.choice("spreads", &MAT_SPREADS);
             let [bending, shear, modulus] = values;
             let source = Source::Input { place: file.to_owned(), certainty: Certainty::Stated };
             MatMaterial::declared([bending?, shear?, modulus?], factor?, spreads?, source).ok()
