@@ -99,6 +99,7 @@ pub fn bearing_on_profile(
         }
         Some((i, lower)) => {
             over(pad, profile, &case, &layers[i], lower).bearing(trace)?;
+            resistance_step("R = q_ult·A′", &governs, effective.area, trace);
             // Counted from the surface, not from the layer under the base.
             let above = profile.layers.iter().position(|l| l.top == first.top).unwrap_or(0);
             governs.lower = Some((above + i, lower));
@@ -144,14 +145,18 @@ pub fn bearing_below_top(
         return if deeper.is_empty() { Ok(None) } else { Err(Refusal::NoStrength) };
     };
     two.lower_bearing(trace)?;
+    resistance_step("R = q_ult·A′,  q_ult = min(q_2, q_3)", &governs, effective.area, trace);
+    Ok(Some(governs))
+}
+
+fn resistance_step(formula: &'static str, governs: &TwoStrengths, of: f64, trace: &mut impl Trace) {
     trace.step(|| Step {
         title: text::STEP_BEARING_RESISTANCE.message(),
-        formula: "R = q_ult·A′,  q_ult = min(q_2, q_3)".into(),
-        values: vec![pressure("q_ult", governs.ultimate), area("A′", effective.area)],
+        formula: formula.into(),
+        values: vec![pressure("q_ult", governs.ultimate), area("A′", of)],
         result: force("R", governs.resistance),
         source: Source::Mechanics,
     });
-    Ok(Some(governs))
 }
 
 fn over(pad: &PadOnProfile, profile: &Profile, case: &BearingCase, layer: &Layer, lower: Strength) -> TwoLayers {

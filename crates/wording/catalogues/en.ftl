@@ -3071,6 +3071,7 @@ cli-granular-note = The method is from memory and for a platform that is built, 
 
 soil-carries = { $wheel } presses with { $force } with factor; { $soil } carries { $limit } ({ $factors }), by { $by }.
 soil-weak = { $wheel } presses with { $force } with factor, more than { $soil } carries: { $limit } ({ $factors }), by { $by }.
+working-group = The contacts as one rectangle over their outlines, the force off its middle
 group-front = All of the front axle together
 group-rear = All of the rear axle together
 group-all = The whole machine

@@ -3126,6 +3126,7 @@ cli-granular-note = El método es de memoria y para una plataforma construida, d
 
 soil-carries = { $wheel } transmite { $force } con coeficiente; { $soil } soporta { $limit } ({ $factors }), según { $by }.
 soil-weak = { $wheel } transmite { $force } con coeficiente, más de lo que soporta { $soil }: { $limit } ({ $factors }), según { $by }.
+working-group = Los apoyos como un solo rectángulo sobre sus contornos, con la fuerza fuera de su centro
 group-front = Todo el eje delantero junto
 group-rear = Todo el eje trasero junto
 group-all = La máquina entera

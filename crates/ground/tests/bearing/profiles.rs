@@ -151,7 +151,9 @@ fn load_spread_can_be_followed_by_hand() {
     let base = Footprint::Rectangle { width: 1.5, length: 2.0 };
     let pad = PadOnProfile { base, load: Load { vertical: 50e3, ..Load::default() }, depth: 0.0, slope: 0.0 };
     let mut working = Working::default();
-    bearing_on_profile(&pad, &profile, &mut working).unwrap();
+    let whole = bearing_on_profile(&pad, &profile, &mut working).unwrap();
+    let last = working.steps.last().unwrap();
+    assert_eq!((last.result.0.as_ref(), last.result.1.si), ("R", whole.resistance));
     let at = |symbol: &str| working.steps.iter().position(|s| s.result.0 == symbol).unwrap();
     let (size, spread) = (at("B_2"), at("q_2"));
     let value = |step: usize, symbol: &str| {

@@ -2,12 +2,14 @@
 //! outlines with the force of each pose and how far off its middle it acts.
 
 use super::bearing::base;
+use super::metres;
 use super::statics::Statics;
 use crate::SoilArea;
 use crate::context::Context;
 use crate::text;
-use evidence::{Silent, TextId, Trace};
+use evidence::{Silent, Source, Step, TextId, Trace};
 use ground::{FactorSet, Footprint, Load, Loads, PadOnProfile, Refusal};
+use quantity::{Dimension, Quantity};
 
 /// Which contacts count as one.
 const GROUPS: [([bool; 4], TextId); 3] = [
@@ -81,8 +83,22 @@ impl Group {
         }
         let vertical = set.action(Loads { permanent: 0.0, variable: sum }, trace);
         let off = |k: usize| moment[k] / sum - 0.5 * (low[k] + high[k]);
-        let base = Footprint::Rectangle { width: high[1] - low[1], length: high[0] - low[0] };
+        let (width, length) = (high[1] - low[1], high[0] - low[0]);
+        let base = Footprint::Rectangle { width, length };
         let load = Load { vertical, eccentricity: [off(1), off(0)], ..Load::default() };
+        trace.step(|| {
+            let value = |symbol: &'static str, si: f64| (symbol.into(), metres(si));
+            Step {
+                title: text::WORKING_GROUP.message(),
+                formula: "B′ = B − 2·|e_B|,  L′ = L − 2·|e_L|,  A′ = B′·L′".into(),
+                values: vec![value("B", width), value("L", length), value("e_B", off(1)), value("e_L", off(0))],
+                result: (
+                    "A′".into(),
+                    Quantity::new((width - 2.0 * off(1).abs()) * (length - 2.0 * off(0).abs()), Dimension::Area),
+                ),
+                source: Source::CommonPractice,
+            }
+        });
         Ok(Some(PadOnProfile { base, load, depth: 0.0, slope }))
     }
 }

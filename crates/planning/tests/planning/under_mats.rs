@@ -112,6 +112,12 @@ fn deep_mud_is_pressed_by_all_together() {
     assert!(who(&found).starts_with("group-"), "{:?}", found.message);
     let steps = &found.working.as_ref().unwrap().steps;
     assert_eq!(steps.last().unwrap().result.1.si, found.limit.unwrap().si);
+    let area = steps.iter().find(|s| s.title.id == "working-group").unwrap();
+    let v = |symbol: &str| area.values.iter().find(|v| v.0 == symbol).unwrap().1.si;
+    let by_hand = (v("B") - 2.0 * v("e_B").abs()) * (v("L") - 2.0 * v("e_L").abs());
+    let last = steps.iter().rfind(|s| s.result.0 == "R").unwrap();
+    let whole = last.values.iter().find(|v| v.0 == "A′").unwrap().1.si;
+    assert!((by_hand - whole).abs() < 1e-9 && (area.result.1.si - whole).abs() < 1e-9);
     assert!(who(&over_mud(3.0, 200e3)).starts_with("wheel-"));
     let mut refused = false;
     for c_u in [60e3, 20e3, 8e3, 3e3, 1.5e3, 0.5e3] {
