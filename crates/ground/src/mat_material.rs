@@ -176,26 +176,27 @@ impl MatMaterial {
     /// How the strengths come about.
     pub(crate) fn steps(&self, trace: &mut impl Trace) {
         let factor = || number("γ_F", self.force_factor);
-        let (bending, shear): ((&'static str, Vec<Value>), (&'static str, Vec<Value>)) = match self.made {
+        let [bending, shear]: [(&'static str, Vec<Value>); 2] = match self.made {
             Made::Timber(class) => {
                 let [f_m, f_v, _] = class.characteristic();
                 let (k_mod, gamma) = (|| number("k_mod", TIMBER_WET), || number("γ_M", TIMBER_FACTOR));
-                (
+                let cracks = number("k_cr", TIMBER_CRACKS);
+                [
                     ("f_m = k_mod·f_mk/(γ_M·γ_F)", vec![k_mod(), pressure("f_mk", f_m), gamma(), factor()]),
                     (
                         "f_v = k_mod·k_cr·f_vk/(γ_M·γ_F)",
-                        vec![k_mod(), number("k_cr", TIMBER_CRACKS), pressure("f_vk", f_v), gamma(), factor()],
+                        vec![k_mod(), cracks, pressure("f_vk", f_v), gamma(), factor()],
                     ),
-                )
+                ]
             }
-            Made::Steel(f_y) => (
+            Made::Steel(f_y) => [
                 ("f_m = f_y/γ_F", vec![pressure("f_y", f_y), factor()]),
                 ("f_v = f_y/(√3·γ_F)", vec![pressure("f_y", f_y), factor()]),
-            ),
-            Made::Declared { bending, shear, factor: divides } => (
+            ],
+            Made::Declared { bending, shear, factor: divides } => [
                 ("f_m = f_mk/(γ_M·γ_F)", vec![pressure("f_mk", bending), number("γ_M", divides), factor()]),
                 ("f_v = f_vk/(γ_M·γ_F)", vec![pressure("f_vk", shear), number("γ_M", divides), factor()]),
-            ),
+            ],
         };
         let of = [
             (text::STEP_MAT_STRENGTH, bending, pressure("f_m", self.bending)),

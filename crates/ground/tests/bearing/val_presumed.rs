@@ -23,7 +23,7 @@ fn val_presumed_values_all_rows() {
         let got = ours.unwrap().allowable(Under::PadOrMat { width: 1.0 }, &mut evidence::Silent);
         match low_end(&row["value_kpa"]) {
             Some(kpa) if kpa > 0.0 && !REFUSED.contains(&row["soil"].as_ref()) => {
-                assert_eq!(got, Ok(1e3 * kpa), "{}", row["soil"])
+                assert_eq!(got, Ok(1e3 * kpa), "{}", row["soil"]);
             }
             _ => assert_eq!(got, Err(Refusal::NothingPresumed), "{}", row["soil"]),
         }
