@@ -1,11 +1,14 @@
-//! A pad on layered ground as it was stated: every strength that counts, every layer in reach, the least of all.
+//! A pad on layered ground as it was stated: every strength that counts, every layer, the least of all.
 
+use crate::step_values::{area, force, pressure};
 use crate::two_layer::{Sides, TWO_TO_ONE, TwoLayers};
-use crate::{Bearing, BearingCase, Footprint, Layer, Load, Profile, Refusal, Strength, least_bearing, weight_in_wedge};
-use evidence::{Silent, Trace};
+use crate::{
+    Bearing, BearingCase, Footprint, Layer, Load, Profile, Refusal, Strength, least_bearing, text, weight_in_wedge,
+};
+use evidence::{Silent, Source, Step, Trace};
 
-/// How deep a base reaches, in its shorter sides: failing wedges go down about one to one and a half, and something soft
-/// below that still tells (ours).
+/// How deep the ground has to be known below a base, in its shorter sides: failing wedges go down about one to one and a
+/// half (ours). What is stated deeper is asked too.
 pub const REACH: f64 = 2.0;
 
 /// A base on a profile.
@@ -50,12 +53,12 @@ impl PadOnProfile {
 }
 
 /// Bearing of a pad on a profile without [`Profile::faults`]: for each strength that counts of the layer under it, alone and over
-/// each lower layer within [`REACH`]. No depth factors; the sides of a punched layer are not credited beyond
+/// each lower layer that is stated, however deep. No depth factors; the sides of a punched layer are not credited beyond
 /// [`Sides::NotStated`]. The working is that of what governs.
 ///
 /// # Errors
-/// [`Refusal::NoStrength`] where a layer in reach has none that counts, [`Refusal::NotExplored`], and what
-/// [`least_bearing`] refuses.
+/// [`Refusal::NoStrength`] where a layer has none that counts, [`Refusal::NotExplored`] where the ground is not known to
+/// [`REACH`], and what [`least_bearing`] refuses.
 pub fn bearing_on_profile(
     pad: &PadOnProfile,
     profile: &Profile,
@@ -63,7 +66,7 @@ pub fn bearing_on_profile(
 ) -> Result<TwoStrengths, Refusal> {
     let effective = pad.base.effective(&pad.load)?;
     let width = effective.full_width;
-    let layers = profile.within(pad.depth, REACH * width)?;
+    let layers = profile.below(pad.depth, REACH * width)?;
     let first = layers.first().ok_or(Refusal::NoStrength)?;
     let mut governs: Option<TwoStrengths> = None;
     let mut take = |one: TwoStrengths| {
@@ -71,13 +74,13 @@ pub fn bearing_on_profile(
             governs = Some(one);
         }
     };
-    for upper in first.stated.counted(profile.state) {
+    for upper in first.stated.bounds(profile.state) {
         let case = pad.case(profile, first, upper, width);
         let Bearing { ultimate, resistance, .. } = least_bearing(&case, &mut Silent)?;
         take(TwoStrengths { upper, lower: None, ultimate, resistance });
         for (i, layer) in layers.iter().enumerate().skip(1) {
             let mut counts = false;
-            for lower in layer.stated.counted(profile.state) {
+            for lower in layer.stated.bounds(profile.state) {
                 counts = true;
                 let two = over(pad, profile, &case, layer, lower).bearing(&mut Silent)?;
                 let (ultimate, resistance) = (two.ultimate, two.resistance);
@@ -96,12 +99,64 @@ pub fn bearing_on_profile(
         }
         Some((i, lower)) => {
             over(pad, profile, &case, &layers[i], lower).bearing(trace)?;
+            resistance_step("R = q_ult·A′", &governs, effective.area, trace);
             // Counted from the surface, not from the layer under the base.
             let above = profile.layers.iter().position(|l| l.top == first.top).unwrap_or(0);
             governs.lower = Some((above + i, lower));
         }
     }
     Ok(governs)
+}
+
+/// What the layers below the one under the base bear of it: asked of several bases close together, as one rectangle over
+/// their outlines, whose loads meet farther down. The least of load spread and punching over every layer that is stated;
+/// `None` where there is none.
+///
+/// # Errors
+/// As [`bearing_on_profile`]; nothing has to be known to any depth.
+pub fn bearing_below_top(
+    pad: &PadOnProfile,
+    profile: &Profile,
+    trace: &mut impl Trace,
+) -> Result<Option<TwoStrengths>, Refusal> {
+    let effective = pad.base.effective(&pad.load)?;
+    let layers = profile.below(pad.depth, 0.0)?;
+    let Some((first, deeper)) = layers.split_first() else { return Err(Refusal::NoStrength) };
+    let above = profile.layers.len() - deeper.len();
+    let mut governs: Option<(TwoStrengths, TwoLayers)> = None;
+    for (i, layer) in deeper.iter().enumerate() {
+        for upper in first.stated.bounds(profile.state) {
+            let case = pad.case(profile, first, upper, effective.full_width);
+            for lower in layer.stated.bounds(profile.state) {
+                let two = over(pad, profile, &case, layer, lower);
+                let ultimate = two.lower_bearing(&mut Silent)?;
+                let resistance = ultimate * effective.area;
+                if governs.is_none_or(|(g, _)| resistance < g.resistance) {
+                    governs =
+                        Some((TwoStrengths { upper, lower: Some((above + i, lower)), ultimate, resistance }, two));
+                }
+            }
+        }
+        if layer.stated.bounds(profile.state).next().is_none() {
+            return Err(Refusal::NoStrength);
+        }
+    }
+    let Some((governs, two)) = governs else {
+        return if deeper.is_empty() { Ok(None) } else { Err(Refusal::NoStrength) };
+    };
+    two.lower_bearing(trace)?;
+    resistance_step("R = q_ult·A′,  q_ult = min(q_2, q_3)", &governs, effective.area, trace);
+    Ok(Some(governs))
+}
+
+fn resistance_step(formula: &'static str, governs: &TwoStrengths, of: f64, trace: &mut impl Trace) {
+    trace.step(|| Step {
+        title: text::STEP_BEARING_RESISTANCE.message(),
+        formula: formula.into(),
+        values: vec![pressure("q_ult", governs.ultimate), area("A′", of)],
+        result: force("R", governs.resistance),
+        source: Source::Mechanics,
+    });
 }
 
 fn over(pad: &PadOnProfile, profile: &Profile, case: &BearingCase, layer: &Layer, lower: Strength) -> TwoLayers {
@@ -154,7 +209,7 @@ mod tests {
         let bare = ask(vec![layer(0.0, 10.0, Some(15e3), None)], GroundState::AsStated);
         let resistance = |r: Result<TwoStrengths, Refusal>| r.map_or(f64::NAN, |b| b.resistance);
         assert!(crust(0.3).is_ok_and(|b| b.lower.is_some()));
-        assert!(crust(1.5).is_ok_and(|b| b.lower.is_none()), "beyond reach");
+        assert!(crust(9.0).is_ok_and(|b| b.lower.is_none()), "so deep the crust itself is the weaker");
         assert!(resistance(bare) < resistance(crust(0.3)) && resistance(crust(0.3)) < resistance(crust(0.6)));
     }
 
@@ -167,7 +222,7 @@ mod tests {
         let dark = vec![layer(0.0, 0.5, Some(100e3), None), layer(0.5, 5.0, None, None)];
         assert_eq!(ask(dark, GroundState::AsStated), Err(Refusal::NoStrength));
         let clay = || vec![layer(0.0, 5.0, Some(100e3), Some((2e3, 0.4)))];
-        assert!(matches!(ask(clay(), GroundState::Wetted), Ok(b) if matches!(b.upper, Strength::Drained { .. })));
+        assert!(matches!(ask(clay(), GroundState::Wetted), Ok(b) if b.resistance > 0.0));
         assert_eq!(ask(clay(), GroundState::MeasuredFrozen), Err(Refusal::NoStrength));
     }
 }

@@ -6,7 +6,7 @@
 //! - [`Profile`], [`Layer`], [`Stated`], [`Strength`]: soil as stated by somebody, with every fault at once
 //! - [`Prandtl`] and the factors `N_γ` by author; Terzaghi's from two tables, the lower counts
 //! - [`ultimate_bearing`], [`least_bearing`]: a pad or a tyre's patch by five authors, or the most cautious
-//! - [`bearing_on_profile`]: a pad on layered ground with water, every strength and every layer in reach
+//! - [`bearing_on_profile`]: a pad on layered ground with water, every strength and every layer; several pads as one: [`bearing_below_top`]
 //! - [`two_layer`]: load spread and punching through a stronger layer; [`platform`]: granular over clay
 //! - [`rutting`]: ruts of wheels by shear strength, CBR or cone index
 //! - [`presumed`]: presumed bearing values, for pads and mats, never for tyres
@@ -67,6 +67,7 @@ mod landing_range;
 pub mod lateral;
 mod lateral_forms;
 pub mod mat_material;
+mod mat_steps;
 pub mod mats;
 pub mod needed_mat;
 pub mod pallet_feet;
@@ -106,7 +107,7 @@ pub mod worst_place;
 pub use beam_on_ground::BeamOnGround;
 pub use bearing::{Bearing, BearingCase, Method, least_bearing, ultimate_bearing};
 pub use bearing_factors::{Prandtl, TerzaghiFactors, n_gamma_en1997, n_gamma_hansen, n_gamma_meyerhof, n_gamma_vesic};
-pub use bearing_profile::{PadOnProfile, REACH, TwoStrengths, bearing_on_profile};
+pub use bearing_profile::{PadOnProfile, REACH, TwoStrengths, bearing_below_top, bearing_on_profile};
 pub use contact::Contact;
 pub use effective_area::{Effective, Footprint, Load};
 pub use partial_factors::{FactorSet, Loads};

@@ -1,7 +1,8 @@
 //! What mats are made of: strengths as used in design, and stiffness.
 
-use crate::Refusal;
-use evidence::Source;
+use crate::step_values::{Value, number, pressure};
+use crate::{Refusal, text};
+use evidence::{Source, Step, Trace};
 
 /// Values for bending a mat. Pa.
 #[derive(Debug, Clone, PartialEq)]
@@ -16,7 +17,33 @@ pub struct MatMaterial {
     pub spreads: Spreads,
     /// Where the values come from.
     pub source: Source,
+    /// What the strengths are made of.
+    pub made: Made,
+    /// What has come off the strengths because the force has no factor: 1 or [`FORCE_FACTOR`].
+    pub force_factor: f64,
 }
+
+/// What design strengths are made of, Pa.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Made {
+    /// Planks of a class.
+    Timber(TimberClass),
+    /// Steel of that yield strength.
+    Steel(f64),
+    /// Bending and shear as declared, and what divides them.
+    Declared {
+        /// Bending.
+        bending: f64,
+        /// Shear.
+        shear: f64,
+        /// Divides both.
+        factor: f64,
+    },
+}
+
+/// The greater factor on forces of EN 1990:2002, Table A1.2(B) (from memory): it comes off a mat's strengths where a set of
+/// factors leaves the force as it is ([`crate::FactorSet::on_mat`]).
+pub const FORCE_FACTOR: f64 = 1.5;
 
 /// How a mat spreads a load.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -91,6 +118,8 @@ impl MatMaterial {
             modulus,
             spreads: Spreads::AlongPlanks,
             source: Source::from_memory("EN 338:2016, Table 1; EN 1995-1-1:2004, Tables 2.3, 3.1"),
+            made: Made::Timber(class),
+            force_factor: 1.0,
         }
     }
 
@@ -108,6 +137,8 @@ impl MatMaterial {
             modulus: 210e9,
             spreads: Spreads::BothWays,
             source: Source::from_memory("EN 1993-1-1:2005, 6.2"),
+            made: Made::Steel(yield_strength),
+            force_factor: 1.0,
         })
     }
 
@@ -125,7 +156,61 @@ impl MatMaterial {
         if !(sound && factor >= 1.0 && factor.is_finite()) {
             return Err(Refusal::NoNumber);
         }
-        Ok(Self { bending: bending / factor, shear: shear / factor, modulus, spreads, source })
+        Ok(Self {
+            bending: bending / factor,
+            shear: shear / factor,
+            modulus,
+            spreads,
+            source,
+            made: Made::Declared { bending, shear, factor },
+            force_factor: 1.0,
+        })
+    }
+
+    /// Strengths less [`FORCE_FACTOR`], for a force without a factor.
+    pub(crate) fn under_plain_force(&self) -> Self {
+        let less = FORCE_FACTOR / self.force_factor;
+        Self { bending: self.bending / less, shear: self.shear / less, force_factor: FORCE_FACTOR, ..self.clone() }
+    }
+
+    /// How the strengths come about.
+    pub(crate) fn steps(&self, trace: &mut impl Trace) {
+        let factor = || number("γ_F", self.force_factor);
+        let [bending, shear]: [(&'static str, Vec<Value>); 2] = match self.made {
+            Made::Timber(class) => {
+                let [f_m, f_v, _] = class.characteristic();
+                let (k_mod, gamma) = (|| number("k_mod", TIMBER_WET), || number("γ_M", TIMBER_FACTOR));
+                let cracks = number("k_cr", TIMBER_CRACKS);
+                [
+                    ("f_m = k_mod·f_mk/(γ_M·γ_F)", vec![k_mod(), pressure("f_mk", f_m), gamma(), factor()]),
+                    (
+                        "f_v = k_mod·k_cr·f_vk/(γ_M·γ_F)",
+                        vec![k_mod(), cracks, pressure("f_vk", f_v), gamma(), factor()],
+                    ),
+                ]
+            }
+            Made::Steel(f_y) => [
+                ("f_m = f_y/γ_F", vec![pressure("f_y", f_y), factor()]),
+                ("f_v = f_y/(√3·γ_F)", vec![pressure("f_y", f_y), factor()]),
+            ],
+            Made::Declared { bending, shear, factor: divides } => [
+                ("f_m = f_mk/(γ_M·γ_F)", vec![pressure("f_mk", bending), number("γ_M", divides), factor()]),
+                ("f_v = f_vk/(γ_M·γ_F)", vec![pressure("f_vk", shear), number("γ_M", divides), factor()]),
+            ],
+        };
+        let of = [
+            (text::STEP_MAT_STRENGTH, bending, pressure("f_m", self.bending)),
+            (text::STEP_MAT_SHEAR_STRENGTH, shear, pressure("f_v", self.shear)),
+        ];
+        for (title, (formula, values), result) in of {
+            trace.step(|| Step {
+                title: title.message(),
+                formula: formula.into(),
+                values,
+                result,
+                source: self.source.clone(),
+            });
+        }
     }
 }
 

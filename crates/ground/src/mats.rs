@@ -4,10 +4,9 @@
 //! least counts: by bending and by shear under the pressure that then acts, and by stiffness: the end gives no more than
 //! a share of the cantilever, else it no longer presses the ground.
 
+use crate::Refusal;
 use crate::mat_material::{MatMaterial, Spreads};
-use crate::step_values::{area, force, length, moment_per_metre, pressure};
-use crate::{Refusal, text};
-use evidence::{Source, Step, Trace};
+use evidence::Trace;
 
 /// A cantilever may give that share of its length at its end (0.75 %: published practice for mats under outriggers, from
 /// memory).
@@ -94,7 +93,7 @@ impl Mat {
             bending: 6.0 * moment / (t * t),
             shear: 1.5 * across_edge / t,
         };
-        self.steps(pad, reach, stiff, &answer, trace);
+        self.steps(pad, self.works(pad, across, stiff), stiff, &answer, trace);
         Ok(answer)
     }
 
@@ -133,24 +132,23 @@ impl Mat {
         }
     }
 
-    /// Moment and shear at the worst edge of the pad, for a metre of the pad's side. Of a plate the corners hang on the
-    /// edges too: each edge carries a trapezoid between lines at 45°, `m = p·(c²/2 + 2·c³/(3·a))`, `v = p·(c + c²/a)`.
+    /// The two edges of the pad that lie across the first and the second side.
+    pub(crate) fn edges(&self, pad: &PadOnMat, works: [f64; 2], p: f64) -> [PadEdge; 2] {
+        [0, 1].map(|i| {
+            let reach = |i: usize| 0.5 * (works[i] - pad.pad[i]);
+            // No more of the corners than the other reach leaves.
+            let corner = match self.material.spreads {
+                Spreads::AlongPlanks => 0.0,
+                Spreads::BothWays => reach(i).min(reach(1 - i)).max(0.0),
+            };
+            PadEdge { reach: reach(i), corner, side: pad.pad[1 - i], pressure: p }
+        })
+    }
+
+    /// The greatest moment (N·m/m) and shear (N/m) of both.
     fn at_edge(&self, pad: &PadOnMat, works: [f64; 2], p: f64) -> (f64, f64) {
-        let edge = |i: usize| {
-            let c = 0.5 * (works[i] - pad.pad[i]);
-            match self.material.spreads {
-                Spreads::AlongPlanks => (0.5 * p * c * c, p * c),
-                Spreads::BothWays => {
-                    let a = pad.pad[1 - i];
-                    // No more of the corners than the other reach leaves.
-                    let side = c.min(0.5 * (works[1 - i] - pad.pad[1 - i]));
-                    let corner = if c > 0.0 { side * c / a } else { 0.0 };
-                    (p * (0.5 * c * c + corner * c * 2.0 / 3.0), p * (c + corner))
-                }
-            }
-        };
-        let (first, second) = (edge(0), edge(1));
-        (first.0.max(second.0), first.1.max(second.1))
+        let [a, b] = self.edges(pad, works, p);
+        (a.moment().max(b.moment()), a.shear().max(b.shear()))
     }
 
     /// Reach (m) at which the end of a cantilever under the mean pressure gives [`GIVE`] of it: `p·c⁴/(8·E·I) = GIVE·c`,
@@ -190,57 +188,31 @@ impl Mat {
             None
         }
     }
+}
 
-    fn steps(&self, pad: &PadOnMat, reach: f64, stiff: f64, a: &MatAnswer, trace: &mut impl Trace) {
-        if stiff.is_finite() {
-            trace.step(|| Step {
-                title: text::STEP_MAT_STIFF.message(),
-                formula: "c_s: p·c_s³/(8·E·t³/12) = 0.0075".into(),
-                values: vec![pressure("E", self.material.modulus), length("t", self.thickness)],
-                result: length("c_s", stiff),
-                source: Source::from_memory("mats under outriggers, published practice"),
-            });
-        }
-        trace.step(|| Step {
-            title: text::STEP_MAT_PRESSURE.message(),
-            formula: "p = F/(L′·B′)".into(),
-            values: vec![force("F", pad.force), length("L′", a.works[0]), length("B′", a.works[1])],
-            result: pressure("p", a.pressure),
-            source: Source::Mechanics,
-        });
-        let plate = self.material.spreads == Spreads::BothWays;
-        trace.step(|| Step {
-            title: text::STEP_MAT_BENDING.message(),
-            formula: if plate {
-                "σ = 6·m/t²,  m = p·(c²/2 + 2·c³/(3·a))"
-            } else {
-                "σ = 6·m/t²,  m = p·c²/2"
-            }
-            .into(),
-            values: vec![
-                pressure("p", a.pressure),
-                length("c", reach),
-                length("a", pad.pad[1]),
-                length("t", self.thickness),
-                moment_per_metre("m", a.moment),
-                pressure("f_m", self.material.bending),
-            ],
-            result: pressure("σ", a.bending),
-            source: self.material.source.clone(),
-        });
-        trace.step(|| Step {
-            title: text::STEP_MAT_SHEAR.message(),
-            formula: if plate { "τ = 1.5·p·(c + c²/a)/t" } else { "τ = 1.5·p·c/t" }.into(),
-            values: vec![
-                pressure("p", a.pressure),
-                length("c", reach),
-                area("A′", a.works[0] * a.works[1]),
-                length("t", self.thickness),
-                pressure("f_v", self.material.shear),
-            ],
-            result: pressure("τ", a.shear),
-            source: self.material.source.clone(),
-        });
+/// A cantilever of the mat at an edge of the pad. Of a plate the corners hang on the edge too: it carries a trapezoid
+/// between lines at 45°, cut off where the other reach ends.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct PadEdge {
+    /// `c`, m.
+    pub(crate) reach: f64,
+    /// `k`: how far the corners reach along the edge, m; 0 without.
+    pub(crate) corner: f64,
+    /// `a`: the edge, m.
+    pub(crate) side: f64,
+    pressure: f64,
+}
+
+impl PadEdge {
+    /// `m = p·(c²/2 + 2·k·c²/(3·a))`, for a metre of the edge, N·m/m.
+    pub(crate) fn moment(&self) -> f64 {
+        let c = self.reach;
+        self.pressure * (0.5 * c * c + self.corner * c / self.side * c * 2.0 / 3.0)
+    }
+
+    /// `v = p·(c + k·c/a)`, for a metre of the edge, N/m.
+    pub(crate) fn shear(&self) -> f64 {
+        self.pressure * (self.reach + self.corner * self.reach / self.side)
     }
 }
 

@@ -1,5 +1,6 @@
 //! Design values: sets of partial factors by name, or one factor.
 
+use crate::mat_material::MatMaterial;
 use crate::step_values::{force, number};
 use crate::{Stated, Strength, text};
 use evidence::{Source, Step, Trace};
@@ -110,6 +111,15 @@ impl FactorSet {
             source: self.source(),
         });
         design
+    }
+
+    /// What a mat is made of, as this set asks it: where the force has no factor, [`crate::mat_material::FORCE_FACTOR`] comes
+    /// off its strengths. A mat's own strength is not soil's, and no factor on the ground covers it.
+    pub fn on_mat(self, material: &MatMaterial) -> MatMaterial {
+        match self {
+            Self::Global(_) => material.under_plain_force(),
+            _ => material.clone(),
+        }
     }
 
     /// Design resistance (N) from one that was calculated with [`FactorSet::strength`].

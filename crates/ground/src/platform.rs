@@ -49,10 +49,10 @@ impl Platform {
         let sides = self.sides() * thickness * thickness;
         let (clay, own) = (self.clay_alone(), self.own());
         let q = (clay + sides).min(own);
+        self.own_step(trace);
         trace.step(|| Step {
             title: text::STEP_PLATFORM.message(),
-            formula: "q = min(c_u·(π + 2)·(1 + 0.2·W/L) + γ·D²/W·K_p·tan(⅔·φ)·(1 + W/L), ½·γ·W·N_γ·(1 − 0.3·W/L))"
-                .into(),
+            formula: "q = min(c_u·(π + 2)·(1 + 0.2·W/L) + γ·D²/W·K_p·tan(⅔·φ)·(1 + W/L), q_own)".into(),
             values: vec![
                 pressure("c_u", self.clay),
                 angle("φ", self.friction),
@@ -86,9 +86,10 @@ impl Platform {
         if fails {
             return Err(Refusal::OutsideMethod);
         }
+        self.own_step(trace);
         trace.step(|| Step {
             title: text::STEP_PLATFORM_THICKNESS.message(),
-            formula: "D = √(W·(q − c_u·(π + 2)·(1 + 0.2·W/L)) / (γ·K_p·tan(⅔·φ)·(1 + W/L)))".into(),
+            formula: "q ≤ q_own,  D = √(W·(q − c_u·(π + 2)·(1 + 0.2·W/L)) / (γ·K_p·tan(⅔·φ)·(1 + W/L)))".into(),
             values: vec![
                 pressure("q", demand),
                 pressure("c_u", self.clay),
@@ -96,6 +97,7 @@ impl Platform {
                 weight("γ", self.unit_weight),
                 length("W", self.width),
                 length("L", self.length),
+                number("K_p", Prandtl::of(self.friction).passive()),
             ],
             result: length("D", needed),
             source: source(),
@@ -125,6 +127,27 @@ impl Platform {
         let passive = Prandtl::of(self.friction).passive();
         self.unit_weight / self.width * passive * libm::tan(self.friction * 2.0 / 3.0) * (1.0 + self.ratio())
     }
+    fn own_step(&self, trace: &mut impl Trace) {
+        trace.step(|| {
+            let factors = Prandtl::of(self.friction);
+            Step {
+                title: text::STEP_PLATFORM_OWN.message(),
+                formula:
+                    "q_own = ½·γ·W·N_γ·(1 − 0.3·W/L),  N_γ = 2·(N_q − 1)·tan φ,  N_q = exp(π·tan φ)·tan²(45° + φ/2)"
+                        .into(),
+                values: vec![
+                    angle("φ", self.friction),
+                    number("N_q", factors.n_q),
+                    number("N_γ", n_gamma_en1997(&factors)),
+                    weight("γ", self.unit_weight),
+                    length("W", self.width),
+                    length("L", self.length),
+                ],
+                result: pressure("q_own", self.own()),
+                source: Source::second_hand("EN 1997-1:2004, annex D, D.4"),
+            }
+        });
+    }
     fn own(&self) -> f64 {
         let n_gamma = n_gamma_en1997(&Prandtl::of(self.friction));
         0.5 * self.unit_weight * self.width * n_gamma * (1.0 - 0.3 * self.ratio())
@@ -150,6 +173,21 @@ mod tests {
         let q = ON_SOFT_CLAY.bearing(t, &mut Silent).unwrap_or(f64::NAN);
         assert!((q - demand).abs() < 1e-6, "{q}");
         assert_eq!(ON_SOFT_CLAY.thickness(100e3, &mut Silent), Ok(0.0), "the clay carries that bare");
+    }
+
+    #[test]
+    fn its_own_bearing_is_printed_with_its_factors() {
+        let mut working = evidence::Working::default();
+        let thickness = ON_SOFT_CLAY.thickness(200e3, &mut working);
+        assert!(thickness.is_ok() && ON_SOFT_CLAY.bearing(0.5, &mut working).is_ok());
+        let own: Vec<_> = working.steps.iter().filter(|s| s.result.0 == "q_own").collect();
+        assert_eq!(own.len(), 2);
+        for step in own {
+            let v = |symbol: &str| step.values.iter().find(|v| v.0 == symbol).map_or(f64::NAN, |v| v.1.si);
+            let n_gamma = 2.0 * (v("N_q") - 1.0) * libm::tan(v("φ"));
+            let q = 0.5 * v("γ") * v("W") * n_gamma * (1.0 - 0.3 * v("W") / v("L"));
+            assert!((n_gamma - v("N_γ")).abs() < 1e-9 && (q - step.result.1.si).abs() < 1e-6);
+        }
     }
 
     #[test]

@@ -2,7 +2,8 @@
 //! tyre's patch is smaller and presses harder than anything they were made for.
 //!
 //! They are allowable pressures: reserve is in them, and no partial factor belongs on top. Of a range the low end
-//! counts; "under 100 kPa" has no low end and presumes nothing.
+//! counts; "under 100 kPa" has no low end and presumes nothing. Neither does a row for ground that nobody looked at, or for
+//! fill of which nobody says how it was placed, whatever the code gives there for houses (ours).
 
 use crate::step_values::{length, pressure};
 use crate::{Refusal, text};
@@ -83,7 +84,8 @@ impl Presumed {
     /// Allowable pressure under what stands there, Pa.
     ///
     /// # Errors
-    /// [`Refusal::PresumedUnderTyre`]; [`Refusal::NothingPresumed`] where the table has no value or no low end;
+    /// [`Refusal::PresumedUnderTyre`]; [`Refusal::NothingPresumed`] where the table has no value or no low
+    /// end, or nobody looked;
     /// [`Refusal::TooNarrow`] for a base narrower than the table is for; [`Refusal::NoNumber`].
     pub fn allowable(&self, under: Under, trace: &mut impl Trace) -> Result<f64, Refusal> {
         let Under::PadOrMat { width } = under else { return Err(Refusal::PresumedUnderTyre) };
@@ -107,6 +109,10 @@ impl Presumed {
 
 const fn row(code: Code, soil: &'static str, kpa: f64) -> Presumed {
     Presumed { code, soil, low: Some(kpa * 1e3), least_width: 0.0 }
+}
+/// What the code gives is not taken.
+const fn nothing(code: Code, soil: &'static str) -> Presumed {
+    Presumed { code, soil, low: None, least_width: 0.0 }
 }
 /// Granular soil of BS 8004 holds for widths of 1 m or more, water well below.
 const fn british(soil: &'static str, kpa: Option<f64>, least_width: f64) -> Presumed {
@@ -139,11 +145,11 @@ pub const TABLE: [Presumed; 33] = [
     row(Chicago, "hardpan", 574.6),
     row(Chicago, "solid rock", 9576.1),
     row(Chicago, "organic soil", 0.0),
-    row(Chicago, "filled ground or loam", 23.9),
+    nothing(Chicago, "filled ground or loam"),
     row(Cfr, "rock or hardpan", 191.5),
     row(Cfr, "sandy gravel and gravel, very dense or cemented sand, preloaded silt and clay", 95.8),
     row(Cfr, "sand, silty sand, clayey sand, medium dense coarse sand, very stiff silt and sandy clay", 71.8),
-    row(Cfr, "no determination made", 71.8),
+    nothing(Cfr, "no determination made"),
     british("dense gravel or dense sand and gravel", Some(600.0), 1.0),
     british("medium dense gravel or sand and gravel", Some(200.0), 1.0),
     british("loose gravel or sand and gravel", None, 1.0),
@@ -175,6 +181,8 @@ mod tests {
         assert_eq!(ask(Code::Bs8004, "firm clay", 0.5), Some(Ok(75e3)));
         assert_eq!(ask(Code::Bs8004, "soft clay and silt", 2.0), Some(Err(Refusal::NothingPresumed)));
         assert_eq!(ask(Code::Chicago, "organic soil", 2.0), Some(Err(Refusal::NothingPresumed)));
+        assert_eq!(ask(Code::Cfr, "no determination made", 2.0), Some(Err(Refusal::NothingPresumed)));
+        assert_eq!(ask(Code::Chicago, "filled ground or loam", 2.0), Some(Err(Refusal::NothingPresumed)));
         assert_eq!(ask(Code::Bs8004, "compact sand", 0.6), Some(Err(Refusal::TooNarrow { least: 1.0 })));
         assert_eq!(ask(Code::Bs8004, "compact sand", f64::NAN), Some(Err(Refusal::NoNumber)));
     }

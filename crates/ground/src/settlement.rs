@@ -9,6 +9,9 @@ use evidence::{Source, Step, Trace};
 /// exact, and less).
 pub const RIGID: f64 = 0.93;
 
+/// How deep the ground has to be known, in widths of the widest pad (ours). What is stated deeper counts too.
+pub const KNOWN_TO: f64 = 4.0;
+
 /// A pad that presses evenly.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct PressedPad {
@@ -62,18 +65,40 @@ pub fn point_influence(pad: &PressedPad, at: [f64; 2], h: f64, poisson: f64) -> 
 }
 
 /// Settlement (m) at a point of the surface by pads on a layered ground: layer by layer, each as the difference of what a
-/// ground of its own stiffness gives down to its bottom and down to its top (Steinbrenner's way with layers).
+/// ground of its own stiffness gives down to its bottom and down to its top (Steinbrenner's way with layers). Every layer
+/// counts, and the last that is stated goes down for ever.
 ///
 /// # Errors
-/// [`Refusal::NoStiffness`] where a layer that matters has none, [`Refusal::NotExplored`] where layers end higher; they matter to
-/// four widths of the widest pad. [`Refusal::NoNumber`].
+/// [`Refusal::NoStiffness`] where a layer has none, [`Refusal::NotExplored`] where layers end above [`KNOWN_TO`] widths.
+/// [`Refusal::NoNumber`].
 pub fn settlement_at(pads: &[PressedPad], at: [f64; 2], ground: &Profile) -> Result<f64, Refusal> {
-    let widest = pads.iter().map(|p| p.sides[0].max(p.sides[1])).fold(0.0, f64::max);
-    let layers = ground.within(0.0, 4.0 * widest)?;
     let mut sum = 0.0;
+    for part in parts(pads, at, ground)? {
+        sum += part.settles;
+    }
+    if sum.is_finite() { Ok(sum) } else { Err(Refusal::NoNumber) }
+}
+
+/// What one layer adds under one pad.
+struct Part {
+    pressure: f64,
+    stiffness: Stiffness,
+    top: f64,
+    /// Infinite of the last.
+    bottom: f64,
+    /// Influence down to its top and to its bottom, m.
+    influence: [f64; 2],
+    settles: f64,
+}
+
+fn parts(pads: &[PressedPad], at: [f64; 2], ground: &Profile) -> Result<Vec<Part>, Refusal> {
+    let widest = pads.iter().map(|p| p.sides[0].max(p.sides[1])).fold(0.0, f64::max);
+    let layers = ground.below(0.0, KNOWN_TO * widest)?;
+    let mut parts = Vec::with_capacity(layers.len() * pads.len());
     for (i, layer) in layers.iter().enumerate() {
-        let Stiffness { modulus, poisson } = layer.stiffness.ok_or(Refusal::NoStiffness)?;
-        // The last goes down for ever, as a half-space.
+        let stiffness = layer.stiffness.ok_or(Refusal::NoStiffness)?;
+        let Stiffness { modulus, poisson } = stiffness;
+        // The last that is stated goes down for ever, as a half-space.
         let bottom = if i + 1 == layers.len() { f64::INFINITY } else { layer.bottom() };
         for pad in pads {
             let sound = pad.pressure >= 0.0 && pad.sides.iter().all(|s| *s > 0.0 && s.is_finite());
@@ -81,10 +106,42 @@ pub fn settlement_at(pads: &[PressedPad], at: [f64; 2], ground: &Profile) -> Res
                 return Err(Refusal::NoNumber);
             }
             let above = if layer.top > 0.0 { point_influence(pad, at, layer.top, poisson) } else { 0.0 };
-            sum += pad.pressure / modulus * (point_influence(pad, at, bottom, poisson) - above);
+            let influence = [above, point_influence(pad, at, bottom, poisson)];
+            let settles = pad.pressure / modulus * (influence[1] - influence[0]);
+            parts.push(Part { pressure: pad.pressure, stiffness, top: layer.top, bottom, influence, settles });
         }
     }
-    if sum.is_finite() { Ok(sum) } else { Err(Refusal::NoNumber) }
+    Ok(parts)
+}
+
+/// Influence of a rectangle's middle: four quarters that meet there.
+const MIDDLE: &str = "Δs = q/E·(I_2 − I_1),  I(z) = 4·B/2·(1 − ν²)/π·(F_1 + (1 − 2·ν)/(1 − ν)·F_2),  m = L/B,  n = 2·z/B,  \
+    F_1 = m·ln((1 + √(1 + m²))·√(m² + n²)/(m·(1 + √(m² + n² + 1)))) + ln((m + √(1 + m²))·√(1 + n²)/(m + √(m² + n² + 1))),  \
+    F_2 = n/2·atan(m/(n·√(m² + n² + 1)))";
+
+impl Part {
+    fn step(&self, pad: &PressedPad) -> Step {
+        let mut values = vec![
+            pressure("q", self.pressure),
+            length("L", pad.sides[0]),
+            length("B", pad.sides[1]),
+            pressure("E", self.stiffness.modulus),
+            number("ν", self.stiffness.poisson),
+            length("z_1", self.top),
+        ];
+        // Without end: I_2 is that of a half-space.
+        if self.bottom.is_finite() {
+            values.push(length("z_2", self.bottom));
+        }
+        values.extend([length("I_1", self.influence[0]), length("I_2", self.influence[1])]);
+        Step {
+            title: text::STEP_SETTLEMENT_LAYER.message(),
+            formula: MIDDLE.into(),
+            values,
+            result: length("Δs", self.settles),
+            source: Source::from_memory("Steinbrenner 1934"),
+        }
+    }
 }
 
 /// Settlement (m) of each of several rigid pads, each under all: [`RIGID`] of its own middle, and what the others do there.
@@ -107,9 +164,12 @@ pub fn settlement_of(pads: &[PressedPad], i: usize, ground: &Profile, trace: &mu
         others += settlement_at(core::slice::from_ref(other), pad.at, ground)?;
     }
     let s = RIGID * own + others;
+    for part in parts(core::slice::from_ref(pad), pad.at, ground)? {
+        trace.step(|| part.step(pad));
+    }
     trace.step(|| Step {
         title: text::STEP_SETTLEMENT.message(),
-        formula: "s = 0.93·s_0 + Σ s_i,  s_0 = Σ q/E·(I(z_2) − I(z_1))".into(),
+        formula: "s = 0.93·s_0 + Σ s_i,  s_0 = Σ Δs".into(),
         values: vec![
             pressure("q", pad.pressure),
             length("L", pad.sides[0]),

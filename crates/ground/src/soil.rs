@@ -82,7 +82,7 @@ pub struct Profile {
 }
 
 impl Stated {
-    /// What counts of it in that state: undrained and drained, each where it holds.
+    /// What holds of it in that state: undrained and drained, each where it does.
     ///
     /// Rules: ours, the safe side. Rain and time take an undrained strength; thaw takes cohesion too, since the
     /// ice that opened the soil leaves it loose and full of water; frozen ground is as strong as its ice.
@@ -95,6 +95,14 @@ impl Stated {
             GroundState::MeasuredFrozen => None,
         });
         undrained.into_iter().chain(drained)
+    }
+
+    /// What a bearing is asked with in that state, the least of what each gives: what holds, and beside a drained strength
+    /// an undrained one that has lapsed, as an upper bound. What lapses only takes away; alone it counts for nothing.
+    pub fn bounds(self, state: GroundState) -> impl Iterator<Item = Strength> {
+        let lapsed = matches!(state, GroundState::Wetted | GroundState::Thawing) && self.drained.is_some();
+        let bound = self.undrained.filter(|_| lapsed).map(|c_u| Strength::Undrained { c_u });
+        bound.into_iter().chain(self.counted(state))
     }
 }
 
@@ -137,20 +145,20 @@ impl Profile {
         }
     }
 
-    /// The layers that a base at `depth` reaches within `reach` below it.
+    /// Every layer stated below `depth`, where they are known to `reach` below it. What nobody stated farther down is not
+    /// asked for; what somebody stated is, however deep.
     ///
     /// # Errors
     /// [`Refusal::NotExplored`] where the layers end higher.
-    pub fn within(&self, depth: f64, reach: f64) -> Result<&[Layer], Refusal> {
-        let to = depth + reach;
+    pub fn below(&self, depth: f64, reach: f64) -> Result<&[Layer], Refusal> {
+        let needed = depth + reach;
         let known = self.layers.last().map_or(0.0, Layer::bottom);
-        let enough = known >= to;
+        let enough = known >= needed;
         if !enough {
-            return Err(Refusal::NotExplored { known, needed: to });
+            return Err(Refusal::NotExplored { known, needed });
         }
         let first = self.layers.iter().position(|l| l.bottom() > depth).unwrap_or(0);
-        let last = self.layers.iter().rposition(|l| l.top < to).unwrap_or(first);
-        Ok(&self.layers[first..=last.max(first)])
+        Ok(&self.layers[first..])
     }
 }
 
@@ -190,6 +198,19 @@ mod tests {
     }
 
     #[test]
+    fn a_lapsed_strength_stays_as_a_bound_and_counts_for_nothing_alone() {
+        let bounds = |s| clay(0.0, 1.0).stated.bounds(s).collect::<Vec<_>>();
+        let (undrained, drained) =
+            (Strength::Undrained { c_u: 40e3 }, |cohesion| Strength::Drained { cohesion, friction: 0.4 });
+        assert_eq!(bounds(GroundState::AsStated), [undrained, drained(5e3)]);
+        assert_eq!(bounds(GroundState::Wetted), [undrained, drained(5e3)]);
+        assert_eq!(bounds(GroundState::Thawing), [undrained, drained(0.0)]);
+        assert!(bounds(GroundState::MeasuredFrozen).is_empty());
+        let alone = Stated { undrained: Some(40e3), drained: None };
+        assert_eq!(alone.bounds(GroundState::Wetted).chain(alone.bounds(GroundState::Thawing)).count(), 0);
+    }
+
+    #[test]
     fn stresses_follow_layers_and_water() {
         let p =
             Profile { layers: vec![clay(0.0, 1.0), clay(1.0, 2.0)], water: Some(1.0), state: GroundState::AsStated };
@@ -198,9 +219,9 @@ mod tests {
         assert!(p.total_stress(3.5).is_nan(), "below what is known");
         let unknown = Profile { water: None, ..p.clone() };
         assert!(unknown.effective_stress(2.0) < p.effective_stress(2.0), "water not known: at the surface");
-        assert_eq!(p.within(0.0, 0.5).map(<[Layer]>::len), Ok(1));
-        assert_eq!(p.within(0.5, 1.0).map(<[Layer]>::len), Ok(2));
-        assert_eq!(p.within(1.0, 3.0), Err(Refusal::NotExplored { known: 3.0, needed: 4.0 }));
+        assert_eq!(p.below(0.0, 0.5).map(<[Layer]>::len), Ok(2), "what is stated counts below the reach too");
+        assert_eq!(p.below(1.0, 1.0).map(<[Layer]>::len), Ok(1));
+        assert_eq!(p.below(1.0, 3.0), Err(Refusal::NotExplored { known: 3.0, needed: 4.0 }));
     }
 
     #[test]

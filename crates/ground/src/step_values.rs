@@ -29,7 +29,6 @@ pub(crate) fn angle(symbol: &'static str, rad: f64) -> Value {
 pub(crate) fn number(symbol: &'static str, n: f64) -> Value {
     value(symbol, n, Dimension::Number)
 }
-/// A bending moment over a width of one metre is a force.
-pub(crate) fn moment_per_metre(symbol: &'static str, n: f64) -> Value {
-    value(symbol, n, Dimension::Force)
+pub(crate) fn moment(symbol: &'static str, nm: f64) -> Value {
+    value(symbol, nm, Dimension::Moment)
 }

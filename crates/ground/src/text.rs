@@ -83,12 +83,16 @@ evidence::messages! {
     STEP_BEARING_RESISTANCE = "working-bearing-resistance" [];
     /// Working: least of the authors.
     STEP_BEARING_LEAST = "working-bearing-least" [author];
+    /// Size of the base on the lower layer.
+    STEP_SPREAD_SIZE = "working-spread-size" [];
     /// Working: load spread through a layer.
     STEP_SPREAD = "working-spread" [];
     /// Working: punching through a layer.
     STEP_PUNCHING = "working-punching" [];
     /// Working: the least of the ways in which two layers fail.
     STEP_TWO_LAYERS = "working-two-layers" [];
+    /// Bearing of a platform's own material.
+    STEP_PLATFORM_OWN = "working-platform-own" [];
     /// Working: granular platform over clay.
     STEP_PLATFORM = "working-platform" [];
     /// Working: thickness of a granular platform.
@@ -107,6 +111,10 @@ evidence::messages! {
     STEP_DESIGN_ACTION = "working-design-action" [];
     /// Working: design value of the resistance.
     STEP_DESIGN_RESISTANCE = "working-design-resistance" [];
+    /// Strength of a mat in bending, with its factors.
+    STEP_MAT_STRENGTH = "working-mat-strength" [];
+    /// Strength of a mat in shear, with its factors.
+    STEP_MAT_SHEAR_STRENGTH = "working-mat-shear-strength" [];
     /// Working: pressure under the effective part of a mat.
     STEP_MAT_PRESSURE = "working-mat-pressure" [];
     /// Working: bending stress of a mat.
@@ -117,6 +125,8 @@ evidence::messages! {
     STEP_MAT_STIFF = "working-mat-stiff" [];
     /// Working: smallest square mat that works.
     STEP_MAT_SIDE = "working-mat-side" [];
+    /// What one layer adds to the settlement of a pad.
+    STEP_SETTLEMENT_LAYER = "working-settlement-layer" [];
     /// Working: immediate settlement of a pad.
     STEP_SETTLEMENT = "working-settlement" [];
     /// Working: tilt from the difference of settlement.

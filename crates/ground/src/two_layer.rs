@@ -8,7 +8,7 @@
 use crate::step_values::{Value, length, number, pressure, weight};
 use crate::{BearingCase, Effective, Footprint, Load, Refusal, Strength, least_bearing, text};
 use core::f64::consts::PI;
-use evidence::{Silent, Source, Step, Trace};
+use evidence::{Source, Step, Trace};
 
 /// Spread of load per depth: 1 across for 2 down, on both sides together (the usual 2:1 rule).
 pub const TWO_TO_ONE: f64 = 1.0;
@@ -70,11 +70,7 @@ impl TwoLayers {
     /// As [`least_bearing`], for either layer; [`Refusal::NoNumber`] for a thickness below zero or a spread outside
     /// 0 to 1.
     pub fn bearing(&self, trace: &mut impl Trace) -> Result<TwoLayerBearing, Refusal> {
-        let sizes = [self.thickness, self.base_depth, self.base_stress, self.between, self.lower_weight];
-        let sound = sizes.iter().all(|v| *v >= 0.0 && v.is_finite()) && (0.0..=TWO_TO_ONE).contains(&self.spread);
-        if !sound {
-            return Err(Refusal::NoNumber);
-        }
+        self.check()?;
         let upper = least_bearing(&self.upper, trace)?;
         let spread = self.by_spread(&upper.effective, trace)?;
         let punching = self.by_punching(&upper.effective, upper.ultimate, trace)?;
@@ -94,6 +90,23 @@ impl TwoLayers {
         Ok(TwoLayerBearing { upper: upper.ultimate, spread, punching, ultimate, resistance })
     }
 
+    /// Pressure at failure on the effective area by the lower layer alone, Pa: the less of load spread and punching.
+    ///
+    /// # Errors
+    /// As [`TwoLayers::bearing`], for the lower layer.
+    pub fn lower_bearing(&self, trace: &mut impl Trace) -> Result<f64, Refusal> {
+        self.check()?;
+        let effective = self.upper.base.effective(&self.upper.load)?;
+        let spread = self.by_spread(&effective, trace)?;
+        Ok(self.by_punching(&effective, f64::INFINITY, trace)?.map_or(spread, |punching| spread.min(punching)))
+    }
+
+    fn check(&self) -> Result<(), Refusal> {
+        let sizes = [self.thickness, self.base_depth, self.base_stress, self.between, self.lower_weight];
+        let sound = sizes.iter().all(|v| *v >= 0.0 && v.is_finite()) && (0.0..=TWO_TO_ONE).contains(&self.spread);
+        if sound { Ok(()) } else { Err(Refusal::NoNumber) }
+    }
+
     /// `q_2 = (q_low − Δσ)·(B′ + s·H)·(L′ + s·H)/(B′·L′)`: what the lower layer bears as a base of the spread size,
     /// less the weight of the soil in between. Credits no depth; the soil above counts as weight beside it.
     fn by_spread(&self, e: &Effective, trace: &mut impl Trace) -> Result<f64, Refusal> {
@@ -110,19 +123,33 @@ impl TwoLayers {
             credited_depth: 0.0,
             slope: self.upper.slope,
         };
-        let low = least_bearing(&case, &mut Silent)?.ultimate;
+        trace.step(|| Step {
+            title: text::STEP_SPREAD_SIZE.message(),
+            formula: "B_2 = B′ + s·H,  L_2 = L′ + s·H".into(),
+            values: vec![
+                length("B′", e.width),
+                length("L′", e.length),
+                number("s", self.spread),
+                length("H", h),
+                length("L_2", l),
+            ],
+            result: length("B_2", b),
+            source: Source::CommonPractice,
+        });
+        // With its author and factors, so that it can be followed.
+        let low = least_bearing(&case, trace)?.ultimate;
         let net = (low - self.between).max(0.0);
         let q = net * wider;
         trace.step(|| Step {
             title: text::STEP_SPREAD.message(),
-            formula: "q_2 = (q_low − Δσ)·(B′ + s·H)·(L′ + s·H) / (B′·L′)".into(),
+            formula: "q_2 = (q_low − Δσ)·B_2·L_2 / (B′·L′)".into(),
             values: vec![
                 pressure("q_low", low),
                 pressure("Δσ", self.between),
-                length("H", h),
+                length("B_2", b),
+                length("L_2", l),
                 length("B′", e.width),
                 length("L′", e.length),
-                number("s", self.spread),
             ],
             result: pressure("q_2", q),
             source: Source::CommonPractice,

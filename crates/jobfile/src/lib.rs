@@ -103,6 +103,7 @@ pub use schema_json::file_schema;
 pub use schema_notes::{KeyShape, Kind, Notes, Seen, SeenValue, Shapes, TableShape, join, pattern};
 pub use soil_layers::soil_profile;
 pub use soil_presumed::presumed_soil;
+pub use soil_section::MAT_SPREADS;
 pub use soil_strength::undrained_strength;
 pub use starter::starter_job;
 pub use table::{Faulty, Reader};

@@ -660,6 +660,7 @@ const JOB: &[(&str, TextId, Option<TextId>)] = &[
     ("mat[].declared.bending", FIELD_MAT_BENDING, None),
     ("mat[].declared.shear", FIELD_MAT_SHEAR, None),
     ("mat[].declared.modulus", FIELD_MAT_MODULUS, None),
+    ("mat[].declared.spreads", FIELD_MAT_SPREADS, None),
     ("mat[].declared.by", FIELD_MAT_BY, None),
     ("zone", FIELD_SITE_ZONE, None),
     ("zone[].id", FIELD_SITE_ZONE_ID, None),

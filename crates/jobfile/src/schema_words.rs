@@ -1163,6 +1163,8 @@ evidence::messages! {
     FIELD_MAT_SHEAR = "field-mat-shear" [];
     /// Modulus of elasticity of the mat.
     FIELD_MAT_MODULUS = "field-mat-modulus" [];
+    /// How it spreads a load: along its planks, or both ways.
+    FIELD_MAT_SPREADS = "field-mat-spreads" [];
     /// Who declares the values.
     FIELD_MAT_BY = "field-mat-by" [];
     /// Level distance from toe to top edge; left out: upright.

@@ -53,6 +53,9 @@ fn mat(t: &Reader<'_>, ids: &mut Ids) -> Option<SiteMat> {
     Some(SiteMat { id: id?, name: name?, mat })
 }
 
+/// How a declared mat spreads a load, by the words of files.
+pub const MAT_SPREADS: [(&str, Spreads); 2] = [("planks", Spreads::AlongPlanks), ("plate", Spreads::BothWays)];
+
 /// One of three: a strength class of timber, a yield strength of steel, or values that somebody declares.
 fn material(t: &Reader<'_>) -> Result<MatMaterial, Faulty> {
     let timber = t.optional("timber").map(|node| t.as_choice(node, "timber", &TimberClass::NAMED).ok_or(Faulty));
@@ -61,12 +64,17 @@ fn material(t: &Reader<'_>) -> Result<MatMaterial, Faulty> {
         let bending = d.si("bending", D::Pressure, UpTo(2e9));
         let shear = d.si("shear", D::Pressure, UpTo(2e9));
         let modulus = d.si("modulus", D::Pressure, UpTo(1e12));
+        // Nobody said that it is a plate.
+        let spreads = match d.optional("spreads") {
+            Some(node) => d.as_choice(node, "spreads", &MAT_SPREADS),
+            None => Some(Spreads::AlongPlanks),
+        };
         let by = d.text("by", "by = \"M. Mat, maker's declaration\"");
         d.done();
         let source = Source::Person { name: by.ok_or(Faulty)?, statement: String::new() };
         let values = [bending.ok_or(Faulty)?, shear.ok_or(Faulty)?, modulus.ok_or(Faulty)?];
         // Who declares design values has divided them.
-        MatMaterial::declared(values, 1.0, Spreads::BothWays, source).map_err(|refusal| {
+        MatMaterial::declared(values, 1.0, spreads.ok_or(Faulty)?, source).map_err(|refusal| {
             t.fault("declared", refusal.message(), None);
             Faulty
         })

@@ -1219,6 +1219,14 @@ evidence::messages! {
     SOIL_CARRIES = "soil-carries" [wheel, soil, by, force, limit, factors];
     /// The same, too weak.
     SOIL_WEAK = "soil-weak" [wheel, soil, by, force, limit, factors];
+    /// Several contacts as one rectangle, its force off the middle.
+    WORKING_GROUP = "working-group" [];
+    /// What presses deep ground as one.
+    GROUP_FRONT = "group-front" [];
+    /// What presses deep ground as one.
+    GROUP_REAR = "group-rear" [];
+    /// What presses deep ground as one.
+    GROUP_ALL = "group-all" [];
     /// Pad or mat on described ground: its force against what a code presumes there.
     SOIL_PRESUMED = "soil-presumed" [wheel, soil, by, force, limit, factors];
     /// The same, too much.

@@ -9,11 +9,11 @@ use super::text as words;
 use crate::Run;
 use crate::args::Said;
 use evidence::{Certainty, Message, Silent, Source, Working};
-use ground::mat_material::{MatMaterial, Spreads, TimberClass};
+use ground::mat_material::{MatMaterial, TimberClass};
 use ground::mats::{Mat, MatAnswer, MatLimit, PadOnMat};
 use ground::needed_mat::smallest_square;
 use ground::{FactorSet, Footprint, Load, PadOnProfile, Profile, Refusal, bearing_on_profile};
-use jobfile::{Bound, Reader};
+use jobfile::{Bound, MAT_SPREADS, Reader};
 use quantity::{Dimension, Quantity};
 use serde::{Deserialize, Serialize};
 
@@ -83,8 +83,6 @@ pub(crate) enum WorksTo {
     Stiffness,
 }
 
-const SPREADS: [(&str, Spreads); 2] = [("planks", Spreads::AlongPlanks), ("plate", Spreads::BothWays)];
-
 #[derive(Debug, Clone, Copy)]
 enum Kind {
     Timber,
@@ -92,10 +90,6 @@ enum Kind {
     Declared,
 }
 const KINDS: [(&str, Kind); 3] = [("timber", Kind::Timber), ("steel", Kind::Steel), ("declared", Kind::Declared)];
-
-/// The greater factor on forces of EN 1990:2002, Table A1.2(B) (from memory): it comes off the mat's strengths where the set
-/// of factors leaves the force as it is.
-const FORCE_FACTOR: f64 = 1.5;
 
 struct Asked {
     pad: [f64; 2],
@@ -168,7 +162,7 @@ fn material(root: &Reader<'_>, file: &str) -> Option<MatMaterial> {
             let value = |key: &str, most: f64| root.decision(key, Dimension::Pressure, Bound::UpTo(most));
             let values = [value("bending", 1e9), value("shear", 1e9), value("modulus", 1e12)];
             let factor = root.decision("factor_of_mat", Dimension::Number, Bound::Within(1.0, 10.0));
-            let spreads = root.choice("spreads", &SPREADS);
+            let spreads = root.choice("spreads", &MAT_SPREADS);
             let [bending, shear, modulus] = values;
             let source = Source::Input { place: file.to_owned(), certainty: Certainty::Stated };
             MatMaterial::declared([bending?, shear?, modulus?], factor?, spreads?, source).ok()
@@ -196,9 +190,7 @@ fn with_set(asked: &Asked, set: FactorSet) -> Result<MatResult, Refusal> {
     let mut working = asked.steps.clone();
     let force = set.action(asked.safety.loads, &mut working);
     let profile = design(&asked.profile, set);
-    let less = if matches!(set, FactorSet::Global(_)) { FORCE_FACTOR } else { 1.0 };
-    let MatMaterial { bending, shear, .. } = asked.material;
-    let material = MatMaterial { bending: bending / less, shear: shear / less, ..asked.material.clone() };
+    let material = set.on_mat(&asked.material);
     let carried = |works: [f64; 2], trace: &mut Working| -> Result<f64, Refusal> {
         let base = Footprint::Rectangle { width: works[0], length: works[1] };
         let load = Load { vertical: force, ..Load::default() };

@@ -20,7 +20,7 @@ pub(crate) struct Settles {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, schemars::JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub(crate) enum NotTold {
-    /// A layer within four widths states no modulus.
+    /// A layer states no modulus.
     NoModulus,
     /// The layers end above four widths of the base.
     NotExplored,

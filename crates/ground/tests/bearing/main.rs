@@ -3,7 +3,9 @@
 #![allow(clippy::unwrap_used, clippy::disallowed_methods, reason = "tests")]
 
 mod cases;
+mod mat_working;
 mod mats;
+mod profiles;
 mod properties;
 mod tables;
 mod val_factors;

@@ -10,6 +10,9 @@ fn low_end(value: &str) -> Option<f64> {
     number.parse().ok()
 }
 
+/// Rows for ground that nobody looked at, and for fill: refused, whatever they give.
+const REFUSED: [&str; 2] = ["no determination made", "filled ground or loam"];
+
 #[test]
 fn val_presumed_values_all_rows() {
     let Some(text) = reference("presumed_bearing_values.csv") else { return };
@@ -19,7 +22,9 @@ fn val_presumed_values_all_rows() {
         let ours = TABLE.iter().find(|p| p.code.citation() == row["code"] && p.soil == row["soil"]);
         let got = ours.unwrap().allowable(Under::PadOrMat { width: 1.0 }, &mut evidence::Silent);
         match low_end(&row["value_kpa"]) {
-            Some(kpa) if kpa > 0.0 => assert_eq!(got, Ok(1e3 * kpa), "{}", row["soil"]),
+            Some(kpa) if kpa > 0.0 && !REFUSED.contains(&row["soil"].as_ref()) => {
+                assert_eq!(got, Ok(1e3 * kpa), "{}", row["soil"]);
+            }
             _ => assert_eq!(got, Err(Refusal::NothingPresumed), "{}", row["soil"]),
         }
     }

@@ -12,6 +12,7 @@ mod faults_job;
 mod faults_machine;
 mod folder;
 mod loads_read;
+mod mats_read;
 mod needs;
 mod robust;
 mod schema_files;

@@ -1,9 +1,11 @@
 //! What the soil under each wheel or pad carries, where the job states the soil.
 //!
 //! The worst force of the whole lift on each contact, all of it as a variable action (own weight too: wheeled plant is a
-//! construction load, EN 1991-1-6:2005, 4.11.1, Table 4.1, from memory; and no set asks less of it), on its patch or through the mat, against every soil area that the
-//! contact may stand on within the stand's error, with every factor set of the job. The least of all counts.
+//! construction load, EN 1991-1-6:2005, 4.11.1, Table 4.1, from memory; and no set asks less of it), on its patch or through the mat, against every soil area that any
+//! of it may lie on within the stand's error, with every factor set of the job. The contacts of an axle, and all four,
+//! count as one as well on what lies below the top layer ([`super::group`]). The least of all counts.
 
+use super::group::{self, Group};
 use super::level::contact_names;
 use super::patches;
 use super::statics::Statics;
@@ -11,19 +13,27 @@ use super::{metres, newtons, reserve, within};
 use crate::context::Context;
 use crate::posed::Posed;
 use crate::{SoilArea, text};
+use core::f64::consts::FRAC_1_SQRT_2;
 use evidence::{Finding, Message, Silent, Source, Status, Trace, Working};
 use geometry::DVec2;
-use ground::mats::PadOnMat;
+use ground::mats::{Mat, PadOnMat};
 use ground::presumed::{Presumed, Under};
-use ground::{FactorSet, Footprint, Loads, PadOnProfile, Profile, Refusal, bearing_on_profile};
+use ground::{FactorSet, Footprint, Loads, PadOnProfile, Profile, Refusal, bearing_below_top, bearing_on_profile};
 
 /// How far off its middle a mat may come to lie, m, each way (ours).
 pub(super) const MAT_OFF_MIDDLE: f64 = 0.05;
 
-/// The worst contact on stated soil.
+/// What presses.
+#[derive(Debug, Clone, Copy)]
+enum Presses {
+    One(usize),
+    Together(Group),
+}
+
+/// The worst contact, or group of contacts, on stated soil.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct OnSoil<'a> {
-    contact: usize,
+    presses: Presses,
     soil: &'a SoilArea,
     set: FactorSet,
     /// Design force and design resistance, N, or why there is none.
@@ -49,22 +59,31 @@ pub(crate) fn outcome<'a>(ctx: &Context<'a>, statics: &Statics, posed: &Posed) -
     if ctx.job.soils.is_empty() {
         return None;
     }
-    let patches = patches::patches(ctx, posed, statics.force);
+    let outlines = outlines(ctx, posed, statics.force);
     let sets = ctx.policy.ground_factors.sets();
     let mut worst: Option<OnSoil<'_>> = None;
-    for (contact, patch) in patches.iter().enumerate() {
-        let at = DVec2::from_array(patch.middle);
-        for soil in ctx.job.soils.iter().filter(|s| s.reaches(at, ctx.policy.stand_error)) {
-            for &set in &sets {
+    let mut take = |found: OnSoil<'a>| {
+        let key = |o: &OnSoil<'_>| (o.status(), o.share());
+        let worse = worst.is_none_or(|w| {
+            let ((a, x), (b, y)) = (key(&found), key(&w));
+            a.cmp(&b).then(x.total_cmp(&y)).is_gt()
+        });
+        if worse {
+            worst = Some(found);
+        }
+    };
+    for soil in &ctx.job.soils {
+        let on = outlines.each_ref().map(|o| o.iter().any(|at| soil.reaches(*at, ctx.policy.stand_error)));
+        for &set in &sets {
+            for contact in (0..4).filter(|i| on[*i]) {
                 let answer = answer(ctx, posed, contact, statics.force[contact], soil, set, &mut Silent);
-                let found = OnSoil { contact, soil, set, answer };
-                let key = |o: &OnSoil<'_>| (o.status(), o.share());
-                let worse = worst.is_none_or(|w| {
-                    let ((a, x), (b, y)) = (key(&found), key(&w));
-                    a.cmp(&b).then(x.total_cmp(&y)).is_gt()
-                });
-                if worse {
-                    worst = Some(found);
+                take(OnSoil { presses: Presses::One(contact), soil, set, answer });
+            }
+            for group in group::groups(statics, on, soil) {
+                let answer = together(ctx, posed, &group, soil, set, &mut Silent);
+                // Nothing lies below the top layer, or a mat of one refuses, which is told of that one.
+                if let Some(answer) = answer.transpose() {
+                    take(OnSoil { presses: Presses::Together(group), soil, set, answer });
                 }
             }
         }
@@ -72,11 +91,28 @@ pub(crate) fn outcome<'a>(ctx: &Context<'a>, statics: &Statics, posed: &Posed) -
     worst
 }
 
-/// True if every contact stands on stated soil.
-pub(crate) fn all_known(ctx: &Context<'_>, posed: &Posed) -> bool {
-    patches::patches(ctx, posed, [0.0; 4])
-        .iter()
-        .all(|p| ctx.job.soils.iter().any(|s| s.reaches(DVec2::from_array(p.middle), 0.0)))
+/// Middle, corners and middles of the sides of what lies on the ground under these forces (N): of each patch, or of the mat
+/// under it wherever that may come to lie.
+fn outlines(ctx: &Context<'_>, posed: &Posed, force: [f64; 4]) -> [[DVec2; 9]; 4] {
+    let mat = ctx.lift.mat.and_then(|i| ctx.job.mats.get(i));
+    patches::patches(ctx, posed, force).map(|mut patch| {
+        if let Some(kind) = mat {
+            patch.size = kind.mat.size.map(|side| side + 2.0 * MAT_OFF_MIDDLE);
+        }
+        let [a, b, c, d] = patches::corners(&patch);
+        let side = |a: DVec2, b: DVec2| 0.5 * (a + b);
+        [DVec2::from_array(patch.middle), a, b, c, d, side(a, b), side(b, c), side(c, d), side(d, a)]
+    })
+}
+
+/// True if whatever presses with these forces (N) lies on stated soil, wherever the stand's error puts it.
+pub(crate) fn all_known(ctx: &Context<'_>, posed: &Posed, force: [f64; 4]) -> bool {
+    let stated = |at: DVec2| ctx.job.soils.iter().any(|s| s.reaches(at, 0.0));
+    let error = ctx.policy.stand_error;
+    let slant = DVec2::splat(FRAC_1_SQRT_2);
+    let ways = [DVec2::X, DVec2::Y, slant, slant.perp()];
+    let around = |at: DVec2| ways.into_iter().flat_map(move |way| [at + way * error, at - way * error]);
+    outlines(ctx, posed, force).iter().flatten().all(|at| stated(*at) && around(*at).all(stated))
 }
 
 fn design(profile: &Profile, set: FactorSet) -> Profile {
@@ -103,15 +139,8 @@ fn answer(
     if action <= 0.0 {
         return Ok((0.0, f64::INFINITY));
     }
-    let [length, width] = patches::size(ctx, force, contact);
-    let base = match ctx.lift.mat.and_then(|i| ctx.job.mats.get(i)) {
-        Some(kind) => {
-            let pad = PadOnMat { pad: [length, width], offset: [MAT_OFF_MIDDLE; 2], force: action };
-            let works = kind.mat.under(&pad, trace)?.works;
-            Footprint::Rectangle { width: works[0], length: works[1] }
-        }
-        None => Footprint::Rectangle { width, length },
-    };
+    let [length, width] = base(ctx, contact, force, action, set, trace)?;
+    let base = Footprint::Rectangle { width, length };
     let slope = slope(posed);
     if let Some(row) = soil.presumed {
         // Reserve is in the presumed value: the force counts without a factor.
@@ -121,6 +150,35 @@ fn answer(
     let pad = PadOnProfile { base, load, depth: 0.0, slope };
     let resistance = bearing_on_profile(&pad, &design(&soil.profile, set), trace)?.resistance;
     Ok((action, set.resistance(resistance, trace)))
+}
+
+/// Sides of what presses the soil under a contact, along and across, m: of its patch, or of the part of its mat that works.
+pub(super) fn base(
+    ctx: &Context<'_>,
+    contact: usize,
+    force: f64,
+    action: f64,
+    set: FactorSet,
+    trace: &mut impl Trace,
+) -> Result<[f64; 2], Refusal> {
+    let pad = patches::size(ctx, force, contact);
+    let Some(kind) = ctx.lift.mat.and_then(|i| ctx.job.mats.get(i)) else { return Ok(pad) };
+    let mat = Mat { material: set.on_mat(&kind.mat.material), ..kind.mat.clone() };
+    Ok(mat.under(&PadOnMat { pad, offset: [MAT_OFF_MIDDLE; 2], force: action }, trace)?.works)
+}
+
+/// Design force and design resistance of several contacts as one on what lies below the top layer; `None` where nothing does.
+fn together(
+    ctx: &Context<'_>,
+    posed: &Posed,
+    group: &Group,
+    soil: &SoilArea,
+    set: FactorSet,
+    trace: &mut impl Trace,
+) -> Result<Option<(f64, f64)>, Refusal> {
+    let Some(pad) = group.pad(ctx, set, slope(posed), trace)? else { return Ok(None) };
+    let Some(below) = bearing_below_top(&pad, &design(&soil.profile, set), trace)? else { return Ok(None) };
+    Ok(Some((pad.load.vertical, set.resistance(below.resistance, trace))))
 }
 
 fn slope(posed: &Posed) -> f64 {
@@ -191,12 +249,20 @@ fn citation(row: &Presumed) -> Message {
 
 pub(crate) fn finding(ctx: &Context<'_>, statics: &Statics, posed: &Posed, found: &OnSoil<'_>) -> Finding {
     let status = found.status();
-    let wheel = contact_names(ctx)[found.contact];
     let person = Source::Person { name: found.soil.by.clone(), statement: found.soil.name.clone() };
     let mut working = Working::default();
-    let force = statics.force[found.contact];
     // The same numbers with their steps.
-    let answer = answer(ctx, posed, found.contact, force, found.soil, found.set, &mut working);
+    let (wheel, answer) = match &found.presses {
+        Presses::One(contact) => {
+            let force = statics.force[*contact];
+            let answer = answer(ctx, posed, *contact, force, found.soil, found.set, &mut working);
+            (contact_names(ctx)[*contact], answer)
+        }
+        Presses::Together(group) => {
+            let answer = together(ctx, posed, group, found.soil, found.set, &mut working);
+            (group.name(), answer.and_then(|a| a.ok_or(Refusal::NoNumber)))
+        }
+    };
     let (demand, limit) = match answer {
         Ok(both) => both,
         Err(refusal) => {
@@ -228,7 +294,12 @@ pub(crate) fn finding(ctx: &Context<'_>, statics: &Statics, posed: &Posed, found
     if status == Status::Go {
         return finding;
     }
-    match needed_side(posed, found, demand) {
+    // No mat keeps the loads of several contacts apart deep down.
+    let side = match found.presses {
+        Presses::One(_) => needed_side(posed, found, demand),
+        Presses::Together(_) => None,
+    };
+    match side {
         Some(side) => finding.remedy(text::DO_MAT_AREA.with("side", metres(side))),
         None => finding.remedy(text::DO_BETTER_GROUND),
     }

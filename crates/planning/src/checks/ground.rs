@@ -40,11 +40,14 @@ pub(crate) fn status(
     match soil {
         None => by_person(ctx, statics),
         // A part of the contacts on unknown soil: that part is for the person.
-        Some(soil) if accepted || !posed.is_some_and(|p| super::bearing::all_known(ctx, p)) => {
-            soil.status().max(by_person(ctx, statics))
-        }
+        Some(soil) if accepted || !known(ctx, statics, posed) => soil.status().max(by_person(ctx, statics)),
         Some(soil) => soil.status(),
     }
+}
+
+/// True if soil is stated under everything that presses.
+fn known(ctx: &Context<'_>, statics: Option<&Statics>, posed: Option<&Posed>) -> bool {
+    matches!((statics, posed), (Some(s), Some(p)) if super::bearing::all_known(ctx, p, s.force))
 }
 
 fn by_person(ctx: &Context<'_>, statics: Option<&Statics>) -> Status {
@@ -66,7 +69,7 @@ pub(crate) fn findings(
 ) -> Vec<Finding> {
     let (Some(soil), Some(s), Ok(p)) = (soil, statics, posed) else { return vec![finding(ctx, statics, posed)] };
     let on_soil = super::bearing::finding(ctx, s, p, soil);
-    if ctx.accepted(Matter::GroundStrength).is_none() && super::bearing::all_known(ctx, p) {
+    if ctx.accepted(Matter::GroundStrength).is_none() && super::bearing::all_known(ctx, p, s.force) {
         return vec![on_soil];
     }
     vec![on_soil, finding(ctx, statics, posed)]

@@ -15,6 +15,7 @@ pub(crate) mod fitted;
 pub(crate) mod forks;
 pub(crate) mod gates;
 pub(crate) mod ground;
+mod group;
 pub(crate) mod identity;
 pub(crate) mod landing;
 pub(crate) mod landing_edge;

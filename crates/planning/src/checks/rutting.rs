@@ -14,8 +14,8 @@ use crate::posed::Posed;
 use crate::text;
 use evidence::{Finding, Ranged, Silent, Source, Status, Step, Trace, Working};
 use geometry::DVec2;
+use ground::GroundState;
 use ground::rutting::{Ruts, Rutting, rutting};
-use ground::{GroundState, Strength};
 use quantity::{Quantity, Si};
 
 /// Ruts up to which nothing is said against them, m: those of [`Ruts::Small`].
@@ -30,51 +30,35 @@ pub(crate) struct Rutted<'a> {
     soil: &'a SoilArea,
     /// Contact pressure, Pa.
     pressure: f64,
-    /// Undrained strength that counts, Pa.
-    strength: Result<f64, Lapsed>,
+    /// Least undrained strength stated, Pa.
+    strength: f64,
+    /// It counts no longer, but as an upper bound.
+    lapsed: bool,
 }
 
-/// A strength is stated and counts no longer.
-#[derive(Debug, Clone, Copy, PartialEq)]
-struct Lapsed;
-
 impl Rutted<'_> {
-    /// Pressure over strength; not known is the worst.
-    fn ratio(&self) -> f64 {
-        self.strength.map_or(f64::INFINITY, |c_u| self.pressure / c_u)
-    }
-
     fn does(&self, ruts: Ruts) -> Rutting {
-        rutting(self.pressure, Ranged::exact(self.strength.unwrap_or(f64::NAN)), ruts, &mut Silent)
+        rutting(self.pressure, Ranged::exact(self.strength), ruts, &mut Silent)
     }
 
     pub(crate) fn status(&self) -> Status {
-        match (self.strength, self.does(Ruts::Small), self.does(Ruts::Deep)) {
+        let status = match (self.does(Ruts::Small), self.does(Ruts::Deep)) {
             _ if self.pressure.is_nan() => Status::CannotTell,
-            // Bearing asks what holds besides; how deep it is driven the eye sees.
-            (Err(Lapsed), ..) => Status::Condition,
-            (_, Rutting::Stays, _) => Status::Go,
-            (_, _, Rutting::Stays) => Status::Condition,
+            (Rutting::Stays, _) => Status::Go,
+            (_, Rutting::Stays) => Status::Condition,
             _ => Status::NoGo,
-        }
+        };
+        // Bearing asks what holds besides; how deep it is driven the eye sees.
+        if self.lapsed { status.max(Status::Condition) } else { status }
     }
 }
 
-/// The least undrained strength that counts within the tyre's width below the surface (ours: as deep as a rut's sides
-/// reach). `None` where the soil at the surface has none by its kind.
-fn strength(soil: &SoilArea, width: f64) -> Option<Result<f64, Lapsed>> {
-    let state = soil.profile.state;
-    let first = soil.profile.layers.first()?;
-    first.stated.undrained?;
-    if state != GroundState::AsStated {
-        return Some(Err(Lapsed));
-    }
-    let counted = soil.profile.layers.iter().filter(|l| l.top < width).flat_map(|l| l.stated.counted(state));
-    let least = counted.filter_map(|s| match s {
-        Strength::Undrained { c_u } => Some(c_u),
-        Strength::Drained { .. } => None,
-    });
-    Some(Ok(least.fold(f64::INFINITY, |a, b| if b >= a { a } else { b })))
+/// The least undrained strength stated within the tyre's width below the surface (ours: as deep as a rut's sides reach),
+/// Pa, and whether it has lapsed. `None` where no layer there has one by its kind.
+fn strength(soil: &SoilArea, width: f64) -> Option<(f64, bool)> {
+    let near = soil.profile.layers.iter().filter(|l| l.top < width);
+    let least = near.filter_map(|l| l.stated.undrained).reduce(|a, b| if b >= a { a } else { b })?;
+    Some((least, soil.profile.state != GroundState::AsStated))
 }
 
 /// The worst wheel; `None` where no bare tyre carries on soil with an undrained strength.
@@ -88,9 +72,9 @@ pub(crate) fn outcome<'a>(ctx: &Context<'a>, statics: &Statics, posed: &Posed) -
         // Without a pressure known the patch is short, so that it presses hard.
         let pressure = super::tyres::highest(ctx, wheel).unwrap_or(force / (length * width));
         for soil in ctx.job.soils.iter().filter(|s| s.reaches(at, ctx.policy.stand_error)) {
-            let Some(strength) = strength(soil, super::tyres::tyre(ctx, wheel).width.si()) else { continue };
-            let found = Rutted { wheel, soil, pressure, strength };
-            let key = |r: &Rutted<'_>| (r.status(), r.ratio());
+            let Some((strength, lapsed)) = strength(soil, super::tyres::tyre(ctx, wheel).width.si()) else { continue };
+            let found = Rutted { wheel, soil, pressure, strength, lapsed };
+            let key = |r: &Rutted<'_>| (r.status(), r.pressure / r.strength);
             let worse = worst.is_none_or(|w| {
                 let ((a, x), (b, y)) = (key(&found), key(&w));
                 a.cmp(&b).then(x.total_cmp(&y)).is_gt()
@@ -108,12 +92,14 @@ pub(crate) fn finding(ctx: &Context<'_>, found: &Rutted<'_>) -> Finding {
     let wheel = contact_names(ctx)[found.wheel];
     let person = Source::Person { name: found.soil.by.clone(), statement: found.soil.name.clone() };
     let rule = Source::from_memory("Steward, Williamson & Mohney 1977, US Forest Service");
-    let (false, Ok(c_u)) = (status == Status::CannotTell, found.strength) else {
+    // A bound that the wheel keeps tells nothing of how deep it sinks.
+    let c_u = found.strength;
+    if status == Status::CannotTell || (found.lapsed && status != Status::NoGo) {
         let message = text::RUTS_NOT_KNOWN.with("wheel", wheel).with("soil", &found.soil.name);
         return Finding::new("rutting", status, message)
             .remedy(text::DO_WATCH_RUTS.with("depth", metres(DEEP)))
             .source(person);
-    };
+    }
     let mut working = Working::default();
     for ruts in [Ruts::Small, Ruts::Deep] {
         rutting(found.pressure, Ranged::exact(c_u), ruts, &mut working);

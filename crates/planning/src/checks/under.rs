@@ -11,6 +11,7 @@ use crate::posed::Posed;
 use evidence::{Silent, Trace};
 use geometry::DVec2;
 use ground::Refusal;
+use ground::mat_material::FORCE_FACTOR;
 use ground::mats::PadOnMat;
 use ground::settlement::{PressedPad, RIGID, settlement_at, settlement_of};
 
@@ -19,8 +20,8 @@ use ground::settlement::{PressedPad, RIGID, settlement_at, settlement_of};
 pub(super) const PATCH_AT: f64 = 0.5;
 
 /// How much more than the greatest force a mat spreads when the machine is about to tip (ours): the more, the less of the
-/// mat works.
-const MAT_AT: f64 = 1.5;
+/// mat works. The same as comes off its strengths in bearing ([`ground::FactorSet::on_mat`]), so that no more of it is counted here.
+const MAT_AT: f64 = FORCE_FACTOR;
 
 /// Largest mat that is looked for, m (ours: what a machine lays out).
 pub(super) const LARGEST_MAT: f64 = 3.0;

@@ -1,8 +1,10 @@
-//! Forces of the poses that press the contacts most unevenly: what settles a machine crooked. Each set of four is that of
+//! Forces of the poses that press the contacts most unevenly, and of those that press an axle or all of them most: what
+//! settles a machine crooked, and what deep ground is pressed with. Each set of four is that of
 //! one pose, not the greatest of each contact from different ones.
 
-/// What is greatest in a pose: one contact, one against the other of its axle, one axle against the other.
-const OF: [[f64; 4]; 10] = [
+/// What is greatest in a pose: one contact, one against the other of its axle, one axle against the other,
+/// each axle, all of them.
+const OF: [[f64; 4]; 13] = [
     [1.0, 0.0, 0.0, 0.0],
     [0.0, 1.0, 0.0, 0.0],
     [0.0, 0.0, 1.0, 0.0],
@@ -13,6 +15,9 @@ const OF: [[f64; 4]; 10] = [
     [0.0, 0.0, -1.0, 1.0],
     [1.0, 1.0, -1.0, -1.0],
     [-1.0, -1.0, 1.0, 1.0],
+    [1.0, 1.0, 0.0, 0.0],
+    [0.0, 0.0, 1.0, 1.0],
+    [1.0; 4],
 ];
 
 /// The poses by their forces on the contacts, N.

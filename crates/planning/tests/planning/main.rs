@@ -32,5 +32,6 @@ mod standing;
 mod stops;
 mod surroundings;
 mod tolerances;
+mod under_mats;
 mod units;
 mod workspace;

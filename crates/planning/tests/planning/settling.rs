@@ -213,6 +213,19 @@ fn ruts_deepen_as_clay_gets_softer() {
         finding(&on(false, &[soil]), "rutting").unwrap().status
     };
     assert_eq!((layered(0.1), layered(1.0)), (Status::NoGo, Status::Go));
+    // Under a film of sand too.
+    let filmed = |state: GroundState| {
+        let mut soil = soil(None);
+        let mut soft = soil.profile.layers[0];
+        (soil.profile.layers[0].thickness, soil.profile.state) = (0.02, state);
+        soil.profile.layers[0].stated = Stated { undrained: None, drained: Some((0.0, 0.6)) };
+        (soft.top, soft.stated) = (0.02, Stated { undrained: Some(20e3), drained: Some((2e3, 0.4)) });
+        soil.profile.layers.push(soft);
+        finding(&on(false, &[soil]), "rutting").unwrap().status
+    };
+    for state in [GroundState::AsStated, GroundState::Wetted, GroundState::Thawing] {
+        assert_eq!(filmed(state), Status::NoGo, "rain and thaw do not help: {state:?}");
+    }
     let mut wet = soil(None);
     wet.profile.state = GroundState::Wetted;
     wet.profile.layers[0].stated.drained = Some((0.0, 0.7));
