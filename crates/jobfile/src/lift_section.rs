@@ -45,6 +45,25 @@ const STOPS: [(&str, StopKind); 10] = [
     ("thunderstorm", StopKind::Thunderstorm),
 ];
 
+/// More layers of mats than that are a slip.
+const MOST_MATS: usize = 4;
+
+/// `mat = "oak"` or, the top one first, `mat = ["oak", "oak"]`: what lies under each wheel or pad; left out: nothing.
+fn mats(t: &Reader<'_>, known: &Known<'_>) -> Option<Vec<usize>> {
+    let Some(node) = t.optional("mat") else { return Some(Vec::new()) };
+    let one = |node| {
+        let id = t.as_text(node, "mat")?;
+        known.mats.find(t, node, "mat", id, text::KIND_MAT)
+    };
+    let Value::List(_) = &node.value else { return one(node).map(|i| vec![i]) };
+    let items = t.as_list(node, "mat")?;
+    if items.is_empty() || items.len() > MOST_MATS {
+        t.fault_at(node, "mat", text::MATS_COUNT.with("most", MOST_MATS), None);
+        return None;
+    }
+    all(items.iter().map(one).collect())
+}
+
 /// What loose material weighs: `bulk_material`, or `bulk_density`; neither: not stated.
 fn bulk_density(t: &Reader<'_>) -> Result<Option<BulkDensity>, Faulty> {
     let stated = t.optional("bulk_density").map(|node| t.as_fact(node, "bulk_density", D::Density, UpTo(DENSITY)));
@@ -113,21 +132,14 @@ fn lift(t: &Reader<'_>, known: &Known<'_>, ids: &mut Ids) -> Option<Lift> {
     let bulk_volume = t.decision_or_none("bulk_volume", D::Volume, UpTo(50.0));
     let bulk_density = bulk_density(t);
     let gates = gate_section::passed(t, known.gates);
-    let mat = t.optional("mat").map(|node| {
-        let id = t.as_text(node, "mat")?;
-        known.mats.find(t, node, "mat", id, text::KIND_MAT)
-    });
+    let mats = mats(t, known);
     let acceptances = accept_section::acceptances(t);
     t.done();
     if let (Some(Some(stand)), Some(landing)) = (&stand, landing.and_then(|i| known.places?.get(i))) {
         near(t, *stand, landing);
     }
-    let mat = match mat {
-        None => None,
-        Some(read) => Some(read?),
-    };
     Some(Lift {
-        mat,
+        mats: mats?,
         id: id?,
         name: name?,
         machine: machine?,

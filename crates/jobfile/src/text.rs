@@ -440,6 +440,8 @@ evidence::messages! {
     SOIL_OF_ANOTHER_CODE = "jobfile-soil-of-another-code" [code];
     /// A wall of what is no pipe and no culvert.
     WALL_OF_WHAT = "jobfile-wall-of-what" [];
+    /// Mats on each other: none, or too many.
+    MATS_COUNT = "jobfile-mats-count" [most];
     /// A mat without a material.
     MAT_OF_WHAT = "jobfile-mat-of-what" [];
     /// Factors below the usual without a name.

@@ -222,8 +222,8 @@ pub struct Lift {
     pub side_shift: f64,
     /// True if sleeves are pushed over the blades; `None`: not stated.
     pub extensions: Option<bool>,
-    /// Index of the mats under its wheels or pads in `Job::mats`; `None`: none.
-    pub mat: Option<usize>,
+    /// Indexes in `Job::mats` of the mats under each of its wheels or pads, the top one first; none: bare.
+    pub mats: Vec<usize>,
     /// True if the frame is levelled before the boom goes up.
     pub levelled: bool,
     /// True if the operator locks the rear axle before the boom goes up.

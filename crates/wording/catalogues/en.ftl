@@ -3207,6 +3207,7 @@ jobfile-counts-beside = { $key } counts only beside { $other }: state that too, 
 jobfile-plate-too-small = a plate load test tells of soil to twice its diameter, { $depth } here: end this layer there, and state what lies below as a layer of its own
 jobfile-soil-of-another-code = { $code } has no such soil
 jobfile-wall-of-what = wall is for pipes and culverts: leave it out, or correct kind
+jobfile-mats-count = one mat or a list of them, the top one first, { $most } at most
 jobfile-mat-of-what = state what the mat is made of: timber, steel_yield, or declared
 jobfile-ground-factors-unanswered = less than the usual factor of 3 needs the name of who answers for it
 jobfile-kind-mat = mat

@@ -3262,6 +3262,7 @@ jobfile-counts-beside = { $key } solo cuenta junto a { $other }: indíquelo tamb
 jobfile-plate-too-small = un ensayo de placa dice del suelo hasta el doble de su diámetro, aquí { $depth }: termine ahí esta capa e indique lo de debajo como otra capa
 jobfile-soil-of-another-code = { $code } no tiene ese suelo
 jobfile-wall-of-what = wall es de tubos y alcantarillas: suprímalo o corrija kind
+jobfile-mats-count = una placa o una lista de ellas, la de arriba primero, { $most } como máximo
 jobfile-mat-of-what = diga de qué es la placa: timber, steel_yield o declared
 jobfile-ground-factors-unanswered = menos del coeficiente habitual de 3 necesita el nombre de quien responde
 jobfile-kind-mat = ninguna placa

@@ -7,6 +7,7 @@
 
 use super::group::{self, Group};
 use super::level::contact_names;
+use super::mat_stack;
 use super::patches;
 use super::statics::Statics;
 use super::{metres, newtons, reserve, within};
@@ -16,12 +17,8 @@ use crate::{SoilArea, text};
 use core::f64::consts::FRAC_1_SQRT_2;
 use evidence::{Finding, Message, Silent, Source, Status, Trace, Working};
 use geometry::DVec2;
-use ground::mats::{Mat, PadOnMat};
 use ground::presumed::{Presumed, Under};
 use ground::{FactorSet, Footprint, Loads, PadOnProfile, Profile, Refusal, bearing_below_top, bearing_on_profile};
-
-/// How far off its middle a mat may come to lie, m, each way (ours).
-pub(super) const MAT_OFF_MIDDLE: f64 = 0.05;
 
 /// What presses.
 #[derive(Debug, Clone, Copy)]
@@ -94,11 +91,9 @@ pub(crate) fn outcome<'a>(ctx: &Context<'a>, statics: &Statics, posed: &Posed) -
 /// Middle, corners and middles of the sides of what lies on the ground under these forces (N): of each patch, or of the mat
 /// under it wherever that may come to lie.
 fn outlines(ctx: &Context<'_>, posed: &Posed, force: [f64; 4]) -> [[DVec2; 9]; 4] {
-    let mat = ctx.lift.mat.and_then(|i| ctx.job.mats.get(i));
+    let mat = mat_stack::outline(ctx);
     patches::patches(ctx, posed, force).map(|mut patch| {
-        if let Some(kind) = mat {
-            patch.size = kind.mat.size.map(|side| side + 2.0 * MAT_OFF_MIDDLE);
-        }
+        patch.size = mat.unwrap_or(patch.size);
         let [a, b, c, d] = patches::corners(&patch);
         let side = |a: DVec2, b: DVec2| 0.5 * (a + b);
         [DVec2::from_array(patch.middle), a, b, c, d, side(a, b), side(b, c), side(c, d), side(d, a)]
@@ -162,9 +157,7 @@ pub(super) fn base(
     trace: &mut impl Trace,
 ) -> Result<[f64; 2], Refusal> {
     let pad = patches::size(ctx, force, contact);
-    let Some(kind) = ctx.lift.mat.and_then(|i| ctx.job.mats.get(i)) else { return Ok(pad) };
-    let mat = Mat { material: set.on_mat(&kind.mat.material), ..kind.mat.clone() };
-    Ok(mat.under(&PadOnMat { pad, offset: [MAT_OFF_MIDDLE; 2], force: action }, trace)?.works)
+    mat_stack::works(ctx, pad, action, Some(set), trace).unwrap_or(Ok(pad))
 }
 
 /// Design force and design resistance of several contacts as one on what lies below the top layer; `None` where nothing does.
@@ -198,7 +191,7 @@ fn presumed(
     row: &Presumed,
     trace: &mut impl Trace,
 ) -> Result<(f64, f64), Refusal> {
-    let pad = ctx.lift.mat.is_some() || ctx.machine.pad_area(ctx.lift.support, contact).is_some();
+    let pad = mat_stack::there(ctx) || ctx.machine.pad_area(ctx.lift.support, contact).is_some();
     let under = match base {
         Footprint::Rectangle { width, length } if pad => Under::PadOrMat { width: width.min(length) },
         _ => Under::Tyre,

@@ -111,9 +111,9 @@ pub(crate) fn met<'a>(
 /// A contact as far as its mat reaches: the edge that comes nearest. Loads stay on the contact itself, as if the mat did not
 /// spread them.
 fn with_mat(ctx: &Context<'_>, mut patch: Patch) -> Patch {
-    if let Some(kind) = ctx.lift.mat.and_then(|i| ctx.job.mats.get(i)) {
+    if let Some(mat) = super::mat_stack::outline(ctx) {
         let own = patch.size;
-        patch.size = std::array::from_fn(|i| own[i].max(kind.mat.size[i] + 2.0 * super::bearing::MAT_OFF_MIDDLE));
+        patch.size = std::array::from_fn(|i| own[i].max(mat[i]));
     }
     patch
 }

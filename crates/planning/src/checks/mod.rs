@@ -27,6 +27,7 @@ pub(crate) mod load_advice;
 pub(crate) mod load_shape;
 pub(crate) mod lock;
 pub(crate) mod machine_fit;
+pub(crate) mod mat_stack;
 pub(crate) mod matters;
 pub(crate) mod obstacle;
 pub(crate) mod parts;

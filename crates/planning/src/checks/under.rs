@@ -3,7 +3,7 @@
 //! Of every soil that a contact may stand on within the stand's error the one that gives most counts, and where two
 //! settlements are held against each other, for the other the one that gives least.
 
-use super::bearing::MAT_OFF_MIDDLE;
+use super::mat_stack;
 use super::patches;
 use crate::SoilArea;
 use crate::context::Context;
@@ -12,7 +12,6 @@ use evidence::{Silent, Trace};
 use geometry::DVec2;
 use ground::Refusal;
 use ground::mat_material::FORCE_FACTOR;
-use ground::mats::PadOnMat;
 use ground::settlement::{PressedPad, RIGID, settlement_at, settlement_of};
 
 /// Share of its greatest force at which a tyre's patch is taken for springs (ours): a shorter patch gives more for each
@@ -91,12 +90,8 @@ pub(super) fn feet(ctx: &Context<'_>, force: [f64; 4], patch_at: f64) -> Result<
     for (i, foot) in feet.iter_mut().enumerate() {
         let pressed = force[i].max(1.0);
         foot.at = places[i];
-        foot.sides = match ctx.lift.mat.and_then(|m| ctx.job.mats.get(m)) {
-            Some(kind) => {
-                let force = pressed * MAT_AT;
-                let pad = PadOnMat { pad: patches::size(ctx, force, i), offset: [MAT_OFF_MIDDLE; 2], force };
-                kind.mat.under(&pad, &mut Silent)?.works
-            }
+        foot.sides = match mat_stack::works(ctx, patches::size(ctx, force[i], i), pressed * MAT_AT, None, &mut Silent) {
+            Some(works) => works?,
             None => patches::size(ctx, pressed * patch_at, i),
         };
     }
@@ -105,7 +100,7 @@ pub(super) fn feet(ctx: &Context<'_>, force: [f64; 4], patch_at: f64) -> Result<
 
 /// True where nothing that gives much more than soil stands between it and the frame: a pad, or a mat under whatever.
 pub(super) fn on_pad(ctx: &Context<'_>, i: usize) -> bool {
-    ctx.lift.mat.is_some() || ctx.machine.pad_area(ctx.lift.support, i).is_some()
+    mat_stack::there(ctx) || ctx.machine.pad_area(ctx.lift.support, i).is_some()
 }
 
 /// Settlement of contact `i` for each newton on each of the four, m/N.

@@ -109,7 +109,7 @@ fn mats_spread_the_force() {
             let mat = Mat { size: [1.5, 1.2], thickness, material };
             job.mats.push(SiteMat { id: name.into(), name: name.into(), mat });
         }
-        job.lifts[0].mat = mat;
+        job.lifts[0].mats = mat.into_iter().collect();
         let one = findings(&job, "ground").remove(0);
         one.demand.unwrap().si / one.limit.unwrap().si
     };
@@ -132,7 +132,7 @@ fn a_presumed_value_counts_under_mats_and_never_under_tyres() {
             let mat = Mat { size: [side; 2], thickness: 0.04, material };
             job.mats.push(SiteMat { id: format!("m{i}"), name: "Plate".into(), mat });
         }
-        job.lifts[0].mat = mat;
+        job.lifts[0].mats = mat.into_iter().collect();
         findings(&job, "ground").remove(0)
     };
     for (code, soil) in [(Code::Chicago, "solid rock"), (Code::Bs8004, "firm clay")] {
@@ -343,7 +343,7 @@ fn edges_are_measured_from_the_mat_and_asked_of_every_soil() {
             name: "m".into(),
             mat: Mat { size: [1.5, 1.5], thickness: 0.04, material },
         });
-        job.lifts[0].mat = mat.then_some(0);
+        job.lifts[0].mats = mat.then_some(0).into_iter().collect();
         job
     };
     let there = |job: &Job| worst(job).unwrap().limit.unwrap().si;

@@ -105,7 +105,7 @@ fn settlement_refuses_once_and_the_mat_it_names_cures() {
             // So thick that all of it works, and 5 cm wider each way for where it comes to lie.
             let mat = Mat { size: [side + 0.1001; 2], thickness: 0.4, material: steel };
             matted.mats.push(SiteMat { id: "m".into(), name: "m".into(), mat });
-            matted.lifts[0].mat = Some(0);
+            matted.lifts[0].mats = vec![0];
             finding(&matted, "settlement").unwrap().status
         };
         assert_eq!(with_mats(named.si), Status::Go, "{modulus} MPa: {named:?}");
@@ -237,7 +237,7 @@ fn ruts_deepen_as_clay_gets_softer() {
     let mat = Mat { size: [1.5; 2], thickness: 0.04, material: MatMaterial::steel_plate(355e6).unwrap() };
     matted.mats.push(SiteMat { id: "m".into(), name: "m".into(), mat });
     assert!(finding(&matted, "rutting").is_some());
-    matted.lifts[0].mat = Some(0);
+    matted.lifts[0].mats = vec![0];
     assert_eq!(finding(&matted, "rutting"), None);
 }
 

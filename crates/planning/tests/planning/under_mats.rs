@@ -19,7 +19,7 @@ fn worst(job: &Job) -> Status {
 
 fn on_mats(mut job: Job, size: [f64; 2], thickness: f64, material: MatMaterial) -> Job {
     job.mats.push(SiteMat { id: "m".into(), name: "m".into(), mat: Mat { size, thickness, material } });
-    job.lifts[0].mat = Some(0);
+    job.lifts[0].mats = vec![0];
     job
 }
 
