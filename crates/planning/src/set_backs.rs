@@ -10,7 +10,7 @@ use crate::checks::edges;
 use crate::{Job, Lift, SoilArea};
 use evidence::Trace;
 use ground::edge_rules::{self, Drop, EdgeGround, NamedSlope, planning_line};
-use ground::edge_strength::{EdgeLayer, Exposure};
+use ground::edge_strength::{Exposure, edge_layers};
 use ground::set_back::{Edge, Side};
 use ground::set_back_store::{SetBackStore, Solved};
 use ground::wheel_row::WheelRow;
@@ -109,29 +109,15 @@ fn edge(soil: &SoilArea, dig: &Excavation) -> Option<Edge> {
     Some(Edge {
         drop,
         side: Side::Open,
-        layers: layers(soil),
+        layers: edge_layers(&soil.profile),
         water: Some(water),
         firm_base: None,
         exposure: Exposure {
             open_for: dig.standing.open_for,
             undrained_for: dig.standing.undrained_for,
             wetted: dig.standing.wetted,
-        },
+        }
+        .in_state(soil.profile.state),
         people_below: dig.standing.people_below,
     })
-}
-
-fn layers(soil: &SoilArea) -> Vec<EdgeLayer> {
-    let layers = soil.profile.layers.iter().map(|l| {
-        let counted = l.stated.counted(soil.profile.state);
-        let (mut drained, mut undrained) = (None, None);
-        for strength in counted {
-            match strength {
-                ground::Strength::Drained { cohesion, friction } => drained = Some([cohesion, friction]),
-                ground::Strength::Undrained { c_u } => undrained = Some(c_u),
-            }
-        }
-        EdgeLayer { bottom: l.bottom(), unit_weight: l.unit_weight, drained, undrained }
-    });
-    layers.collect()
 }

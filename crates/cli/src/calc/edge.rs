@@ -11,8 +11,9 @@ use ground::Profile;
 use ground::edge_rules::{Drop, EdgeGround, NamedSlope};
 use ground::edge_strength::{Drainage, Exposure, edge_layers};
 use ground::lateral::{LateralMethod, WallLoad, WallMovement, lateral_load};
-use ground::set_back::{Edge, SetBack, SetBackGoverns, Side, Unknown, set_back};
+use ground::set_back::{Edge, SetBack, SetBackGoverns, Side, Unknown, edge_factor, set_back};
 use ground::slip_search::worst_slip;
+use ground::slope_section::SlopeSection;
 use ground::wedge::worst_wedge;
 use ground::wheel_row::WheelRow;
 use jobfile::{Bound, Reader};
@@ -241,7 +242,7 @@ fn asked(root: &Reader<'_>) -> Option<Asked> {
             // Above the toe.
             water: profile.water.map(|below| depth - below),
             firm_base,
-            exposure: Exposure { open_for: open_for?, undrained_for, wetted: wetted? },
+            exposure: Exposure { open_for: open_for?, undrained_for, wetted: wetted? }.in_state(profile.state),
             people_below: people_below?,
         },
         rows,
@@ -305,9 +306,15 @@ fn answer(edge: &Edge, rows: &[WheelRow], stands: f64, found: &SetBack, steps: &
                 .collect();
         }
     }
-    if let (false, Ok(section)) = (edge.side == Side::Supported, edge.section()) {
-        let wedge = worst_wedge(&section, &loads, steps).ok();
-        let circle = worst_slip(&section, &loads, steps).ok().flatten();
+    if let (false, Ok(sections)) = (edge.side == Side::Supported, edge.sections()) {
+        // With every strength that is solved, the worst where they stand; only its steps are printed.
+        let at = |section: &SlopeSection| edge_factor(section, &loads).0;
+        let worst = sections.iter().min_by(|a, b| at(&a.1).total_cmp(&at(&b.1)));
+        let (wedge, circle) = worst.map_or((None, None), |(drainage, section)| {
+            result.undrained = *drainage == Drainage::Undrained;
+            let wedge = worst_wedge(section, &loads, steps).ok();
+            (wedge, worst_slip(section, &loads, steps).ok().flatten())
+        });
         result.factor = wedge.zip(circle.as_ref()).map(|(w, c)| w.factor.min(c.factor));
         if result.told == EdgeTold::Kept && result.factor.is_none_or(|f| f < result.required) {
             result.told = EdgeTold::TooNear;
