@@ -46,7 +46,8 @@ impl Patch {
         if inside || (u + v + depth).is_nan() { stress } else { 0.0 }
     }
 
-    fn own_axes(&self, at: [f64; 2]) -> [f64; 2] {
+    /// A plan point along the patch's own axes, from its middle, m.
+    pub(crate) fn own_axes(&self, at: [f64; 2]) -> [f64; 2] {
         let (s, c) = (sin(self.heading), cos(self.heading));
         let d = [at[0] - self.middle[0], at[1] - self.middle[1]];
         [d[0] * c + d[1] * s, d[1] * c - d[0] * s]
