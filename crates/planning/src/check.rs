@@ -6,8 +6,9 @@ use crate::checks::statics::Statics;
 use crate::checks::zones::Met;
 use crate::checks::{
     approach, attachment, axle, bearing, buried, chart, contacts, edges, fitted, forks, gates, ground, identity,
-    landing, landing_edge, landing_room, level, line, load, load_shape, machine_fit, matters, obstacle, rigging, rutting,
-    settlement, settlement_finding, sight, slewing, statics, steering, stops, sudden, tool, tyres, wind, zones,
+    landing, landing_edge, landing_room, level, line, load, load_shape, machine_fit, matters, obstacle, rigging,
+    rutting, settlement, settlement_finding, sight, slewing, statics, steering, stops, sudden, tool, tyres, wind,
+    zones,
 };
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed, pose};
@@ -233,7 +234,7 @@ impl LiftCheck<'_> {
         out.extend(gates::findings(ctx));
         out.extend(obstacle::findings(ctx, &self.obstacles, posed));
         out.extend(zones::findings(&self.zones));
-        out.extend(edges::findings(&self.edges));
+        out.extend(edges::findings(&self.ctx, &self.edges));
         let force = self.statics.as_ref().map_or([0.0; 4], |s| s.force);
         out.extend(buried::findings(ctx, &self.buried, posed.ok(), force));
         out.extend(matters::findings(ctx));

@@ -8,7 +8,7 @@ use crate::args::Said;
 use crate::{Outcome, Run, terminal};
 use evidence::Working;
 use ground::Profile;
-use ground::edge_rules::{Drop, EdgeGround, NamedSlope};
+use ground::edge_rules::{Drop, ENGINEER_DEPTH, EdgeGround, NamedSlope};
 use ground::edge_strength::{Drainage, Exposure, edge_layers};
 use ground::lateral::{LateralMethod, WallLoad, WallMovement, lateral_load};
 use ground::set_back::{Edge, SetBack, SetBackGoverns, Side, Unknown, edge_factor, set_back};
@@ -134,6 +134,8 @@ pub(crate) enum EdgeMissing {
     UndrainedStrength,
     /// Water table.
     Water,
+    /// The design of an engineer, so deep.
+    Engineer,
 }
 
 /// A plane wedge.
@@ -327,6 +329,13 @@ fn answer(edge: &Edge, rows: &[WheelRow], stands: f64, found: &SetBack, steps: &
             tried: c.tried,
             slices: c.slices.iter().map(slice).collect(),
         });
+    }
+    // So deep an engineer designs: what falls short is told, what would do is not.
+    if depth > ENGINEER_DEPTH && edge.side == Side::Open {
+        result.missing.push(EdgeMissing::Engineer);
+        if result.told == EdgeTold::Kept {
+            result.told = EdgeTold::CannotTell;
+        }
     }
     result
 }

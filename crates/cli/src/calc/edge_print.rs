@@ -26,6 +26,7 @@ pub(super) fn print(r: &EdgeResult, steps: &Working, said: Said) {
             EdgeMissing::DrainedStrength => words::EDGE_NO_DRAINED.message(),
             EdgeMissing::UndrainedStrength => words::EDGE_NO_UNDRAINED.message(),
             EdgeMissing::Water => words::EDGE_NO_WATER.message(),
+            EdgeMissing::Engineer => words::EDGE_NO_ENGINEER.message(),
         });
     }
     if let (Some(from), Some(line), Some(equilibrium), Some(governs)) =
