@@ -49,7 +49,11 @@ pub(crate) fn worst_place(thing: &Buried, wheels: &[Patch], cover: f64) -> [f64;
     let length = libm::hypot(d[0], d[1]);
     let along = if length > 0.0 { [d[0] / length, d[1] / length] } else { [1.0, 0.0] };
     let place = |s: f64, o: f64| [a[0] + along[0] * s - along[1] * o, a[1] + along[1] * s + along[0] * o];
-    let stress = |s: f64, o: f64| patches_stress(wheels, place(s, o), cover, &mut Silent).larger();
+    // 2:1 is even all over its area: of places that are alike by it, the one that is pressed most elastically is told.
+    let stress = |s: f64, o: f64| {
+        let both = patches_stress(wheels, place(s, o), cover, &mut Silent);
+        both.larger() + 1e-6 * both.elastic
+    };
     let step = (cover / 4.0).clamp(0.05, 1.0);
     let half = thing.half_breadth;
     let mut starts: Vec<(f64, f64)> = Vec::new();

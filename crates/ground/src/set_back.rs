@@ -289,10 +289,16 @@ pub(crate) fn of_strips(edge: &Edge, strips: &[Surcharge], trace: &mut impl Trac
             worst = Some(reached);
         }
     }
-    let Some(Reached { drainage, unloaded, equilibrium, short, factor, .. }) = worst else {
+    let Some(Reached { section, drainage, unloaded, equilibrium, short, factor }) = worst else {
         return Ok(SetBack::Unknown(vec![Unknown::Soil]));
     };
     let from_crest = line.from_crest.max(equilibrium);
+    // Wedge and circle where the wheels may come, with the strength that decides: the factor of the last step.
+    let there = spread(strips, from_crest, from_crest);
+    wedge::worst_of_sound(section, &there).step(&there, trace);
+    if let Some(slip) = slip_search::worst_of_sound(section, &there) {
+        slip.step(&there, trace);
+    }
     let governs = if equilibrium > line.from_crest { short } else { SetBackGoverns::Rule };
     trace.step(|| Step {
         title: text::STEP_SET_BACK.message(),

@@ -12,7 +12,8 @@ use ground::edge_rules::{Drop, ENGINEER_DEPTH, EdgeGround, NamedSlope};
 use ground::edge_strength::{Drainage, Exposure, edge_layers};
 use ground::lateral::{LateralMethod, WallLoad, WallMovement, lateral_load};
 use ground::set_back::{Edge, SetBack, SetBackGoverns, Side, Unknown, edge_factor, set_back};
-use ground::slip_search::worst_slip;
+use ground::slip_circle::Slice;
+use ground::slip_search::{WorstSlip, worst_slip};
 use ground::slope_section::SlopeSection;
 use ground::wedge::worst_wedge;
 use ground::wheel_row::WheelRow;
@@ -86,6 +87,8 @@ pub(crate) struct EdgeResult {
     pub(crate) wedge: Option<EdgeWedge>,
     /// The slip circle that holds worst there.
     pub(crate) circle: Option<EdgeCircle>,
+    /// The slip circle that holds worst where they may come nearest, at `from_crest_m`.
+    pub(crate) circle_at_distance: Option<EdgeCircle>,
     /// What is not known.
     pub(crate) missing: Vec<EdgeMissing>,
     /// Supported side: sideways force per metre on a wall that does not give, for its designer, N/m.
@@ -179,6 +182,12 @@ pub(crate) struct EdgeSlice {
     pub(crate) slope_deg: f64,
     /// Pore pressure at its base, Pa.
     pub(crate) pore_pa: f64,
+    /// Cohesion at its base, Pa.
+    pub(crate) cohesion_pa: f64,
+    /// Angle of friction at its base, degrees.
+    pub(crate) friction_deg: f64,
+    /// `cos α + sin α·tan φ / F`.
+    pub(crate) m_alpha: f64,
 }
 
 /// What is read.
@@ -269,6 +278,7 @@ fn answer(edge: &Edge, rows: &[WheelRow], stands: f64, found: &SetBack, steps: &
         ends_after_h: edge.exposure.left(),
         wedge: None,
         circle: None,
+        circle_at_distance: None,
         missing: Vec::new(),
         support_n_m: None,
         support_height_m: None,
@@ -322,13 +332,14 @@ fn answer(edge: &Edge, rows: &[WheelRow], stands: f64, found: &SetBack, steps: &
             result.told = EdgeTold::TooNear;
         }
         result.wedge = wedge.map(|w| EdgeWedge { factor: w.factor, angle_deg: w.angle.to_degrees(), exit_m: w.exit });
-        result.circle = circle.map(|c| EdgeCircle {
-            factor: c.factor,
-            centre_m: c.circle.centre,
-            radius_m: c.circle.radius,
-            tried: c.tried,
-            slices: c.slices.iter().map(slice).collect(),
-        });
+        result.circle = circle.map(|c| drawn(&c));
+        if let SetBack::Distance(d) = found {
+            let there: Vec<_> = rows.iter().map(|r| r.strip(d.from_crest, depth)).collect();
+            let section = sections.iter().find(|(drainage, _)| *drainage == d.drainage);
+            // Its steps are among those of the distance.
+            let slip = section.and_then(|(_, s)| worst_slip(s, &there, &mut evidence::Silent).ok().flatten());
+            result.circle_at_distance = slip.map(|c| drawn(&c));
+        }
     }
     // So deep an engineer designs: what falls short is told, what would do is not.
     if depth > ENGINEER_DEPTH && edge.side == Side::Open {
@@ -340,7 +351,17 @@ fn answer(edge: &Edge, rows: &[WheelRow], stands: f64, found: &SetBack, steps: &
     result
 }
 
-fn slice(s: &ground::slip_circle::Slice) -> EdgeSlice {
+fn drawn(c: &WorstSlip) -> EdgeCircle {
+    EdgeCircle {
+        factor: c.factor,
+        centre_m: c.circle.centre,
+        radius_m: c.circle.radius,
+        tried: c.tried,
+        slices: c.slices.iter().map(|s| slice(s, c.factor)).collect(),
+    }
+}
+
+fn slice(s: &Slice, factor: f64) -> EdgeSlice {
     EdgeSlice {
         x_m: s.x,
         width_m: s.width,
@@ -348,5 +369,8 @@ fn slice(s: &ground::slip_circle::Slice) -> EdgeSlice {
         load_n_m: s.load,
         slope_deg: libm::atan2(s.slope[0], s.slope[1]).to_degrees(),
         pore_pa: s.pore,
+        cohesion_pa: s.cohesion,
+        friction_deg: libm::atan(s.tan_phi).to_degrees(),
+        m_alpha: s.m_alpha(factor),
     }
 }

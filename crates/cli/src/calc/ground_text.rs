@@ -45,6 +45,8 @@ evidence::messages! {
     EDGE_SUPPORT = "cli-edge-support" [force, height];
     /// Heading of the slices.
     EDGE_SLICES = "cli-edge-slices" [];
+    /// The same where the wheels may come nearest.
+    EDGE_SLICES_AT = "cli-edge-slices-at" [distance];
     /// What it is worth.
     EDGE_NOTE = "cli-edge-note" [];
     /// Stress at the crown.

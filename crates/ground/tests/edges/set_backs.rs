@@ -61,6 +61,10 @@ fn the_distance_holds_and_a_little_nearer_does_not() {
         assert!(factor(a) >= d.required - 2e-3, "{a}");
     }
     assert_eq!(working.steps.last().unwrap().result.1.si, d.from_crest);
+    // Wedge and circle at the distance found are shown, the lower of them its factor.
+    let shown: Vec<f64> = working.steps.iter().filter(|s| s.result.0 == "F").map(|s| s.result.1.si).collect();
+    assert_eq!(shown.len(), 2);
+    assert_eq!(shown[0].min(shown[1]), d.factor);
     assert_eq!(d.ends_after, Some(20.0));
 }
 
