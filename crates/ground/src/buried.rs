@@ -1,10 +1,12 @@
 //! What wheels put on a buried pipe, culvert, tank or slab: stress at its crown, and what its owner allows.
 //!
-//! All wheels count as patches at the place along the crown where they press most. Boussinesq and 2:1 spread are
-//! both taken, the larger governs; impact by cover comes on the wheels, the weight of the cover on top. Nothing here
-//! says that a thing is strong enough without its owner's figure: unknown kind, cover, figure, recent backfill or
+//! All wheels count as patches at the place along the crown, and the depth within what is known of its cover, where it
+//! is pressed most. Boussinesq and 2:1 spread are both taken, the larger governs; impact by cover comes on the wheels,
+//! the weight of the cover on top. A cover that may be none is not known. Nothing here says that a thing is strong enough without its owner's figure: unknown kind, cover, figure, recent backfill or
 //! voids are named conditions.
 
+use crate::buried_place::{over_range, worst_place};
+use crate::cover::Cover;
 use crate::edge_text as text;
 use crate::input_fault::{InputFault, InputFaults};
 use crate::stress::{Patch, patches_stress};
@@ -52,10 +54,10 @@ pub struct Buried {
     pub crown: [[f64; 2]; 2],
     /// Half the breadth in plan over which wheels may press on it, m.
     pub half_breadth: f64,
-    /// Cover from the surface to the crown, m; `None` where unknown.
-    pub cover: Option<f64>,
-    /// Unit weight of the cover, N/m³.
-    pub unit_weight: f64,
+    /// Least and greatest cover from the surface to the crown, m; `None` where unknown. From 0 up it is not known either.
+    pub cover: Option<[f64; 2]>,
+    /// Soils that may lie over it; the heaviest counts.
+    pub soils: Vec<Cover>,
     /// Stress at the crown, of wheels and cover together, that its owner allows, Pa.
     pub allowable: Option<f64>,
     /// True if the backfill over it is recent, or nobody knows that it is not.
@@ -86,7 +88,7 @@ pub enum BuriedCondition {
 pub struct BuriedStress {
     /// The numbers; none where the cover is not known.
     pub stress: Option<CrownStress>,
-    /// Deflection as a share of the diameter; of flexible pipes.
+    /// Deflection as a share of the diameter; of flexible pipes, the greatest over the range of the cover.
     pub deflection: Option<f64>,
     /// Share of the allowable that is left, the lesser of stress and deflection; negative beyond. None where not told.
     pub reserve: Option<f64>,
@@ -99,6 +101,8 @@ pub struct BuriedStress {
 pub struct CrownStress {
     /// Where along the crown, plan, m.
     pub at: [f64; 2],
+    /// How deep, m: of the range of the cover where the total is greatest.
+    pub depth: f64,
     /// Wheels by Boussinesq, without impact.
     pub elastic: f64,
     /// Wheels by 2:1 spread, without impact.
@@ -137,39 +141,46 @@ pub fn buried_stress(
 ) -> Result<BuriedStress, Vec<InputFault>> {
     thing.look(wheels)?;
     let mut conditions = thing.conditions();
-    let Some(cover) = thing.cover else {
+    let Some(cover) = thing.cover.filter(|c| c[0] > 0.0) else {
         return Ok(BuriedStress { stress: None, deflection: None, reserve: None, conditions });
     };
-    let at = worst_place(thing, wheels, cover);
-    let live = patches_stress(wheels, at, cover, trace);
-    let impact = impact_by_cover(cover);
-    let soil = thing.unit_weight * cover;
-    let wheel_part = (1.0 + impact) * live.larger();
-    let total = wheel_part + soil;
+    let at_each = over_range(cover, |depth| thing.pressed(wheels, depth));
+    let Some(&worst) = at_each.iter().reduce(|a, b| if a.total.is_nan() || a.total >= b.total { a } else { b }) else {
+        conditions.push(BuriedCondition::Cover);
+        return Ok(BuriedStress { stress: None, deflection: None, reserve: None, conditions });
+    };
+    let CrownStress { at, depth, impact, soil, total, .. } = worst;
+    // The place was found for both ways together: both stresses are of that one place.
+    let live = patches_stress(wheels, at, depth, trace);
     let pressure = |v| Quantity::new(v, Dimension::Pressure);
     trace.step(|| Step {
         title: text::STEP_IMPACT.message(),
         formula: "φ = 0.33·(1 − 0.125·z/0.3048 m), φ ≥ 0".into(),
-        values: vec![("z".into(), Quantity::new(cover, Dimension::Length))],
+        values: vec![("z".into(), Quantity::new(depth, Dimension::Length))],
         result: ("φ".into(), Quantity::ratio(impact)),
         source: Source::from_memory("AASHTO LRFD 3.6.2.2"),
     });
     trace.step(|| Step {
         title: text::STEP_CROWN.message(),
-        formula: "σ = (1 + φ)·max(σ_B, σ_2:1) + γ·z".into(),
+        formula: "σ = (1 + φ)·max(σ_B, σ_2:1) + Σ γ·z".into(),
         values: vec![
             ("φ".into(), Quantity::ratio(impact)),
             ("σ_B".into(), pressure(live.elastic)),
             ("σ_2:1".into(), pressure(live.spread)),
-            ("γ".into(), Quantity::new(thing.unit_weight, Dimension::UnitWeight)),
-            ("z".into(), Quantity::new(cover, Dimension::Length)),
+            ("Σ γ·z".into(), pressure(soil)),
+            ("z".into(), Quantity::new(depth, Dimension::Length)),
+            ("x".into(), Quantity::new(at[0], Dimension::Length)),
+            ("y".into(), Quantity::new(at[1], Dimension::Length)),
         ],
         result: ("σ".into(), pressure(total)),
         source: Source::Mechanics,
     });
     let mut reserves: Vec<f64> = thing.allowable.map(|a| 1.0 - total / a).into_iter().collect();
     let deflection = if let BuriedKind::Flexible(pipe) = &thing.kind {
-        let share = iowa_deflection(pipe, soil, wheel_part);
+        // Another depth may flatten it more: soil lags, wheels do not.
+        let flattens = |s: &CrownStress| iowa_deflection(pipe, s.soil, s.total - s.soil);
+        let of = at_each.iter().fold(worst, |a, b| if flattens(b) > flattens(&a) { *b } else { a });
+        let (share, soil, wheel_part) = (flattens(&of), of.soil, of.total - of.soil);
         trace.step(|| Step {
             title: text::STEP_IOWA.message(),
             formula: "Δ/D = K·(D_L·p_s + p_w) / (E·I/r³ + 0.061·E′)".into(),
@@ -181,6 +192,7 @@ pub fn buried_stress(
                 ("E·I".into(), Quantity::new(pipe.wall, Dimension::Moment)),
                 ("r".into(), Quantity::new(pipe.radius, Dimension::Length)),
                 ("E′".into(), pressure(pipe.soil)),
+                ("z".into(), Quantity::new(of.depth, Dimension::Length)),
             ],
             result: ("Δ/D".into(), Quantity::ratio(share)),
             source: Source::from_memory("Watkins & Spangler 1958, modified Iowa formula"),
@@ -194,11 +206,20 @@ pub fn buried_stress(
     if !total.is_finite() {
         conditions.push(BuriedCondition::Cover);
     }
-    let stress = Some(CrownStress { at, elastic: live.elastic, spread: live.spread, impact, soil, total });
-    Ok(BuriedStress { stress, deflection, reserve, conditions })
+    Ok(BuriedStress { stress: Some(worst), deflection, reserve, conditions })
 }
 
 impl Buried {
+    /// What presses on the crown where it lies so deep.
+    fn pressed(&self, wheels: &[Patch], depth: f64) -> CrownStress {
+        let at = worst_place(self, wheels, depth);
+        let live = patches_stress(wheels, at, depth, &mut Silent);
+        let impact = impact_by_cover(depth);
+        let soil = self.soils.iter().map(|s| s.stress(depth)).fold(0.0, |a, b| if a > b { a } else { b });
+        let total = (1.0 + impact) * live.larger() + soil;
+        CrownStress { at, depth, elastic: live.elastic, spread: live.spread, impact, soil, total }
+    }
+
     fn conditions(&self) -> Vec<BuriedCondition> {
         let mut out = Vec::new();
         let mut need = |when: bool, what| {
@@ -207,7 +228,7 @@ impl Buried {
             }
         };
         need(matches!(self.kind, BuriedKind::Unknown), BuriedCondition::Kind);
-        need(self.cover.is_none(), BuriedCondition::Cover);
+        need(!self.cover.is_some_and(|c| c[0] > 0.0), BuriedCondition::Cover);
         need(self.allowable.is_none(), BuriedCondition::Allowable);
         need(
             matches!(self.kind, BuriedKind::Flexible(FlexiblePipe { allowable: None, .. })),
@@ -224,10 +245,22 @@ impl Buried {
             out.range(text::NAME_CROWN, *v, Dimension::Length, [-1e8, 1e8]);
         }
         out.range(text::NAME_HALF_BREADTH, self.half_breadth, Dimension::Length, [0.0, 100.0]);
-        if let Some(cover) = self.cover {
-            out.range(text::NAME_COVER, cover, Dimension::Length, [0.0, 50.0]);
+        if let Some([low, high]) = self.cover {
+            out.range(text::NAME_COVER, low, Dimension::Length, [0.0, 50.0]);
+            if high.is_nan() || high > low {
+                out.range(text::NAME_COVER, high, Dimension::Length, [0.0, 50.0]);
+            }
+            out.order([text::NAME_COVER, text::NAME_COVER], [low, high], true);
         }
-        out.unit_weight(self.unit_weight);
+        if self.soils.is_empty() {
+            out.push(InputFault::Missing { what: text::NAME_UNIT_WEIGHT });
+        }
+        for soil in &self.soils {
+            out.unit_weight(soil.below);
+            for [_, unit_weight] in &soil.layers {
+                out.unit_weight(*unit_weight);
+            }
+        }
         if let Some(a) = self.allowable {
             out.range(text::NAME_ALLOWABLE, a, Dimension::Pressure, [1.0, 1e8]);
         }
@@ -256,61 +289,4 @@ impl Buried {
         }
         out.done()
     }
-}
-
-/// The place of the crown where both ways' larger stress is greatest: under or beside every wheel, at every quarter
-/// of the cover along the crown and across its breadth, then finer.
-fn worst_place(thing: &Buried, wheels: &[Patch], cover: f64) -> [f64; 2] {
-    let [a, b] = thing.crown;
-    let d = [b[0] - a[0], b[1] - a[1]];
-    let length = libm::hypot(d[0], d[1]);
-    let along = if length > 0.0 { [d[0] / length, d[1] / length] } else { [1.0, 0.0] };
-    let place = |s: f64, o: f64| [a[0] + along[0] * s - along[1] * o, a[1] + along[1] * s + along[0] * o];
-    let stress = |s: f64, o: f64| patches_stress(wheels, place(s, o), cover, &mut Silent).larger();
-    let step = (cover / 4.0).clamp(0.05, 1.0);
-    let half = thing.half_breadth;
-    let mut starts: Vec<(f64, f64)> = Vec::new();
-    // Far from every wheel nothing governs: only the stretch that they reach is walked.
-    let near = |w: &Patch| {
-        let v = [w.middle[0] - a[0], w.middle[1] - a[1]];
-        let s = (v[0] * along[0] + v[1] * along[1]).clamp(0.0, length);
-        let o = (v[1] * along[0] - v[0] * along[1]).clamp(-half, half);
-        (s, o)
-    };
-    for w in wheels {
-        let (s, o) = near(w);
-        let reach = 8;
-        for i in -reach..=reach {
-            for j in -reach..=reach {
-                let at = (s + step * f64::from(i), o + step * f64::from(j));
-                starts.push((at.0.clamp(0.0, length), at.1.clamp(-half, half)));
-            }
-        }
-        for other in wheels {
-            let (t, p) = near(other);
-            starts.push((f64::midpoint(s, t), f64::midpoint(o, p)));
-        }
-    }
-    let mut best = ((0.0, 0.0), f64::NEG_INFINITY);
-    for at in starts {
-        let found = stress(at.0, at.1);
-        if found > best.1 {
-            best = (at, found);
-        }
-    }
-    let mut step = step / 2.0;
-    while step > 1e-3 {
-        let mut better = false;
-        for (ds, d_o) in [(step, 0.0), (-step, 0.0), (0.0, step), (0.0, -step)] {
-            let at = ((best.0.0 + ds).clamp(0.0, length), (best.0.1 + d_o).clamp(-half, half));
-            let found = stress(at.0, at.1);
-            if found > best.1 {
-                (best, better) = ((at, found), true);
-            }
-        }
-        if !better {
-            step /= 2.0;
-        }
-    }
-    place(best.0.0, best.0.1)
 }

@@ -1,13 +1,14 @@
 //! Which strength of the soil counts beside an edge, and until when.
 //!
 //! Undrained strength holds an open face for a while and is lost as the clay takes up water: after rain, and after
-//! the time that somebody stated. Without a stated time it does not count at all. Then the drained strength counts,
-//! and where none is known nothing can be told.
+//! the time that somebody stated. Then, and where nobody stated a time, it may only take away: the face is solved with
+//! the drained strength and with the undrained one as it was stated, an upper bound that has only become less, and
+//! the worse counts. Where no drained strength is known nothing can be told.
 
 use crate::edge_text as text;
 use crate::input_fault::InputFaults;
 use crate::slope_section::{PoreWater, SlopeLayer};
-use crate::{Layer, Profile, Strength};
+use crate::{GroundState, Layer, Profile, Strength};
 use quantity::Dimension;
 
 /// A layer with both strengths, as far as they are known.
@@ -19,22 +20,19 @@ pub struct EdgeLayer {
     pub unit_weight: f64,
     /// Drained: `c′` Pa and `φ′` rad.
     pub drained: Option<[f64; 2]>,
-    /// Undrained: `c_u` Pa. Sand has none.
+    /// Undrained: `c_u` Pa, as it was stated. Sand has none.
     pub undrained: Option<f64>,
 }
 
-/// Layers as an edge asks for them, with the strengths that count in the profile's state.
+/// Layers as an edge asks for them: drained strength as it counts in the profile's state, undrained as it was stated.
+/// What the state takes of that is for [`Exposure::in_state`].
 pub fn edge_layers(profile: &Profile) -> Vec<EdgeLayer> {
     let one = |layer: &Layer| {
-        let mut out =
-            EdgeLayer { bottom: layer.bottom(), unit_weight: layer.unit_weight, drained: None, undrained: None };
-        for strength in layer.stated.counted(profile.state) {
-            match strength {
-                Strength::Drained { cohesion, friction } => out.drained = Some([cohesion, friction]),
-                Strength::Undrained { c_u } => out.undrained = Some(c_u),
-            }
-        }
-        out
+        let drained = layer.stated.counted(profile.state).find_map(|strength| match strength {
+            Strength::Drained { cohesion, friction } => Some([cohesion, friction]),
+            Strength::Undrained { .. } => None,
+        });
+        EdgeLayer { bottom: layer.bottom(), unit_weight: layer.unit_weight, drained, undrained: layer.stated.undrained }
     };
     profile.layers.iter().map(one).collect()
 }
@@ -60,6 +58,23 @@ pub enum Drainage {
 }
 
 impl Exposure {
+    /// The same beside soil in that state: whatever has changed since its strength was stated is as rain.
+    #[must_use]
+    pub fn in_state(self, state: GroundState) -> Self {
+        Self { wetted: self.wetted || state != GroundState::AsStated, ..self }
+    }
+
+    /// Which strengths are solved, the one that counts first; the worse of their answers holds.
+    pub fn solved(&self, layers: &[EdgeLayer]) -> Vec<Drainage> {
+        match self.drainage() {
+            Drainage::Undrained => vec![Drainage::Undrained],
+            Drainage::Drained if layers.iter().any(|l| l.undrained.is_some()) => {
+                vec![Drainage::Drained, Drainage::Undrained]
+            }
+            Drainage::Drained => vec![Drainage::Drained],
+        }
+    }
+
     /// Which strength counts now.
     pub fn drainage(&self) -> Drainage {
         let lasts = self.undrained_for.is_some_and(|hours| self.open_for <= hours);

@@ -166,9 +166,24 @@ impl Edge {
         if self.people_below { REQUIRED_PEOPLE } else { REQUIRED }
     }
 
+    /// The cut with each strength that is solved, the one that counts first ([`Exposure::solved`]), or what is missing.
+    ///
+    /// # Errors
+    /// What is not known.
+    pub fn sections(&self) -> Result<Vec<(Drainage, SlopeSection)>, Vec<Unknown>> {
+        let each = self.exposure.solved(&self.layers);
+        each.into_iter().map(|drainage| Ok((drainage, self.section_with(drainage)?))).collect()
+    }
+
     /// The cut with the strength that counts, or what is missing. In soil with cohesion a crack stands full of water.
+    ///
+    /// # Errors
+    /// What is not known.
     pub fn section(&self) -> Result<SlopeSection, Vec<Unknown>> {
-        let drainage = self.exposure.drainage();
+        self.section_with(self.exposure.drainage())
+    }
+
+    fn section_with(&self, drainage: Drainage) -> Result<SlopeSection, Vec<Unknown>> {
         let mut missing = Vec::new();
         let layers = layers_of(&self.layers, drainage);
         if self.layers.is_empty() {
@@ -194,6 +209,24 @@ impl Edge {
             crack: Crack { depth: crack, water: crack },
             layers,
         })
+    }
+}
+
+/// What one strength asks of a distance.
+struct Reached<'a> {
+    section: &'a SlopeSection,
+    drainage: Drainage,
+    unloaded: f64,
+    equilibrium: f64,
+    short: SetBackGoverns,
+    /// Factor at the distance that this strength and the line ask.
+    factor: f64,
+}
+
+impl Reached<'_> {
+    /// Farther from the edge, or as far and with a lower factor there.
+    fn worse_than(&self, other: &Self) -> bool {
+        self.equilibrium > other.equilibrium || (self.equilibrium >= other.equilibrium && self.factor < other.factor)
     }
 }
 
@@ -230,26 +263,42 @@ pub(crate) fn of_strips(edge: &Edge, strips: &[Surcharge], trace: &mut impl Trac
     if edge.side == Side::Supported {
         return Ok(SetBack::Supported);
     }
-    let section = match edge.section() {
-        Ok(section) => section,
+    let sections = match edge.sections() {
+        Ok(sections) => sections,
         Err(missing) => return Ok(SetBack::Unknown(missing)),
     };
-    let (required, drainage) = (edge.required(), edge.exposure.drainage());
-    let unloaded = edge_factor(&section, &[]).0;
-    if unloaded.is_nan() || unloaded < required {
-        return Ok(SetBack::FaceFails { factor: unloaded, required, drainage });
+    let required = edge.required();
+    // Of every strength that is solved the worst.
+    let mut worst: Option<Reached<'_>> = None;
+    for (drainage, section) in &sections {
+        let drainage = *drainage;
+        let unloaded = edge_factor(section, &[]).0;
+        if unloaded.is_nan() || unloaded < required {
+            return Ok(SetBack::FaceFails { factor: unloaded, required, drainage });
+        }
+        let (equilibrium, short) = nearest(section, required, strips);
+        let Some(equilibrium) = equilibrium else {
+            let far = far(section);
+            let factor = edge_factor(section, &spread(strips, far, far)).0;
+            return Ok(SetBack::FaceFails { factor, required, drainage });
+        };
+        let from_crest = line.from_crest.max(equilibrium);
+        let factor = edge_factor(section, &spread(strips, from_crest, from_crest)).0;
+        let reached = Reached { section, drainage, unloaded, equilibrium, short, factor };
+        if worst.as_ref().is_none_or(|w| reached.worse_than(w)) {
+            worst = Some(reached);
+        }
     }
-    let (equilibrium, short) = nearest(&section, required, strips);
-    let Some(equilibrium) = equilibrium else {
-        let far = far(&section);
-        return Ok(SetBack::FaceFails {
-            factor: edge_factor(&section, &spread(strips, far, far)).0,
-            required,
-            drainage,
-        });
+    let Some(Reached { section, drainage, unloaded, equilibrium, short, factor }) = worst else {
+        return Ok(SetBack::Unknown(vec![Unknown::Soil]));
     };
     let from_crest = line.from_crest.max(equilibrium);
-    let (factor, _) = edge_factor(&section, &spread(strips, from_crest, from_crest));
+    // Wedge and circle where the wheels may come, with the strength that decides: the factor of the last step.
+    let there = spread(strips, from_crest, from_crest);
+    wedge::worst_of_sound(section, &there).step(&there, trace);
+    if let Some(slip) = slip_search::worst_of_sound(section, &there) {
+        slip.step(&there, trace);
+    }
     let governs = if equilibrium > line.from_crest { short } else { SetBackGoverns::Rule };
     trace.step(|| Step {
         title: text::STEP_SET_BACK.message(),

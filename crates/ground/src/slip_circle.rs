@@ -200,8 +200,14 @@ impl<'a> SlipSolver<'a> {
 
     /// Moment of the water in the crack about the centre, N·m per metre.
     fn crack_moment(&self, circle: &SlipCircle) -> f64 {
+        let [push, arm] = self.crack_push(circle);
+        push * arm
+    }
+
+    /// Level push of the water in the crack, N per metre, and its arm about the centre, m.
+    pub fn crack_push(&self, circle: &SlipCircle) -> [f64; 2] {
         let crack = self.section.crack.before(-circle.exit[1]);
-        0.5 * WATER * crack.water * crack.water * (circle.centre[1] + crack.depth - crack.water / 3.0)
+        [0.5 * WATER * crack.water * crack.water, circle.centre[1] + crack.depth - crack.water / 3.0]
     }
 
     /// Cuts the sliding body into slices.
@@ -306,6 +312,11 @@ impl<'a> SlipSolver<'a> {
 }
 
 impl Slice {
+    /// `m_α` at the factor `f`.
+    pub fn m_alpha(&self, f: f64) -> f64 {
+        self.slope[1] + self.slope[0] * self.tan_phi / f
+    }
+
     /// `c·b + (W + Q − u·b)·tan φ`, N/m.
     pub fn cohesion_and_friction(&self) -> f64 {
         self.cohesion * self.width + (self.weight + self.load - self.pore * self.width) * self.tan_phi

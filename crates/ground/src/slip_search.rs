@@ -10,6 +10,7 @@ use crate::edge_text as text;
 use crate::input_fault::InputFault;
 use crate::slip_circle::{Slice, SlipCircle, SlipSolver};
 use crate::slope_section::{SlopeSection, Surcharge};
+use crate::wedge::load_values;
 use evidence::{Source, Step, Trace};
 use libm::atan2;
 use quantity::{Dimension, Quantity};
@@ -27,6 +28,8 @@ pub struct WorstSlip {
     pub circle: SlipCircle,
     /// Its slices, from the exit up.
     pub slices: Vec<Slice>,
+    /// Level push of the water in the crack, N per metre, and its arm about the centre, m.
+    pub crack: [f64; 2],
     /// Circles tried, and how many of them gave no factor.
     pub tried: usize,
     /// Circles that gave no factor.
@@ -69,23 +72,42 @@ pub fn worst_slip(
     }
     let found = worst_of_sound(section, loads);
     if let Some(w) = &found {
-        let sum = |part: fn(&Slice) -> f64| w.slices.iter().map(part).sum::<f64>();
-        trace.step(|| Step {
-            title: text::STEP_SLIP_CIRCLE.message(),
-            formula: "F = Σ [(c·b + (W + Q − u·b)·tan φ) / m_α] / (Σ (W + Q)·sin α + V·a/R)".into(),
-            values: vec![
-                ("x_c".into(), Quantity::new(w.circle.centre[0], Dimension::Length)),
-                ("z_c".into(), Quantity::new(w.circle.centre[1], Dimension::Length)),
-                ("R".into(), Quantity::new(w.circle.radius, Dimension::Length)),
-                ("ΣW".into(), Quantity::new(sum(|s| s.weight), Dimension::Stiffness)),
-                ("ΣQ".into(), Quantity::new(sum(|s| s.load), Dimension::Stiffness)),
-                ("n".into(), Quantity::number(w.slices.len() as f64)),
-            ],
-            result: ("F".into(), Quantity::number(w.factor)),
-            source: Source::from_memory("Bishop 1955, simplified method of slices"),
-        });
+        w.step(loads, trace);
     }
     Ok(found)
+}
+
+impl WorstSlip {
+    /// Its step: the sums over the slices that make up the factor.
+    pub(crate) fn step(&self, loads: &[Surcharge], trace: &mut impl Trace) {
+        trace.step(|| {
+            let sum = |part: &dyn Fn(&Slice) -> f64| self.slices.iter().map(part).sum::<f64>();
+            let length = |v| Quantity::new(v, Dimension::Length);
+            let force = |v| Quantity::new(v, Dimension::Stiffness);
+            let mut values = vec![
+                ("x_c".into(), length(self.circle.centre[0])),
+                ("z_c".into(), length(self.circle.centre[1])),
+                ("R".into(), length(self.circle.radius)),
+                ("ΣW".into(), force(sum(&|s| s.weight))),
+                ("ΣQ".into(), force(sum(&|s| s.load))),
+                ("Σ [(c·b + (W + Q − u·b)·tan φ) / m_α]".into(), {
+                    force(sum(&|s| s.cohesion_and_friction() / s.m_alpha(self.factor)))
+                }),
+                ("Σ (W + Q)·sin α".into(), force(sum(&|s| (s.weight + s.load) * s.slope[0]))),
+                ("V".into(), force(self.crack[0])),
+                ("a".into(), length(self.crack[1])),
+                ("n".into(), Quantity::number(self.slices.len() as f64)),
+            ];
+            values.extend(load_values(loads));
+            Step {
+                title: text::STEP_SLIP_CIRCLE.message(),
+                formula: "F = Σ [(c·b + (W + Q − u·b)·tan φ) / m_α] / (Σ (W + Q)·sin α + V·a/R)".into(),
+                values,
+                result: ("F".into(), Quantity::number(self.factor)),
+                source: Source::from_memory("Bishop 1955, simplified method of slices"),
+            }
+        });
+    }
 }
 
 /// A search that is going on.
@@ -104,7 +126,8 @@ pub(crate) fn worst_of_sound(section: &SlopeSection, loads: &[Surcharge]) -> Opt
     let circle = search.circle(triple)?;
     let factor = search.solver.factor(&circle).ok()?;
     let slices = search.solver.slices().to_vec();
-    Some(WorstSlip { factor, circle, slices, tried: search.tried, refused: search.refused })
+    let crack = search.solver.crack_push(&circle);
+    Some(WorstSlip { factor, circle, slices, crack, tried: search.tried, refused: search.refused })
 }
 
 /// The least factor, load that helps left out ([`SlipSolver::without_help`]); or any below `required`, the first that

@@ -9,6 +9,7 @@ use crate::edge_text as text;
 use evidence::{Source, Step, Trace};
 use libm::{atan, atan2, cos, sin, sqrt};
 use quantity::{Dimension, Quantity};
+use std::borrow::Cow;
 use std::f64::consts::{PI, TAU};
 
 /// A rectangle on the surface that presses evenly: a tyre's patch, a pad, a mat.
@@ -46,7 +47,8 @@ impl Patch {
         if inside || (u + v + depth).is_nan() { stress } else { 0.0 }
     }
 
-    fn own_axes(&self, at: [f64; 2]) -> [f64; 2] {
+    /// A plan point along the patch's own axes, from its middle, m.
+    pub(crate) fn own_axes(&self, at: [f64; 2]) -> [f64; 2] {
         let (s, c) = (sin(self.heading), cos(self.heading));
         let d = [at[0] - self.middle[0], at[1] - self.middle[1]];
         [d[0] * c + d[1] * s, d[1] * c - d[0] * s]
@@ -69,25 +71,55 @@ impl PatchStress {
     }
 }
 
+/// Share of the elastic stress below which a patch is not printed.
+const MATTERS: f64 = 1e-4;
+
 /// Stress of all `patches` together `depth` below `at`, Pa, both ways, with its steps.
 pub fn patches_stress(patches: &[Patch], at: [f64; 2], depth: f64, trace: &mut impl Trace) -> PatchStress {
     let elastic = patches.iter().map(|p| p.elastic_stress(at, depth)).sum();
     let spread = patches.iter().map(|p| p.spread_stress(at, depth)).sum();
-    let z = || ("z".into(), Quantity::new(depth, Dimension::Length));
-    let n = || ("n".into(), Quantity::number(patches.len() as f64));
-    trace.step(|| Step {
-        title: text::STEP_STRESS_ELASTIC.message(),
-        formula: "σ_z = Σ p_i · Σ ±I(m, n)".into(),
-        values: vec![n(), z()],
-        result: ("σ_z".into(), Quantity::new(elastic, Dimension::Pressure)),
-        source: Source::from_memory("Boussinesq 1885; Newmark 1935, Fadum 1948 (rectangle corner)"),
+    let length = |v| Quantity::new(v, Dimension::Length);
+    // The place asked, and the patches that matter there: where one lies along its own axes from the place.
+    let place = || {
+        let n = Quantity::number(patches.len() as f64);
+        vec![("n".into(), n), ("x".into(), length(at[0])), ("y".into(), length(at[1])), ("z".into(), length(depth))]
+    };
+    let named = |i: usize, p: &Patch, load: (&str, Quantity)| {
+        let [u, v] = p.own_axes(at);
+        let i = i + 1;
+        [
+            (format!("{}_{i}", load.0).into(), load.1),
+            (format!("l_{i}").into(), length(p.size[0])),
+            (format!("b_{i}").into(), length(p.size[1])),
+            (format!("u_{i}").into(), length(u)),
+            (format!("v_{i}").into(), length(v)),
+        ]
+    };
+    trace.step(|| {
+        let mut values: Vec<(Cow<'static, str>, Quantity)> = place();
+        for (i, p) in patches.iter().enumerate().filter(|(_, p)| p.elastic_stress(at, depth) > MATTERS * elastic) {
+            values.extend(named(i, p, ("p", Quantity::new(p.pressure(), Dimension::Pressure))));
+        }
+        Step {
+            title: text::STEP_STRESS_ELASTIC.message(),
+            formula: "σ_z = Σ p_i · Σ ±I(m, n), m = (l/2 ± u)/z, n = (b/2 ± v)/z".into(),
+            values,
+            result: ("σ_z".into(), Quantity::new(elastic, Dimension::Pressure)),
+            source: Source::from_memory("Boussinesq 1885; Newmark 1935, Fadum 1948 (rectangle corner)"),
+        }
     });
-    trace.step(|| Step {
-        title: text::STEP_STRESS_SPREAD.message(),
-        formula: "σ_z = Σ F_i / ((b_i + z) · (l_i + z))".into(),
-        values: vec![n(), z()],
-        result: ("σ_z".into(), Quantity::new(spread, Dimension::Pressure)),
-        source: Source::second_hand("FHWA-SA-02-054 Fig. 5-12, appendix B example 1 (2:1 spread)"),
+    trace.step(|| {
+        let mut values: Vec<(Cow<'static, str>, Quantity)> = place();
+        for (i, p) in patches.iter().enumerate().filter(|(_, p)| p.spread_stress(at, depth) > 0.0) {
+            values.extend(named(i, p, ("F", Quantity::new(p.force, Dimension::Force))));
+        }
+        Step {
+            title: text::STEP_STRESS_SPREAD.message(),
+            formula: "σ_z = Σ F_i / ((b_i + z) · (l_i + z))".into(),
+            values,
+            result: ("σ_z".into(), Quantity::new(spread, Dimension::Pressure)),
+            source: Source::second_hand("FHWA-SA-02-054 Fig. 5-12, appendix B example 1 (2:1 spread)"),
+        }
     });
     PatchStress { elastic, spread }
 }

@@ -19,6 +19,7 @@ use crate::slope_section::{PoreWater, SlopeSection, Surcharge, WATER};
 use evidence::{Source, Step, Trace};
 use libm::{atan, sqrt, tan};
 use quantity::{Dimension, Quantity};
+use std::borrow::Cow;
 use std::f64::consts::{FRAC_PI_2, FRAC_PI_4};
 
 /// The plane that holds worst.
@@ -36,6 +37,62 @@ pub struct Wedge {
     pub weight: f64,
     /// Load on top of it, N per metre.
     pub load: f64,
+    /// Length of the plane, m² per metre.
+    pub area: f64,
+    /// Cohesion on it, Pa.
+    pub cohesion: f64,
+    /// Angle of friction on it, rad.
+    pub friction: f64,
+    /// Water pressure square to it, N per metre.
+    pub uplift: f64,
+    /// Level push of the water in the crack, N per metre.
+    pub thrust: f64,
+    /// Depth of the crack, m, and how deep water stands in it.
+    pub crack: [f64; 2],
+}
+
+impl Wedge {
+    /// Its step, with everything that the formula needs.
+    pub(crate) fn step(&self, loads: &[Surcharge], trace: &mut impl Trace) {
+        trace.step(|| {
+            let length = |v| Quantity::new(v, Dimension::Length);
+            let force = |v| Quantity::new(v, Dimension::Stiffness);
+            let mut values = vec![
+                ("θ".into(), Quantity::new(self.angle, Dimension::Angle)),
+                ("h".into(), length(self.exit)),
+                ("z".into(), length(self.crack[0])),
+                ("z_w".into(), length(self.crack[1])),
+                ("c".into(), Quantity::new(self.cohesion, Dimension::Pressure)),
+                ("φ".into(), Quantity::new(self.friction, Dimension::Angle)),
+                ("A".into(), length(self.area)),
+                ("W".into(), force(self.weight)),
+                ("Q".into(), force(self.load)),
+                ("U".into(), force(self.uplift)),
+                ("V".into(), force(self.thrust)),
+            ];
+            values.extend(load_values(loads));
+            Step {
+                title: text::STEP_WEDGE.message(),
+                formula: "F = (c·A + ((W + Q)·cos θ − U − V·sin θ)·tan φ) / ((W + Q)·sin θ + V·cos θ)".into(),
+                values,
+                result: ("F".into(), Quantity::number(self.factor)),
+                source: Source::from_memory("Coulomb 1776"),
+            }
+        });
+    }
+}
+
+/// Where strips of load lie, from the crest, and what they press: values of a step.
+pub(crate) fn load_values(loads: &[Surcharge]) -> Vec<(Cow<'static, str>, Quantity)> {
+    let each = |(i, s): (usize, &Surcharge)| {
+        let n = i + 1;
+        [
+            (format!("x_{n}").into(), Quantity::new(s.from, Dimension::Length)),
+            (format!("x'_{n}").into(), Quantity::new(s.to, Dimension::Length)),
+            (format!("q_{n}").into(), Quantity::new(s.pressure, Dimension::Pressure)),
+        ]
+    };
+    loads.iter().enumerate().flat_map(each).collect()
 }
 
 /// One soil for the wedge.
@@ -66,18 +123,7 @@ pub fn worst_wedge(
         return Err(faults);
     }
     let wedge = worst_of_sound(section, loads);
-    trace.step(|| Step {
-        title: text::STEP_WEDGE.message(),
-        formula: "F = (c·A + ((W + Q)·cos θ − U − V·sin θ)·tan φ) / ((W + Q)·sin θ + V·cos θ)".into(),
-        values: vec![
-            ("θ".into(), Quantity::new(wedge.angle, Dimension::Angle)),
-            ("h".into(), Quantity::new(wedge.exit, Dimension::Length)),
-            ("W".into(), Quantity::new(wedge.weight, Dimension::Stiffness)),
-            ("Q".into(), Quantity::new(wedge.load, Dimension::Stiffness)),
-        ],
-        result: ("F".into(), Quantity::number(wedge.factor)),
-        source: Source::from_memory("Coulomb 1776"),
-    });
+    wedge.step(loads, trace);
     Ok(wedge)
 }
 
@@ -180,6 +226,7 @@ fn plane_from(section: &SlopeSection, soil: Soil, loads: &[Surcharge], h: f64) -
     }
     let (factor, t) = best.unwrap_or((f64::NAN, f64::NAN));
     let reach = back(t);
+    let slope = sqrt(1.0 + t * t);
     Wedge {
         factor,
         angle: if t > 0.0 { atan(1.0 / t) } else { FRAC_PI_2 },
@@ -187,6 +234,12 @@ fn plane_from(section: &SlopeSection, soil: Soil, loads: &[Surcharge], h: f64) -
         back: reach,
         weight: 0.5 * soil.unit_weight * ((h * h - z * z) * t - h * b),
         load: loads.iter().map(|s| s.pressure * (reach.min(s.to) - s.from).max(0.0)).sum(),
+        area: length * slope,
+        cohesion: soil.cohesion,
+        friction: atan(soil.tan_phi),
+        uplift: pore_on_plane(section, soil, h) * slope,
+        thrust: v,
+        crack: [z, crack.water],
     }
 }
 

@@ -234,7 +234,7 @@ impl LiftCheck<'_> {
         out.extend(gates::findings(ctx));
         out.extend(obstacle::findings(ctx, &self.obstacles, posed));
         out.extend(zones::findings(&self.zones));
-        out.extend(edges::findings(&self.edges));
+        out.extend(edges::findings(&self.ctx, &self.edges));
         let force = self.statics.as_ref().map_or([0.0; 4], |s| s.force);
         out.extend(buried::findings(ctx, &self.buried, posed.ok(), force));
         out.extend(matters::findings(ctx));

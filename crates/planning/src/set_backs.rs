@@ -9,8 +9,9 @@ use crate::check::LiftCheck;
 use crate::checks::edges;
 use crate::{Job, Lift, SoilArea};
 use evidence::Trace;
+use ground::GroundState;
 use ground::edge_rules::{self, Drop, EdgeGround, NamedSlope, planning_line};
-use ground::edge_strength::{EdgeLayer, Exposure};
+use ground::edge_strength::{Exposure, edge_layers};
 use ground::set_back::{Edge, Side};
 use ground::set_back_store::{SetBackStore, Solved};
 use ground::wheel_row::WheelRow;
@@ -60,25 +61,25 @@ pub enum LineOf {
     Face,
 }
 
-/// The planning lines of excavations; none for one of unknown depth.
-pub fn planning_lines(excavations: &[Excavation]) -> Vec<SetBackLine> {
+/// The planning lines of excavations beside these soils; none for one of unknown depth.
+pub fn planning_lines(excavations: &[Excavation], soils: &[SoilArea]) -> Vec<SetBackLine> {
     let line = |(excavation, dig)| {
-        let distance = self::line(dig, &mut evidence::Silent)?;
+        let distance = self::line(dig, soils, &mut evidence::Silent)?;
         Some(SetBackLine { excavation, distance, of: LineOf::Planning })
     };
     excavations.iter().enumerate().filter_map(line).collect()
 }
 
 /// The lines that one lift's wheels ask where soil is stated beside an open excavation, and ask more than the planning
-/// line; measured as its check measures. None where the machine could not be posed.
+/// line, and planning lines that the soil's water takes farther out; measured as its check measures. None where the machine could not be posed.
 pub fn lift_lines(job: &Job, lift: &Lift, set_backs: &mut SetBacks) -> Vec<SetBackLine> {
     let check: Option<LiftCheck<'_>> = crate::check::check_lift_with(job, lift, set_backs);
     check.map_or_else(Vec::new, |check| edges::lines(&check, set_backs))
 }
 
-/// Distance that the planning line asks, m; `None` where the depth is not known.
-pub(crate) fn line(dig: &Excavation, trace: &mut impl Trace) -> Option<f64> {
-    let drop = drop(dig)?;
+/// Distance that the planning line asks beside these soils, m; `None` where the depth is not known.
+pub(crate) fn line(dig: &Excavation, soils: &[SoilArea], trace: &mut impl Trace) -> Option<f64> {
+    let drop = drop(dig, soils)?;
     Some(match planning_line(&drop, trace) {
         Ok(line) => line.from_crest,
         // Deeper or flatter than the rule was made for: the line alone, at its default.
@@ -91,47 +92,41 @@ pub(crate) fn beside(soil: &SoilArea, dig: &Excavation) -> bool {
     soil.area.as_ref().is_none_or(|area| area.distance_to_area(&dig.outline) <= 1.0)
 }
 
-/// The excavation as the rule asks for it. Soil that nobody has classed counts as soft.
-fn drop(dig: &Excavation) -> Option<Drop> {
+/// The excavation as the rule asks for it. Soil that nobody has classed counts as soft, and so does type A or B that has
+/// been wetted since it was cut, or where water stands above the toe.
+fn drop(dig: &Excavation, soils: &[SoilArea]) -> Option<Drop> {
+    let depth = dig.depth?.high;
+    // Without a stated water table it stands at the surface; soil that is only described states none.
+    let seeps = |soil: &SoilArea| {
+        let stated = !soil.profile.layers.is_empty();
+        stated && (soil.profile.water_depth() < depth || soil.profile.state != GroundState::AsStated)
+    };
+    let wet = dig.standing.wetted || soils.iter().any(|soil| beside(soil, dig) && seeps(soil));
     let ground = match dig.soil {
         Some(SoilType::StableRock) => EdgeGround::Rock,
-        Some(SoilType::TypeA | SoilType::TypeB) => EdgeGround::Firm,
-        Some(SoilType::TypeC) | None => EdgeGround::Poor,
+        Some(SoilType::TypeA | SoilType::TypeB) if !wet => EdgeGround::Firm,
+        _ => EdgeGround::Poor,
     };
     let named = dig.standing.line.as_ref().map(|(ratio, by)| NamedSlope { ratio: *ratio, person: by.clone() });
-    Some(Drop { depth: dig.depth?.high, batter: dig.standing.batter, ground, named })
+    Some(Drop { depth, batter: dig.standing.batter, ground, named })
 }
 
 fn edge(soil: &SoilArea, dig: &Excavation) -> Option<Edge> {
-    let drop = drop(dig)?;
+    let drop = drop(dig, std::slice::from_ref(soil))?;
     // Without a stated water table it stands at the surface.
     let water = (drop.depth - soil.profile.water_depth()).max(0.0);
     Some(Edge {
         drop,
         side: Side::Open,
-        layers: layers(soil),
+        layers: edge_layers(&soil.profile),
         water: Some(water),
         firm_base: None,
         exposure: Exposure {
             open_for: dig.standing.open_for,
             undrained_for: dig.standing.undrained_for,
             wetted: dig.standing.wetted,
-        },
+        }
+        .in_state(soil.profile.state),
         people_below: dig.standing.people_below,
     })
-}
-
-fn layers(soil: &SoilArea) -> Vec<EdgeLayer> {
-    let layers = soil.profile.layers.iter().map(|l| {
-        let counted = l.stated.counted(soil.profile.state);
-        let (mut drained, mut undrained) = (None, None);
-        for strength in counted {
-            match strength {
-                ground::Strength::Drained { cohesion, friction } => drained = Some([cohesion, friction]),
-                ground::Strength::Undrained { c_u } => undrained = Some(c_u),
-            }
-        }
-        EdgeLayer { bottom: l.bottom(), unit_weight: l.unit_weight, drained, undrained }
-    });
-    layers.collect()
 }

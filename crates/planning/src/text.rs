@@ -1290,6 +1290,10 @@ evidence::messages! {
     WORKING_RUT_LEANS = "working-rut-leans" [];
     /// The excavation's edge is far enough by the line.
     EDGE_FAR_ENOUGH = "edge-far-enough" [name, distance, required];
+    /// Deeper than is dug without an engineer's design.
+    EDGE_NEEDS_ENGINEER = "edge-needs-engineer" [name, distance, required, depth];
+    /// Do: have an engineer design it, and name the engineer.
+    DO_NAME_ENGINEER = "do-name-engineer" [];
     /// The same, by equilibrium too.
     EDGE_STANDS = "edge-stands" [name, distance, required];
     /// The face does not stand by itself.

@@ -142,17 +142,19 @@ pub enum BuriedKind {
 }
 
 impl BuriedKind {
-    /// What it counts as under wheels. A pipe or culvert of which nobody has said how its wall behaves counts as rigid where
-    /// somebody `answered` for what is buried here, and as unknown otherwise.
-    pub fn under_wheels(self, wall: Option<PipeWall>, answered: bool) -> UnderWheels {
+    /// What it counts as under wheels. A pipe or culvert of which nobody has said how its wall behaves is unknown.
+    pub fn under_wheels(self, wall: Option<PipeWall>) -> UnderWheels {
         match (self, wall) {
             (Self::Pipe | Self::Culvert, Some(PipeWall::Flexible(pipe))) => UnderWheels::Flexible(pipe),
             (Self::Pipe | Self::Culvert, Some(PipeWall::Rigid)) => UnderWheels::Rigid,
-            (Self::Pipe | Self::Culvert, None) if answered => UnderWheels::Rigid,
             (Self::Tank, _) => UnderWheels::Tank,
             (Self::Basement, _) => UnderWheels::Slab,
-            // A cable has no wall to crush and no rating of its own; ground that was filled and voids are no things at all.
             (Self::Pipe | Self::Culvert | Self::Cable | Self::Backfill | Self::Void, _) => UnderWheels::Unknown,
         }
+    }
+
+    /// True of what has no wall to crush and no rating of its own: a cable, filled ground, a void.
+    pub fn has_no_wall(self) -> bool {
+        matches!(self, Self::Cable | Self::Backfill | Self::Void)
     }
 }

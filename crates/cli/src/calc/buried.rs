@@ -6,6 +6,7 @@ use crate::args::Said;
 use crate::{Outcome, Run, terminal};
 use evidence::{Message, Working};
 use ground::buried::{Buried, BuriedCondition, buried_stress};
+use ground::cover::Cover;
 use ground::stress::Patch;
 use jobfile::{Bound, Reader, buried_keys};
 use quantity::{Dimension, Quantity};
@@ -46,6 +47,8 @@ force = "31 kN"
 pub(crate) struct BuriedResult {
     /// Where on the crown the wheels press most, plan, m; `null`: the cover is not known.
     pub(crate) at_m: Option<[f64; 2]>,
+    /// How deep the crown lies there: of the range of its cover where the total is greatest, m.
+    pub(crate) depth_m: Option<f64>,
     /// Wheels with impact, the larger of both ways, Pa.
     pub(crate) wheels_pa: Option<f64>,
     /// Weight of the cover, Pa.
@@ -85,6 +88,7 @@ pub(crate) fn run(input: &Input, said: Said) -> Run {
     let stress = found.stress;
     let result = BuriedResult {
         at_m: stress.map(|s| s.at),
+        depth_m: stress.map(|s| s.depth),
         wheels_pa: stress.map(|s| s.total - s.soil),
         soil_pa: stress.map(|s| s.soil),
         total_pa: stress.map(|s| s.total),
@@ -124,12 +128,11 @@ fn asked(root: &Reader<'_>) -> Option<(Buried, Vec<Patch>)> {
     let keys = keys?;
     let around = keys.around.as_ref();
     let thing = Buried {
-        kind: keys.kind.under_wheels(keys.wall, false),
+        kind: keys.kind.under_wheels(keys.wall),
         crown,
         half_breadth: half_breadth?,
-        // Less cover presses harder.
-        cover: keys.cover.map(|c| c.low),
-        unit_weight: unit_weight?,
+        cover: keys.cover.map(|c| [c.low, c.high]),
+        soils: vec![Cover::even(unit_weight?)],
         allowable: keys.allowed_pressure,
         // Left out is not "no": nobody said so.
         recent_backfill: keys.kind == BuriedKind::Backfill || around.and_then(|a| a.fresh_fill).unwrap_or(true),

@@ -8,11 +8,13 @@ use crate::args::Said;
 use crate::{Outcome, Run, terminal};
 use evidence::Working;
 use ground::Profile;
-use ground::edge_rules::{Drop, EdgeGround, NamedSlope};
+use ground::edge_rules::{Drop, ENGINEER_DEPTH, EdgeGround, NamedSlope};
 use ground::edge_strength::{Drainage, Exposure, edge_layers};
 use ground::lateral::{LateralMethod, WallLoad, WallMovement, lateral_load};
-use ground::set_back::{Edge, SetBack, SetBackGoverns, Side, Unknown, set_back};
-use ground::slip_search::worst_slip;
+use ground::set_back::{Edge, SetBack, SetBackGoverns, Side, Unknown, edge_factor, set_back};
+use ground::slip_circle::Slice;
+use ground::slip_search::{WorstSlip, worst_slip};
+use ground::slope_section::SlopeSection;
 use ground::wedge::worst_wedge;
 use ground::wheel_row::WheelRow;
 use jobfile::{Bound, Reader};
@@ -85,6 +87,8 @@ pub(crate) struct EdgeResult {
     pub(crate) wedge: Option<EdgeWedge>,
     /// The slip circle that holds worst there.
     pub(crate) circle: Option<EdgeCircle>,
+    /// The slip circle that holds worst where they may come nearest, at `from_crest_m`.
+    pub(crate) circle_at_distance: Option<EdgeCircle>,
     /// What is not known.
     pub(crate) missing: Vec<EdgeMissing>,
     /// Supported side: sideways force per metre on a wall that does not give, for its designer, N/m.
@@ -133,6 +137,8 @@ pub(crate) enum EdgeMissing {
     UndrainedStrength,
     /// Water table.
     Water,
+    /// The design of an engineer, so deep.
+    Engineer,
 }
 
 /// A plane wedge.
@@ -176,6 +182,12 @@ pub(crate) struct EdgeSlice {
     pub(crate) slope_deg: f64,
     /// Pore pressure at its base, Pa.
     pub(crate) pore_pa: f64,
+    /// Cohesion at its base, Pa.
+    pub(crate) cohesion_pa: f64,
+    /// Angle of friction at its base, degrees.
+    pub(crate) friction_deg: f64,
+    /// `cos α + sin α·tan φ / F`.
+    pub(crate) m_alpha: f64,
 }
 
 /// What is read.
@@ -241,7 +253,7 @@ fn asked(root: &Reader<'_>) -> Option<Asked> {
             // Above the toe.
             water: profile.water.map(|below| depth - below),
             firm_base,
-            exposure: Exposure { open_for: open_for?, undrained_for, wetted: wetted? },
+            exposure: Exposure { open_for: open_for?, undrained_for, wetted: wetted? }.in_state(profile.state),
             people_below: people_below?,
         },
         rows,
@@ -266,6 +278,7 @@ fn answer(edge: &Edge, rows: &[WheelRow], stands: f64, found: &SetBack, steps: &
         ends_after_h: edge.exposure.left(),
         wedge: None,
         circle: None,
+        circle_at_distance: None,
         missing: Vec::new(),
         support_n_m: None,
         support_height_m: None,
@@ -305,26 +318,50 @@ fn answer(edge: &Edge, rows: &[WheelRow], stands: f64, found: &SetBack, steps: &
                 .collect();
         }
     }
-    if let (false, Ok(section)) = (edge.side == Side::Supported, edge.section()) {
-        let wedge = worst_wedge(&section, &loads, steps).ok();
-        let circle = worst_slip(&section, &loads, steps).ok().flatten();
+    if let (false, Ok(sections)) = (edge.side == Side::Supported, edge.sections()) {
+        // With every strength that is solved, the worst where they stand; only its steps are printed.
+        let at = |section: &SlopeSection| edge_factor(section, &loads).0;
+        let worst = sections.iter().min_by(|a, b| at(&a.1).total_cmp(&at(&b.1)));
+        let (wedge, circle) = worst.map_or((None, None), |(drainage, section)| {
+            result.undrained = *drainage == Drainage::Undrained;
+            let wedge = worst_wedge(section, &loads, steps).ok();
+            (wedge, worst_slip(section, &loads, steps).ok().flatten())
+        });
         result.factor = wedge.zip(circle.as_ref()).map(|(w, c)| w.factor.min(c.factor));
         if result.told == EdgeTold::Kept && result.factor.is_none_or(|f| f < result.required) {
             result.told = EdgeTold::TooNear;
         }
         result.wedge = wedge.map(|w| EdgeWedge { factor: w.factor, angle_deg: w.angle.to_degrees(), exit_m: w.exit });
-        result.circle = circle.map(|c| EdgeCircle {
-            factor: c.factor,
-            centre_m: c.circle.centre,
-            radius_m: c.circle.radius,
-            tried: c.tried,
-            slices: c.slices.iter().map(slice).collect(),
-        });
+        result.circle = circle.map(|c| drawn(&c));
+        if let SetBack::Distance(d) = found {
+            let there: Vec<_> = rows.iter().map(|r| r.strip(d.from_crest, depth)).collect();
+            let section = sections.iter().find(|(drainage, _)| *drainage == d.drainage);
+            // Its steps are among those of the distance.
+            let slip = section.and_then(|(_, s)| worst_slip(s, &there, &mut evidence::Silent).ok().flatten());
+            result.circle_at_distance = slip.map(|c| drawn(&c));
+        }
+    }
+    // So deep an engineer designs: what falls short is told, what would do is not.
+    if depth > ENGINEER_DEPTH && edge.side == Side::Open {
+        result.missing.push(EdgeMissing::Engineer);
+        if result.told == EdgeTold::Kept {
+            result.told = EdgeTold::CannotTell;
+        }
     }
     result
 }
 
-fn slice(s: &ground::slip_circle::Slice) -> EdgeSlice {
+fn drawn(c: &WorstSlip) -> EdgeCircle {
+    EdgeCircle {
+        factor: c.factor,
+        centre_m: c.circle.centre,
+        radius_m: c.circle.radius,
+        tried: c.tried,
+        slices: c.slices.iter().map(|s| slice(s, c.factor)).collect(),
+    }
+}
+
+fn slice(s: &Slice, factor: f64) -> EdgeSlice {
     EdgeSlice {
         x_m: s.x,
         width_m: s.width,
@@ -332,5 +369,8 @@ fn slice(s: &ground::slip_circle::Slice) -> EdgeSlice {
         load_n_m: s.load,
         slope_deg: libm::atan2(s.slope[0], s.slope[1]).to_degrees(),
         pore_pa: s.pore,
+        cohesion_pa: s.cohesion,
+        friction_deg: libm::atan(s.tan_phi).to_degrees(),
+        m_alpha: s.m_alpha(factor),
     }
 }

@@ -1,6 +1,6 @@
 //! What `calc edge` says to people: the answer, the slices of the circle, the working.
 
-use super::edge::{EdgeGoverns, EdgeMissing, EdgeResult, EdgeTold};
+use super::edge::{EdgeCircle, EdgeGoverns, EdgeMissing, EdgeResult, EdgeTold};
 use super::{ground_text as words, working};
 use crate::args::Said;
 use crate::terminal;
@@ -26,6 +26,7 @@ pub(super) fn print(r: &EdgeResult, steps: &Working, said: Said) {
             EdgeMissing::DrainedStrength => words::EDGE_NO_DRAINED.message(),
             EdgeMissing::UndrainedStrength => words::EDGE_NO_UNDRAINED.message(),
             EdgeMissing::Water => words::EDGE_NO_WATER.message(),
+            EdgeMissing::Engineer => words::EDGE_NO_ENGINEER.message(),
         });
     }
     if let (Some(from), Some(line), Some(equilibrium), Some(governs)) =
@@ -60,21 +61,33 @@ pub(super) fn print(r: &EdgeResult, steps: &Working, said: Said) {
     }
     say(&words::EDGE_NOTE.message());
     if let Some(circle) = &r.circle {
-        terminal::line("");
-        say(&words::EDGE_SLICES.message());
-        for s in &circle.slices {
-            let force = |v: f64| w.quantity(Quantity::new(v, Dimension::Stiffness));
-            let line = format!(
-                "x = {}, b = {}, W = {}, Q = {}, α = {}, u = {}",
-                w.quantity(length(s.x_m)),
-                w.quantity(length(s.width_m)),
-                force(s.weight_n_m),
-                force(s.load_n_m),
-                w.quantity(Quantity::new(s.slope_deg.to_radians(), Dimension::Angle)),
-                w.quantity(Quantity::new(s.pore_pa, Dimension::Pressure))
-            );
-            terminal::paragraph(&line, "  ", "    ");
-        }
+        slices(circle, &words::EDGE_SLICES.message(), said);
+    }
+    if let (Some(circle), Some(from)) = (&r.circle_at_distance, r.from_crest_m) {
+        slices(circle, &words::EDGE_SLICES_AT.with("distance", length(from)), said);
     }
     working::print(steps, None, said);
+}
+
+/// The slices of a circle under a heading, with the digits of a working: what its factor can be added up from.
+fn slices(circle: &EdgeCircle, heading: &Message, said: Said) {
+    let w = said.wording();
+    let of = |value: f64, dimension: Dimension| w.worked(Quantity::new(value, dimension));
+    terminal::line("");
+    terminal::paragraph(&w.render(heading), "", "  ");
+    for s in &circle.slices {
+        let line = [
+            ("x", of(s.x_m, Dimension::Length)),
+            ("b", of(s.width_m, Dimension::Length)),
+            ("W", of(s.weight_n_m, Dimension::Stiffness)),
+            ("Q", of(s.load_n_m, Dimension::Stiffness)),
+            ("α", of(s.slope_deg.to_radians(), Dimension::Angle)),
+            ("u", of(s.pore_pa, Dimension::Pressure)),
+            ("c", of(s.cohesion_pa, Dimension::Pressure)),
+            ("φ", of(s.friction_deg.to_radians(), Dimension::Angle)),
+            ("m_α", w.worked(Quantity::number(s.m_alpha))),
+        ];
+        let line: Vec<_> = line.iter().map(|(name, value)| format!("{name} = {value}")).collect();
+        terminal::paragraph(&line.join(", "), "  ", "    ");
+    }
 }

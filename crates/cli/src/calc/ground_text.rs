@@ -23,6 +23,8 @@ evidence::messages! {
     EDGE_NO_UNDRAINED = "cli-edge-no-undrained" [];
     /// No water table.
     EDGE_NO_WATER = "cli-edge-no-water" [];
+    /// Deeper than is dug without an engineer's design.
+    EDGE_NO_ENGINEER = "cli-edge-no-engineer" [];
     /// Distance and what decides.
     EDGE_DISTANCE = "cli-edge-distance" [distance, governs, line, equilibrium, stands];
     /// Rule.
@@ -43,6 +45,8 @@ evidence::messages! {
     EDGE_SUPPORT = "cli-edge-support" [force, height];
     /// Heading of the slices.
     EDGE_SLICES = "cli-edge-slices" [];
+    /// The same where the wheels may come nearest.
+    EDGE_SLICES_AT = "cli-edge-slices-at" [distance];
     /// What it is worth.
     EDGE_NOTE = "cli-edge-note" [];
     /// Stress at the crown.

@@ -69,6 +69,28 @@ fn an_edge_is_kept_too_near_supported_or_not_told() {
         ("friction = \"28°\"", "# "),
     ]);
     assert_eq!(lapsed.2["missing"][0], "drained-strength");
+    // So deep an engineer designs, however far they stand.
+    let deep = [("depth = \"2.00 m\"", "depth = \"6.30 m\""), ("stands = \"3.20 m\"", "stands = \"18 m\"")];
+    let deep = told(
+        &[&deep[..], &[("cohesion = \"8 kPa\"", "cohesion = \"80 kPa\""), ("\"35 kPa\"", "\"250 kPa\"")]].concat(),
+    );
+    assert_eq!(
+        (deep.0, deep.1.as_str(), deep.2["missing"][0].as_str()),
+        (3, "cannot-tell", Some("engineer")),
+        "{}",
+        deep.2
+    );
+    // A weak undrained strength does not go away by rain or without its hours.
+    for less in [("wetted = false", "wetted = true"), ("undrained_for = \"24\"", "#"), ("\"as-stated\"", "\"wetted\"")]
+    {
+        let weak = told(&[("\"35 kPa\"", "\"9 kPa\""), ("cohesion = \"8 kPa\"", "cohesion = \"30 kPa\""), less]);
+        assert_eq!(
+            (weak.1.as_str(), weak.2["undrained"].as_bool()),
+            ("face-fails", Some(true)),
+            "{less:?}: {}",
+            weak.2
+        );
+    }
 }
 
 #[test]
@@ -99,6 +121,7 @@ fn a_buried_thing_passes_only_with_everything_known() {
     assert!((json["total_pa"].as_f64().unwrap() - json["wheels_pa"].as_f64().unwrap() - 22_800.0).abs() < 1.0);
     for (from, to) in [
         ("cover = \"1.20 m\"", "cover = \"unknown\""),
+        ("cover = \"1.20 m\"", "give_or_take = \"1.20 m\"\ncover = \"1.20 m\""),
         ("allowed_pressure = \"120 kPa\"", "# "),
         ("voids = false, ", ""),
         ("fresh_fill = false, ", ""),
@@ -114,6 +137,11 @@ fn a_buried_thing_passes_only_with_everything_known() {
     }
     let (code, json) = answer("buried", &with(&buried, &[("120 kPa", "40 kPa")]));
     assert!(code == 3 && json["reserve"].as_f64().unwrap() < 0.0);
+    // The whole range of the cover: its weight at the least depth is not the most that is asked.
+    let ranged = answer("buried", &with(&buried, &[("cover =", "give_or_take = \"0.6 m\"\ncover =")])).1;
+    let ends = ["0.60 m", "1.80 m"].map(|c| answer("buried", &with(&buried, &[("\"1.20 m\"", &format!("\"{c}\""))])).1);
+    let total = |json: &serde_json::Value| json["total_pa"].as_f64().unwrap();
+    assert!(ends.iter().all(|e| total(&ranged) >= total(e) - 1e-6), "{ranged} {ends:?}");
     // A ring stiffness of 8 kPa is that of a plain wall of 13.74 mm and 1000 MPa at 0.30 m: t³/12·E/D³.
     let keys = ["[wall]", "diameter =", "ring_stiffness =", "soil_modulus =", "deflection =", "bedding =", "lag ="];
     let flexible = keys.iter().fold(with(&buried, &[("wall = \"rigid\" ", "# ")]), |text, key| {

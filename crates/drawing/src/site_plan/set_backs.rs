@@ -44,7 +44,9 @@ impl SetBack<'_> {
 
 /// The planning line of every excavation, and what the wheels of each stand ask.
 pub(crate) fn lines<'a>(site: &Site, stands: &'a [SiteStand]) -> Vec<SetBack<'a>> {
-    let planning = planning_lines(&site.surroundings.excavations).into_iter().map(|line| SetBack { line, stand: None });
+    // A site alone has no soil; what water in it asks comes with the stands.
+    let planning = planning_lines(&site.surroundings.excavations, &[]);
+    let planning = planning.into_iter().map(|line| SetBack { line, stand: None });
     let of = |stand: &'a SiteStand| stand.set_backs.iter().map(move |line| SetBack { line: *line, stand: Some(stand) });
     let all = planning.chain(stands.iter().flat_map(of));
     all.filter(|s| s.line.distance.is_finite() && s.line.distance > 0.0).collect()

@@ -4,6 +4,7 @@ use evidence::{Silent, Working};
 use ground::buried::{
     Buried, BuriedCondition as C, BuriedKind, FlexiblePipe, buried_stress, impact_by_cover, iowa_deflection,
 };
+use ground::cover::Cover;
 use ground::stress::{Patch, patches_stress};
 
 fn pipe() -> FlexiblePipe {
@@ -15,8 +16,8 @@ fn thing(kind: BuriedKind) -> Buried {
         kind,
         crown: [[-10.0, 0.4], [10.0, 0.4]],
         half_breadth: 0.15,
-        cover: Some(1.2),
-        unit_weight: 19e3,
+        cover: Some([1.2, 1.2]),
+        soils: vec![Cover::even(19e3)],
         allowable: Some(120e3),
         recent_backfill: false,
         voids_possible: false,
@@ -95,11 +96,62 @@ fn a_flexible_pipe_is_held_by_its_soil_and_the_lesser_reserve_counts() {
 #[test]
 fn every_fault_at_once() {
     let mut t = thing(BuriedKind::Flexible(FlexiblePipe { radius: 0.0, bedding: 1.0, ..pipe() }));
-    t.cover = Some(-1.0);
-    t.unit_weight = 19.0;
+    t.cover = Some([-1.0, -1.0]);
+    t.soils = vec![Cover::even(19.0)];
     t.allowable = Some(f64::NAN);
     let bad = Patch { middle: [0.0, f64::NAN], size: [0.0, 0.3], heading: 0.0, force: f64::INFINITY };
     let faults = buried_stress(&t, &[bad], &mut Silent).unwrap_err();
     assert_eq!(faults.len(), 8, "{faults:#?}");
     assert_eq!(buried_stress(&thing(BuriedKind::Rigid), &[], &mut Silent).unwrap_err().len(), 1);
+}
+
+/// Beside a wheel the stress rises with depth before it falls, and the cover's weight always rises: the greatest over a range is found
+/// wherever in it it lies.
+#[test]
+fn the_worst_depth_within_the_range_of_a_cover_is_found() {
+    let beside = Buried { crown: [[-10.0, 1.9], [10.0, 1.9]], ..thing(BuriedKind::Rigid) };
+    let light = Buried { soils: vec![Cover::even(10e3)], ..beside.clone() };
+    let at = |thing: &Buried, low: f64, high: f64, force: f64| {
+        let ranged = Buried { cover: Some([low, high]), ..thing.clone() };
+        buried_stress(&ranged, &wheels(force), &mut Silent).unwrap().stress.unwrap()
+    };
+    let mut inside = 0;
+    for (thing, force) in [(&beside, 20e3), (&beside, 90e3), (&light, 90e3), (&thing(BuriedKind::Rigid), 90e3)] {
+        for [low, high] in [[0.3, 0.9], [0.2, 2.4], [0.6, 1.1]] {
+            let ranged = at(thing, low, high, force);
+            assert!(ranged.depth >= low && ranged.depth <= high);
+            for i in 0..=60 {
+                let z = low + (high - low) * f64::from(i) / 60.0;
+                let one = at(thing, z, z, force);
+                assert!(one.total <= ranged.total * 1.002, "{low} {high} {z}: {one:?} {ranged:?}");
+            }
+            inside += usize::from(ranged.depth > low);
+        }
+    }
+    assert!(inside >= 4, "{inside}");
+    assert!(
+        at(&beside, 0.3, 0.9, 90e3).total > at(&beside, 0.3, 0.3, 90e3).total * 1.2,
+        "least cover is not worst here"
+    );
+}
+
+#[test]
+fn a_cover_that_may_be_none_is_not_known() {
+    for cover in [[0.0, 0.0], [0.0, 0.8]] {
+        let found =
+            buried_stress(&Buried { cover: Some(cover), ..thing(BuriedKind::Rigid) }, &wheels(1e3), &mut Silent);
+        let found = found.unwrap();
+        assert!(found.stress.is_none() && found.conditions == [C::Cover] && found.reserve.is_none());
+    }
+}
+
+#[test]
+fn the_heaviest_soil_over_a_thing_counts_and_goes_on_below_its_last_layer() {
+    let layers = Cover { layers: vec![[0.5, 16e3], [0.4, 20e3]], below: 22e3 };
+    assert!((layers.stress(0.3) - 4.8e3).abs() < 1e-9);
+    assert!((layers.stress(1.2) - (8e3 + 8e3 + 6.6e3)).abs() < 1e-9);
+    assert_eq!(Cover { layers: vec![[f64::INFINITY, 18e3]], below: 21e3 }.stress(2.0), 36e3);
+    let both = Buried { soils: vec![Cover::even(17e3), layers], ..thing(BuriedKind::Rigid) };
+    let soil = buried_stress(&both, &wheels(1e3), &mut Silent).unwrap().stress.unwrap().soil;
+    assert!((soil - 22.6e3).abs() < 1e-6, "{soil}");
 }

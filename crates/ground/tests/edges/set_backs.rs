@@ -2,11 +2,12 @@
 
 use evidence::{Silent, Working};
 use ground::edge_rules::{Drop, EdgeGround, NamedSlope};
-use ground::edge_strength::{Drainage, EdgeLayer, Exposure, layers_of};
+use ground::edge_strength::{Drainage, EdgeLayer, Exposure, edge_layers, layers_of};
 use ground::set_back::{Distance, Edge, SetBack, SetBackGoverns, Side, Unknown, edge_factor, set_back};
 use ground::set_back_map::{MapFault, Outline, SetBackMap};
 use ground::set_back_store::SetBackStore;
 use ground::wheel_row::WheelRow;
+use ground::{GroundState, Layer, Profile, Stated};
 
 fn edge(depth: f64) -> Edge {
     Edge {
@@ -60,6 +61,10 @@ fn the_distance_holds_and_a_little_nearer_does_not() {
         assert!(factor(a) >= d.required - 2e-3, "{a}");
     }
     assert_eq!(working.steps.last().unwrap().result.1.si, d.from_crest);
+    // Wedge and circle at the distance found are shown, the lower of them its factor.
+    let shown: Vec<f64> = working.steps.iter().filter(|s| s.result.0 == "F").map(|s| s.result.1.si).collect();
+    assert_eq!(shown.len(), 2);
+    assert_eq!(shown[0].min(shown[1]), d.factor);
     assert_eq!(d.ends_after, Some(20.0));
 }
 
@@ -78,6 +83,61 @@ fn more_load_people_below_and_rain_ask_for_more() {
         SetBack::FaceFails { factor, required, drainage: Drainage::Drained } => assert!(factor < required),
         SetBack::Distance(d) => assert!(d.drainage == Drainage::Drained && d.equilibrium > base.equilibrium),
         other => panic!("{other:?}"),
+    }
+}
+
+/// A clay whose short-term strength is the lesser: rain, or leaving the hours out, cannot make it hold.
+#[test]
+fn stating_less_of_the_time_never_lets_wheels_nearer() {
+    let told = |c_u: f64, drained: [f64; 2], hours: Option<f64>, wetted: bool| {
+        let mut e = edge(3.0);
+        e.layers[0].undrained = Some(c_u);
+        e.layers[0].drained = Some([drained[0], drained[1].to_radians()]);
+        e.exposure = Exposure { open_for: 4.0, undrained_for: hours, wetted };
+        e.people_below = true;
+        e.drop.batter = 3.0;
+        set_back(&e, &axle(40e3), &mut Silent).unwrap()
+    };
+    let needed = |told: &SetBack| match told {
+        SetBack::Distance(d) => d.from_crest,
+        _ => f64::INFINITY,
+    };
+    let mut bound_by_undrained = 0;
+    for (c_u, drained) in [(12e3, [6e3, 28.0]), (20e3, [12e3, 34.0]), (26e3, [9e3, 30.0]), (60e3, [9e3, 30.0])] {
+        let stated = told(c_u, drained, Some(24.0), false);
+        for less in [
+            told(c_u, drained, Some(24.0), true),
+            told(c_u, drained, None, false),
+            told(c_u, drained, Some(3.0), false),
+        ] {
+            assert!(needed(&less) >= needed(&stated), "{c_u}: {less:?} {stated:?}");
+            match less {
+                SetBack::Distance(Distance { drainage, ends_after, .. }) => {
+                    assert_eq!(ends_after, None);
+                    bound_by_undrained += usize::from(drainage == Drainage::Undrained);
+                }
+                SetBack::FaceFails { drainage, .. } => {
+                    bound_by_undrained += usize::from(drainage == Drainage::Undrained);
+                }
+                other => panic!("{other:?}"),
+            }
+        }
+    }
+    assert!(bound_by_undrained >= 3, "{bound_by_undrained}");
+    let face = told(12e3, [6e3, 28.0], None, false);
+    assert!(matches!(face, SetBack::FaceFails { factor, .. } if factor < 1.5), "{face:?}");
+}
+
+#[test]
+fn soil_that_is_not_as_it_was_stated_keeps_its_undrained_strength_as_a_bound_only() {
+    let stated = Stated { undrained: Some(12e3), drained: Some((6e3, 0.5)) };
+    let layer = Layer { top: 0.0, thickness: 9.0, unit_weight: 19e3, stated, stiffness: None };
+    for (state, wet) in [(GroundState::AsStated, false), (GroundState::Wetted, true), (GroundState::Thawing, true)] {
+        let profile = Profile { layers: vec![layer], water: None, state };
+        let exposure = Exposure { open_for: 1.0, undrained_for: Some(9.0), wetted: false }.in_state(state);
+        let layers = edge_layers(&profile);
+        assert_eq!((layers[0].undrained, exposure.wetted), (Some(12e3), wet));
+        assert_eq!(exposure.solved(&layers).len(), 1 + usize::from(wet));
     }
 }
 

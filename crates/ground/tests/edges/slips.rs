@@ -86,6 +86,9 @@ fn slices_make_up_the_factor_and_their_weight_is_that_of_the_body() {
         .map(|s| s.cohesion_and_friction() / (s.slope[1] + s.slope[0] * s.tan_phi / found.factor))
         .sum();
     assert!((held / driving / found.factor - 1.0).abs() < 1e-6);
+    let v = |name: &str| working.steps[0].values.iter().find(|(n, _)| n.starts_with(name)).unwrap().1.si;
+    let again = v("Σ [") / (v("Σ (W + Q)·sin") + v("V") * v("a") / v("R"));
+    assert!((again / found.factor - 1.0).abs() < 1e-6, "{again}");
     // Area between ground and arc, by many thin slices.
     let c = found.circle;
     let n = 200_000;

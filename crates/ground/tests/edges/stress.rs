@@ -126,6 +126,28 @@ fn wheels_add_up_and_the_working_says_both_ways() {
     assert_eq!(working.steps.len(), 2);
     assert_eq!(working.steps[0].result.1.si, both.elastic);
     assert_eq!(working.steps[1].result.1.si, both.spread);
+    // And can be reckoned again from what they print, patch by patch.
+    let v = |step: usize, name: &str| working.steps[step].values.iter().find(|(n, _)| n == name).map(|(_, q)| q.si);
+    let (mut elastic, mut spread) = (0.0, 0.0);
+    for i in 1..=v(0, "n").unwrap() as usize {
+        let of = |step: usize, name: &str| v(step, &format!("{name}_{i}"));
+        let z = v(0, "z").unwrap();
+        if let Some(p) = of(0, "p") {
+            let side =
+                |size: &str, off: &str| [1.0, -1.0].map(|s| of(0, size).unwrap() / 2.0 + s * of(0, off).unwrap());
+            for x in side("l", "u") {
+                for y in side("b", "v") {
+                    let sign = x.signum() * y.signum();
+                    elastic += p * sign * corner_influence(x.abs() / z, y.abs() / z);
+                }
+            }
+        }
+        if let Some(force) = of(1, "F") {
+            spread += force / ((of(1, "b").unwrap() + z) * (of(1, "l").unwrap() + z));
+        }
+    }
+    assert!((elastic / both.elastic - 1.0).abs() < 1e-3, "{elastic} {both:?}");
+    assert!((spread - both.spread).abs() <= 1e-9 * both.spread, "{spread} {both:?}");
 }
 
 #[test]

@@ -137,3 +137,22 @@ fn the_working_ends_in_the_factor() {
     let w = worst_wedge(&cut(3.0, 0.5, 10e3, 20.0), &[], &mut working).unwrap();
     assert_eq!(working.steps[0].result.1.si, w.factor);
 }
+
+/// Everything that the printed formula needs is among the printed values.
+#[test]
+fn the_working_of_a_wedge_can_be_reckoned_again_from_what_it_prints() {
+    let mut section = cut(3.0, 0.5, 14e3, 25.0);
+    section.crack = Crack { depth: 0.9, water: 0.7 };
+    section.water = PoreWater::Table(vec![[0.0, -2.4]]);
+    let loads = [Surcharge { from: 0.4, to: 0.8, pressure: 60e3 }];
+    let mut working = Working::default();
+    let w = worst_wedge(&section, &loads, &mut working).unwrap();
+    let v = |name: &str| working.steps[0].values.iter().find(|(n, _)| n == name).unwrap().1.si;
+    let (sin, cos) = v("θ").sin_cos();
+    let held = v("c") * v("A") + ((v("W") + v("Q")) * cos - v("U") - v("V") * sin) * v("φ").tan();
+    let again = held / ((v("W") + v("Q")) * sin + v("V") * cos);
+    assert!((again / w.factor - 1.0).abs() < 1e-9, "{again} {w:?}");
+    assert!((v("V") - 0.5 * 9810.0 * v("z_w").powi(2)).abs() < 1e-6 && v("U") > 0.0 && v("V") > 0.0);
+    assert!((v("A") - (v("h") - v("z")) / sin).abs() < 1e-9);
+    assert_eq!([v("x_1"), v("x'_1"), v("q_1")], [0.4, 0.8, 60e3]);
+}

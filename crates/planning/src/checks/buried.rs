@@ -8,10 +8,11 @@ use super::patches;
 use super::{pascals, reserve};
 use crate::context::Context;
 use crate::posed::Posed;
-use crate::{Matter, text};
+use crate::{Matter, SoilArea, text};
 use evidence::{Finding, Message, Silent, Source, Status, Trace, Working};
 use geometry::DVec2;
 use ground::buried::{Buried as Under, BuriedCondition, BuriedStress, buried_stress};
+use ground::cover::Cover;
 use ground::stress::Patch;
 use quantity::Quantity;
 use site::{Buried, BuriedKind, PipeWall, PlanArea, PlanShape};
@@ -46,7 +47,26 @@ impl BuriedMet<'_> {
                 _ => Status::CannotTell,
             };
         }
-        if self.accepted { Status::Condition } else { Status::CannotTell }
+        if self.accepted && self.own_keys(found) { Status::Condition } else { Status::CannotTell }
+    }
+}
+
+impl BuriedMet<'_> {
+    /// True if what is still open of a listed thing is no more than a person's general word for what is buried here can
+    /// carry: its owner's figures; of a cable, filled ground or a void, which have none, all once somebody has said of that
+    /// very place that nothing is fresh or hollow there. Wall, cover and ground around a thing are its own keys' to state.
+    fn own_keys(&self, found: &BuriedStress) -> bool {
+        let said = self.thing.around.as_ref().is_some_and(|a| a.fresh_fill == Some(false) && a.voids == Some(false));
+        let kind = self.thing.kind;
+        found.conditions.iter().all(|c| match c {
+            BuriedCondition::Allowable | BuriedCondition::Deflection => true,
+            BuriedCondition::Kind => kind.has_no_wall() && said,
+            BuriedCondition::RecentBackfill | BuriedCondition::Voids => {
+                matches!(kind, BuriedKind::Backfill | BuriedKind::Void) && said
+            }
+            // Filled ground begins at the surface.
+            BuriedCondition::Cover => kind == BuriedKind::Backfill && said,
+        })
     }
 }
 
@@ -88,40 +108,74 @@ fn hull(corners: &[DVec2]) -> Vec<DVec2> {
 }
 
 fn stress(ctx: &Context<'_>, thing: &Buried, patches: &[Patch; 4], trace: &mut impl Trace) -> Option<BuriedStress> {
-    let (crown, half_breadth) = crown(&thing.shape)?;
-    let answered = ctx.accepted(Matter::Buried).is_some();
-    let at = DVec2::from_array(patches[0].middle);
-    let soil = ctx.job.soils.iter().find(|s| s.reaches(at, ctx.policy.stand_error));
-    let unit_weight = soil.and_then(|s| s.profile.layers.first()).map_or(COVER_WEIGHT, |l| l.unit_weight);
+    let (crown, half_breadth) = crown(&thing.shape, ctx.policy.stand_error)?;
     let around = thing.around.as_ref();
     let under = Under {
-        kind: thing.kind.under_wheels(thing.wall, answered),
+        kind: thing.kind.under_wheels(thing.wall),
         crown: crown.map(|p| p.to_array()),
         half_breadth,
-        // Less cover presses harder.
-        cover: thing.cover.map(|c| c.low),
-        unit_weight,
+        cover: thing.cover.map(|c| [c.low.max(0.0), c.high.max(0.0)]),
+        soils: soils_over(ctx, thing),
         allowable: thing.allowed_pressure,
-        // Until a named person says so of it, or answers for what is buried here, neither can be ruled out.
-        recent_backfill: thing.kind == BuriedKind::Backfill || around.and_then(|a| a.fresh_fill).unwrap_or(!answered),
-        voids_possible: thing.kind == BuriedKind::Void || around.and_then(|a| a.voids).unwrap_or(!answered),
+        // Until a named person says so of this thing, neither can be ruled out: who answers for what is buried here in
+        // general speaks of what nobody has listed.
+        recent_backfill: thing.kind == BuriedKind::Backfill || around.and_then(|a| a.fresh_fill).unwrap_or(true),
+        voids_possible: thing.kind == BuriedKind::Void || around.and_then(|a| a.voids).unwrap_or(true),
     };
     buried_stress(&under, patches, trace).ok()
 }
 
-/// The middle line of a thing in plan and half its breadth, m: along the longer side of the box around an area.
-fn crown(shape: &PlanShape) -> Option<([DVec2; 2], f64)> {
-    match shape {
-        PlanShape::Round { centre, radius } => Some(([*centre, *centre], *radius)),
-        PlanShape::Strip { course, width } if course.len() == 2 => Some(([course[0], course[1]], width / 2.0)),
+/// Every soil that may lie over the thing, and what counts where nobody has stated one.
+fn soils_over(ctx: &Context<'_>, thing: &Buried) -> Vec<Cover> {
+    let outlines = thing.shape.outlines();
+    let reaches = |area: &PlanArea| outlines.iter().any(|o| near(o, area, ctx.policy.stand_error));
+    let mut out = Vec::new();
+    let mut whole = false;
+    for soil in ctx.job.soils.iter().filter(|s| !s.profile.layers.is_empty()) {
+        let Some(area) = &soil.area else {
+            whole = true;
+            out.push(cover_of(soil));
+            continue;
+        };
+        if reaches(area) {
+            out.push(cover_of(soil));
+        }
+    }
+    if !whole {
+        out.push(Cover::even(COVER_WEIGHT));
+    }
+    out
+}
+
+fn near(a: &PlanArea, b: &PlanArea, error: f64) -> bool {
+    let d = a.distance_to_area(b);
+    d.is_nan() || d <= error
+}
+
+/// Layers from the surface down; below the last what is heavier, it or what counts unstated.
+fn cover_of(soil: &SoilArea) -> Cover {
+    let layers: Vec<[f64; 2]> = soil.profile.layers.iter().map(|l| [l.thickness, l.unit_weight]).collect();
+    let below = layers.last().map_or(COVER_WEIGHT, |l| l[1].max(COVER_WEIGHT));
+    Cover { layers, below }
+}
+
+/// The middle line of a thing in plan and half its breadth, m: along the longer side of the box around an area. Larger by
+/// the stand's error all round: where the wheels may be so far off, the thing may lie so far off from them.
+fn crown(shape: &PlanShape, error: f64) -> Option<([DVec2; 2], f64)> {
+    let (a, b, half) = match shape {
+        PlanShape::Round { centre, radius } => (*centre, *centre, [*radius, *radius]),
+        // A strip reaches half a width past its ends.
+        PlanShape::Strip { course, width } if course.len() == 2 => (course[0], course[1], [width / 2.0; 2]),
         // A bent course, an area: the box around it holds all of it.
         _ => {
             let (low, high) = shape.bounds()?;
             let (size, middle) = (high - low, (low + high) / 2.0);
             let along = if size.x >= size.y { DVec2::X * size.x / 2.0 } else { DVec2::Y * size.y / 2.0 };
-            Some(([middle - along, middle + along], size.min_element() / 2.0))
+            (middle - along, middle + along, [0.0, size.min_element() / 2.0])
         }
-    }
+    };
+    let along = (b - a).normalize_or(DVec2::X) * (half[0] + error);
+    Some(([a - along, b + along], half[1] + error))
 }
 
 pub(crate) fn findings(

@@ -20,9 +20,12 @@ use ground::wheel_row::WheelRow;
 use site::{Excavation, PlanArea, Support};
 use std::sync::Arc;
 
-/// Beside an excavation of unknown depth nothing is told within this, m: a basement of 4 m at the
-/// planning line of 1.5 to 1.
-const UNKNOWN_DEPTH: f64 = 6.0;
+/// Beside an excavation of unknown depth nothing is told within this, m: the deepest that is dug without an engineer, at the
+/// line of soil that nobody has classed, 2 to 1 from 6.1 m (20 ft). Deeper ones are an engineer's, whose depth is known.
+const UNKNOWN_DEPTH: f64 = 2.0 * edge_rules::ENGINEER_DEPTH;
+
+/// How far beyond three depths an excavation is still spoken of where all is well with it, m (ours).
+const SPOKEN_OF: f64 = 10.0;
 
 /// What was found of one excavation, or of the ground's own drop.
 #[derive(Debug, Clone)]
@@ -51,6 +54,8 @@ enum Answer {
     Distance { needed: f64, equilibrium: Option<SetBackGoverns> },
     /// The face does not stand even without load.
     FaceFails { factor: f64, required: f64 },
+    /// Deeper than is dug without an engineer, and nobody is named who designed it; by all else so far would do.
+    Engineer { needed: f64, depth: f64 },
     /// A named designer counts on a load beside it.
     Designed { needed: f64 },
     /// The soil is stated, but not what equilibrium needs of it.
@@ -63,7 +68,7 @@ impl EdgeMet<'_> {
     pub(crate) fn status(&self) -> Status {
         match &self.told.answer {
             Answer::Inside | Answer::FaceFails { .. } | Answer::Falls { .. } => Status::NoGo,
-            Answer::UnknownDepth => Status::CannotTell,
+            Answer::UnknownDepth | Answer::Engineer { .. } => Status::CannotTell,
             Answer::Distance { needed, .. } => {
                 if self.aside >= *needed {
                     Status::Go
@@ -130,9 +135,44 @@ fn answer(
     if aside.is_nan() || aside <= 0.0 {
         return Some(plain(Answer::Inside));
     }
-    let Some(line) = set_backs::line(dig, &mut Silent) else {
-        return (aside < UNKNOWN_DEPTH).then_some(plain(Answer::UnknownDepth));
+    let Some(line) = set_backs::line(dig, &ctx.job.soils, &mut Silent) else {
+        let far = Answer::Distance { needed: UNKNOWN_DEPTH, equilibrium: None };
+        let near = aside < UNKNOWN_DEPTH;
+        return (aside < UNKNOWN_DEPTH + SPOKEN_OF).then_some(plain(if near { Answer::UnknownDepth } else { far }));
     };
+    let depth = dig.depth.map_or(line, |d| d.high);
+    let told = by_support(ctx, dig, patches, (aside, line), set_backs);
+    let passes = match told.as_ref().map(|t| &t.answer) {
+        None => Some(line),
+        Some(Answer::Distance { needed, .. }) if aside >= *needed => Some(*needed),
+        _ => None,
+    };
+    let designed = matches!(dig.support, Support::Supported { by: Some(_) });
+    match passes {
+        // An engineer designs whatever is deeper; without one no distance out to where slips reach is known to do.
+        Some(needed)
+            if depth > edge_rules::ENGINEER_DEPTH && !designed && aside < ground::slip_search::REACH * depth =>
+        {
+            let answer = Answer::Engineer { needed, depth };
+            Some(BySoil { answer, working: told.and_then(|t| t.working) })
+        }
+        // What was looked at and is far enough is said.
+        _ if told.is_none() && aside < ground::slip_search::REACH * depth + SPOKEN_OF => {
+            Some(plain(Answer::Distance { needed: line, equilibrium: None }))
+        }
+        _ => told,
+    }
+}
+
+/// What its support, or the soil beside it, asks; none where it stands so far off that neither is asked.
+fn by_support(
+    ctx: &Context<'_>,
+    dig: &Excavation,
+    patches: &[Patch; 4],
+    (aside, line): (f64, f64),
+    set_backs: &mut SetBacks,
+) -> Option<BySoil> {
+    let plain = |answer| BySoil { answer, working: None };
     let by_line = Answer::Distance { needed: line, equilibrium: None };
     let near = aside < line;
     match &dig.support {
@@ -190,7 +230,7 @@ pub(crate) fn lines(check: &LiftCheck<'_>, set_backs: &mut SetBacks) -> Vec<SetB
     let Ok(posed) = &check.posed else { return Vec::new() };
     let patches = patches::patches(ctx, posed, check.statics.as_ref().map_or([0.0; 4], |s| s.force));
     let of = |(excavation, dig): (usize, &Excavation)| {
-        let line = set_backs::line(dig, &mut Silent).filter(|_| dig.support == Support::None)?;
+        let line = set_backs::line(dig, &ctx.job.soils, &mut Silent).filter(|_| dig.support == Support::None)?;
         let rows = edge_rows::rows(dig, &patches);
         let soils = ctx.job.soils.iter().filter(|soil| set_backs::beside(soil, dig));
         let asked = soils.filter_map(|soil| match by_soil(soil, dig, &rows, line, set_backs).answer {
@@ -198,6 +238,9 @@ pub(crate) fn lines(check: &LiftCheck<'_>, set_backs: &mut SetBacks) -> Vec<SetB
             Answer::FaceFails { .. } => Some((face_reach(dig, line), LineOf::Face)),
             _ => None,
         });
+        // Water in the soil may take the planning line itself farther out than a site alone has it.
+        let dry = set_backs::line(dig, &[], &mut Silent).is_some_and(|dry| dry < line);
+        let asked = asked.chain(dry.then_some((line, LineOf::Planning)));
         let (distance, of) = asked.max_by(|a, b| a.0.total_cmp(&b.0))?;
         Some(SetBackLine { excavation, distance, of })
     };
@@ -229,17 +272,17 @@ fn falls(ctx: &Context<'_>, patches: &[Patch; 4]) -> Option<f64> {
     (most >= edge_rules::LEAST_DROP).then_some(most)
 }
 
-pub(crate) fn findings(met: &[EdgeMet<'_>]) -> Vec<Finding> {
-    met.iter().map(finding).collect()
+pub(crate) fn findings(ctx: &Context<'_>, met: &[EdgeMet<'_>]) -> Vec<Finding> {
+    met.iter().map(|m| finding(ctx, m)).collect()
 }
 
-fn finding(m: &EdgeMet<'_>) -> Finding {
+fn finding(ctx: &Context<'_>, m: &EdgeMet<'_>) -> Finding {
     let status = m.status();
     let mut working = Working::default();
     match (&m.told.working, m.dig) {
         (Some(solved), _) => working = solved.working.clone(),
         (None, Some(dig)) if !matches!(m.told.answer, Answer::Inside) => {
-            let _ = set_backs::line(dig, &mut working);
+            let _ = set_backs::line(dig, &ctx.job.soils, &mut working);
         }
         _ => {}
     }
@@ -265,6 +308,10 @@ fn finding(m: &EdgeMet<'_>) -> Finding {
             let message =
                 text::FACE_FAILS.with("name", name).with("factor", number(*factor)).with("required", number(*required));
             (message, text::DO_SUPPORT_FACE.message(), None)
+        }
+        Answer::Engineer { needed, depth } => {
+            let message = said(text::EDGE_NEEDS_ENGINEER, *needed).with("depth", metres(*depth));
+            (message, text::DO_NAME_ENGINEER.message(), None)
         }
         Answer::Designed { needed } => {
             (said(text::NEAR_SUPPORTED_EXCAVATION, *needed), text::DO_HAND_LOADS.message(), None)
