@@ -56,7 +56,14 @@ fn beside_a_cut(demo: &planning::Job) {
     let stated = ground::Stated { undrained: None, drained: Some((17e3, 25_f64.to_radians())) };
     let layer = ground::Layer { top: 0.0, thickness: f64::INFINITY, unit_weight: 19e3, stated, stiffness: None };
     let profile = ground::Profile { layers: vec![layer], water: Some(6.0), state: ground::GroundState::AsStated };
-    let soil = planning::SoilArea { id: "s".into(), name: "Soil".into(), area: None, profile, by: "made".into() };
+    let soil = planning::SoilArea {
+        id: "s".into(),
+        name: "Soil".into(),
+        area: None,
+        profile,
+        presumed: None,
+        by: "made".into(),
+    };
     let lifts: Vec<planning::Lift> = (0..20)
         .map(|i| {
             let mut lift = job.lifts[0].clone();
