@@ -173,7 +173,8 @@ fn deep_digs_are_an_engineers() {
 /// An excavation that was looked at and is far enough is said so, out to three depths and 10 m.
 #[test]
 fn what_is_far_enough_is_said() {
-    let kinds: [(&str, fn(&mut site::Excavation)); 5] = [
+    type Change = fn(&mut site::Excavation);
+    let kinds: [(&str, Change); 5] = [
         ("plain", |_| {}),
         ("wet, upright line", |dig| {
             dig.standing.wetted = true;
