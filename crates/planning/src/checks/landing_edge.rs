@@ -18,12 +18,10 @@ pub(crate) fn status(ctx: &Context<'_>) -> Option<Status> {
     }
     Some(match s.edge {
         Some(EdgeGuard::AlwaysClosed | EdgeGuard::NoDrop) => Status::Go,
-        Some(EdgeGuard::Opened) => Status::Condition,
         // Nobody said how many: they count as there.
         Some(EdgeGuard::NoGuard) if s.people_counted() > 0 => Status::NoGo,
-        Some(EdgeGuard::NoGuard) => Status::Condition,
         None if on_the_ground(ctx) => return None,
-        None => Status::Condition,
+        Some(EdgeGuard::Opened | EdgeGuard::NoGuard) | None => Status::Condition,
     })
 }
 
