@@ -111,7 +111,37 @@ impl SetBackStore {
         let mut faults = InputFaults::default();
         wheel_row::look_at(rows, &mut faults);
         faults.done()?;
-        let rungs: Vec<Rung> = rows.iter().filter_map(|row| rung(&row.strip(0.0, kind.depth))).collect();
+        self.solve(kind, rungs(kind, rows))
+    }
+
+    /// The same for rows that stand so far from the crest (m), where only whether they may is asked: an answer to more load
+    /// than theirs, if that lets them stand there, else their own. So a change of load that matters little costs nothing.
+    ///
+    /// # Errors
+    /// As [`SetBackStore::ask`].
+    pub fn ask_whether(
+        &mut self,
+        kind: EdgeKind,
+        rows: &[WheelRow],
+        aside: f64,
+    ) -> Result<Arc<Solved>, Vec<InputFault>> {
+        let mut faults = InputFaults::default();
+        wheel_row::look_at(rows, &mut faults);
+        faults.done()?;
+        let asked = rungs(kind, rows);
+        let lets = |solved: &Solved| matches!(&solved.answer, SetBack::Distance(d) if d.from_crest <= aside);
+        let known = self.kinds.get(kind.index).and_then(|k| {
+            let more = k.solved.iter().filter(|(rungs, solved)| covers(rungs, &asked) && lets(solved));
+            more.map(|(_, solved)| Arc::clone(solved)).next()
+        });
+        if let Some(known) = known {
+            return Ok(known);
+        }
+        let rough = self.solve(kind, asked.iter().map(roughly).collect())?;
+        if lets(&rough) { Ok(rough) } else { self.solve(kind, asked) }
+    }
+
+    fn solve(&mut self, kind: EdgeKind, rungs: Vec<Rung>) -> Result<Arc<Solved>, Vec<InputFault>> {
         let Some(Kind { edge, solved }) = self.kinds.get_mut(kind.index) else { return Err(Vec::new()) };
         if let Some(known) = solved.get(&rungs) {
             return Ok(Arc::clone(known));
@@ -128,6 +158,24 @@ impl SetBackStore {
     pub fn solved(&self) -> usize {
         self.kinds.iter().map(|kind| kind.solved.len()).sum()
     }
+}
+
+fn rungs(kind: EdgeKind, rows: &[WheelRow]) -> Vec<Rung> {
+    rows.iter().filter_map(|row| rung(&row.strip(0.0, kind.depth))).collect()
+}
+
+/// A wider strip of more pressure: to half metres and to a whole doubling.
+fn roughly([from, to, pressure]: &Rung) -> Rung {
+    const HALF_METRE: i32 = 25;
+    const DOUBLING: i32 = RUNGS as i32;
+    let up = |v: i32, step: i32| v.div_euclid(step) * step + if v.rem_euclid(step) == 0 { 0 } else { step };
+    [from.div_euclid(HALF_METRE) * HALF_METRE, up(*to, HALF_METRE), up(*pressure, DOUBLING)]
+}
+
+/// True if every row of `asked` lies within its row of `more` and presses no harder: then no slip is better off under more.
+fn covers(more: &[Rung], asked: &[Rung]) -> bool {
+    let row = |(m, a): (&Rung, &Rung)| m[0] <= a[0] && m[1] >= a[1] && m[2] >= a[2];
+    more.len() == asked.len() && more.iter().zip(asked).all(row)
 }
 
 /// The rung of a strip; none where nothing presses.

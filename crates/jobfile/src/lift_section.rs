@@ -48,19 +48,18 @@ const STOPS: [(&str, StopKind); 10] = [
 /// More layers of mats than that are a slip.
 const MOST_MATS: usize = 4;
 
-/// `mat = "oak"` or, the top one first, `mat = ["oak", "oak"]`: what lies under each wheel or pad; left out: nothing.
+/// `mats = ["oak", "oak"]`: what lies under each wheel or pad, the top one first; left out: nothing.
 fn mats(t: &Reader<'_>, known: &Known<'_>) -> Option<Vec<usize>> {
-    let Some(node) = t.optional("mat") else { return Some(Vec::new()) };
-    let one = |node| {
-        let id = t.as_text(node, "mat")?;
-        known.mats.find(t, node, "mat", id, text::KIND_MAT)
-    };
-    let Value::List(_) = &node.value else { return one(node).map(|i| vec![i]) };
-    let items = t.as_list(node, "mat")?;
+    let Some(node) = t.optional("mats") else { return Some(Vec::new()) };
+    let items = t.as_list(node, "mats")?;
     if items.is_empty() || items.len() > MOST_MATS {
-        t.fault_at(node, "mat", text::MATS_COUNT.with("most", MOST_MATS), None);
+        t.fault_at(node, "mats", text::MATS_COUNT.with("most", MOST_MATS), None);
         return None;
     }
+    let one = |item| {
+        let id = t.as_text(item, "mats")?;
+        known.mats.find(t, item, "mats", id, text::KIND_MAT)
+    };
     all(items.iter().map(one).collect())
 }
 

@@ -100,7 +100,7 @@ pub(crate) struct Known(pub(crate) f64);
 
 /// A depth with the half range stated beside it.
 pub(crate) fn depth(t: &Reader<'_>, key: &str, example: &str) -> Result<Option<Ranged>, Faulty> {
-    let depth = or_unknown(t, key, example, UpTo(100.0))?;
+    let depth = or_unknown(t, key, example, UpTo(100.0));
     let give = t.si_or_none("give_or_take", D::Length, Bound::ZeroTo(20.0)).unwrap_or(0.0);
-    Ok(depth.map(|Known(d)| Ranged { low: (d - give).max(0.0), nominal: d, high: d + give }))
+    Ok(depth?.map(|Known(d)| Ranged { low: (d - give).max(0.0), nominal: d, high: d + give }))
 }

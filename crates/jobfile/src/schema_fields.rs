@@ -720,7 +720,7 @@ const JOB: &[(&str, TextId, Option<TextId>)] = &[
     ("lift[].lock_seen", FIELD_LIFT_LOCK_SEEN, None),
     ("lift[].lock_seen.by", FIELD_LOCK_SEEN_BY, None),
     ("lift[].side_shift", FIELD_LIFT_SIDE_SHIFT, None),
-    ("lift[].mat", FIELD_LIFT_MAT, None),
+    ("lift[].mats", FIELD_LIFT_MAT, None),
     ("lift[].extensions", FIELD_LIFT_EXTENSIONS, None),
     ("lift[].levelled", FIELD_LIFT_LEVELLED, None),
     ("lift[].axle_locked", FIELD_LIFT_AXLE_LOCKED, None),

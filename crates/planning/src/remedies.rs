@@ -20,6 +20,7 @@ pub(crate) fn nearer(ctx: &Context<'_>) -> Option<f64> {
         - ctx.machine.front_face().max(ctx.machine.outline.front);
     let mut lift = ctx.lift.clone();
     let mut set_backs = SetBacks::default();
+    set_backs.only_whether(true);
     let steps = ((gap - STEP) / STEP).clamp(0.0, 200.0) as usize;
     (1..=steps).map(|i| i as f64 * STEP).find(|distance| {
         lift.stand.at = ctx.lift.stand.at + forward * *distance;
@@ -33,6 +34,7 @@ pub(crate) fn lighter(ctx: &Context<'_>) -> Option<f64> {
     let mass = ctx.load.mass_kg;
     let mut load = ctx.load.clone();
     let mut set_backs = SetBacks::default();
+    set_backs.only_whether(true);
     let share = (1..40).map(|i| 1.0 - 0.02 * f64::from(i)).find(|share| {
         load.mass_kg.low = mass.low * share;
         load.mass_kg.nominal = mass.nominal * share;

@@ -23,14 +23,28 @@ use std::sync::Arc;
 #[derive(Debug, Clone, Default)]
 pub struct SetBacks {
     store: SetBackStore,
+    /// True while only whether the wheels may stand where they do is asked, not how near they could.
+    whether: bool,
 }
 
 impl SetBacks {
-    /// What these rows of wheels ask beside an excavation in that soil; `None` where soil or wheels have faults, or
-    /// nobody knows how deep it is.
-    pub(crate) fn ask(&mut self, soil: &SoilArea, dig: &Excavation, rows: &[WheelRow]) -> Option<Arc<Solved>> {
+    /// What these rows of wheels, `aside` m from its outline, ask beside an excavation in that soil; `None` where soil or
+    /// wheels have faults, or nobody knows how deep it is.
+    pub(crate) fn ask(
+        &mut self,
+        soil: &SoilArea,
+        dig: &Excavation,
+        rows: &[WheelRow],
+        aside: f64,
+    ) -> Option<Arc<Solved>> {
         let kind = self.store.kind(&edge(soil, dig)?).ok()?;
-        self.store.ask(kind, rows).ok()
+        if self.whether { self.store.ask_whether(kind, rows, aside).ok() } else { self.store.ask(kind, rows).ok() }
+    }
+
+    /// From now on only whether the wheels may stand where they do is asked, or again how near they could: the verdict is
+    /// the same.
+    pub(crate) fn only_whether(&mut self, whether: bool) {
+        self.whether = whether;
     }
 
     /// How many answers were solved.

@@ -327,6 +327,7 @@ pub(crate) fn tolerances(check: &LiftCheck<'_>, set_backs: &mut SetBacks) -> Vec
     if check.verdict() == Verdict::NoGo {
         return Vec::new();
     }
+    set_backs.only_whether(true);
     let mut alone = Trial::alone(ctx, std::mem::take(set_backs));
     let mut worst = Trial::at_worst(ctx, SetBacks::default());
     let mut out = Vec::with_capacity(6);
@@ -353,6 +354,7 @@ pub(crate) fn tolerances(check: &LiftCheck<'_>, set_backs: &mut SetBacks) -> Vec
     std::mem::swap(&mut alone.set_backs, &mut worst.set_backs);
     let at_worst = together(ctx, &mut worst);
     *set_backs = worst.set_backs;
+    set_backs.only_whether(false);
     out.push(Tolerance { what: ToleranceOf::Together, planned: None, alone: None, at_worst });
     out
 }

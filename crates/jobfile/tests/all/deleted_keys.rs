@@ -3,6 +3,7 @@
 use crate::folder::{demo, text};
 use evidence::Verdict;
 use jobfile::{Node, Value};
+use planning::{Lift, SetBacks, check_lift_with};
 use std::collections::BTreeMap;
 use std::fmt::Write as _;
 
@@ -90,15 +91,17 @@ fn badness(verdict: Verdict) -> u8 {
     }
 }
 
-/// Verdicts by lift id; `None` where the files have a fault.
-fn verdicts(folder: &BTreeMap<String, Vec<u8>>) -> Option<BTreeMap<String, u8>> {
+/// Verdicts by lift id; `None` where the files have a fault. What excavations ask is solved once for all of them.
+fn verdicts(folder: &BTreeMap<String, Vec<u8>>, set_backs: &mut SetBacks) -> Option<BTreeMap<String, u8>> {
     let (job, _) = jobfile::read_job(folder).ok()?;
-    Some(planning::plan(&job).lifts.into_iter().map(|l| (l.id, badness(l.verdict))).collect())
+    let of = |lift: &Lift, set_backs: &mut SetBacks| check_lift_with(&job, lift, set_backs).unwrap().verdict();
+    Some(job.lifts.iter().map(|l| (l.id.clone(), badness(of(l, set_backs)))).collect())
 }
 
 fn each_key_of(path: &str) {
     let whole = demo();
-    let before = verdicts(&whole).unwrap();
+    let mut set_backs = SetBacks::default();
+    let before = verdicts(&whole, &mut set_backs).unwrap();
     let document = jobfile::read_table(path, text(&whole, path).as_bytes());
     let root = document.node();
     let with = |root: &Node| {
@@ -106,14 +109,14 @@ fn each_key_of(path: &str) {
         folder.insert(path.to_owned(), file(root).into_bytes());
         folder
     };
-    assert_eq!(verdicts(&with(root)).as_ref(), Some(&before), "{path} says the same in one line a key");
+    assert_eq!(verdicts(&with(root), &mut set_backs).as_ref(), Some(&before), "{path} says the same in one line a key");
     let mut keys = Vec::new();
     paths(root, &mut Vec::new(), "", &mut keys);
     assert!(keys.len() > 100, "{path}: only {} keys", keys.len());
     let mut better = Vec::new();
     let mut faults = 0;
     for (at, name) in keys.iter().filter(|(_, name)| !OTHER_STATEMENTS.contains(&name.as_str())) {
-        let Some(after) = verdicts(&with(&without(root, at))) else {
+        let Some(after) = verdicts(&with(&without(root, at)), &mut set_backs) else {
             faults += 1;
             continue;
         };

@@ -59,7 +59,7 @@ fn demo_job_reads_without_faults() {
     let text = std::fs::read_to_string(project().join("examples/demo-job/job.toml")).unwrap();
     let (job, warnings) = jobfile::read_job(&folder).unwrap_or_else(|f| panic!("{:#?}", shown::all(&f, &text)));
     assert!(!warnings.any_error());
-    assert_eq!(job.lifts.len(), 6);
+    assert_eq!(job.lifts.len(), 7);
     assert!(job.invented);
     for lift in &job.lifts {
         assert!(job.ground.height(lift.stand.at).is_some(), "ground is known under lift {}", lift.id);

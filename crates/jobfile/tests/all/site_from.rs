@@ -119,7 +119,7 @@ fn typed_things_are_read() {
     let wall = around.things.iter().find(|t| t.id == "w").unwrap();
     assert_eq!(wall.top(), None);
     assert!(wall.source.starts_with("job.toml:"), "{}", wall.source);
-    let dig = &around.excavations[0];
+    let dig = around.excavations.iter().find(|d| d.id == "t").unwrap();
     assert_eq!((dig.depth, dig.soil, &dig.support), (None, None, &Support::NotKnown));
     let ZoneRule::SlopeLimit { most } = around.zones[0].rule else { panic!("{:?}", around.zones[0].rule) };
     assert!((most - 0.1).abs() < 1e-9, "{most}");

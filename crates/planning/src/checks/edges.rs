@@ -189,7 +189,7 @@ fn by_support(
     }
     // Of every soil that reaches the edge the worst; the working is of that one.
     let rows = edge_rows::rows(dig, patches);
-    let told = soils.map(|soil| by_soil(soil, dig, &rows, line, set_backs));
+    let told = soils.map(|soil| by_soil(soil, dig, &rows, (aside, line), set_backs));
     told.max_by(|a, b| harshness(&a.answer, aside).total_cmp(&harshness(&b.answer, aside)))
 }
 
@@ -205,9 +205,15 @@ fn harshness(answer: &Answer, aside: f64) -> f64 {
 }
 
 /// What the soil asks, as the job's set-backs have it.
-fn by_soil(soil: &SoilArea, dig: &Excavation, rows: &[WheelRow], line: f64, set_backs: &mut SetBacks) -> BySoil {
+fn by_soil(
+    soil: &SoilArea,
+    dig: &Excavation,
+    rows: &[WheelRow],
+    (aside, line): (f64, f64),
+    set_backs: &mut SetBacks,
+) -> BySoil {
     let unknown = |what| Answer::NotKnown { needed: line, what };
-    let Some(solved) = set_backs.ask(soil, dig, rows) else {
+    let Some(solved) = set_backs.ask(soil, dig, rows, aside) else {
         // What has faults is not known.
         return BySoil { answer: unknown(Unknown::Soil), working: None };
     };
@@ -233,7 +239,7 @@ pub(crate) fn lines(check: &LiftCheck<'_>, set_backs: &mut SetBacks) -> Vec<SetB
         let line = set_backs::line(dig, &ctx.job.soils, &mut Silent).filter(|_| dig.support == Support::None)?;
         let rows = edge_rows::rows(dig, &patches);
         let soils = ctx.job.soils.iter().filter(|soil| set_backs::beside(soil, dig));
-        let asked = soils.filter_map(|soil| match by_soil(soil, dig, &rows, line, set_backs).answer {
+        let asked = soils.filter_map(|soil| match by_soil(soil, dig, &rows, (0.0, line), set_backs).answer {
             Answer::Distance { needed, equilibrium: Some(_) } => Some((needed, LineOf::Wheels)),
             Answer::FaceFails { .. } => Some((face_reach(dig, line), LineOf::Face)),
             _ => None,
