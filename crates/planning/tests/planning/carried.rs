@@ -1,7 +1,7 @@
 //! Soil under the wheels, mats, edges and buried things in a lift: what is stated is used, what is missing never passes.
 
 use crate::never_pass::demo;
-use evidence::{Finding, Ranged, Status};
+use evidence::{Finding, Ranged, Status, Verdict};
 use geometry::DVec2;
 use ground::buried::FlexiblePipe;
 use ground::mat_material::{MatMaterial, TimberClass};
@@ -451,4 +451,36 @@ fn edges_are_measured_from_the_mat_and_asked_of_every_soil() {
         vec![a + square * half, b + square * half, b + square * (half + 0.05), a + square * (half + 0.05)];
     job.surroundings.excavations = vec![slot];
     assert_eq!(worst(&job).unwrap().message.id, "stands-in-excavation");
+}
+
+/// The demo job's own lift on mats beside a trench, over a drain: go; bare, on one layer, nearer to the trench, or with the
+/// drain's figure taken away it is none.
+#[test]
+fn the_lift_on_mats_of_the_demo_turns_with_each_that_carries_it() {
+    let lift = || {
+        let mut job = crate::never_pass::whole_demo();
+        job.lifts = vec![job.lifts.pop().unwrap()];
+        job
+    };
+    let verdict = |job: &Job| check_lift(job, &job.lifts[0]).unwrap().verdict();
+    assert_eq!(verdict(&lift()), Verdict::Go);
+    let spoils: [(&str, fn(&mut Job)); 6] = [
+        ("bare", |j| j.lifts[0].mats.clear()),
+        ("one layer", |j| j.lifts[0].mats.truncate(1)),
+        ("soft below", |j| j.soils[0].profile.layers[1].stated.undrained = Some(8e3)),
+        ("nearer to the trench", |j| j.lifts[0].stand.at.x += 1.2),
+        ("a drain nobody rates", |j| j.surroundings.buried[0].allowed_pressure = None),
+        ("soil ends under a mat", |j| {
+            let area = j.soils[0].area.as_mut().unwrap();
+            for corner in &mut area.outer {
+                corner.y = corner.y.min(29.0);
+            }
+            j.acceptances.retain(|a| a.matter != Matter::GroundStrength);
+        }),
+    ];
+    for (what, spoil) in spoils {
+        let mut job = lift();
+        spoil(&mut job);
+        assert_ne!(verdict(&job), Verdict::Go, "{what}");
+    }
 }

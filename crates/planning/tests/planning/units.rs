@@ -51,7 +51,7 @@ fn us(text: &str) -> (String, usize) {
             lines.push(line.to_owned());
             continue;
         }
-        if line.starts_with("outline = [[") {
+        if line.starts_with("outline = [[") || line.starts_with("course = [[") {
             lines.push(outline(line));
             changed += 1;
             continue;
