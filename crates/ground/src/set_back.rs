@@ -1,7 +1,7 @@
 //! How near to an edge wheels or pads may stand: the line from the toe, and equilibrium with a required factor.
 //!
 //! The wedge ([`crate::wedge`]) and the circle ([`crate::slip_search`]) are both asked, the lower factor counts. The
-//! load comes nearer, from where it no longer matters inward, by spans of distance ([`crate::set_back_walk`]): a span is passed as a
+//! load comes nearer, from where it no longer matters inward, by spans of distance (`set_back_walk.rs`): a span is passed as a
 //! whole, every place in it, or not at all. So no distance is allowed behind which a farther one fails, however short
 //! the stretch on which it does. What is computed never undercuts the line: the larger distance counts, unless a named person's steeper line
 //! replaces it. A supported side gives no distance: its designer is handed the load.
