@@ -453,6 +453,9 @@ fn edges_are_measured_from_the_mat_and_asked_of_every_soil() {
     assert_eq!(worst(&job).unwrap().message.id, "stands-in-excavation");
 }
 
+/// What is spoilt, and how.
+type Spoil = (&'static str, fn(&mut Job));
+
 /// The demo job's own lift on mats beside a trench, over a drain: go; bare, on one layer, nearer to the trench, or with the
 /// drain's figure taken away it is none.
 #[test]
@@ -464,7 +467,7 @@ fn the_lift_on_mats_of_the_demo_turns_with_each_that_carries_it() {
     };
     let verdict = |job: &Job| check_lift(job, &job.lifts[0]).unwrap().verdict();
     assert_eq!(verdict(&lift()), Verdict::Go);
-    let spoils: [(&str, fn(&mut Job)); 6] = [
+    let spoils: [Spoil; 6] = [
         ("bare", |j| j.lifts[0].mats.clear()),
         ("one layer", |j| j.lifts[0].mats.truncate(1)),
         ("soft below", |j| j.soils[0].profile.layers[1].stated.undrained = Some(8e3)),
