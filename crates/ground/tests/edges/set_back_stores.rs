@@ -113,3 +113,30 @@ fn faults_of_edges_and_rows_are_told_and_nothing_is_kept_of_them() {
         assert_eq!(d.equilibrium, 0.0);
     }
 }
+
+/// Asked only whether, the answer is that of the exact question at every distance, whatever was asked before; and a load that
+/// changes little is not solved anew.
+#[test]
+fn whether_they_may_stand_there_is_told_as_by_the_exact_question() {
+    let mut dice = Dice::new(21);
+    let (mut let_stand, mut refused, mut asked) = (0, 0, 0);
+    let (mut whether, mut exact) = (SetBackStore::default(), SetBackStore::default());
+    for _ in 0..6 {
+        let (edge, rows) = (made_edge(&mut dice), made_rows(&mut dice));
+        let (quick, kind) = (whether.kind(&edge).unwrap(), exact.kind(&edge).unwrap());
+        for share in [1.0, 0.95, 1.07, 0.4] {
+            let rows = times(&rows, share);
+            let may = |answer: &SetBack, aside: f64| matches!(answer, SetBack::Distance(d) if d.from_crest <= aside);
+            let known = exact.ask(kind, &rows).unwrap();
+            let needed = if let SetBack::Distance(d) = &known.answer { d.from_crest } else { 1.0 };
+            for aside in [0.5 * needed, needed - 0.02, needed + 1e-9, 1.4 * needed, 4.0 * needed] {
+                let told = whether.ask_whether(quick, &rows, aside).unwrap();
+                assert_eq!(may(&told.answer, aside), may(&known.answer, aside), "{aside} of {needed} {edge:?}");
+                asked += 1;
+                if may(&told.answer, aside) { let_stand += 1 } else { refused += 1 }
+            }
+        }
+    }
+    assert!(let_stand > 20 && refused > 20, "{let_stand} {refused}");
+    assert!(whether.solved() < asked / 2, "{} of {asked}", whether.solved());
+}
