@@ -103,8 +103,15 @@ impl LandingStrength {
         self.people.unwrap_or(PEOPLE)
     }
 
-    /// The landing when the load comes: rated so, of that area (m²), with a mass that lies there besides what is listed, kg.
-    pub fn carries(&self, rated: Option<&LandingRating>, area: f64, occupied: f64) -> LandingCarries<'_> {
+    /// The landing when the load comes: rated so, of that area (m²), with a mass that lies there besides what is listed, kg,
+    /// and so many people.
+    pub fn carries(
+        &self,
+        rated: Option<&LandingRating>,
+        area: f64,
+        occupied: f64,
+        people: usize,
+    ) -> LandingCarries<'_> {
         let mut lying: Vec<Lying> = self.lying.iter().map(|l| Lying { what: l.what.clone(), mass: l.mass }).collect();
         if occupied != 0.0 {
             lying.push(Lying { what: String::new(), mass: Ranged::exact(occupied) });
@@ -113,14 +120,8 @@ impl LandingStrength {
         let rating =
             rated.map(|r| BayRating { by: r.by.clone(), total: r.mass.map(|m| m.si()), ..self.rating.clone() });
         let known = rating.is_some();
-        let bay = Bay {
-            rating: rating.unwrap_or_default(),
-            area,
-            lying,
-            people: self.people_counted(),
-            setting_down,
-            can_sway: self.can_sway(),
-        };
+        let bay =
+            Bay { rating: rating.unwrap_or_default(), area, lying, people, setting_down, can_sway: self.can_sway() };
         let there = bay.there();
         let own = self.lying.iter().filter_map(|l| Some(l.mass.high * G / l.place?.size()));
         let presses = if there > 0.0 { own.fold(there * G / area, f64::max) } else { 0.0 };

@@ -56,7 +56,7 @@ pub(super) fn read(root: &Reader<'_>) -> Option<Asked> {
 impl Asked {
     /// The landing as it is when the load comes.
     pub(super) fn landing(&self) -> LandingCarries<'_> {
-        self.strength.carries(self.rated.as_ref(), self.area, 0.0)
+        self.strength.carries(self.rated.as_ref(), self.area, 0.0, self.strength.people_counted())
     }
 
     /// Its load with another mass, kg.

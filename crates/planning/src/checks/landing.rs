@@ -6,7 +6,7 @@
 
 use super::{kilograms, newtons, reserve};
 use crate::context::Context;
-use crate::landing_strength::{EdgeGuard, LandingStrength};
+use crate::landing_strength::EdgeGuard;
 use crate::{Task, text};
 use evidence::{Faults, Finding, Message, Silent, Source, Status, Trace, Working};
 use ground::carried::{Carried, Part, governing, largest_that_fits};
@@ -75,8 +75,8 @@ pub(crate) fn known(ctx: &Context<'_>) -> Option<(f64, Status)> {
 
 fn answer(ctx: &Context<'_>, case: Case, trace: &mut impl Trace) -> Answer {
     let (l, s) = (ctx.landing, ctx.strength());
-    let with = LandingStrength { people: Some(case.people), ..s.clone() };
-    let mut landing = with.carries(l.rating.as_ref(), l.size.x * l.size.y, l.occupied.si() - case.lies_less);
+    let occupied = l.occupied.si() - case.lies_less;
+    let mut landing = s.carries(l.rating.as_ref(), l.size.x * l.size.y, occupied, case.people);
     landing.to_near_edge = (s.edge != Some(EdgeGuard::NoDrop)).then(|| to_near_edge(ctx));
     if l.approach.is_none() {
         landing.runs = None;

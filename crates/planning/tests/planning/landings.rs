@@ -139,7 +139,8 @@ fn what_is_proposed_was_reckoned() {
 fn on(job: &Job, mass: f64, feet: &Feet) -> Carried {
     let at = there(job);
     let l = &job.landings[at];
-    let mut whole = job.strengths[at].carries(l.rating.as_ref(), l.size.x * l.size.y, l.occupied.si());
+    let s = &job.strengths[at];
+    let mut whole = s.carries(l.rating.as_ref(), l.size.x * l.size.y, l.occupied.si(), s.people_counted());
     whole.to_near_edge = Some((l.size.x - job.loads[job.lifts[0].load].depth) / 2.0);
     let load = StandingLoad { mass, size: feet.size(), feet: Some(feet) };
     *governing(&whole.under(&load, &mut Silent).unwrap().carried).unwrap()
