@@ -1,7 +1,7 @@
 //! What one lift refers to, looked up once.
 
 use crate::landing_strength::NOTHING_STATED;
-use crate::{Acceptance, Job, JobMachine, LandingStrength, Lift, Matter, Policy};
+use crate::{Acceptance, Job, JobMachine, LandingStrength, Lift, Matter, Policy, Stand};
 use evidence::Status;
 use ground::pallet_feet::Feet;
 use machine::{Attachment, Load, Machine};
@@ -13,6 +13,8 @@ use site::Landing;
 pub(crate) struct Context<'a> {
     pub(crate) job: &'a Job,
     pub(crate) lift: &'a Lift,
+    /// Where the machine stands: as the lift states it, or another place that is tried.
+    pub(crate) stand: Stand,
     pub(crate) unit: &'a JobMachine,
     pub(crate) machine: &'a Machine,
     /// `None`: the machine's maker does not list it.
@@ -40,6 +42,7 @@ impl<'a> Context<'a> {
         let mut ctx = Self {
             job,
             lift,
+            stand: lift.stand,
             unit,
             machine: &unit.machine,
             attachment: unit.machine.attachment(&lift.attachment),

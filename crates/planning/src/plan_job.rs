@@ -150,8 +150,8 @@ fn plan_lift(job: &Job, lift: &crate::Lift, set_backs: &mut SetBacks) -> LiftPla
 
 fn posed_stand(check: &LiftCheck<'_>, mut stand: StandSummary) -> StandSummary {
     let ctx = &check.ctx;
-    let (sin, cos) = libm::sincos(ctx.lift.stand.heading);
-    let to_landing = ctx.landing.at - ctx.lift.stand.at;
+    let (sin, cos) = libm::sincos(ctx.stand.heading);
+    let to_landing = ctx.landing.at - ctx.stand.at;
     let forward = geometry::DVec2::new(cos, sin);
     stand.face_to_landing_m = to_landing.dot(forward) - ctx.landing.size.x / 2.0 - ctx.machine.front_face();
     stand.passes_left_m = -to_landing.dot(forward.perp());

@@ -71,7 +71,7 @@ pub(crate) fn contacts(ctx: &Context<'_>) -> Contacts {
 /// The ground under the contacts, within its accuracy and within the stand's error: the same read with the stand
 /// off to each corner of that error counts too.
 fn lies(ctx: &Context<'_>, contacts: &Contacts) -> Result<Footing, site::footing::Unknown> {
-    let stand = ctx.lift.stand;
+    let stand = ctx.stand;
     let under = |at: DVec2| -> Result<Footing, site::footing::Unknown> {
         let mut surveyed = heights(&ctx.job.ground, at, stand.heading, contacts)?;
         for (z, by) in surveyed.at.iter_mut().zip(ctx.lowered) {
@@ -96,7 +96,7 @@ fn lies(ctx: &Context<'_>, contacts: &Contacts) -> Result<Footing, site::footing
 
 /// Poses a lift.
 pub(crate) fn pose(ctx: &Context<'_>) -> Result<Posed, NotPosed> {
-    let stand = ctx.lift.stand;
+    let stand = ctx.stand;
     let contacts = contacts(ctx);
     let ground = lies(ctx, &contacts).map_err(NotPosed::Ground)?;
     let levelled = standing::levelled(ctx, &ground);

@@ -1,7 +1,7 @@
 //! Cures that cure: a nearer stand or a lighter load is proposed only after the whole check was made
 //! again with it.
 
-use crate::Lift;
+use crate::{Lift, Stand};
 use crate::check::check_context;
 use crate::context::Context;
 use crate::set_backs::SetBacks;
@@ -13,18 +13,17 @@ use quantity::Si;
 /// `None`: nowhere.
 pub(crate) fn nearer(ctx: &Context<'_>) -> Option<f64> {
     const STEP: f64 = 0.1;
-    let (sin, cos) = libm::sincos(ctx.lift.stand.heading);
+    let (sin, cos) = libm::sincos(ctx.stand.heading);
     let forward = geometry::DVec2::new(cos, sin);
-    let gap = (ctx.landing.at - ctx.lift.stand.at).dot(forward)
+    let gap = (ctx.landing.at - ctx.stand.at).dot(forward)
         - ctx.landing.size.x / 2.0
         - ctx.machine.front_face().max(ctx.machine.outline.front);
-    let mut lift = ctx.lift.clone();
     let mut set_backs = SetBacks::default();
     set_backs.only_whether(true);
     let steps = ((gap - STEP) / STEP).clamp(0.0, 200.0) as usize;
     (1..=steps).map(|i| i as f64 * STEP).find(|distance| {
-        lift.stand.at = ctx.lift.stand.at + forward * *distance;
-        passes(Context { lift: &lift, ..*ctx }, &mut set_backs)
+        let stand = Stand { at: ctx.stand.at + forward * *distance, ..ctx.stand };
+        passes(Context { stand, ..*ctx }, &mut set_backs)
     })
 }
 

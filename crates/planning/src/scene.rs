@@ -32,8 +32,8 @@ pub(crate) fn elevation(check: &LiftCheck<'_>, posed: &Posed) -> Option<Elevatio
     let ctx = &check.ctx;
     let attachment = ctx.attachment?;
     let machine = ctx.machine;
-    let (s, c) = libm::sincos(ctx.lift.stand.heading);
-    let view = View { posed, at: ctx.lift.stand.at, forward: DVec2::new(c, s) };
+    let (s, c) = libm::sincos(ctx.stand.heading);
+    let view = View { posed, at: ctx.stand.at, forward: DVec2::new(c, s) };
     let boom = posed.reach.map_or(posed.carry, |[above, _]| above);
     let tool = tool_point(ctx, attachment, boom);
 

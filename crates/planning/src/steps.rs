@@ -12,7 +12,7 @@ use quantity::{Quantity, Si};
 /// get there: nobody is told how to do a lift that cannot be done.
 pub(crate) fn steps(ctx: &Context<'_>, posed: &Posed) -> Vec<Message> {
     let (Ok([above, down]), Some(movement)) = (posed.reach, &posed.movement) else { return Vec::new() };
-    let heading = geometry::heading_to_degrees(ctx.lift.stand.heading).to_radians();
+    let heading = geometry::heading_to_degrees(ctx.stand.heading).to_radians();
     let mut out = vec![text::STEP_DRIVE_IN.with("heading", Quantity::new(heading, quantity::Dimension::Angle))];
     match ctx.lift.support {
         machine::SupportState::Tyres => {}

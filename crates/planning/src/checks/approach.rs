@@ -31,7 +31,7 @@ pub(crate) struct Approach {
 pub(crate) fn approach(ctx: &Context<'_>, posed: &Posed) -> Approach {
     let turn = ctx.landing.approach.map(|a| {
         let full = core::f64::consts::TAU;
-        let off = libm::fmod(ctx.lift.stand.heading - a.heading, full);
+        let off = libm::fmod(ctx.stand.heading - a.heading, full);
         let off = if off > full / 2.0 {
             off - full
         } else if off < -full / 2.0 {
@@ -96,7 +96,7 @@ pub(crate) fn finding(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Fi
         }
     };
     let a = approach(ctx, posed);
-    let to_landing = ctx.landing.at - ctx.lift.stand.at;
+    let to_landing = ctx.landing.at - ctx.stand.at;
     let heading = geometry::heading_to_degrees(libm::atan2(to_landing.y, to_landing.x));
     let turn = || text::DO_TURN.with("heading", Quantity::new(heading.to_radians(), Dimension::Angle));
     let practice = Source::CommonPractice;

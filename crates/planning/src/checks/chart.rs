@@ -95,7 +95,7 @@ pub(crate) fn read(
     let in_machine = DVec2::new(to_reach.x, to_height.z);
     // Gravity axes: the same vectors, to the height from the ground below the datum, turned level.
     let level = |p: DVec3| posed.footing.site_from_machine.turn(p);
-    let (s, c) = libm::sincos(ctx.lift.stand.heading);
+    let (s, c) = libm::sincos(ctx.stand.heading);
     let turned = level(to_reach);
     let by_gravity = DVec2::new(turned.x * c + turned.y * s, level(to_height).z);
     let centre = ctx.load.centre_ahead.high;

@@ -153,7 +153,7 @@ fn in_planning_zone(ctx: &Context<'_>, line: &PowerLine, distance: f64) -> bool 
 
 /// Distance in plan from the stand to the line's course, m; infinite without any course.
 fn plan_distance(ctx: &Context<'_>, line: &PowerLine) -> f64 {
-    let at = ctx.lift.stand.at.extend(0.0);
+    let at = ctx.stand.at.extend(0.0);
     let flat = |p: DVec3| DVec3::new(p.x, p.y, 0.0);
     let spans = line.spans.iter().map(|s| Segment { a: flat(s.from), b: flat(s.to) });
     let course = line.course.windows(2).map(|w| Segment { a: w[0].extend(0.0), b: w[1].extend(0.0) });

@@ -90,7 +90,7 @@ pub(crate) fn outcomes(ctx: &Context<'_>, posed: Option<&Posed>) -> Obstacles {
     if things.is_empty() {
         return Obstacles { near: Vec::new(), far: 0 };
     }
-    let within = things.within(ctx.lift.stand.at, reach(ctx, posed));
+    let within = things.within(ctx.stand.at, reach(ctx, posed));
     let near: Vec<_> = within.into_iter().filter_map(|i| Some((i, outcome(ctx, posed, things.get(i)?)))).collect();
     Obstacles { far: things.len() - near.len(), near }
 }

@@ -29,7 +29,7 @@ pub(crate) fn patches(ctx: &Context<'_>, posed: &Posed, force: [f64; 4]) -> [Pat
         Patch {
             middle: middle.to_array(),
             size: size(ctx, force[i], i),
-            heading: ctx.lift.stand.heading,
+            heading: ctx.stand.heading,
             force: force[i],
         }
     })
