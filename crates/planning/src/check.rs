@@ -32,8 +32,10 @@ pub struct LiftCheck<'a> {
     rutted: Option<rutting::Rutted<'a>>,
     edges: Vec<edges::EdgeMet<'a>>,
     buried: Vec<buried::BuriedMet<'a>>,
-    /// Of each check by the id that its findings carry.
+    /// Of each check that goes with the stand, by the id that its findings carry.
     statuses: Vec<(&'static str, Status)>,
+    /// Of every other.
+    everywhere: Vec<(&'static str, Status)>,
     /// Worst of the checks that place and weight can change.
     placed: Status,
 }
@@ -51,9 +53,14 @@ pub fn check_lift<'a>(job: &'a Job, lift: &'a Lift) -> Option<LiftCheck<'a>> {
 /// `None` if the lift refers to a machine, load or landing that the job does not have.
 pub fn check_lift_with<'a>(job: &'a Job, lift: &'a Lift, set_backs: &mut SetBacks) -> Option<LiftCheck<'a>> {
     let mut check = check_context(Context::new(job, lift)?, set_backs);
-    let sudden = sudden::status(&check.ctx, check.statics.as_ref(), check.posed.as_ref().ok());
+    let sudden = sudden_status(&check);
     check.statuses.extend(sudden.map(|s| ("sudden", s)));
     Some(check)
+}
+
+/// What happens all at once, of a check that left it out.
+pub(crate) fn sudden_status(check: &LiftCheck<'_>) -> Option<Status> {
+    sudden::status(&check.ctx, check.statics.as_ref(), check.posed.as_ref().ok())
 }
 
 /// Checks what a context refers to, but for what happens all at once: that refuses nothing.
@@ -103,30 +110,10 @@ pub(crate) fn check_context<'a>(mut ctx: Context<'a>, set_backs: &mut SetBacks) 
     statuses.extend(settled);
     statuses.extend(ruts);
     statuses.extend(of_lines());
-    statuses.extend([
-        ground,
-        ("machine", machine_fit::status(&ctx)),
-        ("machine", fitted::status(&ctx)),
-        ("tyres", tyres::status(&ctx)),
-        ("axle", axle::status(&ctx)),
-        ("identity", identity::status(&ctx)),
-        ("stops", stops::status(&ctx)),
-        ("load", load::status(&ctx, posed.as_ref().ok())),
-        ("attachment", attachment::status(&ctx)),
-        ("attachment", tool::status(&ctx)),
-        (WIND_LIMIT, wind::status(&ctx)),
-        ("landing", landing::status(&ctx)),
-        ("people", matters::status(&ctx)),
-    ]);
+    statuses.push(ground);
     statuses.push(("contacts", contacts::status(&ctx, statics.as_ref(), posed.as_ref().ok())));
     statuses.extend(steering::status(&ctx, posed.as_ref().ok()).map(|s| ("steering", s)));
-    statuses.extend(forks::status(&ctx).map(|s| ("forks", s)));
-    statuses.extend(rigging::status(&ctx).map(|s| ("rigging", s)));
-    statuses.extend(landing_edge::status(&ctx).map(|s| ("landing-edge", s)));
-    statuses.extend(landing_room::status(&ctx).map(|s| ("landing-room", s)));
     statuses.extend(sight::status(&ctx, posed.as_ref().ok()).map(|s| ("sight", s)));
-    statuses.extend(gates::status(&ctx).map(|s| ("gate", s)));
-    statuses.extend(slewing::status(&ctx).map(|s| ("slewing", s)));
     let obstacles = obstacle::outcomes(&ctx, posed.as_ref().ok());
     let obstacle = obstacles.status().map(|s| ("obstacles", s));
     statuses.extend(obstacle);
@@ -141,9 +128,6 @@ pub(crate) fn check_context<'a>(mut ctx: Context<'a>, set_backs: &mut SetBacks) 
     let buried = buried::met(&ctx, posed.as_ref().ok(), force);
     let of_buried = || buried.iter().map(|m| ("buried", m.status()));
     statuses.extend(of_buried());
-    if job.lines_complete.is_none() {
-        statuses.push(("line", Status::CannotTell));
-    }
     // Lines and ground count where they refuse; what they cannot tell, no other place tells either.
     let refusing = of_lines()
         .chain([ground])
@@ -155,7 +139,51 @@ pub(crate) fn check_context<'a>(mut ctx: Context<'a>, set_backs: &mut SetBacks) 
         .chain(of_buried())
         .filter(|(_, s)| *s >= Status::NoGo);
     let placed = placed.into_iter().chain(refusing).map(|(_, s)| s).max().unwrap_or(Status::CannotTell);
-    LiftCheck { ctx, posed, statics, lines, obstacles, zones, soil, settling, rutted, edges, buried, statuses, placed }
+    let everywhere = everywhere(&ctx);
+    LiftCheck {
+        ctx,
+        posed,
+        statics,
+        lines,
+        obstacles,
+        zones,
+        soil,
+        settling,
+        rutted,
+        edges,
+        buried,
+        statuses,
+        everywhere,
+        placed,
+    }
+}
+
+/// Statuses of what no stand can mend, by the id of their findings: machine, load, attachment, wind, landing.
+pub(crate) fn everywhere(ctx: &Context<'_>) -> Vec<(&'static str, Status)> {
+    let mut out = vec![
+        ("machine", machine_fit::status(ctx)),
+        ("machine", fitted::status(ctx)),
+        ("tyres", tyres::status(ctx)),
+        ("axle", axle::status(ctx)),
+        ("identity", identity::status(ctx)),
+        ("stops", stops::status(ctx)),
+        ("load", load::status(ctx, None)),
+        ("attachment", attachment::status(ctx)),
+        ("attachment", tool::status(ctx)),
+        (WIND_LIMIT, wind::status(ctx)),
+        ("landing", landing::status(ctx)),
+        ("people", matters::status(ctx)),
+    ];
+    out.extend(forks::status(ctx).map(|s| ("forks", s)));
+    out.extend(rigging::status(ctx).map(|s| ("rigging", s)));
+    out.extend(landing_edge::status(ctx).map(|s| ("landing-edge", s)));
+    out.extend(landing_room::status(ctx).map(|s| ("landing-room", s)));
+    out.extend(gates::status(ctx).map(|s| ("gate", s)));
+    out.extend(slewing::status(ctx).map(|s| ("slewing", s)));
+    if ctx.job.lines_complete.is_none() {
+        out.push(("line", Status::CannotTell));
+    }
+    out
 }
 
 /// A check that refuses at once, by its id: out of level, beyond the chart. Costs a part of all checks.
@@ -171,14 +199,23 @@ pub(crate) fn refused_at_once(ctx: &Context<'_>) -> Option<&'static str> {
 impl LiftCheck<'_> {
     /// The worst status of all checks decides.
     pub fn verdict(&self) -> Verdict {
-        self.statuses.iter().map(|(_, s)| *s).max().map_or(Verdict::NoGo, Into::into)
+        self.all().map(|(_, s)| s).max().map_or(Verdict::NoGo, Into::into)
+    }
+
+    fn all(&self) -> impl Iterator<Item = (&'static str, Status)> {
+        self.statuses.iter().chain(&self.everywhere).copied()
+    }
+
+    /// Statuses of the checks that go with the stand, by the id of their findings.
+    pub(crate) fn at_stand(&self) -> &[(&'static str, Status)] {
+        &self.statuses
     }
 
     /// The first check that makes the lift no-go, by the id of its findings; the maker's wind limit is not
     /// asked.
     pub(crate) fn refused_by(&self) -> Option<&'static str> {
-        let mut asked = self.statuses.iter().filter(|(check, _)| *check != WIND_LIMIT);
-        asked.find(|(_, s)| *s > Status::Condition).map(|(check, _)| *check)
+        let mut asked = self.all().filter(|(check, _)| *check != WIND_LIMIT);
+        asked.find(|(_, s)| *s > Status::Condition).map(|(check, _)| check)
     }
 
     /// Worst status of the checks that place and weight can change: chart, level, tipping, approach,

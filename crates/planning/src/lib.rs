@@ -2,6 +2,7 @@
 //!
 //! - [`Job`]: everything a plan is made from
 //! - [`check_lift`]: every check of one lift in fixed order; numbers and status only
+//! - [`StandSearch`], [`StandField`]: the ground around a landing by what a stand there would give
 //! - [`SetBacks`]: what excavations ask of wheels, solved once; read by every check, and drawn
 //! - [`plan`]: the whole job: findings with working, verdicts, scenes for drawings
 //! - [`Plan`]: what all later stages read; nothing downstream recomputes it
@@ -24,6 +25,7 @@ mod remedies;
 mod scene;
 mod set_backs;
 mod soil_area;
+mod stand_field;
 mod standing;
 mod steps;
 pub mod text;
@@ -45,6 +47,9 @@ pub use plan_job::{digest, plan};
 pub use scene::{datum_text, reach_text};
 pub use set_backs::{LineOf, SetBackLine, SetBacks, lift_lines, planning_lines};
 pub use soil_area::{GroundFactors, SiteMat, SoilArea};
+pub use stand_field::{
+    FieldCell, FieldGrid, FieldSpec, ORDER, Reason, StandField, StandSearch, Worker, refused_first,
+};
 pub use tolerance::{Borne, STEPS, Tolerance, ToleranceOf};
 
 /// The name of a support state.

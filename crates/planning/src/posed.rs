@@ -68,43 +68,71 @@ pub(crate) fn contacts(ctx: &Context<'_>) -> Contacts {
     Contacts { front_x: front.x, front_half: front.y, rear_x: rear.x, rear_half: rear.y }
 }
 
-/// The ground under the contacts, within its accuracy and within the stand's error: the same read with the stand
-/// off to each corner of that error counts too.
-fn lies(ctx: &Context<'_>, contacts: &Contacts) -> Result<Footing, site::footing::Unknown> {
+/// The ground under the contacts with the stand where it is meant to be.
+fn lies_there(ctx: &Context<'_>, contacts: &Contacts, at: DVec2) -> Result<Footing, site::footing::Unknown> {
+    let heading = ctx.stand.heading;
+    let mut surveyed = heights(&ctx.job.ground, at, heading, contacts)?;
+    for (z, by) in surveyed.at.iter_mut().zip(ctx.lowered) {
+        *z -= by;
+    }
+    if ctx.exact_ground {
+        surveyed.accuracy = 0.0;
+    }
+    Ok(on_heights(at, heading, contacts, surveyed))
+}
+
+/// Widened by the stand's error: the same read with the stand off to each corner of that error counts too.
+fn within_error(
+    ctx: &Context<'_>,
+    contacts: &Contacts,
+    mut ground: Footing,
+) -> Result<Footing, site::footing::Unknown> {
     let stand = ctx.stand;
-    let under = |at: DVec2| -> Result<Footing, site::footing::Unknown> {
-        let mut surveyed = heights(&ctx.job.ground, at, stand.heading, contacts)?;
-        for (z, by) in surveyed.at.iter_mut().zip(ctx.lowered) {
-            *z -= by;
-        }
-        if ctx.exact_ground {
-            surveyed.accuracy = 0.0;
-        }
-        Ok(on_heights(at, stand.heading, contacts, surveyed))
-    };
-    let mut ground = under(stand.at)?;
     let error = ctx.policy.stand_error;
     if error > 0.0 {
         let (sin, cos) = libm::sincos(stand.heading);
         let ahead = DVec2::new(cos, sin) * error;
         for (x, y) in [(1.0, 1.0), (1.0, -1.0), (-1.0, 1.0), (-1.0, -1.0)] {
-            ground.widen(&under(stand.at + ahead * x + ahead.perp() * y)?);
+            ground.widen(&lies_there(ctx, contacts, stand.at + ahead * x + ahead.perp() * y)?);
         }
     }
     Ok(ground)
 }
 
-/// Poses a lift.
-pub(crate) fn pose(ctx: &Context<'_>) -> Result<Posed, NotPosed> {
-    let stand = ctx.stand;
-    let contacts = contacts(ctx);
-    let ground = lies(ctx, &contacts).map_err(NotPosed::Ground)?;
-    let levelled = standing::levelled(ctx, &ground);
-    let footing = levelled.map_or_else(|| ground.clone(), |l| standing::footing_levelled(ctx, &ground, &l));
-    let attachment = ctx.attachment.ok_or(NotPosed::Attachment)?;
-    let machine_from_site = footing.site_from_machine.inverse();
+/// What is known of a stand before its error and the movement are looked at: where the boom has to reach.
+pub(crate) struct Aimed {
+    contacts: Contacts,
+    ground: Footing,
+    fork_tilt: f64,
+    /// Target of the tool point at set-down and clear above it, machine frame, m.
+    target: [DVec3; 2],
+    /// Boom with the load clear above the landing, and at set-down; or why it does not get there.
+    reach: Result<[BoomPosition; 2], OutOfReach>,
+}
 
-    let (s, c) = libm::sincos(stand.heading);
+impl Aimed {
+    /// Target of the tool point at set-down, machine frame, m.
+    pub(crate) fn target(&self) -> DVec3 {
+        self.target[0]
+    }
+
+    /// True if the boom gets to the landing and clear above it.
+    pub(crate) fn reaches(&self) -> bool {
+        self.reach.is_ok()
+    }
+}
+
+/// Aims a lift's boom from its stand at the landing, forks level by gravity, whatever the machine's own pitch.
+pub(crate) fn aim(ctx: &Context<'_>) -> Result<Aimed, NotPosed> {
+    let contacts = contacts(ctx);
+    let ground = lies_there(ctx, &contacts, ctx.stand.at).map_err(NotPosed::Ground)?;
+    let attachment = ctx.attachment.ok_or(NotPosed::Attachment)?;
+    // How far the frame can be levelled, and where that puts it, goes with the ground as it is meant to be.
+    let levelled = standing::levelled(ctx, &ground);
+    let site_from_machine =
+        levelled.map_or(ground.site_from_machine, |l| standing::footing_levelled(ctx, &ground, &l).site_from_machine);
+    let machine_from_site = site_from_machine.inverse();
+    let (s, c) = libm::sincos(ctx.stand.heading);
     let forward = DVec2::new(c, s);
     let tool_at = |lift_by: f64| -> DVec3 {
         let site = match &ctx.load.hanging {
@@ -114,16 +142,30 @@ pub(crate) fn pose(ctx: &Context<'_>) -> Result<Posed, NotPosed> {
         };
         machine_from_site * site
     };
-    let target = tool_at(0.0);
-    // Forks level by gravity, whatever the machine's own pitch.
-    let fork_tilt = -libm::atan(footing.along.nominal);
+    let target = [tool_at(0.0), tool_at(ctx.clear())];
+    let fork_tilt = -libm::atan(ground.along.nominal);
     let to = |p: DVec3| kinematics::position_for(&ctx.machine.boom, attachment, DVec2::new(p.x, p.z), fork_tilt);
-    let above = to(tool_at(ctx.clear()));
-    let reach = above.and_then(|a| to(target).map(|b| [a, b]));
+    let above = to(target[1]);
+    let reach = above.and_then(|a| to(target[0]).map(|b| [a, b]));
+    Ok(Aimed { contacts, ground, fork_tilt, target, reach })
+}
+
+/// Poses a lift whose boom is aimed.
+pub(crate) fn posed(ctx: &Context<'_>, aimed: Aimed) -> Result<Posed, NotPosed> {
+    let Aimed { contacts, ground, fork_tilt, target, reach } = aimed;
+    let attachment = ctx.attachment.ok_or(NotPosed::Attachment)?;
+    let ground = within_error(ctx, &contacts, ground).map_err(NotPosed::Ground)?;
+    let levelled = standing::levelled(ctx, &ground);
+    let footing = levelled.map_or_else(|| ground.clone(), |l| standing::footing_levelled(ctx, &ground, &l));
     let limits = &ctx.machine.limits.carry;
     let carry = BoomPosition { angle: limits.angle.si(), extension: 0.0, fork_tilt };
     let movement = reach.ok().map(|poses| movement(ctx, attachment, carry, poses));
-    Ok(Posed { ground, footing, levelled, target, carry, reach, movement })
+    Ok(Posed { ground, footing, levelled, target: target[0], carry, reach, movement })
+}
+
+/// Poses a lift.
+pub(crate) fn pose(ctx: &Context<'_>) -> Result<Posed, NotPosed> {
+    aim(ctx).and_then(|aimed| posed(ctx, aimed))
 }
 
 impl Posed {

@@ -43,7 +43,7 @@ impl SetBacks {
 
     /// From now on only whether the wheels may stand where they do is asked, or again how near they could: the verdict is
     /// the same.
-    pub(crate) fn only_whether(&mut self, whether: bool) {
+    pub fn only_whether(&mut self, whether: bool) {
         self.whether = whether;
     }
 

@@ -500,6 +500,10 @@ evidence::messages! {
     APPROACH_PAST = "approach-past" [offset, allowed];
     /// The load does not fit on the landing: `width` across and `depth` along, landing `across` and `along`.
     APPROACH_TOO_SMALL = "approach-too-small" [width, depth, across, along];
+    /// The machine would stand in the landing, or with only `room` to it where `asked` must stay.
+    APPROACH_INTO = "approach-into" [room, asked];
+    /// Do: stand farther back by about `distance`.
+    DO_STAND_BACK = "do-stand-back" [distance];
     /// Forks cannot be pulled straight out by the boom alone: it has `room`, they lie `length` under the load.
     APPROACH_NO_WITHDRAWAL = "approach-no-withdrawal" [room, length];
     /// Do: stand farther back by about `distance`, so that the boom alone can pull the forks out; never back away with the boom up.
@@ -1346,6 +1350,16 @@ evidence::messages! {
     BURIED_BACKFILL = "buried-open-backfill" [];
     /// What is to be cleared: voids.
     BURIED_VOIDS = "buried-open-voids" [];
+    /// Why not there: the ground is not surveyed.
+    REASON_SURVEY = "reason-survey" [];
+    /// Why not there: the boom cannot point at the landing from the allowed side.
+    REASON_APPROACH = "reason-approach" [];
+    /// Why not there: the boom does not get there.
+    REASON_REACH = "reason-reach" [];
+    /// Why not there: another check that goes with the stand.
+    REASON_OTHER = "reason-other" [];
+    /// Why not there: what no stand can mend.
+    REASON_EVERYWHERE = "reason-everywhere" [];
 }
 
 /// What ends a plan, in the order in which it is listed.

@@ -3,10 +3,11 @@
 use super::{angle, metres, reserve, within};
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed};
-use crate::{Task, text};
+use crate::{StandsOn, Task, text};
 use evidence::{Finding, Source, Status};
-use geometry::DVec2;
+use geometry::{DVec2, DVec3};
 use quantity::{Dimension, Quantity};
+use site::PlanArea;
 
 /// How far a pick-up may miss the load's middle, m: more would load one blade (ours).
 const PICK_UP_MISS: f64 = 0.20;
@@ -25,10 +26,21 @@ pub(crate) struct Approach {
     pub(crate) stuck: Option<(f64, f64)>,
     /// Angle off the allowed direction, rad, and its tolerance.
     pub(crate) turn: Option<(f64, f64)>,
+    /// Room between machine and landing in plan, the stand error taken off, m, where that is too little.
+    pub(crate) into: Option<f64>,
     pub(crate) behind: bool,
 }
 
+/// Room that stays between the machine and what the landing stands on, m (common practice).
+const ROOM: f64 = 0.30;
+
 pub(crate) fn approach(ctx: &Context<'_>, posed: &Posed) -> Approach {
+    approach_from(ctx, posed.target, posed.movement.as_ref().map(|m| m.withdrawal))
+}
+
+/// The same for the tool's place at the landing, machine frame, m, and how far the forks come out and must, where that is
+/// known.
+pub(crate) fn approach_from(ctx: &Context<'_>, target: DVec3, withdrawal: Option<(f64, f64)>) -> Approach {
     let turn = ctx.landing.approach.map(|a| {
         let full = core::f64::consts::TAU;
         let off = libm::fmod(ctx.stand.heading - a.heading, full);
@@ -41,6 +53,7 @@ pub(crate) fn approach(ctx: &Context<'_>, posed: &Posed) -> Approach {
         };
         (off.abs(), a.tolerance)
     });
+    let landing_turned = turn.and(ctx.landing.approach).map(|a| a.heading);
     // The load lies square to the machine: turned against the landing it takes more room. Without a
     // stated direction the landing's smaller side counts for both.
     let (sin, cos) = libm::sincos(turn.map_or(0.0, |(off, _)| off));
@@ -59,14 +72,41 @@ pub(crate) fn approach(ctx: &Context<'_>, posed: &Posed) -> Approach {
     let load = load + DVec2::new(2.0 * ahead, 0.0);
     let picks_up = ctx.lift.task == Task::PickUp;
     let too_small = (!picks_up && (load.x > landing.x + FIT || load.y > landing.y + FIT)).then_some((load, landing));
-    let stuck = posed.movement.as_ref().map(|m| m.withdrawal).filter(|(room, length)| *room + 0.01 < *length);
+    let stuck = withdrawal.filter(|(room, length)| *room + 0.01 < *length);
+    let gap = landing_ahead(ctx, landing_turned) - ctx.policy.stand_error;
     Approach {
-        miss: (posed.target.y - ctx.lift.side_shift).abs() + ctx.policy.stand_error + aside,
+        miss: (target.y - ctx.lift.side_shift).abs() + ctx.policy.stand_error + aside,
         allowed: if picks_up { PICK_UP_MISS } else { (landing.y - load.y) / 2.0 },
         too_small,
         stuck,
         turn,
-        behind: posed.target.x <= ctx.machine.front.x,
+        // Also what is not a number is in it.
+        into: (gap < ROOM || gap.is_nan()).then_some(gap),
+        behind: target.x <= ctx.machine.front.x,
+    }
+}
+
+/// Distance in plan from frame and tyres to the landing's rectangle, whose long way `heading` gives; without a heading to
+/// the circle in its smaller side, m. What carries the landing stands below it.
+fn landing_ahead(ctx: &Context<'_>, heading: Option<f64>) -> f64 {
+    let rectangle = |at: DVec2, heading: f64, (x0, x1): (f64, f64), half: f64| {
+        let (sin, cos) = libm::sincos(heading);
+        let (ahead, left) = (DVec2::new(cos, sin), DVec2::new(-sin, cos));
+        let corners = [(x0, -half), (x1, -half), (x1, half), (x0, half)];
+        PlanArea { outer: corners.map(|(x, y)| at + ahead * x + left * y).to_vec(), holes: Vec::new() }
+    };
+    let o = &ctx.machine.outline;
+    let front = o.front.max(ctx.machine.front_face());
+    let machine = rectangle(ctx.stand.at, ctx.stand.heading, (o.rear, front), o.half_width);
+    let around = |heading: f64, half: DVec2| {
+        machine.distance_to_area(&rectangle(ctx.landing.at, heading, (-half.x, half.x), half.y))
+    };
+    let half = ctx.landing.size / 2.0;
+    match (ctx.strength().stands, heading) {
+        // On the ground itself only the load is in the way.
+        (Some(StandsOn::Ground), _) => around(ctx.stand.heading, DVec2::new(ctx.load.depth, ctx.load.width) / 2.0),
+        (_, Some(heading)) => around(heading, half),
+        (_, None) => machine.distance_to_point(ctx.landing.at) - half.min_element(),
     }
 }
 
@@ -82,6 +122,7 @@ impl Approach {
         let turned = self.turn.is_some_and(|(off, tolerance)| off > tolerance + 1e-9);
         let past = self.past();
         let refused = self.behind || turned || past || self.too_small.is_some() || self.stuck.is_some();
+        let refused = refused || self.into.is_some();
         if refused { Status::NoGo } else { Status::Go }
     }
 }
@@ -109,6 +150,12 @@ pub(crate) fn finding(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Fi
         return Finding::new("approach", Status::NoGo, message)
             .measured(angle(off), angle(tolerance), reserve(off, tolerance))
             .remedy(text::DO_TURN.with("heading", Quantity::new(asked.to_radians(), Dimension::Angle)))
+            .source(practice);
+    }
+    if let Some(gap) = a.into {
+        return Finding::new("approach", Status::NoGo, text::APPROACH_INTO.with("room", metres(gap.max(0.0))).with("asked", metres(ROOM)))
+            .at_least(metres(ROOM), metres(gap.max(0.0)), super::spare(ROOM, gap))
+            .remedy(text::DO_STAND_BACK.with("distance", metres(ROOM - gap)))
             .source(practice);
     }
     if let Some((load, landing)) = a.too_small {

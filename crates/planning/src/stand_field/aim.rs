@@ -1,0 +1,106 @@
+//! Which way a machine heads that stands somewhere and is to bring its load to a landing.
+
+use crate::Task;
+use crate::context::Context;
+use geometry::DVec2;
+
+/// The heading of each place: straight at the landing, the side shift counted, or as near to that as its approach direction
+/// allows. A machine without slew points its boom at the landing, and the load lands square to it.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Aim {
+    landing: DVec2,
+    /// How far to the left of the boom's plane the load is carried, m.
+    shift: f64,
+    /// Approach heading, and the most that the machine may be turned from it, rad.
+    approach: Option<(f64, f64)>,
+}
+
+/// Step in which turns are tried, rad.
+const STEP: f64 = 0.001;
+
+impl Aim {
+    pub(super) fn of(ctx: &Context<'_>) -> Self {
+        let approach = ctx.landing.approach.map(|a| (a.heading, most_turned(ctx, a.tolerance)));
+        Self { landing: ctx.landing.at, shift: ctx.lift.side_shift, approach }
+    }
+
+    /// Heading of a machine whose front axle stands there, rad counter-clockwise from east.
+    pub(super) fn from(&self, at: DVec2) -> f64 {
+        let to = self.landing - at;
+        let distance = to.length();
+        // The landing lies `shift` to the left of the boom's plane.
+        let aside = if distance > self.shift.abs() { libm::asin(self.shift / distance) } else { 0.0 };
+        let straight = libm::atan2(to.y, to.x) - aside;
+        match self.approach {
+            None => straight,
+            Some((heading, most)) => heading + off(straight, heading).clamp(-most, most),
+        }
+    }
+
+    /// True if the landing states from where it takes loads.
+    pub(super) fn directed(&self) -> bool {
+        self.approach.is_some()
+    }
+}
+
+/// Angle from `to` to `from`, between half a turn to either side, rad.
+fn off(from: f64, to: f64) -> f64 {
+    let full = core::f64::consts::TAU;
+    let off = libm::fmod(from - to, full);
+    if off > full / 2.0 {
+        off - full
+    } else if off < -full / 2.0 {
+        off + full
+    } else {
+        off
+    }
+}
+
+/// The most that the machine may be turned from the approach direction: its tolerance, and no more than the load still fits
+/// on the landing at; where it fits nowhere the tolerance.
+fn most_turned(ctx: &Context<'_>, tolerance: f64) -> f64 {
+    if ctx.lift.task == Task::PickUp {
+        return tolerance;
+    }
+    let (depth, width, size) = (ctx.load.depth, ctx.load.width, ctx.landing.size);
+    let fits = |turn: f64| {
+        let (sin, cos) = libm::sincos(turn);
+        depth * cos + width * sin <= size.x && width * cos + depth * sin <= size.y
+    };
+    if !fits(0.0) {
+        return tolerance;
+    }
+    let steps = (tolerance / STEP).floor().clamp(0.0, 10_000.0) as usize;
+    let last = (1..=steps).map(|i| i as f64 * STEP).take_while(|turn| fits(*turn)).last().unwrap_or(0.0);
+    if last + STEP > tolerance && fits(tolerance) { tolerance } else { last }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_boom_points_at_the_landing_with_the_load_shifted_aside() {
+        let landing = DVec2::new(3.0, 4.0);
+        for (shift, at) in [(0.0, DVec2::ZERO), (0.4, DVec2::new(-2.0, 1.0)), (-0.3, DVec2::new(9.0, -5.0))] {
+            let aim = Aim { landing, shift, approach: None };
+            let (s, c) = libm::sincos(aim.from(at));
+            let left = (landing - at).dot(DVec2::new(-s, c));
+            assert!((left - shift).abs() < 1e-12, "{left} against {shift}");
+            assert!((landing - at).dot(DVec2::new(c, s)) > 0.0, "it points at the landing, not away from it");
+        }
+    }
+
+    #[test]
+    fn a_heading_stays_within_what_the_landing_takes() {
+        let aim = Aim { landing: DVec2::ZERO, shift: 0.0, approach: Some((0.2, 0.1)) };
+        for (at, wanted) in [
+            (DVec2::new(-5.0, 0.0), 0.1),
+            (DVec2::new(-5.0, -4.0), 0.3),
+            (DVec2::new(-5.0, -0.9), libm::atan2(0.9, 5.0)),
+            (DVec2::new(5.0, 0.5), 0.3),
+        ] {
+            assert!((aim.from(at) - wanted).abs() < 1e-9, "{at}: {} against {wanted}", aim.from(at));
+        }
+    }
+}

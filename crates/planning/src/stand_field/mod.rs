@@ -1,0 +1,21 @@
+//! Where a machine could stand for a lift: every piece of ground around its landing, with what a stand there would give.
+//!
+//! The answer of each cell is that of the single check with the machine's stand in the middle of that cell: the same verdict,
+//! and of what refuses the first in a fixed order ([`ORDER`]). What is proven without the whole check is not reckoned
+//! further; nothing is filled in between cells. "Exact" means exact for the ground as surveyed: its accuracy and the
+//! stand's error are in every cell as they are in the single check.
+//!
+//! - [`StandSearch`]: what is asked, with the heading that each cell gets
+//! - [`StandField`]: the answers, cell by cell, which may be filled in coarse steps first
+//! - [`FieldCell`]: one answer; [`FieldCell::NOT_YET`] where nobody has asked yet
+//! - [`Reason`]: what refuses a stand, in order
+
+mod aim;
+mod cell_check;
+mod field;
+mod reason;
+mod search;
+
+pub use field::{FieldCell, FieldGrid, StandField};
+pub use reason::{ORDER, Reason, refused_first};
+pub use search::{FieldSpec, StandSearch, Worker};
