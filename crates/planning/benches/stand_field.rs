@@ -47,9 +47,13 @@ fn main() {
     let mut any = plain.clone();
     any.landings.iter_mut().for_each(|l| l.approach = None);
     let only = std::env::args().nth(1).and_then(|a| a.parse::<usize>().ok());
-    for (name, job, lift) in
-        [("bay", &plain, 0), ("bay from any side", &any, 0), ("truck", &plain, 4), ("hung", &plain, 5), ("on mats by a trench", &whole, 6)]
-    {
+    for (name, job, lift) in [
+        ("bay", &plain, 0),
+        ("bay from any side", &any, 0),
+        ("truck", &plain, 4),
+        ("hung", &plain, 5),
+        ("on mats by a trench", &whole, 6),
+    ] {
         if only.is_some_and(|o| o != lift) {
             continue;
         }

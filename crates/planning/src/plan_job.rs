@@ -163,7 +163,7 @@ fn posed_stand(check: &LiftCheck<'_>, mut stand: StandSummary) -> StandSummary {
             stand.wheel_heights_m = f.heights.map(Some);
             stand.slope_along = Some(f.along);
             stand.slope_across = Some(f.across);
-            stand.ground = Some(f.source.clone());
+            stand.ground = ctx.job.ground.surfaces.get(f.surface).map(|s| s.name.clone());
             if let Ok([above, _]) = posed.reach {
                 stand.boom_angle_rad = Some(above.angle);
                 stand.extension_m = Some(above.extension);

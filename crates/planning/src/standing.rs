@@ -176,7 +176,7 @@ mod tests {
     #[test]
     fn levelling_leaves_the_front_wheels_where_they_are() {
         let contacts = Contacts { front_x: 0.0, front_half: 1.0, rear_x: -3.0, rear_half: 1.0 };
-        let heights = Heights { at: [9.9, 10.1, 9.8, 10.2], accuracy: 0.0, source: String::new() };
+        let heights = Heights { at: [9.9, 10.1, 9.8, 10.2], accuracy: 0.0, surface: 0 };
         let ground = on_heights(DVec2::new(5.0, 3.0), 0.7, &contacts, heights);
         for range in [0.05_f64, 0.3] {
             let roll = libm::atan(0.1);
@@ -199,7 +199,7 @@ mod tests {
     #[test]
     fn every_corner_of_a_sloping_ground_is_an_attitude() {
         let contacts = Contacts { front_x: 0.0, front_half: 1.0, rear_x: -3.0, rear_half: 1.0 };
-        let heights = |accuracy| Heights { at: [9.9, 10.1, 9.8, 10.2], accuracy, source: String::new() };
+        let heights = |accuracy| Heights { at: [9.9, 10.1, 9.8, 10.2], accuracy, surface: 0 };
         let on = |accuracy| on_heights(DVec2::ZERO, 0.0, &contacts, heights(accuracy));
         assert_eq!(attitudes(&on(0.0), None).len(), 1);
         let one = attitudes(&on(0.0), None)[0];

@@ -33,8 +33,8 @@ pub struct Footing {
     pub rear_across: Ranged,
     /// Turn of the rear axle against the front, rad, with accuracy added to its size.
     pub twist: f64,
-    /// Name of the ground under the front left support.
-    pub source: String,
+    /// Index of the surface under the front left support.
+    pub surface: usize,
     /// Worst accuracy of the surfaces used, m.
     pub accuracy: f64,
 }
@@ -61,8 +61,8 @@ pub struct Heights {
     pub at: [f64; 4],
     /// Worst accuracy of the surfaces used, m.
     pub accuracy: f64,
-    /// Name of the ground under the front left support.
-    pub source: String,
+    /// Index of the surface under the front left support.
+    pub surface: usize,
 }
 
 /// Plan places of the supports of a machine with its front axle's middle at `at`: front left, front right,
@@ -84,12 +84,12 @@ fn places(at: DVec2, heading: f64, contacts: &Contacts) -> [DVec2; 4] {
 /// # Errors
 /// The heights that are known, if any is missing: nothing is filled in.
 pub fn heights(ground: &Ground, at: DVec2, heading: f64, contacts: &Contacts) -> Result<Heights, Unknown> {
-    let found = places(at, heading, contacts).map(|p| ground.height(p));
+    let found = places(at, heading, contacts).map(|p| ground.height_on(p));
     let [Some(fl), Some(fr), Some(rl), Some(rr)] = found else {
         return Err(found.map(|f| f.map(|(z, _)| z)));
     };
-    let accuracy = [fl, fr, rl, rr].iter().map(|(_, source)| source.accuracy).fold(0.0, f64::max);
-    Ok(Heights { at: [fl.0, fr.0, rl.0, rr.0], accuracy, source: fl.1.name.clone() })
+    let accuracy = [fl, fr, rl, rr].iter().map(|(_, i)| ground.surfaces[*i].accuracy).fold(0.0, f64::max);
+    Ok(Heights { at: [fl.0, fr.0, rl.0, rr.0], accuracy, surface: fl.1 })
 }
 
 /// Poses a machine with its front axle's middle at `at` (site frame) and `heading` (radians
@@ -108,7 +108,7 @@ pub fn footing(ground: &Ground, at: DVec2, heading: f64, contacts: &Contacts) ->
 pub fn on_heights(at: DVec2, heading: f64, contacts: &Contacts, heights: Heights) -> Footing {
     let (s, c) = libm::sincos(heading);
     let (forward, left) = (DVec2::new(c, s), DVec2::new(-s, c));
-    let Heights { at: z, accuracy, source } = heights;
+    let Heights { at: z, accuracy, surface } = heights;
     let [fl, fr, rl, rr] = z;
     let (front, rear) = (f64::midpoint(fl, fr), f64::midpoint(rl, rr));
     let base = contacts.front_x - contacts.rear_x;
@@ -133,7 +133,7 @@ pub fn on_heights(at: DVec2, heading: f64, contacts: &Contacts, heights: Heights
         across: Ranged::plus_minus(across, error(track)),
         rear_across: Ranged::plus_minus(rear_across, error(2.0 * contacts.rear_half)),
         twist,
-        source,
+        surface,
         accuracy,
     }
 }

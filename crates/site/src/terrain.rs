@@ -68,7 +68,11 @@ impl Terrain {
 impl Ground {
     /// Height and the surface that gave it.
     pub fn height(&self, at: DVec2) -> Option<(f64, &GroundSource)> {
-        self.surfaces.iter().find_map(|s| s.terrain.height(at).map(|z| (z, s)))
+        self.height_on(at).map(|(z, surface)| (z, &self.surfaces[surface]))
+    }
+    /// Height and the index of the surface that gave it.
+    pub fn height_on(&self, at: DVec2) -> Option<(f64, usize)> {
+        self.surfaces.iter().enumerate().find_map(|(i, s)| s.terrain.height(at).map(|z| (z, i)))
     }
 }
 

@@ -9,7 +9,7 @@
 
 use crate::support::{Points, points};
 use crate::tipping::arm;
-use crate::{Loading, RearAxleState, Springs, Stance, TippingLine, TipsOver, tilt_reserve};
+use crate::{Loading, Masses, RearAxleState, Springs, Stance, TippingLine, TipsOver, tilt_reserve};
 use evidence::Silent;
 use geometry::DVec3;
 use machine::{Machine, SupportState};
@@ -29,6 +29,29 @@ struct End {
 /// springs tipped earlier (own comparison, see the tests).
 fn second_order(lean: f64) -> f64 {
     lean * (1.15 + 0.8 * lean)
+}
+
+/// A proof holds although the numbers are rounded.
+const ROUND: f64 = 1.0 + 1e-9;
+
+/// A tilt that must remain, with its sine and cosine at hand.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct KeptTilt {
+    sin: f64,
+    cos: f64,
+}
+
+impl KeptTilt {
+    /// Of an angle from 0 to less than a quarter turn, rad; `None` for any other.
+    pub fn of(tilt: f64) -> Option<Self> {
+        let (sin, cos) = libm::sincos(tilt);
+        (0.0..core::f64::consts::FRAC_PI_2).contains(&tilt).then_some(Self { sin, cos })
+    }
+
+    /// Its sine.
+    pub fn sine(self) -> f64 {
+        self.sin
+    }
 }
 
 /// A tipping line whose supports give: its geometry, worked out once for many loadings.
@@ -164,6 +187,38 @@ impl LineOnSprings {
         less(rigid, self.cost(loading, distance, turn, turn, give))
     }
 
+    /// True where [`LineOnSprings::tilt`] is proven to be at least `kept` for every load of `loaded − bare` from none to
+    /// all of it, in each of these directions of gravity, with no more of the wind's moment than `overturning` (N·m).
+    /// False says nothing.
+    ///
+    /// With `a` the moment's arm, `ĝ·a ≥ |a| sin ψ + M_w/G cos ψ` makes the rigid tilt at least `ψ`, as
+    /// `|a| ≥ √(|a|² − (M_w/G)²)`; of a load that grows `ĝ·a` is linear and `|a|` convex, so that what holds at both ends
+    /// holds between. `ψ = kept + β` with the greatest lean `β` of all of them: the weight of the heaviest, and
+    /// `|a| ≥ ĝ·a` no less than at either end. `sin(t + β) ≤ sin t + β cos t`.
+    pub fn surely_keeps(
+        &self,
+        [bare, loaded]: [&Masses; 2],
+        gravities: &[DVec3],
+        overturning: f64,
+        kept: KeptTilt,
+    ) -> bool {
+        let arms = [bare, loaded].map(|m| arm(m, &self.rigid));
+        let held = arms.map(|(_, a)| least_held(gravities, a));
+        let least = if held[0].is_nan() || held[0] < held[1] { held[0] } else { held[1] };
+        let mass = arms[0].0.max(arms[1].0);
+        let weight = (mass + bare.axle.max(loaded.axle)) * G;
+        let [turn, give] = self.most.map(|m| m * weight);
+        let slope = gravities.iter().map(|g| g.truncate().length_squared()).fold(0.0, f64::max).sqrt();
+        let slant = give / self.length;
+        let beta = second_order(turn) + give * (slope + turn) * mass / least + slant * slant;
+        // Comparisons with what is no number are false.
+        let sound = self.sound && least > 0.0 && beta <= 0.5;
+        let wind = overturning / G;
+        sound
+            && (0..2)
+                .all(|i| held[i] >= arms[i].1.length() * (kept.sin + beta * kept.cos) * ROUND + wind * kept.cos * ROUND)
+    }
+
     /// Sine of the tilt that remains on rigid contacts, the mass that counts (kg) and its distance from the
     /// line (m); `None` where it tips, or nothing is known.
     fn rigid_sine(&self, loading: &Loading, overturning: f64) -> Option<(f64, f64, f64)> {
@@ -181,6 +236,15 @@ impl LineOnSprings {
         let slant = give / self.length;
         second_order(lean) + give * (slope + turn) / distance + slant * slant
     }
+}
+
+/// The least of `ĝ·a` over directions of gravity; not a number where one is none, or there is no direction.
+pub(crate) fn least_held(gravities: &[DVec3], a: DVec3) -> f64 {
+    let least = gravities
+        .iter()
+        .map(|g| g.dot(a))
+        .reduce(|least, held| if least.is_nan() || least < held { least } else { held });
+    least.unwrap_or(f64::NAN)
 }
 
 /// `sin(x − β)` at least, of `sin x ≥ 0`; −1 for a β beyond 1 rad.

@@ -53,12 +53,12 @@ mod wind_parts;
 
 pub use factor_on_springs::load_factor_on_springs;
 pub use force_angle::{ForceAngle, force_angle};
-pub use lean::{LineOnSprings, tilt_reserve_on_springs};
+pub use lean::{KeptTilt, LineOnSprings, tilt_reserve_on_springs};
 pub use masses::{LoadOnBoom, Masses};
 pub use moment_ratio::{Moments, Parts, machine_and_load, moments};
 pub use motion::{Acceleration, FULL_BRAKING, Moving, SUDDEN, Travel, Turn, greatest_retardation, moving, rear_share};
 pub use motion_steps::{drop_steps, moving_steps, stopping_step, trip_steps, turning_step};
-pub use reactions::{Reactions, reactions, wind_on_contacts};
+pub use reactions::{LinearReactions, Reactions, reactions, wind_on_contacts};
 pub use reserve_map::{CellFlag, MOST_CELLS, MapAsk, ReserveCell, ReserveMap, reserve_map};
 pub use settled::{Settled, seen_turned, settled};
 pub use sliding::{First, Sliding, first_as_it_grows, sliding};
@@ -68,7 +68,7 @@ pub use stopping::{
     REACTION, STEEL_ON_STEEL, SURE_BRAKING, WOOD_ON_STEEL, coasting_distance, friction_for_load, stopping_distance,
 };
 pub use sudden::{
-    Criterion, Sudden, load_dropped, lowered, stop_of_lowering, wheel_drop, worst_wheel_drop,
+    Criterion, Sudden, load_dropped, lowered, stop_of_lowering, surely_borne, wheel_drop, worst_wheel_drop,
     worst_wheel_drop_on_springs,
 };
 pub use support::{RearAxleState, Support, TippingLine, TipsOver, tipping_lines};

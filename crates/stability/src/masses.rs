@@ -42,6 +42,16 @@ impl Masses {
         Self::bodies(machine, stance).with_boom(machine, attachment, boom)
     }
 
+    /// Boom, carriage and attachment alone.
+    pub fn of_boom(machine: &Machine, attachment: &Attachment, boom: BoomPosition) -> Self {
+        Self::default().with_boom(machine, attachment, boom)
+    }
+
+    /// Everything that the boom does not move, with the axles rolled under the frame.
+    pub fn under_boom(machine: &Machine, stance: Stance) -> Self {
+        Self::bodies(machine, Some(stance))
+    }
+
     /// What the boom does not move: everything but boom, carriage and attachment.
     pub(crate) fn without_boom(machine: &Machine) -> Self {
         Self::bodies(machine, None)

@@ -61,6 +61,62 @@ pub fn wind_on_contacts(machine: &Machine, support: Support) -> [f64; 4] {
     }
 }
 
+/// Reactions of one stance and direction of gravity as they go with the masses: linear, worked out once for many.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct LinearReactions {
+    points: crate::support::Points,
+    rear: RearAxleState,
+    gravity: DVec3,
+    /// Force on each contact for a sprung kilogram at the origin, N/kg.
+    mass: [f64; 4],
+    /// For a kilogram-metre of its first moment, N/(kg·m).
+    moment: [DVec3; 4],
+}
+
+impl LinearReactions {
+    /// For every load of this machine.
+    pub fn of(machine: &Machine, stance: impl Into<Stance>, gravity: DVec3) -> Self {
+        let stance = stance.into();
+        let none = [f64::NAN; 4];
+        let points = points(machine, stance);
+        let mut all = Self { points, rear: stance.support.rear, gravity, mass: none, moment: [DVec3::NAN; 4] };
+        let unit = |sprung_moment| all.reckoned(&Masses { sprung: 1.0, sprung_moment, ..Masses::default() });
+        let mass = unit(DVec3::ZERO);
+        let [x, y, z] = DVec3::AXES.map(unit);
+        all.moment = core::array::from_fn(|i| DVec3::new(x[i], y[i], z[i]) - DVec3::splat(mass[i]));
+        all.mass = mass;
+        all
+    }
+
+    fn reckoned(&self, masses: &Masses) -> [f64; 4] {
+        match self.rear {
+            RearAxleState::Free => free(&self.points, masses, self.gravity).force,
+            RearAxleState::Locked => all_four(&self.points, masses, self.gravity),
+        }
+    }
+
+    /// Forces of the rear axle's own weight, N.
+    pub fn of_axle(&self, masses: &Masses) -> [f64; 4] {
+        if masses.axle == 0.0 {
+            return [0.0; 4];
+        }
+        self.reckoned(&Masses { sprung: 0.0, sprung_moment: DVec3::ZERO, ..*masses })
+    }
+
+    /// Those of [`reactions`] but for round-off, N, with those of the axle's own weight at hand. Where one is below zero, those
+    /// of a locked axle are others: there no contact pulls.
+    pub fn forces(&self, masses: &Masses, of_axle: &[f64; 4]) -> [f64; 4] {
+        core::array::from_fn(|i| self.mass[i] * masses.sprung + self.moment[i].dot(masses.sprung_moment) + of_axle[i])
+    }
+}
+
+/// On all four contacts, whatever their sign.
+fn all_four(p: &crate::support::Points, masses: &Masses, gravity: DVec3) -> [f64; 4] {
+    let contacts = [p.front[0], p.front[1], p.rear[0], p.rear[1]].map(|c| along_gravity(c, gravity));
+    let centre = along_gravity(masses.centre(), gravity);
+    spread(&contacts, [true; 4], masses.total() * G, centre).unwrap_or([f64::NAN; 4])
+}
+
 /// Both axles by moments of the whole machine: the pin turns about its own line only and hands on the
 /// pull along the machine of the wheels below it, so that neither it nor the brakes' share move load from
 /// axle to axle. The rear axle's sides by moments of the axle about the pin, the front's by those of the whole.
@@ -140,4 +196,58 @@ fn spread(contacts: &[DVec2; 4], active: [bool; 4], w: f64, centre: DVec2) -> Op
         }
     }
     Some(force)
+}
+
+#[cfg(test)]
+mod tests {
+    #![allow(clippy::unwrap_used, reason = "tests")]
+    use super::*;
+    use crate::gravity_for_slopes;
+    use machine::SupportState;
+
+    /// A machine of plain numbers, invented.
+    fn machine() -> Machine {
+        crate::test_machine::plain()
+    }
+
+    #[test]
+    fn linear_reactions_are_the_reactions() {
+        let machine = machine();
+        let mut seed = 7_u64;
+        let mut random = move |low: f64, high: f64| {
+            seed = seed.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
+            low + (high - low) * ((seed >> 11) as f64 / (1_u64 << 53) as f64)
+        };
+        let mut compared = 0;
+        for _ in 0..400 {
+            let gravity = gravity_for_slopes(random(-0.1, 0.1), random(-0.1, 0.1));
+            let stance = |rear, r: f64| Stance {
+                support: Support { state: SupportState::Tyres, rear },
+                front_roll: 0.0,
+                rear_roll: r,
+            };
+            let sprung = random(5e3, 9e3);
+            let axle = random(0.0, 900.0);
+            let masses = Masses {
+                sprung,
+                sprung_moment: DVec3::new(random(-1.5, -0.6), random(-0.2, 0.2), random(0.8, 2.0)) * sprung,
+                axle,
+                axle_moment: DVec3::new(machine.rear.axle.x, random(-0.05, 0.05), 0.6) * axle,
+            };
+            for rear in [RearAxleState::Free, RearAxleState::Locked] {
+                let on = stance(rear, random(-0.05, 0.05));
+                let exact = reactions(&machine, on, &masses, gravity).force;
+                let linear = LinearReactions::of(&machine, on, gravity);
+                let forces = linear.forces(&masses, &linear.of_axle(&masses));
+                if rear == RearAxleState::Locked && forces.iter().any(|f| *f < 0.0) {
+                    continue;
+                }
+                compared += 1;
+                for (a, b) in exact.iter().zip(forces) {
+                    assert!((a - b).abs() < 1e-6, "{rear:?}: {exact:?} against {forces:?}");
+                }
+            }
+        }
+        assert!(compared > 600, "{compared} compared");
+    }
 }

@@ -10,7 +10,7 @@
 //! Rigid contacts, but for [`worst_wheel_drop_on_springs`]. Twice the static change holds for what stays on its tyres; where a wheel is in the air
 //! the energy counts.
 
-use crate::lean::turn;
+use crate::lean::{least_held, turn};
 use crate::support::{Points, points};
 use crate::tip_energy::curve;
 use crate::tipping::arm;
@@ -113,6 +113,42 @@ pub fn load_dropped(loading: &Loading, load: LoadOnBoom, flex: f64, line: &Tippi
     let set_free = 0.5 * mass * G * flex;
     // Against what is there without the load: the load is never counted on to steady.
     sudden(&without, line, tilt, energy_to_tip(&without, line) - set_free)
+}
+
+/// A proof holds although the numbers are rounded.
+const ROUND: f64 = 1.0 + 1e-9;
+
+/// True where it is proven that a stop of lowering which presses with `1 + more` times the weight leaves a tilt
+/// ([`stop_of_lowering`]), and that a load gone at once leaves a reserve ([`load_dropped`]), in each of these directions of
+/// gravity with no more of the wind's moment than `overturning` (N·m). False says nothing.
+///
+/// `loaded` has the load; `moving` is what is lowered. The barrier is at least `M² / 2G|a|`: the moment that holds falls by
+/// no more than `G|a|` for each radian.
+pub fn surely_borne(
+    loaded: &Masses,
+    gravities: &[DVec3],
+    overturning: f64,
+    (load, flex): (LoadOnBoom, f64),
+    (moving, more): ((f64, DVec3), f64),
+    line: &TippingLine,
+) -> bool {
+    let wind = overturning / G * ROUND;
+    let left = |masses: &Masses| {
+        let a = arm(masses, line).1;
+        (least_held(gravities, a) - wind, a.length())
+    };
+    let stopped = |more: f64| left(&loaded.pressing(moving.0, moving.1, more)).0 > 0.0;
+    let off = |times: f64| left(&loaded.pressing(load.mass, load.at * load.mass, -times));
+    let (held, size) = off(1.0);
+    // Comparisons with what is no number are false.
+    load.mass >= 0.0
+        && flex >= 0.0
+        && more >= 0.0
+        && stopped(more)
+        && stopped(-more)
+        && off(2.0).0 > 0.0
+        && held > 0.0
+        && held * held > size * load.mass * flex * ROUND
 }
 
 /// Wheels that drop suddenly by `drop` (m, ≥ 0: front left, front right, rear left, rear right): a rut,

@@ -26,7 +26,8 @@ pub(crate) struct Approach {
     pub(crate) stuck: Option<(f64, f64)>,
     /// Angle off the allowed direction, rad, and its tolerance.
     pub(crate) turn: Option<(f64, f64)>,
-    /// Room between machine and landing in plan, the stand error taken off, m, where that is too little.
+    /// Room between machine and landing in plan, the stand error taken off, m, where that is too little and nothing else
+    /// refuses.
     pub(crate) into: Option<f64>,
     pub(crate) behind: bool,
 }
@@ -73,17 +74,22 @@ pub(crate) fn approach_from(ctx: &Context<'_>, target: DVec3, withdrawal: Option
     let picks_up = ctx.lift.task == Task::PickUp;
     let too_small = (!picks_up && (load.x > landing.x + FIT || load.y > landing.y + FIT)).then_some((load, landing));
     let stuck = withdrawal.filter(|(room, length)| *room + 0.01 < *length);
-    let gap = landing_ahead(ctx, landing_turned) - ctx.policy.stand_error;
-    Approach {
+    let mut found = Approach {
         miss: (target.y - ctx.lift.side_shift).abs() + ctx.policy.stand_error + aside,
         allowed: if picks_up { PICK_UP_MISS } else { (landing.y - load.y) / 2.0 },
         too_small,
         stuck,
         turn,
-        // Also what is not a number is in it.
-        into: (gap < ROOM || gap.is_nan()).then_some(gap),
+        into: None,
         behind: target.x <= ctx.machine.front.x,
+    };
+    // What is refused already need not be measured.
+    if found.status() <= Status::Condition {
+        let gap = landing_ahead(ctx, landing_turned) - ctx.policy.stand_error;
+        // Also what is not a number is in it.
+        found.into = (gap < ROOM || gap.is_nan()).then_some(gap);
     }
+    found
 }
 
 /// Distance in plan from frame and tyres to the landing's rectangle, whose long way `heading` gives; without a heading to
@@ -152,12 +158,6 @@ pub(crate) fn finding(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Fi
             .remedy(text::DO_TURN.with("heading", Quantity::new(asked.to_radians(), Dimension::Angle)))
             .source(practice);
     }
-    if let Some(gap) = a.into {
-        return Finding::new("approach", Status::NoGo, text::APPROACH_INTO.with("room", metres(gap.max(0.0))).with("asked", metres(ROOM)))
-            .at_least(metres(ROOM), metres(gap.max(0.0)), super::spare(ROOM, gap))
-            .remedy(text::DO_STAND_BACK.with("distance", metres(ROOM - gap)))
-            .source(practice);
-    }
     if let Some((load, landing)) = a.too_small {
         let message = text::APPROACH_TOO_SMALL
             .with("width", metres(load.y))
@@ -180,6 +180,16 @@ pub(crate) fn finding(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Fi
             .measured(metres(miss), metres(a.allowed), reserve(miss, a.allowed))
             .remedy(turn())
             .source(practice);
+    }
+    if let Some(gap) = a.into {
+        return Finding::new(
+            "approach",
+            Status::NoGo,
+            text::APPROACH_INTO.with("room", metres(gap.max(0.0))).with("asked", metres(ROOM)),
+        )
+        .at_least(metres(ROOM), metres(gap.max(0.0)), super::spare(ROOM, gap))
+        .remedy(text::DO_STAND_BACK.with("distance", metres(ROOM - gap)))
+        .source(practice);
     }
     let id = if a.turn.is_some() { text::APPROACH_SQUARE } else { text::APPROACH_ANY };
     let f = Finding::new("approach", Status::Go, id.with("offset", metres(miss))).source(practice);

@@ -82,7 +82,7 @@ impl Least {
 }
 
 /// Forces of the level machine, boom carried and no load, N.
-fn level_forces(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment) -> [f64; 4] {
+pub(super) fn level_forces(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment) -> [f64; 4] {
     let masses = Masses::of(ctx.machine, attachment, posed.carry);
     let rear = lock(ctx, posed.carry.angle).states()[0];
     reactions(ctx.machine, Support { state: ctx.lift.support, rear }, &masses, LEVEL).force

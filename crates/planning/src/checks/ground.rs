@@ -17,6 +17,11 @@ pub(crate) fn pressure(ctx: &Context<'_>, force: [f64; 4], i: usize) -> Option<f
     contact(ctx, i).map(|c| if force[i].is_nan() { f64::NAN } else { c.pressure(force[i]) })
 }
 
+/// True unless every contact is a tyre that presses with its inflation, whatever its force.
+pub(crate) fn goes_with_force(ctx: &Context<'_>) -> bool {
+    (0..4).any(|i| !matches!(contact(ctx, i), Some(ground::Contact::Tyre { .. })))
+}
+
 fn contact(ctx: &Context<'_>, i: usize) -> Option<ground::Contact> {
     if let Some(area) = ctx.machine.pad_area(ctx.lift.support, i) {
         return Some(ground::Contact::Pad { area });
@@ -38,9 +43,11 @@ pub(crate) fn status(
 ) -> Status {
     let accepted = ctx.accepted(Matter::GroundStrength).is_some();
     match soil {
-        None => by_person(ctx, statics),
+        None => by_person(ctx, statics.map(|s| s.force)),
         // A part of the contacts on unknown soil: that part is for the person.
-        Some(soil) if accepted || !known(ctx, statics, posed) => soil.status().max(by_person(ctx, statics)),
+        Some(soil) if accepted || !known(ctx, statics, posed) => {
+            soil.status().max(by_person(ctx, statics.map(|s| s.force)))
+        }
         Some(soil) => soil.status(),
     }
 }
@@ -50,12 +57,13 @@ fn known(ctx: &Context<'_>, statics: Option<&Statics>, posed: Option<&Posed>) ->
     matches!((statics, posed), (Some(s), Some(p)) if super::bearing::all_known(ctx, p, s.force))
 }
 
-fn by_person(ctx: &Context<'_>, statics: Option<&Statics>) -> Status {
-    let Some(s) = statics else { return Status::CannotTell };
+/// What a named person's strength says to these forces (N); `None`: not known.
+pub(crate) fn by_person(ctx: &Context<'_>, force: Option<[f64; 4]>) -> Status {
+    let Some(force) = force else { return Status::CannotTell };
     let Some(strength) = ctx.accepted(Matter::GroundStrength).and_then(|a| a.strength) else {
         return Status::CannotTell;
     };
-    match pressure(ctx, s.force, worst(ctx, s.force)) {
+    match pressure(ctx, force, worst(ctx, force)) {
         None => Status::CannotTell,
         Some(p) => within(p, strength.si()),
     }
@@ -76,7 +84,7 @@ pub(crate) fn findings(
 }
 
 fn finding(ctx: &Context<'_>, statics: Option<&Statics>, posed: Result<&Posed, &NotPosed>) -> Finding {
-    let status = by_person(ctx, statics);
+    let status = by_person(ctx, statics.map(|s| s.force));
     let Some(s) = statics else {
         let (why, remedy) = why_not(posed);
         return Finding::new("ground", status, text::GROUND_NOT_CHECKED.with("why", why))

@@ -43,6 +43,7 @@ pub(crate) mod statics;
 pub(crate) mod steering;
 pub(crate) mod stops;
 pub(crate) mod sudden;
+pub(crate) mod surely;
 pub(crate) mod swept;
 pub(crate) mod tool;
 pub(crate) mod tyres;

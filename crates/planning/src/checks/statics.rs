@@ -77,7 +77,7 @@ pub(super) fn required(ctx: &Context<'_>, over: TipsOver) -> f64 {
 
 /// How far a hung load that swings pulls its weight out on the ground, m: it pulls at the hook along the
 /// sling, whose line meets the ground so far beside the hook (quasi-static; mechanics).
-fn swung(ctx: &Context<'_>, tool: DVec3) -> f64 {
+pub(super) fn swung(ctx: &Context<'_>, tool: DVec3) -> f64 {
     if ctx.load.hanging.is_some() { ctx.load.swing_slope() * tool.z.max(0.0) } else { 0.0 }
 }
 
@@ -282,7 +282,7 @@ pub(super) fn stances(ctx: &Context<'_>, posed: &Posed, boom: BoomPosition) -> V
 }
 
 /// The machine with the attachment where it is, and shifted sideways where a shift is stated.
-fn shifted(bare: Masses, attachment: &Attachment, shift: f64) -> impl Iterator<Item = Masses> {
+pub(super) fn shifted(bare: Masses, attachment: &Attachment, shift: f64) -> impl Iterator<Item = Masses> {
     let mut moved = bare;
     moved.sprung_moment.y += attachment.mass.si() * shift;
     core::iter::once(bare).chain((shift != 0.0).then_some(moved))

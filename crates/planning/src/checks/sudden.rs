@@ -84,6 +84,12 @@ fn events(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment) -> Option<E
     Some(Events { up, moving })
 }
 
+/// Tilt left (rad) over a line as lowering is stopped so that it presses with `1 + more` times the weight.
+pub(super) fn stopped(loading: &Loading, moving: (f64, DVec3), more: f64, line: &TippingLine) -> f64 {
+    let speed = more * G * AT_ONCE / 2.0;
+    stop_of_lowering(loading, moving, speed, AT_ONCE, line).tilt
+}
+
 /// Keeps the lesser; what is no number is the least and stays it.
 fn keep(worst: &mut Option<Left>, next: Left) {
     if worst.is_none_or(|w| !w.value.is_nan() && (next.value.is_nan() || next.value < w.value)) {
@@ -97,8 +103,7 @@ impl Events {
         let mut worst = None;
         for (case, (c, moving)) in self.up.iter().zip(&self.moving).enumerate() {
             for line in &c.lines {
-                let speed = more * G * AT_ONCE / 2.0;
-                let value = stop_of_lowering(&c.loading, *moving, speed, AT_ONCE, line).tilt;
+                let value = stopped(&c.loading, *moving, more, line);
                 keep(&mut worst, Left { value, over: line.over, case });
             }
         }
@@ -123,7 +128,7 @@ impl Events {
 /// How far boom and tyres give under the load, m: the boom by what its file states, the tyres by moments
 /// about the two axles, `W ((1 + x/b)² / 2c_f + (x/b)² / 2c_r)` with `x` the load ahead of the front
 /// contacts and `b` the base (mechanics).
-fn give(ctx: &Context<'_>, load: LoadOnBoom) -> f64 {
+pub(super) fn give(ctx: &Context<'_>, load: LoadOnBoom) -> f64 {
     let [front, rear] = ctx.machine.contacts(ctx.lift.support);
     let springs = springs(ctx);
     let lever = ((load.at.x - front.x) / (front.x - rear.x)).max(0.0);
@@ -139,10 +144,14 @@ fn of_left(left: Option<Left>) -> Status {
     }
 }
 
+/// By how much more than its weight what moves presses as it is stopped softly from the usual speed.
+pub(super) fn usual_stop() -> f64 {
+    2.0 * USUAL / (G * SOFT)
+}
+
 /// A stop from the usual speed is borne, or is not.
 fn of_stop(events: &Events) -> Status {
-    let usual = 2.0 * USUAL / (G * SOFT);
-    of_left(events.stopped(usual)).max(match of_left(events.stopped(1.0)) {
+    of_left(events.stopped(usual_stop())).max(match of_left(events.stopped(1.0)) {
         Status::CannotTell => Status::CannotTell,
         _ => Status::Go,
     })

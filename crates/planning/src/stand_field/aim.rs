@@ -1,8 +1,11 @@
 //! Which way a machine heads that stands somewhere and is to bring its load to a landing.
 
-use crate::Task;
 use crate::context::Context;
+use crate::posed::aim;
+use crate::{Stand, Task};
 use geometry::DVec2;
+use machine::Attachment;
+use quantity::Si;
 
 /// The heading of each place: straight at the landing, the side shift counted, or as near to that as its approach direction
 /// allows. A machine without slew points its boom at the landing, and the load lands square to it.
@@ -13,7 +16,14 @@ pub(super) struct Aim {
     shift: f64,
     /// Approach heading, and the most that the machine may be turned from it, rad.
     approach: Option<(f64, f64)>,
+    /// No boom of that machine reaches a landing farther away in plan, m.
+    reach: f64,
 }
+
+/// The load comes down as near as this to where it is meant to, sideways, m.
+const NEAR: f64 = 0.002;
+/// Times that the heading is corrected for a machine that does not stand level.
+const CORRECTIONS: usize = 3;
 
 /// Step in which turns are tried, rad.
 const STEP: f64 = 0.001;
@@ -21,20 +31,47 @@ const STEP: f64 = 0.001;
 impl Aim {
     pub(super) fn of(ctx: &Context<'_>) -> Self {
         let approach = ctx.landing.approach.map(|a| (a.heading, most_turned(ctx, a.tolerance)));
-        Self { landing: ctx.landing.at, shift: ctx.lift.side_shift, approach }
+        let (boom, tool) = (&ctx.machine.boom, ctx.attachment.map_or(DVec2::ZERO, Attachment::tool_point));
+        let long = libm::hypot(boom.head_along + boom.extension_max.si(), boom.head_below) + tool.length();
+        let reach = boom.foot.length() + long + ctx.load.depth;
+        Self { landing: ctx.landing.at, shift: ctx.lift.side_shift, approach, reach }
     }
 
-    /// Heading of a machine whose front axle stands there, rad counter-clockwise from east.
-    pub(super) fn from(&self, at: DVec2) -> f64 {
+    /// Heading of a machine whose front axle stands there, rad counter-clockwise from east: in plan, and then corrected for
+    /// how it stands on its ground, so that the load comes down where it is meant to and not beside it.
+    pub(super) fn heading(&self, ctx: &Context<'_>, at: DVec2) -> f64 {
+        let mut heading = self.from(at);
+        if at.distance(self.landing) > self.reach {
+            return heading;
+        }
+        for _ in 0..CORRECTIONS {
+            let Ok(aimed) = aim(&Context { stand: Stand { at, heading }, ..*ctx }) else { break };
+            let target = aimed.target();
+            let off = target.y - self.shift;
+            // Also what is not a number ends it.
+            if !(off.abs() > NEAR && target.x > 0.0) {
+                break;
+            }
+            heading = self.within(heading + libm::atan2(off, target.x));
+        }
+        heading
+    }
+
+    /// The nearest heading that the landing takes.
+    fn within(&self, straight: f64) -> f64 {
+        match self.approach {
+            None => straight,
+            Some((heading, most)) => heading + off(straight, heading).clamp(-most, most),
+        }
+    }
+
+    fn from(&self, at: DVec2) -> f64 {
         let to = self.landing - at;
         let distance = to.length();
         // The landing lies `shift` to the left of the boom's plane.
         let aside = if distance > self.shift.abs() { libm::asin(self.shift / distance) } else { 0.0 };
         let straight = libm::atan2(to.y, to.x) - aside;
-        match self.approach {
-            None => straight,
-            Some((heading, most)) => heading + off(straight, heading).clamp(-most, most),
-        }
+        self.within(straight)
     }
 
     /// True if the landing states from where it takes loads.
@@ -83,7 +120,7 @@ mod tests {
     fn the_boom_points_at_the_landing_with_the_load_shifted_aside() {
         let landing = DVec2::new(3.0, 4.0);
         for (shift, at) in [(0.0, DVec2::ZERO), (0.4, DVec2::new(-2.0, 1.0)), (-0.3, DVec2::new(9.0, -5.0))] {
-            let aim = Aim { landing, shift, approach: None };
+            let aim = Aim { landing, shift, approach: None, reach: 20.0 };
             let (s, c) = libm::sincos(aim.from(at));
             let left = (landing - at).dot(DVec2::new(-s, c));
             assert!((left - shift).abs() < 1e-12, "{left} against {shift}");
@@ -93,7 +130,7 @@ mod tests {
 
     #[test]
     fn a_heading_stays_within_what_the_landing_takes() {
-        let aim = Aim { landing: DVec2::ZERO, shift: 0.0, approach: Some((0.2, 0.1)) };
+        let aim = Aim { landing: DVec2::ZERO, shift: 0.0, approach: Some((0.2, 0.1)), reach: 20.0 };
         for (at, wanted) in [
             (DVec2::new(-5.0, 0.0), 0.1),
             (DVec2::new(-5.0, -4.0), 0.3),

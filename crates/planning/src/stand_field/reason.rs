@@ -8,9 +8,7 @@ use evidence::{Status, TextId, Verdict};
 use serde::{Deserialize, Serialize};
 
 /// What refuses a stand.
-#[derive(
-    Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, schemars::JsonSchema,
-)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, schemars::JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum Reason {
     /// The ground under a wheel or pad, within the stand's error, is not known.

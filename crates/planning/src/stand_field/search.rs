@@ -53,6 +53,8 @@ pub struct StandSearch<'a> {
     aim: Aim,
     grid: FieldGrid,
     everywhere: Vec<(&'static str, Status)>,
+    /// The worst of those.
+    floor: Status,
 }
 
 impl<'a> StandSearch<'a> {
@@ -66,7 +68,9 @@ impl<'a> StandSearch<'a> {
             return None;
         }
         let grid = FieldGrid { centre: ctx.landing.at, cell: spec.cell, half: half as usize };
-        Some(Self { aim: Aim::of(&ctx), grid, everywhere: everywhere(&ctx), ctx })
+        let everywhere = everywhere(&ctx);
+        let floor = everywhere.iter().map(|(_, s)| *s).max().unwrap_or(Status::Go);
+        Some(Self { aim: Aim::of(&ctx), grid, everywhere, floor, ctx })
     }
 
     /// The field before anything is asked.
@@ -79,12 +83,12 @@ impl<'a> StandSearch<'a> {
     /// The machine in the middle of cell `i`, pointing as it would there.
     pub fn stand(&self, i: usize) -> Stand {
         let at = self.grid.at(i);
-        Stand { at, heading: self.aim.from(at) }
+        Stand { at, heading: self.aim.heading(&self.ctx, at) }
     }
 
     /// What a stand in cell `i` gives.
     pub fn ask(&self, i: usize, worker: &mut Worker) -> FieldCell {
-        cell_check::answer(&Context { stand: self.stand(i), ..self.ctx }, &mut worker.set_backs)
+        cell_check::answer(&Context { stand: self.stand(i), ..self.ctx }, self.floor, &mut worker.set_backs)
     }
 
     /// Every cell of the disc in the order in which a picture of it becomes finer: every eighth in both ways, every fourth,
@@ -97,9 +101,8 @@ impl<'a> StandSearch<'a> {
             let on = |k: usize, step: usize| k.abs_diff(self.grid.half).is_multiple_of(step);
             let known = |i: usize| before != usize::MAX && on(i % side, before) && on(i / side, before);
             out.extend(
-                (0..side * side).filter(|i| {
-                    on(i % side, step) && on(i / side, step) && !known(*i) && self.grid.inside(*i)
-                }),
+                (0..side * side)
+                    .filter(|i| on(i % side, step) && on(i / side, step) && !known(*i) && self.grid.inside(*i)),
             );
             before = step;
         }

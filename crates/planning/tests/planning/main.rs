@@ -28,6 +28,7 @@ mod samples;
 mod set_backs;
 mod settling;
 mod slewing;
+mod stand_field;
 mod standing;
 mod stops;
 mod surroundings;

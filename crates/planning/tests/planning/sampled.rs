@@ -199,11 +199,11 @@ pub(crate) fn sample(job: &Job, lift: &Lift, random: &mut Seeded, beyond: Beyond
     let [ahead_by, left_by] = [0; 2].map(|_| random.or_end(-error, error));
     let leg = random.index(LEGS);
     let surveyed = lift.stand.at + forward * ahead_by + left * left_by;
-    let Heights { at, accuracy, source } = heights(&job.ground, surveyed, lift.stand.heading, &contacts).ok()?;
+    let Heights { at, accuracy, surface } = heights(&job.ground, surveyed, lift.stand.heading, &contacts).ok()?;
     let errors = survey_errors(random, accuracy, beyond);
     let posed = |by: [f64; 4], stand: DVec2| {
         let at = std::array::from_fn(|i| at[i] + by[i]);
-        on_heights(stand, lift.stand.heading, &contacts, Heights { at, accuracy: 0.0, source: source.clone() })
+        on_heights(stand, lift.stand.heading, &contacts, Heights { at, accuracy: 0.0, surface })
     };
     let (stance, gravity) = stands(job, lift, &posed(errors, surveyed), random);
 

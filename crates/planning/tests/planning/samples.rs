@@ -62,7 +62,7 @@ fn short(job: &Job, lift: &Lift, random: &mut Seeded, tries: usize, beyond: Beyo
 }
 
 /// A plane that rises so much for each metre to the east and to the north, 60 m to either side of `at`.
-fn plane(at: DVec2, level: f64, slope: DVec2, accuracy: f64) -> Ground {
+pub(crate) fn plane(at: DVec2, level: f64, slope: DVec2, accuracy: f64) -> Ground {
     let half = 60.0;
     let heights = (0..121 * 121)
         .map(|i| {
@@ -75,14 +75,14 @@ fn plane(at: DVec2, level: f64, slope: DVec2, accuracy: f64) -> Ground {
     Ground { surfaces: vec![source] }
 }
 
-fn stork() -> Machine {
+pub(crate) fn stork() -> Machine {
     let file = "examples/machines/stork-18.toml";
     jobfile::read_machine(file, &workspace::read(file)).unwrap().0
 }
 
 /// A lift of the demo, changed at random: load and its ranges, side shift, slope, wind, stand and its
 /// error, flex, what it stands on, and now and then a larger machine.
-fn varied(random: &mut Seeded, larger: &Machine) -> Job {
+pub(crate) fn varied(random: &mut Seeded, larger: &Machine) -> Job {
     let mut job = demo();
     let index = random.index(job.lifts.len());
     let mut lift = job.lifts[index].clone();

@@ -1,36 +1,306 @@
 //! The stand field: every cell against the single check at its place, whatever is proven without it.
 
-use super::never_pass::{demo, whole_demo};
-use super::samples::Seeded;
+use crate::never_pass::{demo, whole_demo};
+use crate::sampled::Seeded;
+use crate::samples::{plane, stork, varied};
 use core::ops::ControlFlow;
-use evidence::Verdict;
+use evidence::{Status, Verdict};
+use geometry::DVec2;
 use planning::{FieldSpec, Job, Reason, SetBacks, StandField, StandSearch, Worker, check_lift_with, refused_first};
+use site::{Body, PlanShape, Thing, ThingKind, Zone, ZoneRule};
 
 /// Verdict and first reason of the single check with the machine in the middle of the cell.
-fn single(job: &Job, lift: usize, search: &StandSearch<'_>, i: usize, kept: &mut SetBacks) -> (Verdict, Option<Reason>) {
+fn single(
+    job: &Job,
+    lift: usize,
+    search: &StandSearch<'_>,
+    i: usize,
+    kept: &mut SetBacks,
+) -> (Verdict, Option<Reason>) {
     let mut at = job.lifts[lift].clone();
     at.stand = search.stand(i);
     let check = check_lift_with(job, &at, kept).unwrap();
     (check.verdict(), refused_first(&check))
 }
 
-fn whole(search: &StandSearch<'_>) -> StandField {
-    search.run(&mut |_, _, _| ControlFlow::Continue(()))
+/// What was compared.
+#[derive(Debug, Default)]
+struct Compared {
+    cells: usize,
+    go: usize,
+    condition: usize,
+    by: std::collections::BTreeMap<String, usize>,
 }
 
-/// Asserts some cells; how many of them pass.
-fn equal(job: &Job, lift: usize, search: &StandSearch<'_>, cells: &[usize]) -> usize {
+/// Compares some cells of a field with the single check.
+fn compare(job: &Job, lift: usize, search: &StandSearch<'_>, cells: &[usize], found: &mut Compared) {
     let mut kept = SetBacks::default();
+    kept.only_whether(true);
     let mut worker = Worker::new();
     let mut field = search.field();
-    let mut passing = 0;
     for &i in cells {
         field.fill([(i, search.ask(i, &mut worker))]);
         let (verdict, reason) = single(job, lift, search, i, &mut kept);
         let at = search.stand(i);
         assert_eq!(field.verdict(i), Some(verdict), "lift {lift} cell {i} at {at:?}: {:?} {reason:?}", field.cell(i));
         assert_eq!(field.reason(i), reason, "lift {lift} cell {i} at {at:?}");
-        passing += usize::from(verdict != Verdict::NoGo);
+        found.cells += 1;
+        found.go += usize::from(verdict == Verdict::Go);
+        found.condition += usize::from(verdict == Verdict::GoWithConditions);
+        if let Some(reason) = reason {
+            *found.by.entry(format!("{reason:?}")).or_default() += 1;
+        }
     }
-    passing
+}
+
+/// A cell from which the boom may well get to the landing.
+fn likely(search: &StandSearch<'_>, job: &Job, lift: usize, random: &mut Seeded) -> usize {
+    let grid = search.field().grid;
+    let landing = &job.landings[job.lifts[lift].landing];
+    let heading = match landing.approach {
+        Some(a) => a.heading + random.within(-1.6, 1.6) * a.tolerance,
+        None => random.within(0.0, core::f64::consts::TAU),
+    };
+    let at = landing.at - DVec2::new(heading.cos(), heading.sin()) * random.within(1.5, 9.5);
+    grid.cell_at(at).unwrap()
+}
+
+/// Jobs of every kind: varied machines, loads, ground and wind, sometimes from any side, among things, zones and lines,
+/// with people and soft ground.
+fn job_for(random: &mut Seeded, larger: &machine::Machine) -> Job {
+    let mut job = match random.index(2) {
+        0 => varied(random, larger),
+        // A lift against which nothing stands but its place.
+        _ => {
+            let mut job = demo();
+            job.lifts.truncate(1);
+            let level = job.ground.height(job.lifts[0].stand.at).unwrap().0;
+            // A chart that holds on any slope leaves it to the statics.
+            let steep = random.index(2) == 0;
+            let most = if steep { 0.11 } else { 0.012 };
+            let mass = &mut job.loads[0].mass_kg;
+            let times = random.within(0.4, if steep { 1.7 } else { 1.2 });
+            *mass = evidence::Ranged::shares(mass.nominal * times, 0.02, 0.02);
+            let slope = DVec2::new(random.or_end(-most, most), random.or_end(-most, most));
+            job.ground = plane(job.landings[0].at, level, slope, random.or_end(0.0, 0.015));
+            for chart in job.machines[0].machine.charts.iter_mut().filter(|_| steep) {
+                let mut parts = (**chart).clone();
+                parts.level.sideways = quantity::degrees(12.0);
+                parts.level.fore_aft = quantity::degrees(12.0);
+                parts.zones.iter_mut().for_each(|z| z.capacity = quantity::kilograms(20e3));
+                *chart = machine::Chart::new(parts);
+            }
+            job
+        }
+    };
+    let landing = job.lifts[0].landing;
+    if random.index(2) == 0 {
+        job.landings[landing].approach = None;
+    }
+    let around = |random: &mut Seeded, far: f64| {
+        job.landings[landing].at + DVec2::new(random.within(-far, far), random.within(-far, far))
+    };
+    if random.index(2) == 0 {
+        let centre = around(random, 6.0);
+        let shape = PlanShape::Round { centre, radius: random.within(0.1, 1.0) };
+        let top = (random.index(4) > 0).then(|| random.within(98.0, 112.0));
+        job.surroundings.things.push(Thing {
+            id: "made".into(),
+            name: "Made".into(),
+            kind: ThingKind::Mast,
+            body: Body::Upright { shape, base: None, top },
+            openings: Vec::new(),
+            accuracy: 0.05,
+            source: "made".into(),
+        });
+    }
+    if random.index(3) == 0 {
+        let shape = PlanShape::Round { centre: around(random, 6.0), radius: random.within(0.5, 2.0) };
+        let rule = [ZoneRule::NoGo, ZoneRule::People, ZoneRule::Soft][random.index(3)];
+        job.surroundings.zones.push(Zone {
+            id: "made".into(),
+            name: "Made".into(),
+            shape,
+            rule,
+            times: Vec::new(),
+            by: "made".into(),
+        });
+    }
+    if random.index(4) == 0 {
+        job.acceptances.retain(|a| a.matter != planning::Matter::GroundStrength);
+    }
+    job
+}
+
+/// How many random cells: 500, or as many as `COUNTERPOISE_CELLS` says.
+fn cells_asked() -> usize {
+    std::env::var("COUNTERPOISE_CELLS").ok().and_then(|n| n.parse().ok()).unwrap_or(500)
+}
+
+#[test]
+fn every_random_cell_is_the_single_check() {
+    let asked = cells_asked();
+    let mut random = Seeded(77);
+    let larger = stork();
+    let mut found = Compared::default();
+    while found.cells < asked {
+        let job = job_for(&mut random, &larger);
+        let search = StandSearch::new(&job, &job.lifts[0], FieldSpec::default()).unwrap();
+        let mut worker = Worker::new();
+        let mut cells = Vec::new();
+        while cells.len() < 10 {
+            let i = likely(&search, &job, 0, &mut random);
+            // Few of the many that the boom cannot point at or does not get to.
+            let plain = matches!(search.ask(i, &mut worker).by, Some(Reason::Approach | Reason::Reach));
+            if !plain || random.index(6) == 0 {
+                cells.push(i);
+            }
+        }
+        compare(&job, 0, &search, &cells, &mut found);
+    }
+    eprintln!("{found:?}");
+    // Every kind of answer was among them.
+    assert!(found.go * 40 > asked && found.condition * 250 > asked, "{found:?}");
+    for by in ["Approach", "Reach", "Level", "Chart", "Obstacles", "LoadFactor", "Ground", "Everywhere"] {
+        assert!(found.by.get(by).is_some_and(|n| *n > 0), "no cell by {by}: {found:?}");
+    }
+}
+
+/// The demo's lifts, the one on soil beside a trench too.
+#[test]
+fn cells_of_the_demo_are_the_single_check() {
+    let job = whole_demo();
+    let mut random = Seeded(5);
+    let mut found = Compared::default();
+    for lift in 0..job.lifts.len() {
+        let search = StandSearch::new(&job, &job.lifts[lift], FieldSpec::default()).unwrap();
+        let count = if lift == 6 { 12 } else { 24 };
+        let cells: Vec<usize> = (0..count).map(|_| likely(&search, &job, lift, &mut random)).collect();
+        compare(&job, lift, &search, &cells, &mut found);
+    }
+    assert!(found.go + found.condition > 10, "{found:?}");
+}
+
+#[test]
+fn every_cell_of_a_small_field_is_the_single_check() {
+    let mut job = demo();
+    job.landings[job.lifts[0].landing].approach = None;
+    let spec = FieldSpec { radius: 9.0, cell: 0.5 };
+    let search = StandSearch::new(&job, &job.lifts[0], spec).unwrap();
+    let cells = search.coarse_to_fine();
+    assert_eq!(cells.len(), search.field().grid.count());
+    let mut found = Compared::default();
+    compare(&job, 0, &search, &cells, &mut found);
+    assert!(found.go + found.condition > 30, "{found:?}");
+}
+
+/// Steep ground under a chart that leaves it to the statics: go, conditions and refusals lie side by side.
+#[test]
+fn every_cell_where_statics_decides_is_the_single_check() {
+    let mut job = demo();
+    job.landings[job.lifts[0].landing].approach = None;
+    let level = job.ground.height(job.lifts[0].stand.at).unwrap().0;
+    job.ground = plane(job.landings[0].at, level, DVec2::new(0.06, 0.02), 0.01);
+    for chart in &mut job.machines[0].machine.charts {
+        let mut parts = (**chart).clone();
+        parts.level.sideways = quantity::degrees(12.0);
+        parts.level.fore_aft = quantity::degrees(12.0);
+        parts.zones.iter_mut().for_each(|z| z.capacity = quantity::kilograms(20e3));
+        *chart = machine::Chart::new(parts);
+    }
+    let search = StandSearch::new(&job, &job.lifts[0], FieldSpec { radius: 9.0, cell: 0.7 }).unwrap();
+    let mut found = Compared::default();
+    compare(&job, 0, &search, &search.coarse_to_fine(), &mut found);
+    eprintln!("{found:?}");
+    assert!(found.go > 10 && found.condition > 10, "{found:?}");
+    let refused = |by: &str| found.by.get(by).copied().unwrap_or(0);
+    assert!(refused("Tilt") + refused("LoadFactor") > 5, "{found:?}");
+}
+
+fn whole(search: &StandSearch<'_>) -> StandField {
+    search.run(&mut |_, _, _| ControlFlow::Continue(()))
+}
+
+#[test]
+fn a_field_cut_short_says_what_is_not_yet_known() {
+    let job = demo();
+    let search = StandSearch::new(&job, &job.lifts[0], FieldSpec { radius: 8.0, cell: 0.2 }).unwrap();
+    let all = whole(&search);
+    assert_eq!(all.not_yet(), 0);
+    let mut told = Vec::new();
+    let part = search.run(&mut |field, done, of| {
+        told.push((field.not_yet(), done, of));
+        if done * 2 > of { ControlFlow::Break(()) } else { ControlFlow::Continue(()) }
+    });
+    let count = part.grid.count();
+    assert!(part.not_yet() > 0 && part.not_yet() < count);
+    assert!(told.iter().all(|(not_yet, done, of)| not_yet + done == *of && *of == count), "{told:?}");
+    for (i, cell) in part.cells() {
+        assert!(cell == all.cell(i) || (cell.placed.is_none() && part.verdict(i).is_none()), "cell {i}");
+    }
+    // Half of it is every second cell of every second row and more: spread over all of the disc.
+    let corner = part.grid.cell_at(part.grid.centre + DVec2::new(-4.8, -4.8)).unwrap();
+    assert!(part.cell(corner).placed.is_some());
+}
+
+#[test]
+fn the_field_sums_up_why_not() {
+    let job = demo();
+    let search = StandSearch::new(&job, &job.lifts[0], FieldSpec { radius: 10.0, cell: 0.2 }).unwrap();
+    let field = whole(&search);
+    let sum: f64 = field.why_not().iter().map(|(_, area)| area).sum();
+    let all = field.grid.count() as f64 * 0.04;
+    assert!((sum + field.passing_area() - all).abs() < 1e-6, "{sum} and {} of {all}", field.passing_area());
+    assert!(field.passing_area() > 2.0);
+    // The stand that the job states lies in the part that passes.
+    let stated = field.grid.cell_at(job.lifts[0].stand.at).unwrap();
+    assert!(field.verdict(stated).is_some_and(|v| v != Verdict::NoGo), "{:?}", field.reason(stated));
+}
+
+/// What no stand can mend is said apart, and the ground still tells where it would be.
+#[test]
+fn a_lift_that_no_stand_mends_says_so() {
+    let mut job = demo();
+    job.machines[0].tagged_out = Some("hose".into());
+    let search = StandSearch::new(&job, &job.lifts[0], FieldSpec { radius: 8.0, cell: 0.4 }).unwrap();
+    let field = whole(&search);
+    assert_eq!(field.everywhere[0].0, "machine");
+    assert!(field.floor() >= Status::NoGo);
+    assert!(field.passing_area() > 1.0);
+    assert!(field.cells().all(|(i, _)| field.verdict(i) == Some(Verdict::NoGo)));
+    assert!(field.cells().any(|(i, _)| field.reason(i) == Some(Reason::Everywhere)));
+}
+
+/// A hole in the survey is a hole, and stays one under any cell whose wheels may come over it.
+#[test]
+fn ground_that_nobody_surveyed_is_no_stand() {
+    let mut job = demo();
+    let stand = job.lifts[0].stand.at;
+    let level = job.ground.height(stand).unwrap().0;
+    job.ground = plane(stand, level, DVec2::ZERO, 0.02);
+    let site::Terrain::Grid(grid) = &mut job.ground.surfaces[0].terrain else { panic!("a grid") };
+    for i in 0..grid.heights.len() {
+        let cell = DVec2::new((i % grid.cols) as f64, -((i / grid.cols) as f64)) * grid.cell;
+        if (grid.north_west + cell - stand).length() < 1.5 {
+            grid.heights[i] = f32::NAN;
+        }
+    }
+    let search = StandSearch::new(&job, &job.lifts[0], FieldSpec { radius: 8.0, cell: 0.2 }).unwrap();
+    let field = whole(&search);
+    let there = field.grid.cell_at(stand).unwrap();
+    assert_eq!(field.reason(there), Some(Reason::Survey));
+    assert_eq!(field.cell(there).placed, Some(Status::CannotTell));
+}
+
+#[test]
+fn what_cannot_be_a_field_is_none() {
+    let job = demo();
+    for spec in [(0.0, 0.1), (-1.0, 0.1), (15.0, 0.0), (15.0, -0.1), (f64::NAN, 0.1), (15.0, f64::NAN), (1e9, 1e-3)] {
+        let spec = FieldSpec { radius: spec.0, cell: spec.1 };
+        assert!(StandSearch::new(&job, &job.lifts[0], spec).is_none(), "{spec:?}");
+    }
+    let mut nowhere = demo();
+    let landing = nowhere.lifts[0].landing;
+    nowhere.landings[landing].at.x = f64::NAN;
+    assert!(StandSearch::new(&nowhere, &nowhere.lifts[0], FieldSpec::default()).is_none());
 }
