@@ -47,7 +47,7 @@ pub use plan_job::{digest, plan};
 pub use scene::{datum_text, reach_text};
 pub use set_backs::{LineOf, SetBackLine, SetBacks, lift_lines, planning_lines};
 pub use soil_area::{GroundFactors, SiteMat, SoilArea};
-pub use stand_field::{FieldCell, FieldGrid, FieldSpec, ORDER, Reason, StandField, StandSearch, Worker, refused_first};
+pub use stand_field::{FieldCell, FieldGrid, FieldSpec, ORDER, Reason, StandField, StandSearch, StandTolerance, Worker, refused_first};
 pub use tolerance::{Borne, STEPS, Tolerance, ToleranceOf};
 
 /// The name of a support state.

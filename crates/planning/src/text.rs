@@ -1350,6 +1350,14 @@ evidence::messages! {
     BURIED_BACKFILL = "buried-open-backfill" [];
     /// What is to be cleared: voids.
     BURIED_VOIDS = "buried-open-voids" [];
+    /// Way of a machine: ahead.
+    WAY_AHEAD = "way-ahead" [];
+    /// Way of a machine: back.
+    WAY_BACK = "way-back" [];
+    /// Way of a machine: to the left.
+    WAY_LEFT = "way-left" [];
+    /// Way of a machine: to the right.
+    WAY_RIGHT = "way-right" [];
     /// Why not there: the ground is not surveyed.
     REASON_SURVEY = "reason-survey" [];
     /// Why not there: the boom cannot point at the landing from the allowed side.

@@ -3257,3 +3257,7 @@ reason-approach = Side, aim or room at the landing
 reason-reach = Out of the boom's reach
 reason-other = Another check of the stand
 reason-everywhere = Not a matter of the stand
+way-ahead = ahead
+way-back = back
+way-left = to the left
+way-right = to the right

@@ -3312,3 +3312,7 @@ reason-approach = Lado, puntería o espacio en el lugar de descarga
 reason-reach = Fuera del alcance de la pluma
 reason-other = Otra comprobación del emplazamiento
 reason-everywhere = No depende del emplazamiento
+way-ahead = hacia delante
+way-back = hacia atrás
+way-left = a la izquierda
+way-right = a la derecha

@@ -8,6 +8,7 @@
 //! - [`StandSearch`]: what is asked, with the heading that each cell gets
 //! - [`StandField`]: the answers, cell by cell, which may be filled in coarse steps first
 //! - [`FieldCell`]: one answer; [`FieldCell::NOT_YET`] where nobody has asked yet
+//! - [`StandTolerance`]: how far off a stand may be
 //! - [`Reason`]: what refuses a stand, in order
 
 mod aim;
@@ -15,7 +16,10 @@ mod cell_check;
 mod field;
 mod reason;
 mod search;
+mod tolerance;
 
 pub use field::{FieldCell, FieldGrid, StandField};
 pub use reason::{ORDER, Reason, refused_first};
 pub use search::{FieldSpec, StandSearch, Worker};
+pub use tolerance::StandTolerance;
+pub(crate) use tolerance::tolerance;
