@@ -1,10 +1,10 @@
 //! Cures that cure: a nearer stand or a lighter load is proposed only after the whole check was made
 //! again with it.
 
-use crate::{Lift, Stand};
 use crate::check::check_context;
 use crate::context::Context;
 use crate::set_backs::SetBacks;
+use crate::{Lift, Stand};
 use evidence::Status;
 use quantity::Si;
 

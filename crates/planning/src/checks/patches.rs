@@ -26,12 +26,7 @@ pub(crate) fn patches(ctx: &Context<'_>, posed: &Posed, force: [f64; 4]) -> [Pat
     std::array::from_fn(|i| {
         let (x, y) = places[i];
         let middle = (pose * DVec3::new(x, y, 0.0)).truncate();
-        Patch {
-            middle: middle.to_array(),
-            size: size(ctx, force[i], i),
-            heading: ctx.stand.heading,
-            force: force[i],
-        }
+        Patch { middle: middle.to_array(), size: size(ctx, force[i], i), heading: ctx.stand.heading, force: force[i] }
     })
 }
 
