@@ -5,11 +5,13 @@ use crate::{job_file, machine_file};
 use std::collections::BTreeMap;
 
 /// Path and text of the files of a job with every key. Everything in it is invented.
-pub fn complete_job() -> [(&'static str, &'static str); 4] {
+pub fn complete_job() -> [(&'static str, &'static str); 6] {
     [
         (job_file::JOB_FILE, include_str!("../complete/job.toml")),
         (MACHINE, include_str!("../complete/machines/machine.toml")),
         ("survey/levels.csv", include_str!("../complete/survey/levels.csv")),
+        ("loads.csv", include_str!("../complete/loads.csv")),
+        ("slots.csv", include_str!("../complete/slots.csv")),
         ("survey/levels-utm.csv", include_str!("../complete/survey/levels-utm.csv")),
     ]
 }

@@ -1,7 +1,7 @@
 //! One file being read: its values, its places, and what was found wrong so far.
 
 use crate::line_index::LineIndex;
-use crate::node::{Node, Table, Value};
+use crate::node::{Entry, Node, Table, Value};
 use crate::schema_notes::Notes;
 use crate::table::Reader;
 use crate::{parse_json, parse_toml, text};
@@ -35,22 +35,7 @@ pub struct Document {
 /// stands in [`Document::faults`], and what could be read can still be decoded. TOML is read on behind
 /// an error of its grammar; JSON only up to the first one, which is then the only fault.
 pub fn read_table(name: &str, bytes: &[u8]) -> Document {
-    let mut early = Faults::default();
-    let text = if bytes.len() > LARGEST {
-        let message = text::TOO_LARGE.with("limit", LARGEST);
-        early.error(&code(text::TOO_LARGE), Place::file(name), message, None);
-        String::new()
-    } else {
-        match std::str::from_utf8(bytes) {
-            Ok(text) => text.trim_start_matches('\u{feff}').to_owned(),
-            Err(e) => {
-                let line = bytes[..e.valid_up_to()].split(|&b| b == b'\n').count();
-                let place = Place { line: Some(line), ..Place::file(name) };
-                early.error(&code(text::NOT_TEXT), place, text::NOT_TEXT, None);
-                String::new()
-            }
-        }
-    };
+    let (text, early) = as_text(name, bytes);
     let unreadable = early.any_error();
     let json = std::path::Path::new(name).extension().is_some_and(|e| e.eq_ignore_ascii_case("json"));
     let (root, errors) = if json && !unreadable { parse_json::parse(&text) } else { parse_toml::parse(&text) };
@@ -77,6 +62,31 @@ pub fn read_table(name: &str, bytes: &[u8]) -> Document {
 }
 
 impl Document {
+    /// A file of cells: its values are given to it later, see [`Document::set_root`].
+    pub(crate) fn of_text(name: &str, bytes: &[u8]) -> Self {
+        let (text, early) = as_text(name, bytes);
+        let broken_lines = if early.any_error() { vec![0] } else { Vec::new() };
+        let lines = LineIndex::new(&text);
+        let root = Node { value: Value::Table(Table::default()), span: (0, text.len()) };
+        Self {
+            file: name.to_owned(),
+            text,
+            lines,
+            root,
+            broken_lines,
+            faults: RefCell::new(early),
+            inputs: RefCell::default(),
+            drafts: Cell::new(None),
+            open: Cell::new(0),
+            notes: None,
+        }
+    }
+
+    /// The values of a file of cells.
+    pub(crate) fn set_root(&mut self, entries: Vec<Entry>) {
+        self.root.value = Value::Table(Table { entries });
+    }
+
     /// Name of the file.
     pub fn file(&self) -> &str {
         &self.file
@@ -219,6 +229,27 @@ impl Document {
         let raw = self.text.get(span.0..span.1).unwrap_or_default();
         raw.trim_matches('"').split_whitespace().collect::<Vec<_>>().join(" ")
     }
+}
+
+/// The bytes as text; "" with what is wrong where they are none.
+fn as_text(name: &str, bytes: &[u8]) -> (String, Faults) {
+    let mut early = Faults::default();
+    let text = if bytes.len() > LARGEST {
+        let message = text::TOO_LARGE.with("limit", LARGEST);
+        early.error(&code(text::TOO_LARGE), Place::file(name), message, None);
+        String::new()
+    } else {
+        match std::str::from_utf8(bytes) {
+            Ok(text) => text.trim_start_matches('\u{feff}').to_owned(),
+            Err(e) => {
+                let line = bytes[..e.valid_up_to()].split(|&b| b == b'\n').count();
+                let place = Place { line: Some(line), ..Place::file(name) };
+                early.error(&code(text::NOT_TEXT), place, text::NOT_TEXT, None);
+                String::new()
+            }
+        }
+    };
+    (text, early)
 }
 
 /// The stable code of a text of this crate: `jobfile-unknown-key` is `jobfile::unknown-key`.

@@ -3,16 +3,21 @@
 use crate::answered::choice_or_usual;
 use crate::ids::Ids;
 use crate::job_file::all;
+use crate::limits::SITE;
 use crate::node::Value;
 use crate::quantity_value::Bound::{UpTo, ZeroTo};
 use crate::schema_notes::Kind;
-use crate::table::Reader;
+use crate::table::{Faulty, Reader};
 use crate::text;
-use quantity::Dimension as D;
+use geometry::DVec2;
+use quantity::{Dimension as D, metres};
 use site::Gate;
 
 /// Nothing wider or higher is a gate, m.
 const WIDEST: f64 = 100.0;
+
+/// Posts that are nearer or farther than the stated width by more than that are worth a second look, m.
+const POSTS: f64 = 0.25;
 
 pub(crate) fn gates(root: &Reader<'_>, ids: &mut Ids) -> Option<Vec<Gate>> {
     all(root.tables("gate").iter().map(|t| gate(t, ids)).collect())
@@ -31,8 +36,35 @@ fn gate(t: &Reader<'_>, ids: &mut Ids) -> Option<Gate> {
     let room = |key, usual| choice_or_usual(t, key, D::Length, ZeroTo(WIDEST), usual);
     let clearance = room("clearance", site::USUAL_CLEARANCE);
     let above = room("clearance_above", site::USUAL_CLEARANCE_ABOVE);
+    let posts = posts(t, width);
     t.done();
-    Some(Gate { id: id?, name: name?, width: width?, height: height?, clearance: clearance?, clearance_above: above? })
+    Some(Gate {
+        id: id?,
+        name: name?,
+        width: width?,
+        height: height?,
+        clearance: clearance?,
+        clearance_above: above?,
+        posts: posts.ok()?,
+    })
+}
+
+/// `from` and `to`: the inner faces of its posts in plan; left out: its place is not stated.
+fn posts(t: &Reader<'_>, width: Option<f64>) -> Result<Option<[DVec2; 2]>, Faulty> {
+    let example = |key: &str| format!("{key} = [\"12.0 m\", \"30.0 m\"]");
+    let (from, to) = (t.has("from"), t.has("to"));
+    if !from && !to {
+        return Ok(None);
+    }
+    let post = |key| t.fact_point(key, &example(key), SITE);
+    let (from, to) = (post("from"), post("to"));
+    let (from, to) = (from.ok_or(Faulty)?, to.ok_or(Faulty)?);
+    let apart = from.distance(to);
+    if let Some(width) = width.filter(|w| (apart - w).abs() > POSTS) {
+        let message = text::POSTS_APART.with("apart", metres(apart)).with("width", metres(width));
+        t.warning("from", message, None);
+    }
+    Ok(Some([from, to]))
 }
 
 /// `gates = ["north"]` of a lift: indexes of the gates it passes loaded. Outer `None`: a fault; inner:

@@ -11,7 +11,8 @@ use crate::{
     load_section,
 };
 use crate::{
-    machine_section, placeholder, policy_section, site_section, soil_section, text, thing_section, zone_section,
+    crane_section, lift_wishes, load_list, machine_section, pickup_section, placeholder, policy_section,
+    routine_section, site_section, soil_section, text, thing_section, zone_section,
 };
 use evidence::{Faults, Place};
 use planning::{InputLine, Job};
@@ -85,6 +86,9 @@ fn nothing_stated(job: &mut Job) {
     for lift in &mut job.lifts {
         lift.acceptances.clear();
     }
+    for routine in &mut job.routines {
+        routine.approved_by = None;
+    }
 }
 
 /// The other files of the job: their faults and inputs gather here.
@@ -138,7 +142,9 @@ fn job(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Job> {
     let mut machine_ids = Ids::default();
     let machines = machine_section::machines(root, files, &mut machine_ids);
     let mut load_ids = Ids::default();
-    let loads = load_section::loads(root, &mut load_ids);
+    let load_list = load_list::loads(root, files);
+    let rows = load_list.as_ref().map(|list| list.document.root());
+    let loads = load_section::loads(root, rows.as_ref(), &mut load_ids);
     let mut landing_ids = Ids::default();
     let landings = landing_section::landings(root, &mut landing_ids);
     let (landings, strengths): (Option<Vec<_>>, Vec<_>) = match landings {
@@ -157,19 +163,39 @@ fn job(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Job> {
     let soils = soil_section::soils(root);
     let mut mat_ids = Ids::default();
     let mats = soil_section::mats(root, &mut mat_ids);
+    let mut pickup_ids = Ids::default();
+    let pickups = pickup_section::pickups(root, &mut pickup_ids);
+    let cranes = crane_section::cranes(root);
+    let hours = lift_wishes::span_of_day(root, "hours", false);
     let lifts = lift_section::lifts(
         root,
+        rows.as_ref(),
         &lift_section::Known {
             machines: &machine_ids,
             loads: &load_ids,
             landings: &landing_ids,
             gates: &gate_ids,
             mats: &mat_ids,
+            pickups: &pickup_ids,
             places: landings.as_deref(),
             units: machines.as_deref(),
         },
     );
+    let slot_list = load_list::slots(root, files);
+    let mut delivery_ids = Ids::default();
+    let arriving = pickup_section::Known { loads: &load_ids, pickups: &pickup_ids };
+    let mut deliveries = pickup_section::deliveries(root, &arriving, &mut delivery_ids);
+    if let Some(list) = &slot_list {
+        let more = pickup_section::deliveries(&list.document.root(), &arriving, &mut delivery_ids);
+        deliveries = deliveries.zip(more).map(|(all, more)| all.into_iter().chain(more).collect());
+    }
+    let of_routines = routine_section::Known { machines: &machine_ids, loads: &load_ids, landings: &landing_ids };
+    let routines = routine_section::routines(root, &of_routines);
     let acceptances = accept_section::acceptances(root);
+    drop(rows);
+    for list in [load_list, slot_list].into_iter().flatten() {
+        list.end(root, files);
+    }
     if let (Some(lines), Some(lifts)) = (&lines, &lifts) {
         line_section::near(root, lines, lifts);
     }
@@ -199,6 +225,11 @@ fn job(root: &Reader<'_>, files: &mut Files<'_>) -> Option<Job> {
         soils: soils?,
         mats: mats?,
         lifts: lifts?,
+        pickups: pickups?,
+        cranes: cranes?,
+        deliveries: deliveries?,
+        routines: routines?,
+        hours: hours?,
         policy: policy?,
         acceptances: acceptances?,
         inputs: Vec::new(),

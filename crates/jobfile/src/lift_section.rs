@@ -12,9 +12,9 @@ use crate::node::{Node, Value};
 use crate::quantity_value::Bound::{UpTo, Within, ZeroTo};
 use crate::stance_section::stance;
 use crate::table::{Faulty, Reader};
-use crate::{placeholder, text};
+use crate::{lift_wishes, placeholder, text};
 use evidence::Source;
-use machine::{DAMP_SHARE, Form};
+use machine::{DAMP_SHARE, Form, SupportState};
 use planning::{BulkDensity, JobMachine, Lift, Stand, StopKind, Task, WindInput};
 use quantity::{Dimension as D, metres, metres_per_second};
 use site::Landing;
@@ -26,6 +26,7 @@ pub(crate) struct Known<'i> {
     pub(crate) landings: &'i Ids,
     pub(crate) gates: &'i Ids,
     pub(crate) mats: &'i Ids,
+    pub(crate) pickups: &'i Ids,
     /// The landings themselves, where all could be read.
     pub(crate) places: Option<&'i [Landing]>,
     /// The machines themselves, where all could be read.
@@ -89,26 +90,45 @@ fn bulk_density(t: &Reader<'_>) -> Result<Option<BulkDensity>, Faulty> {
 
 const TASKS: [(&str, Task); 2] = [("set-down", Task::SetDown), ("pick-up", Task::PickUp)];
 
-pub(crate) fn lifts(root: &Reader<'_>, known: &Known<'_>) -> Option<Vec<Lift>> {
-    at_least_one(root, "lift");
+/// The lifts of the job file, and behind them those of a list.
+pub(crate) fn lifts(root: &Reader<'_>, list: Option<&Reader<'_>>, known: &Known<'_>) -> Option<Vec<Lift>> {
+    if list.is_none() {
+        at_least_one(root, "lift");
+    }
     let mut ids = Ids::default();
-    all(root.tables("lift").iter().map(|t| lift(t, known, &mut ids)).collect())
+    let mut tables = root.tables("lift");
+    tables.extend(list.map(|list| list.tables("lift")).unwrap_or_default());
+    let read: Vec<Option<Lift>> = tables.iter().map(|t| lift(t, known, &mut ids)).collect();
+    // A lift may wait for one that stands behind it.
+    let waits: Vec<_> = tables.iter().enumerate().map(|(i, t)| lift_wishes::after(t, &ids, i)).collect();
+    let (mut lifts, waits) = (all(read)?, all(waits)?);
+    for (lift, after) in lifts.iter_mut().zip(waits) {
+        lift.after = after;
+    }
+    Some(lifts)
 }
 
 fn lift(t: &Reader<'_>, known: &Known<'_>, ids: &mut Ids) -> Option<Lift> {
     let id = ids.add(t);
     let name = t.text("name", "name = \"Blocks to the bay\"");
-    let machine = known.machines.reference(t, "machine", text::KIND_MACHINE);
-    let attachment = t.text("attachment", "attachment = \"forks\"");
-    let support = chart_section::support(t);
+    let (choose, choose_read) = lift_wishes::choose(t);
+    // Left to the planner: the first there is, until one is chosen.
+    let machine = if t.has("machine") || !choose.machine {
+        known.machines.reference(t, "machine", text::KIND_MACHINE)
+    } else {
+        known.units.filter(|units| !units.is_empty()).map(|_| 0)
+    };
+    let unit = machine.and_then(|i| known.units?.get(i));
+    let attachment = if t.has("attachment") || !choose.attachment {
+        t.text("attachment", "attachment = \"forks\"")
+    } else {
+        unit.and_then(|u| Some(u.machine.attachments.first()?.id.clone()))
+    };
+    let support =
+        if t.has("support") || !choose.support { chart_section::support(t) } else { Some(SupportState::Tyres) };
     let load = known.loads.reference(t, "load", text::KIND_LOAD);
     let landing = known.landings.reference(t, "landing", text::KIND_LANDING);
-    let stand = t.table("stand", "stand = { at = [\"12.0 m\", \"20.0 m\"], heading = \"0°\" }").map(|s| {
-        let at = s.point("at", "at = [\"12.0 m\", \"20.0 m\"]", SITE);
-        let heading = heading(&s, "heading");
-        s.done();
-        Some(Stand { at: at?, heading: heading? })
-    });
+    let stand = if t.has("stand") || !choose.stand { stand(t) } else { Some(Stand::NOT_CHOSEN) };
     let task = t.optional("task").map_or(Some(Task::SetDown), |node| t.as_choice(node, "task", &TASKS));
     let clear = t.decision("clear", D::Length, Within(0.0, 5.0));
     let stop_gust = t.decision_or_none("stop_gust", D::Speed, ZeroTo(60.0));
@@ -126,17 +146,19 @@ fn lift(t: &Reader<'_>, known: &Known<'_>, ids: &mut Ids) -> Option<Lift> {
     let signaller = t.text_or_none("signaller");
     let side_shift = t.decision_or_none("side_shift", D::Length, Within(-2.0, 2.0));
     let extensions = t.yes_no("extensions");
-    let unit = machine.and_then(|i| known.units?.get(i));
     let stance = stance(t, support, unit.map(|u| &u.machine));
     let bulk_volume = t.decision_or_none("bulk_volume", D::Volume, UpTo(50.0));
     let bulk_density = bulk_density(t);
     let gates = gate_section::passed(t, known.gates);
     let mats = mats(t, known);
     let acceptances = accept_section::acceptances(t);
+    let wishes = lift_wishes::wishes(t, known.pickups);
     t.done();
-    if let (Some(Some(stand)), Some(landing)) = (&stand, landing.and_then(|i| known.places?.get(i))) {
+    if let (Some(stand), Some(landing)) = (&stand, landing.and_then(|i| known.places?.get(i))) {
         near(t, *stand, landing);
     }
+    choose_read.then_some(())?;
+    let wishes = wishes?;
     Some(Lift {
         mats: mats?,
         id: id?,
@@ -145,7 +167,7 @@ fn lift(t: &Reader<'_>, known: &Known<'_>, ids: &mut Ids) -> Option<Lift> {
         attachment: attachment?,
         support: support?,
         load: load?,
-        stand: stand??,
+        stand: stand?,
         landing: landing?,
         task: task?,
         clear: metres(clear?),
@@ -162,7 +184,21 @@ fn lift(t: &Reader<'_>, known: &Known<'_>, ids: &mut Ids) -> Option<Lift> {
         bulk_density: bulk_density.ok()?,
         gates: gates?,
         acceptances: acceptances?,
+        choose,
+        from: wishes.from,
+        window: wishes.window,
+        after: Vec::new(),
+        priority: wishes.priority,
+        minutes: wishes.minutes,
     })
+}
+
+fn stand(t: &Reader<'_>) -> Option<Stand> {
+    let s = t.table("stand", "stand = { at = [\"12.0 m\", \"20.0 m\"], heading = \"0°\" }")?;
+    let at = s.point("at", "at = [\"12.0 m\", \"20.0 m\"]", SITE);
+    let heading = heading(&s, "heading");
+    s.done();
+    Some(Stand { at: at?, heading: heading? })
 }
 
 /// A landing far from its stand: one of them is in other coordinates.
@@ -181,7 +217,7 @@ fn near(t: &Reader<'_>, stand: Stand, landing: &Landing) {
 }
 
 /// `stops = []` states that none of them happens. Left out is a fault: silence is no statement.
-fn stops(t: &Reader<'_>) -> Option<Vec<StopKind>> {
+pub(crate) fn stops(t: &Reader<'_>) -> Option<Vec<StopKind>> {
     let node = t.required("stops", "stops = []")?;
     let still_open = |item: &Node| matches!(&item.value, Value::Text(word) if placeholder::is_open(word));
     let (open, words): (Vec<&Node>, Vec<&Node>) = t.as_list(node, "stops")?.iter().partition(|item| still_open(item));

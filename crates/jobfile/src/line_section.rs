@@ -24,7 +24,12 @@ pub(crate) fn near(root: &Reader<'_>, lines: &[PowerLine], lifts: &[Lift]) {
         let course = line.course.windows(2).map(|w| Segment { a: w[0].extend(0.0), b: w[1].extend(0.0) });
         let distance = spans
             .chain(course)
-            .flat_map(|s| lifts.iter().map(move |l| distance_point_segment(l.stand.at.extend(0.0), &s)))
+            .flat_map(|s| {
+                lifts
+                    .iter()
+                    .filter(|l| l.stand.is_chosen())
+                    .map(move |l| distance_point_segment(l.stand.at.extend(0.0), &s))
+            })
             .fold(f64::INFINITY, f64::min);
         if distance.is_finite() && distance > STAND_TO_LINE {
             let message = text::LINE_FAR.with("line", &line.name).with("distance", metres(distance));

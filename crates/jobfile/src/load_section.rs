@@ -21,9 +21,14 @@ pub const SHEET_WIND_FACTOR: f64 = 1.8;
 
 const CONDITIONS: [(&str, Option<bool>); 3] = [("sound", Some(true)), ("unsound", Some(false)), ("not-seen", None)];
 
-pub(crate) fn loads(root: &Reader<'_>, ids: &mut Ids) -> Option<Vec<(Load, Option<Feet>)>> {
-    at_least_one(root, "load");
-    all(root.tables("load").iter().map(|t| load(t, ids)).collect())
+/// The loads of the job file, and behind them those of a list.
+pub(crate) fn loads(root: &Reader<'_>, list: Option<&Reader<'_>>, ids: &mut Ids) -> Option<Vec<(Load, Option<Feet>)>> {
+    if list.is_none() {
+        at_least_one(root, "load");
+    }
+    let mut tables = root.tables("load");
+    tables.extend(list.map(|list| list.tables("load")).unwrap_or_default());
+    all(tables.iter().map(|t| load(t, ids)).collect())
 }
 
 /// Depth, width, height of a box, m.

@@ -6,7 +6,7 @@ use crate::quantity_value::Bound::{UpTo, Within, ZeroTo};
 use crate::schema_notes::Notes;
 use crate::table::Reader;
 use crate::{attachment_section, axle_section, body_section, boom_section, chart_section};
-use crate::{format, identity_section, text};
+use crate::{format, identity_section, steering_section, text};
 use evidence::Faults;
 use geometry::DVec2;
 use machine::{
@@ -104,6 +104,7 @@ fn machine(root: &Reader<'_>) -> Option<Machine> {
     let limits = root.table("limits", "[limits]").map(|t| limits(&t));
     let outline = root.table("outline", "[outline]").map(|t| outline(&t));
     let wind_areas = root.table("wind_areas", "[wind_areas]").map(|t| wind_areas(&t));
+    let steering = root.table_or_none("steering").map(|t| steering_section::steering(&t));
     let charts = root.tables("chart");
     root.done();
 
@@ -133,7 +134,9 @@ fn machine(root: &Reader<'_>) -> Option<Machine> {
         limits: limits??,
         outline: outline??,
         wind_areas: wind_areas??,
+        steering,
     };
+    steering_section::can_turn(root, &machine);
     let stands = standing(root, &machine) && crate::machine_carried::carried(root, &machine);
     around_tyres(root, &machine);
     if let Some(t) = &rear_axle {

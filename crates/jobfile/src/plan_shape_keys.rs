@@ -62,6 +62,12 @@ pub(crate) fn outline(t: &Reader<'_>) -> Option<PlanArea> {
     area(t, points(t, node, "outline", unit.as_deref(), 3)?)
 }
 
+/// The outline under another key, which is there.
+pub(crate) fn area_of(t: &Reader<'_>, node: &Node, key: &str) -> Option<PlanArea> {
+    let unit = t.list_unit();
+    enclosed(t, key, points(t, node, key, unit.as_deref(), 3)?)
+}
+
 fn points(t: &Reader<'_>, node: &Node, key: &str, unit: Option<&str>, least: usize) -> Option<Vec<geometry::DVec2>> {
     let certainty = t.sourced(node, key);
     let points = t.as_points(t.optional(key)?, key, unit, least, SITE)?;
@@ -70,14 +76,18 @@ fn points(t: &Reader<'_>, node: &Node, key: &str, unit: Option<&str>, least: usi
 }
 
 /// An outline that crosses itself encloses nobody knows what.
-fn area(t: &Reader<'_>, mut outer: Vec<geometry::DVec2>) -> Option<PlanArea> {
+fn area(t: &Reader<'_>, outer: Vec<geometry::DVec2>) -> Option<PlanArea> {
+    enclosed(t, "outline", outer)
+}
+
+fn enclosed(t: &Reader<'_>, key: &str, mut outer: Vec<geometry::DVec2>) -> Option<PlanArea> {
     outer.dedup();
     if outer.len() > 1 && outer.first() == outer.last() {
         outer.pop();
     }
     let area = PlanArea { outer, holes: Vec::new() };
     if area.check().is_err() {
-        t.fault("outline", text::OUTLINE_CROSSES, Some(text::HINT_CORNERS_IN_ORDER.message()));
+        t.fault(key, text::OUTLINE_CROSSES, Some(text::HINT_CORNERS_IN_ORDER.message()));
         return None;
     }
     Some(area)

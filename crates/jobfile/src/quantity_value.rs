@@ -103,7 +103,14 @@ impl<'d> Reader<'d> {
     /// Puts a value on the input list.
     pub fn note(&self, key: &str, node: &Node, certainty: Certainty) {
         let path = self.path_of(key);
-        self.document().record(self.label_of(key), &path, node.span, certainty);
+        match &node.value {
+            // In a list the unit stands over the column: as read, not as written in the cell.
+            Value::Text(read) => {
+                let value = read.split_whitespace().collect::<Vec<_>>().join(" ");
+                self.document().record_as(self.label_of(key), &path, node.span, value, certainty);
+            }
+            _ => self.document().record(self.label_of(key), &path, node.span, certainty),
+        }
     }
 
     /// A point of two lengths (a decision), each at most `most` m either way.

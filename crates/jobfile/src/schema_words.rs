@@ -1185,4 +1185,132 @@ evidence::messages! {
     FIELD_EXCAVATION_PEOPLE = "field-excavation-people" [];
     /// Mats under its wheels or pads, by id; left out: none.
     FIELD_LIFT_MAT = "field-lift-mat" [];
+    /// Steering and travel, as its maker states them.
+    FIELD_STEERING = "field-steering" [];
+    /// Turning radius over the outer front tyre, front wheels alone at full lock.
+    FIELD_STEERING_TWO = "field-steering-two" [];
+    /// The same with all four wheels at full lock.
+    FIELD_STEERING_FOUR = "field-steering-four" [];
+    /// True if all four wheels can steer the same way.
+    FIELD_STEERING_CRAB = "field-steering-crab" [];
+    /// Greatest speed with a load on.
+    FIELD_TRAVEL_SPEED = "field-travel-speed" [];
+    /// Working hours, from and to; left out: not stated.
+    FIELD_HOURS = "field-hours" [];
+    /// Places where loads wait to be fetched.
+    FIELD_PICKUP = "field-pickup" [];
+    /// Short name for lifts.
+    FIELD_PICKUP_ID = "field-pickup-id" [];
+    /// Name of the place.
+    FIELD_PICKUP_NAME = "field-pickup-name" [];
+    /// Where the middle of the load’s underside lies.
+    FIELD_PICKUP_AT = "field-pickup-at" [];
+    /// Direction in which the forks go in, clockwise from north; left out: any.
+    FIELD_PICKUP_HEADING = "field-pickup-heading" [];
+    /// Height of the surface that loads lie on; left out: the ground there.
+    FIELD_PICKUP_LEVEL = "field-pickup-level" [];
+    /// Inner face of one post, in plan.
+    FIELD_GATE_FROM = "field-gate-from" [];
+    /// Inner face of the other post, in plan.
+    FIELD_GATE_TO = "field-gate-to" [];
+    /// What the planner may choose; left out: nothing.
+    FIELD_LIFT_CHOOSE = "field-lift-choose" [];
+    /// Where the load waits, by its id.
+    FIELD_LIFT_FROM = "field-lift-from" [];
+    /// Not to begin before, to be done by.
+    FIELD_LIFT_WINDOW = "field-lift-window" [];
+    /// Lifts that must be done before it, by id.
+    FIELD_LIFT_AFTER = "field-lift-after" [];
+    /// 1 (first) to 9 (last); left out: 5.
+    FIELD_LIFT_PRIORITY = "field-lift-priority" [];
+    /// How long it takes; left out: estimated.
+    FIELD_LIFT_MINUTES = "field-lift-minutes" [];
+    /// Other machines whose reach crosses the airspace.
+    FIELD_CRANE = "field-crane" [];
+    /// Short name.
+    FIELD_CRANE_ID = "field-crane-id" [];
+    /// Name of the machine.
+    FIELD_CRANE_NAME = "field-crane-name" [];
+    /// The axis it turns about, in plan.
+    FIELD_CRANE_AT = "field-crane-at" [];
+    /// How far arm or load reach from its axis.
+    FIELD_CRANE_RADIUS = "field-crane-radius" [];
+    /// How far its tail swings; left out: nothing that matters.
+    FIELD_CRANE_TAIL = "field-crane-tail" [];
+    /// Lowest height of what swings, with the load.
+    FIELD_CRANE_FROM_HEIGHT = "field-crane-from-height" [];
+    /// Greatest height of what swings.
+    FIELD_CRANE_TO_HEIGHT = "field-crane-to-height" [];
+    /// When it works; left out: always.
+    FIELD_CRANE_TIMES = "field-crane-times" [];
+    /// Who has priority, in words.
+    FIELD_CRANE_RULE = "field-crane-rule" [];
+    /// Who set that rule.
+    FIELD_CRANE_BY = "field-crane-by" [];
+    /// A list of loads, one row a load and its lift.
+    FIELD_LOADS_FROM = "field-loads-from" [];
+    /// The list in the job folder.
+    FIELD_LOADS_FROM_FILE = "field-loads-from-file" [];
+    /// Condition of rows that state none.
+    FIELD_LOADS_CONDITION = "field-loads-condition" [];
+    /// Error of the centre of rows that state none.
+    FIELD_LOADS_CENTRE_ERROR = "field-loads-centre-error" [];
+    /// Wind shape factor of rows that state none.
+    FIELD_LOADS_WIND_FACTOR = "field-loads-wind-factor" [];
+    /// What tickets leave out, in rows that state nothing.
+    FIELD_LOADS_LEFT_OUT = "field-loads-left-out" [];
+    /// Height above the landing at which loads are carried in, in rows that state none.
+    FIELD_LOADS_CLEAR = "field-loads-clear" [];
+    /// Gust at which lifts stop, in rows that state none.
+    FIELD_LOADS_STOP_GUST = "field-loads-stop-gust" [];
+    /// What happens in these lifts that is forbidden; [] states nothing.
+    FIELD_LOADS_STOPS = "field-loads-stops" [];
+    /// A list of deliveries, one row a slot.
+    FIELD_SLOTS_FROM = "field-slots-from" [];
+    /// Deliveries and their slots.
+    FIELD_DELIVERY = "field-delivery" [];
+    /// Short name.
+    FIELD_DELIVERY_ID = "field-delivery-id" [];
+    /// Loads that come with it, by id.
+    FIELD_DELIVERY_LOADS = "field-delivery-loads" [];
+    /// When it may be unloaded, from and to.
+    FIELD_DELIVERY_SLOT = "field-delivery-slot" [];
+    /// Where it is unloaded, by the id of the pickup.
+    FIELD_DELIVERY_PLACE = "field-delivery-place" [];
+    /// Approved plans for families of lifts that are alike.
+    FIELD_ROUTINE = "field-routine" [];
+    /// Short name.
+    FIELD_ROUTINE_ID = "field-routine-id" [];
+    /// Name of the routine.
+    FIELD_ROUTINE_NAME = "field-routine-name" [];
+    /// Machine, by its id.
+    FIELD_ROUTINE_MACHINE = "field-routine-machine" [];
+    /// Attachment, by its id in the machine file.
+    FIELD_ROUTINE_ATTACHMENT = "field-routine-attachment" [];
+    /// On tyres, stabilizers or outriggers.
+    FIELD_ROUTINE_SUPPORT = "field-routine-support" [];
+    /// The heaviest and largest of the family, by its id.
+    FIELD_ROUTINE_LOAD = "field-routine-load" [];
+    /// Or a mass and a size that none exceeds.
+    FIELD_ROUTINE_LOAD_UP_TO = "field-routine-load-up-to" [];
+    /// Greatest mass, all ranges included.
+    FIELD_ROUTINE_MASS = "field-routine-mass" [];
+    /// Greatest depth along the forks.
+    FIELD_ROUTINE_DEPTH = "field-routine-depth" [];
+    /// Greatest width.
+    FIELD_ROUTINE_WIDTH = "field-routine-width" [];
+    /// Greatest height.
+    FIELD_ROUTINE_HEIGHT = "field-routine-height" [];
+    /// Landings, by id.
+    FIELD_ROUTINE_LANDINGS = "field-routine-landings" [];
+    /// Or the corners of an area: every landing in it.
+    FIELD_ROUTINE_LANDING_AREA = "field-routine-landing-area" [];
+    /// Corners of the area where the middle of its front axle stands.
+    FIELD_ROUTINE_STANDS = "field-routine-stands" [];
+    /// Gust at which it stops.
+    FIELD_ROUTINE_STOP_GUST = "field-routine-stop-gust" [];
+    /// Steepest ground that it stands on.
+    FIELD_ROUTINE_GROUND = "field-routine-ground" [];
+    /// Who approved it; left out: nobody, and it allows nothing.
+    FIELD_ROUTINE_APPROVED = "field-routine-approved" [];
 }

@@ -5,7 +5,7 @@ use crate::table::{Faulty, Reader};
 use crate::text;
 use evidence::Certainty;
 use geometry::DVec2;
-use planning::{InputLine, Job};
+use planning::{InputLine, Job, Stand};
 use quantity::metres;
 use site::Site;
 
@@ -43,7 +43,8 @@ pub(crate) fn join(root: &Reader<'_>, job: &mut Job, site: Option<Site>) {
     let bounds = site.ground.surfaces.iter().filter_map(|s| s.terrain.bounds());
     if let Some((low, high)) = bounds.reduce(|(l, h), (l2, h2)| (l.min(l2), h.max(h2))) {
         let near = |p: DVec2| (low - p).max(p - high).max(DVec2::ZERO).length() <= NEAR;
-        if !job.lifts.is_empty() && !job.lifts.iter().any(|l| near(l.stand.at)) {
+        let mut stands = job.lifts.iter().map(|l| l.stand).filter(Stand::is_chosen).peekable();
+        if stands.peek().is_some() && !stands.any(|s| near(s.at)) {
             let message = text::SITE_FAR
                 .with("west", metres(low.x))
                 .with("east", metres(high.x))

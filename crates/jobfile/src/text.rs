@@ -448,4 +448,34 @@ evidence::messages! {
     GROUND_FACTORS_UNANSWERED = "jobfile-ground-factors-unanswered" [];
     /// Kind of thing: mat.
     KIND_MAT = "jobfile-kind-mat" [];
+    /// Kind of thing: place where loads wait.
+    KIND_PICKUP = "jobfile-kind-pickup" [];
+    /// Kind of thing: lift.
+    KIND_LIFT = "jobfile-kind-lift" [];
+    /// A lift that waits for itself.
+    AFTER_ITSELF = "jobfile-after-itself" [id];
+    /// The posts of a gate are farther apart or nearer than its width.
+    POSTS_APART = "jobfile-posts-apart" [apart, width];
+    /// A turning radius that no machine with that wheelbase runs on.
+    TURNS_TOO_TIGHT = "jobfile-turns-too-tight" [key, radius];
+    /// Hint: the radius is that over the outer front tyre.
+    HINT_OVER_THE_TYRES = "jobfile-hint-over-the-tyres" [];
+    /// A quote in a list that nothing closes.
+    LIST_QUOTE = "jobfile-list-quote" [];
+    /// Hint: close it, or double a quote that belongs to the text.
+    HINT_LIST_QUOTE = "jobfile-hint-list-quote" [];
+    /// A list without rows.
+    LIST_EMPTY = "jobfile-list-empty" [];
+    /// A row with more or fewer cells than the header.
+    LIST_ROW_CELLS = "jobfile-list-row-cells" [found, expected];
+    /// Hint: decimal commas need another separator or quotes.
+    HINT_LIST_ROW_CELLS = "jobfile-hint-list-row-cells" [];
+    /// A column that means nothing.
+    LIST_COLUMN_UNKNOWN = "jobfile-list-column-unknown" [column];
+    /// A column that is there twice.
+    LIST_COLUMN_TWICE = "jobfile-list-column-twice" [column];
+    /// A row without a value that it needs.
+    LIST_CELL_MISSING = "jobfile-list-cell-missing" [column];
+    /// Hint: fill the cell, or state the value for all rows in the job file.
+    HINT_LIST_CELL_MISSING = "jobfile-hint-list-cell-missing" [];
 }

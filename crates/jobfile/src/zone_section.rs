@@ -64,7 +64,7 @@ fn zone(t: &Reader<'_>, ids: &mut Ids) -> Option<Zone> {
 }
 
 /// `times = ["07:00-09:30"]`; left out: always.
-fn times(t: &Reader<'_>) -> Option<Vec<DayTime>> {
+pub(crate) fn times(t: &Reader<'_>) -> Option<Vec<DayTime>> {
     let Some(node) = t.optional("times") else { return Some(Vec::new()) };
     let items = t.as_list(node, "times")?;
     t.expects("times", || Kind::Text);
@@ -80,7 +80,7 @@ fn times(t: &Reader<'_>) -> Option<Vec<DayTime>> {
     all(read.collect())
 }
 
-fn day_time(written: &str) -> Option<DayTime> {
+pub(crate) fn day_time(written: &str) -> Option<DayTime> {
     let minute = |clock: &str| {
         let (h, m) = clock.trim().split_once(':')?;
         let (h, m) = (h.parse::<u16>().ok()?, m.parse::<u16>().ok().filter(|_| m.len() == 2)?);

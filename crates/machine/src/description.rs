@@ -53,6 +53,8 @@ pub struct Machine {
     pub outline: Outline,
     /// Side areas that the wind sees.
     pub wind_areas: WindAreas,
+    /// How it steers and drives; `None`: not stated.
+    pub steering: Option<crate::SteeringData>,
 }
 
 /// A rigid part with mass.

@@ -14,6 +14,7 @@
 //! - [`materials`]: densities by material, each with its source
 //! - [`Pallet`]: base and layers to parts with centres
 //! - [`liquid`]: where a liquid goes when its tank tilts
+//! - [`SteeringData`]: turning radii over tyres, and the circle of the machine's middle
 //! - [`Hanging`]: force in a sling leg, swing of a hung load
 //! - [`Defect`]: what may be wrong with a load
 
@@ -45,6 +46,7 @@ pub mod material_names;
 mod materials;
 mod pallet;
 mod rigging;
+mod steering;
 pub mod text;
 mod tools;
 mod tyre_stiffness;
@@ -73,5 +75,6 @@ pub use load_part::{ByVolume, LoadPart, PartMass, Water};
 pub use materials::{DAMP_SHARE, Form, Material, Origin, material, materials};
 pub use pallet::{FLUSH, Layer, Overhang, Pallet, Stack};
 pub use rigging::{CHOKE_ANGLE, CHOKER, Edges, Fitting, Hanging, Hitch, Lever, Swing, USUAL_SWING};
+pub use steering::SteeringData;
 pub use tools::{Bucket, Clamp, HOLD_RESERVE, Hold, Jib, OtherTool, Platform, UNSTATED_WIDTH};
 pub use tyre_stiffness::{sidewall, tyre_stiffness};

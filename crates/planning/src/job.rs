@@ -1,12 +1,12 @@
 //! Everything a plan is made from.
 
-use crate::{GroundFactors, LandingStrength, SiteMat, SoilArea};
+use crate::{Choose, Crane, Delivery, GroundFactors, LandingStrength, Pickup, Routine, SiteMat, SoilArea};
 use geometry::DVec2;
 use ground::pallet_feet::Feet;
 use machine::{LatchSeen, Load, LockSeen, Machine, SupportState};
 use quantity::{Length, Pressure, Speed};
 use serde::{Deserialize, Serialize};
-use site::{Gate, Ground, Landing, PowerLine, Surroundings};
+use site::{DayTime, Gate, Ground, Landing, PowerLine, Surroundings};
 
 /// A package of lifts on one site.
 #[derive(Debug, Clone)]
@@ -47,6 +47,16 @@ pub struct Job {
     pub mats: Vec<SiteMat>,
     /// Lifts.
     pub lifts: Vec<Lift>,
+    /// Places where loads wait.
+    pub pickups: Vec<Pickup>,
+    /// Other machines whose reach crosses the airspace.
+    pub cranes: Vec<Crane>,
+    /// Deliveries by slot.
+    pub deliveries: Vec<Delivery>,
+    /// Approved plans for families of lifts that are alike.
+    pub routines: Vec<Routine>,
+    /// Working hours; `None`: not stated.
+    pub hours: Option<DayTime>,
     /// Required reserves and allowances.
     pub policy: Policy,
     /// What named persons accepted for the whole job.
@@ -238,6 +248,18 @@ pub struct Lift {
     pub gates: Option<Vec<usize>>,
     /// What named persons accepted for this lift.
     pub acceptances: Vec<Acceptance>,
+    /// What the planner may choose; a machine, attachment or support that was left out is then the first there is.
+    pub choose: Choose,
+    /// Index into `Job::pickups` of where the load waits; `None`: not stated.
+    pub from: Option<usize>,
+    /// Not to begin before, to be done by; `None`: any time.
+    pub window: Option<DayTime>,
+    /// Indexes into `Job::lifts` of those that must be done before it begins.
+    pub after: Vec<usize>,
+    /// 1 (first) to 9 (last); `None`: not stated, see [`USUAL_PRIORITY`](crate::USUAL_PRIORITY).
+    pub priority: Option<u8>,
+    /// How long it takes, as somebody states it, min; `None`: estimated.
+    pub minutes: Option<u16>,
 }
 
 /// Front tyres of a machine with its stabilizers down.
@@ -319,6 +341,16 @@ pub struct Stand {
     pub at: DVec2,
     /// Heading, inside angle (rad counter-clockwise from east).
     pub heading: f64,
+}
+
+impl Stand {
+    /// No place yet: the planner is to choose one. Not a number, so that no check of it ever passes.
+    pub const NOT_CHOSEN: Self = Self { at: DVec2::NAN, heading: f64::NAN };
+
+    /// True for a place that somebody stated or that was chosen.
+    pub fn is_chosen(&self) -> bool {
+        self.at.is_finite() && self.heading.is_finite()
+    }
 }
 
 /// The wind at which the lift stops.

@@ -30,6 +30,7 @@ mod standing;
 mod steps;
 pub mod text;
 mod tolerance;
+mod work;
 
 pub use chart_doubts::{ChartDoubt, chart_doubts};
 pub use check::{LiftCheck, check_lift, check_lift_with};
@@ -49,6 +50,10 @@ pub use set_backs::{LineOf, SetBackLine, SetBacks, lift_lines, planning_lines};
 pub use soil_area::{GroundFactors, SiteMat, SoilArea};
 pub use stand_field::{FieldCell, FieldGrid, FieldSpec, ORDER, Reason, StandField, StandSearch, StandTolerance, Worker, refused_first};
 pub use tolerance::{Borne, STEPS, Tolerance, ToleranceOf};
+pub use work::{Choose, Crane, Delivery, Pickup, Routine, RoutineLandings, RoutineLoad};
+
+/// Priority of a lift that states none: the middle of 1 to 9.
+pub const USUAL_PRIORITY: u8 = 5;
 
 /// The name of a support state.
 pub fn support_name(support: machine::SupportState) -> evidence::TextId {

@@ -1,5 +1,7 @@
 //! Gates and other narrow places that loads are driven through.
 
+use geometry::DVec2;
+
 /// Room on either side of what passes, m, where the job states none (common practice).
 pub const USUAL_CLEARANCE: f64 = 0.30;
 
@@ -21,4 +23,6 @@ pub struct Gate {
     pub clearance: f64,
     /// Room that must stay above, m.
     pub clearance_above: f64,
+    /// Where its two posts stand in plan, m; `None`: not stated.
+    pub posts: Option<[DVec2; 2]>,
 }

@@ -202,6 +202,7 @@ pub(crate) fn busy(side: f64) -> Site {
         height,
         clearance: 0.3,
         clearance_above: 0.2,
+        posts: None,
     };
     Site {
         name: "Invented site".into(),

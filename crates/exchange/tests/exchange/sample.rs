@@ -248,6 +248,7 @@ pub(crate) fn site() -> Site {
             height: None,
             clearance: 0.3,
             clearance_above: 0.2,
+            posts: None,
         }],
         surroundings: Surroundings { things: things().into(), excavations, buried, zones: zones() },
     }

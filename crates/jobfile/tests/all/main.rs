@@ -11,6 +11,8 @@ mod faults_ground;
 mod faults_job;
 mod faults_machine;
 mod folder;
+mod job_plan_keys;
+mod loads_listed;
 mod loads_read;
 mod mats_read;
 mod needs;

@@ -188,7 +188,7 @@ fn rigging_that_nobody_looked_at_is_a_condition_and_what_is_wrong_stops() {
 }
 
 fn gate(width: f64, height: Option<f64>) -> Gate {
-    Gate { id: "n".into(), name: "North gate".into(), width, height, clearance: 0.3, clearance_above: 0.2 }
+    Gate { id: "n".into(), name: "North gate".into(), width, height, clearance: 0.3, clearance_above: 0.2, posts: None }
 }
 
 #[test]

@@ -74,6 +74,7 @@ pub(crate) fn r1() -> Machine {
         levelling: Some(Levelling { pin_height: 0.7, range: degrees(12.0), indicator_error: degrees(0.5) }),
         outriggers: None,
         slew: None,
+        steering: None,
         stabilizers: Some(Stabilizers { pad: DVec2::new(0.45, 1.2), pad_area: 0.16, rear_axle_free: false }),
         boom: Boom {
             foot: DVec2::new(-2.6, 1.9),

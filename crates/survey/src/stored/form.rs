@@ -234,4 +234,6 @@ pub(super) struct Gate {
     pub(super) height: Option<f64>,
     pub(super) clearance: f64,
     pub(super) clearance_above: f64,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) posts: Option<[[f64; 2]; 2]>,
 }

@@ -263,5 +263,6 @@ fn gate(g: form::Gate) -> site::Gate {
         height: g.height,
         clearance: g.clearance,
         clearance_above: g.clearance_above,
+        posts: g.posts.map(|[a, b]| [at(a), at(b)]),
     }
 }

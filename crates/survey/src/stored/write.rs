@@ -215,6 +215,7 @@ fn gate(g: &site::Gate) -> form::Gate {
         height: g.height,
         clearance: g.clearance,
         clearance_above: g.clearance_above,
+        posts: g.posts.map(|[a, b]| [point(a), point(b)]),
     }
 }
 
@@ -257,7 +258,7 @@ fn finite(stored: &StoredSite) -> bool {
                 && l.survey_error.si().is_finite()
                 && l.swing.si().is_finite()
         })
-        && site.gates.iter().all(|g| known(&g.height) && g.width.is_finite())
+        && site.gates.iter().all(|g| known(&g.height) && g.width.is_finite() && g.posts.iter().flatten().all(flat))
         && site.landings.iter().all(|l| {
             flat(&l.at)
                 && l.level.is_finite()

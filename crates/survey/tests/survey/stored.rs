@@ -4,8 +4,8 @@ use crate::reference::{bytes, codes, present};
 use geometry::DVec2;
 use quantity::{kilovolts, metres};
 use site::{
-    Body, Buried, BuriedKind, Columns, DayTime, Excavation, Grid, Ground, GroundSource, Opening, PlanArea, PlanShape,
-    PowerLine, Site, SoilType, Span, Support, Surroundings, Terrain, Thing, ThingKind, Tin, Zone, ZoneRule,
+    Body, Buried, BuriedKind, Columns, DayTime, Excavation, Gate, Grid, Ground, GroundSource, Opening, PlanArea,
+    PlanShape, PowerLine, Site, SoilType, Span, Support, Surroundings, Terrain, Thing, ThingKind, Tin, Zone, ZoneRule,
 };
 use survey::{GroundOptions, StoreError, StoredSite, read_ground, read_stored, write_stored};
 
@@ -107,6 +107,17 @@ fn whole() -> StoredSite {
             }],
             zones: vec![zone(ZoneRule::NoGo), zone(ZoneRule::OneWay { heading: 1.25 })],
         },
+        gates: [None, Some([DVec2::new(1.25, 2.5), DVec2::new(5.25, 2.5)])]
+            .map(|posts| Gate {
+                id: "g".into(),
+                name: "gate".into(),
+                width: 4.0,
+                height: None,
+                clearance: 0.3,
+                clearance_above: 0.2,
+                posts,
+            })
+            .into(),
         ..Site::default()
     };
     let waiting =
@@ -123,6 +134,7 @@ fn a_site_comes_back_as_it_was() {
     assert_eq!((&after.site.name, after.site.epsg), (&before.site.name, before.site.epsg));
     let (a, b) = (&after.site.surroundings, &before.site.surroundings);
     assert_eq!((&a.excavations, &a.buried, &a.zones), (&b.excavations, &b.buried, &b.zones));
+    assert_eq!((&after.site.gates, after.site.gates.len()), (&before.site.gates, 2));
     assert_eq!(a.things[..2], b.things[..2]);
     let (Body::Columns(ca), Body::Columns(cb)) = (&a.things[2].body, &b.things[2].body) else { panic!("columns") };
     assert_eq!(ca.iter().collect::<Vec<_>>(), cb.iter().collect::<Vec<_>>(), "tops in whole millimetres");
