@@ -13,6 +13,7 @@
 mod chart_doubts;
 mod check;
 mod checks;
+mod choosing;
 mod context;
 mod distance_check;
 mod job;
@@ -34,6 +35,7 @@ mod work;
 
 pub use chart_doubts::{ChartDoubt, chart_doubts};
 pub use check::{LiftCheck, check_lift, check_lift_with};
+pub use choosing::StandFrom;
 pub use distance_check::{DistanceAnswer, DistanceQuestion, MeasuredFrom, MeasuredTo, NoAnswer, distance_check};
 pub use job::{
     Acceptance, BulkDensity, CabSeen, Examination, FrontTyres, Job, JobMachine, Kept, Lift, Matter, Policy, Seen,
@@ -48,7 +50,10 @@ pub use plan_job::{digest, plan};
 pub use scene::{datum_text, reach_text};
 pub use set_backs::{LineOf, SetBackLine, SetBacks, lift_lines, planning_lines};
 pub use soil_area::{GroundFactors, SiteMat, SoilArea};
-pub use stand_field::{FieldCell, FieldGrid, FieldSpec, ORDER, Reason, StandField, StandSearch, StandTolerance, Worker, refused_first};
+pub use stand_field::{
+    FieldCell, FieldGrid, FieldKind, FieldScene, FieldSpec, FieldState, FoundStand, ORDER, Reason, StandField,
+    StandSearch, StandTolerance, Worker, best_stands, refused_first,
+};
 pub use tolerance::{Borne, STEPS, Tolerance, ToleranceOf};
 pub use work::{Choose, Crane, Delivery, Pickup, Routine, RoutineLandings, RoutineLoad};
 
@@ -99,6 +104,7 @@ pub fn checks_not_in_the_chart(machine: &machine::Machine) -> Vec<evidence::Text
         text::CHECK_OBSTACLES,
         text::CHECK_PEOPLE,
         text::CHECK_ROUTE,
+        text::CHECK_STAND,
     ];
     checks.extend(machine.slew.map(|_| text::CHECK_SLEWING));
     checks
@@ -140,6 +146,7 @@ pub fn check_name(check: &str) -> Option<evidence::TextId> {
         "people" => text::CHECK_PEOPLE,
         "route" => text::CHECK_ROUTE,
         "slewing" => text::CHECK_SLEWING,
+        "stand" => text::CHECK_STAND,
         _ => return None,
     })
 }

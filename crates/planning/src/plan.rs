@@ -97,6 +97,21 @@ pub struct LiftPlan {
     /// How much more of one thing the lift bears until its verdict turns; empty for a no-go.
     #[serde(default)]
     pub tolerances: Vec<crate::Tolerance>,
+    /// Whether the stand was stated or found.
+    #[serde(default)]
+    pub stand_from: crate::StandFrom,
+    /// How far off the stand may be; `null` for a no-go.
+    #[serde(default)]
+    pub stand_tolerance: Option<crate::StandTolerance>,
+    /// Other stands that work, the best first.
+    #[serde(default)]
+    pub other_stands: Vec<crate::FoundStand>,
+    /// The ground around the landing by what a stand there would give.
+    #[serde(default)]
+    pub field: Option<crate::FieldScene>,
+    /// For a lift that works nowhere: changes that were tried and would do.
+    #[serde(default)]
+    pub changes: Vec<Message>,
     /// Side elevation, where the machine could be posed.
     pub elevation: Option<ElevationScene>,
     /// Chart picture, where a chart exists.

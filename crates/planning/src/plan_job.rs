@@ -1,12 +1,16 @@
 //! The plan of a whole job.
 
 use crate::check::{LiftCheck, check_lift_with, governing};
-use crate::checks::{chart, ground, wind};
+use crate::checks::{angle, chart, ground, metres, wind};
+use crate::choosing::{Chosen, RADIUS, changes, choose};
 use crate::plan::PLAN_SCHEMA;
 use crate::set_backs::SetBacks;
 use crate::tolerance::tolerances;
-use crate::{InputLine, Job, LiftPlan, LoadSummary, Plan, PlanHead, StandSummary, scene, steps, text};
-use evidence::{Certainty, Finding, Message, Status, Verdict};
+use crate::{
+    InputLine, Job, LiftPlan, LoadSummary, Plan, PlanHead, Reason, StandField, StandFrom, StandSummary, StandTolerance,
+    scene, stand_field, steps, text,
+};
+use evidence::{Certainty, Finding, Message, Source, Status, TextId, Verdict};
 use sha2::{Digest, Sha256};
 
 /// Plans a job: every lift at its stated stand. Same job, same engine version, same plan.
@@ -92,6 +96,8 @@ fn warning_at(fault: &evidence::Fault) -> Message {
 }
 
 fn plan_lift(job: &Job, lift: &crate::Lift, set_backs: &mut SetBacks) -> LiftPlan {
+    let chosen = choose(job, lift, set_backs);
+    let lift = &chosen.lift;
     let stand = StandSummary {
         east_m: lift.stand.at.x,
         north_m: lift.stand.at.y,
@@ -114,6 +120,10 @@ fn plan_lift(job: &Job, lift: &crate::Lift, set_backs: &mut SetBacks) -> LiftPla
     let tolerances = tolerances(&check, set_backs);
     let mut findings = check.findings();
     wind::add_turn(&mut findings, &tolerances);
+    let stand_tolerance = (check.verdict() != Verdict::NoGo).then(|| stand_field::tolerance(&check.ctx, set_backs));
+    findings.extend(stand_finding(&check, &chosen, stand_tolerance.as_ref()));
+    let verdict = findings.iter().map(|f| f.status).max().map_or(Verdict::NoGo, Into::into).max(check.verdict());
+    let changes = if works_nowhere(&chosen, verdict) { changes(job, lift) } else { Vec::new() };
     let posed = check.posed.as_ref().ok();
     LiftPlan {
         id: lift.id.clone(),
@@ -133,19 +143,65 @@ fn plan_lift(job: &Job, lift: &crate::Lift, set_backs: &mut SetBacks) -> LiftPla
             size_m: [ctx.load.depth, ctx.load.width, ctx.load.height],
         },
         stand: posed_stand(&check, stand),
-        verdict: check.verdict(),
+        verdict,
         governing: governing(&findings),
         // Nobody is told how to make a lift that must not be made.
         steps: match posed {
-            Some(p) if check.verdict() != Verdict::NoGo => steps::steps(ctx, p),
+            Some(p) if verdict != Verdict::NoGo => steps::steps(ctx, p),
             _ => Vec::new(),
         },
         wheels: check.statics.as_ref().map_or_else(Vec::new, |s| ground::wheel_forces(ctx, s)),
         tolerances,
+        stand_from: chosen.from,
+        stand_tolerance,
+        field: chosen.scene(),
+        other_stands: chosen.others,
+        changes,
         elevation: posed.and_then(|p| scene::elevation(&check, p)),
         chart: posed.and_then(|p| scene::chart(&check, p)),
         findings,
     }
+}
+
+/// True for a no-go for which no other stand is known.
+fn works_nowhere(chosen: &Chosen, verdict: Verdict) -> bool {
+    verdict == Verdict::NoGo && chosen.others.is_empty()
+}
+
+/// How far off the stand may be, or that there is none.
+fn stand_finding(check: &LiftCheck<'_>, chosen: &Chosen, tolerance: Option<&StandTolerance>) -> Option<Finding> {
+    if chosen.from == StandFrom::Nowhere {
+        let reason = |id: TextId| text::STAND_NOT_SOUGHT.with("reason", id);
+        let field = chosen.field.as_ref();
+        let everywhere = field.and_then(|f| f.everywhere.iter().find(|(_, s)| *s > Status::Condition));
+        let message = match everywhere {
+            Some((check, _)) => reason(crate::check_name(check).unwrap_or(text::REASON_EVERYWHERE)),
+            // What lies out of reach, or on another side, tells nobody anything.
+            None => {
+                let plain = |r: &Reason| matches!(r, Reason::Approach | Reason::Reach);
+                let why = field.map_or_else(Vec::new, StandField::why_not);
+                let by = why.iter().map(|(r, _)| *r).find(|r| !plain(r)).or_else(|| why.first().map(|(r, _)| *r));
+                text::STAND_NOWHERE
+                    .with("radius", metres(RADIUS))
+                    .with("reason", by.map_or(text::REASON_SURVEY, Reason::name))
+            }
+        };
+        return Some(Finding::new("stand", Status::NoGo, message).source(Source::Mechanics));
+    }
+    let t = tolerance?;
+    let (disc, turn) = (metres(t.disc_m), angle(t.turn_rad));
+    let practice = Source::CommonPractice;
+    if stand_field::led(&check.ctx, t) {
+        let message = text::STAND_BY_EYE.with("disc", disc).with("turn", turn);
+        return Some(Finding::new("stand", Status::Go, message).source(practice));
+    }
+    let (asked, asked_turn) = stand_field::by_eye();
+    let message = text::STAND_BY_TAPE
+        .with("disc", disc)
+        .with("turn", turn)
+        .with("asked", metres(asked))
+        .with("asked_turn", angle(asked_turn));
+    Some(Finding::new("stand", Status::Condition, message).remedy(text::DO_SET_OUT).source(practice))
 }
 
 fn posed_stand(check: &LiftCheck<'_>, mut stand: StandSummary) -> StandSummary {
@@ -210,6 +266,11 @@ fn unresolved(job: &Job, lift: &crate::Lift, stand: StandSummary) -> LiftPlan {
         steps: Vec::new(),
         wheels: Vec::new(),
         tolerances: Vec::new(),
+        stand_from: crate::StandFrom::default(),
+        stand_tolerance: None,
+        field: None,
+        other_stands: Vec::new(),
+        changes: Vec::new(),
         elevation: None,
         chart: None,
     }

@@ -1358,6 +1358,44 @@ evidence::messages! {
     WAY_LEFT = "way-left" [];
     /// Way of a machine: to the right.
     WAY_RIGHT = "way-right" [];
+    /// State of a piece of ground: not looked at.
+    FIELD_OUTSIDE = "field-outside" [];
+    /// State of a piece of ground: not yet known.
+    FIELD_NOT_YET = "field-not-yet" [];
+    /// State of a piece of ground: a stand there is go.
+    FIELD_GO = "field-go" [];
+    /// State of a piece of ground: a stand there is go with conditions.
+    FIELD_CONDITION = "field-condition" [];
+    /// State of a piece of ground: it cannot be told.
+    FIELD_CANNOT_TELL = "field-cannot-tell" [];
+    /// State of a piece of ground: a stand there is no-go.
+    FIELD_NO_GO = "field-no-go" [];
+    /// Name of the check: how far off the stand may be.
+    CHECK_STAND = "check-stand" [];
+    /// The stand may be off by `disc` any way and its heading by `turn`.
+    STAND_BY_EYE = "stand-by-eye" [disc, turn];
+    /// The stand may be off by less than is found by eye: `disc`, or `turn` of its heading; `asked` and `asked_turn` would do.
+    STAND_BY_TAPE = "stand-by-tape" [disc, turn, asked, asked_turn];
+    /// Do: set the stand out by tape, with a signaller.
+    DO_SET_OUT = "do-set-out" [];
+    /// Do: there is more room at `east` and `north`, heading `heading`.
+    DO_STAND_THERE = "do-stand-there" [east, north, heading];
+    /// No place within `radius` of the landing is allowed; most of the ground in reach is refused by `reason`.
+    STAND_NOWHERE = "stand-nowhere" [radius, reason];
+    /// No place was looked for, as `reason` refuses any.
+    STAND_NOT_SOUGHT = "stand-not-sought" [reason];
+    /// What would make it work: half the load at a time.
+    CHANGE_HALF_LOAD = "change-half-load" [mass];
+    /// What would make it work: this machine so equipped.
+    CHANGE_EQUIPMENT = "change-equipment" [machine, attachment, support];
+    /// What would make it work: loads taken from any side.
+    CHANGE_ANY_SIDE = "change-any-side" [];
+    /// What would make it work: a line dead and visibly grounded.
+    CHANGE_LINE_DEAD = "change-line-dead" [line];
+    /// What would make it work: a mat under each wheel or pad.
+    CHANGE_MAT = "change-mat" [mat];
+    /// What would make it work: another place, where the lift states one.
+    CHANGE_STAND = "change-stand" [east, north, heading];
     /// Why not there: the ground is not surveyed.
     REASON_SURVEY = "reason-survey" [];
     /// Why not there: the boom cannot point at the landing from the allowed side.

@@ -9,17 +9,24 @@
 //! - [`StandField`]: the answers, cell by cell, which may be filled in coarse steps first
 //! - [`FieldCell`]: one answer; [`FieldCell::NOT_YET`] where nobody has asked yet
 //! - [`StandTolerance`]: how far off a stand may be
+//! - [`best_stands`]: the best of a field, checked whole
+//! - [`FieldScene`]: the field as a plan keeps it
 //! - [`Reason`]: what refuses a stand, in order
 
 mod aim;
+mod best;
 mod cell_check;
 mod field;
 mod reason;
+mod scene;
 mod search;
 mod tolerance;
 
+pub(crate) use best::led;
+pub use best::{FoundStand, best_stands};
 pub use field::{FieldCell, FieldGrid, StandField};
 pub use reason::{ORDER, Reason, refused_first};
+pub use scene::{FieldKind, FieldScene, FieldState};
 pub use search::{FieldSpec, StandSearch, Worker};
 pub use tolerance::StandTolerance;
-pub(crate) use tolerance::tolerance;
+pub(crate) use tolerance::{by_eye, tolerance};

@@ -23,8 +23,13 @@ const FINE_TURNED: f64 = 0.1 * core::f64::consts::PI / 180.0;
 const WAYS: usize = 16;
 
 /// Below these a stand is to be set out by tape, with a signaller, m and rad (common practice).
-pub(crate) const BY_EYE: f64 = 0.3;
-pub(crate) const BY_EYE_TURNED: f64 = 3.0 * core::f64::consts::PI / 180.0;
+pub(super) const BY_EYE: f64 = 0.3;
+const BY_EYE_TURNED: f64 = 3.0 * core::f64::consts::PI / 180.0;
+
+/// What a stand must bear to be found by eye, m and rad.
+pub(crate) fn by_eye() -> (f64, f64) {
+    (BY_EYE, BY_EYE_TURNED)
+}
 
 /// How far off a stand may be. The stand's error that the job states is counted besides, at every place tried.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, schemars::JsonSchema)]

@@ -1,0 +1,136 @@
+//! The best that a job allows for one lift.
+
+use super::combinations::combinations;
+use crate::check::check_lift_with;
+use crate::stand_field::{FieldScene, FieldSpec, FoundStand, StandField, StandSearch, best_stands};
+use crate::{Job, Lift, SetBacks, Stand};
+use core::ops::ControlFlow;
+use evidence::{Status, Verdict};
+use geometry::DVec2;
+use serde::{Deserialize, Serialize};
+
+/// Where a plan's stand comes from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, schemars::JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum StandFrom {
+    /// The job states it.
+    #[default]
+    Stated,
+    /// It was looked for and found.
+    Found,
+    /// It was looked for, and there is none.
+    Nowhere,
+}
+
+/// A lift with what was chosen for it.
+pub(crate) struct Chosen {
+    pub(crate) lift: Lift,
+    pub(crate) from: StandFrom,
+    /// The ground around its landing; `None` where it cannot be looked at.
+    pub(crate) field: Option<StandField>,
+    /// Stands that work with the chosen equipment, the best first; the chosen one is not among them.
+    pub(crate) others: Vec<FoundStand>,
+}
+
+/// Radius that is looked at, m.
+pub(crate) const RADIUS: f64 = 15.0;
+/// Cells of a plan's field, and of the first look at every way to equip a lift, m.
+const CELL: f64 = 0.2;
+const FIRST_LOOK: f64 = 0.6;
+/// Ways that are looked at closely, of those that pass somewhere.
+const CLOSELY: usize = 3;
+/// Stands kept for each lift.
+const KEPT: usize = 4;
+
+/// The whole field of a lift in cells of that size, m.
+pub(super) fn field<'a>(job: &'a Job, lift: &'a Lift, cell: f64) -> Option<(StandSearch<'a>, StandField)> {
+    let search = StandSearch::new(job, lift, FieldSpec { radius: RADIUS, cell })?;
+    let field = search.run(&mut |_, _, _| ControlFlow::Continue(()));
+    Some((search, field))
+}
+
+/// Chooses what the lift leaves to the planner. What it states it keeps: a stated stand also where a better one is found,
+/// unless it is left to the planner and does not work.
+pub(crate) fn choose(job: &Job, lift: &Lift, set_backs: &mut SetBacks) -> Chosen {
+    let lift = &equipped(job, lift, set_backs);
+    let looked = field(job, lift, CELL);
+    let mut found = match &looked {
+        Some((search, field)) if field.floor() <= Status::Condition => {
+            best_stands(job, lift, search, field, set_backs, KEPT)
+        }
+        _ => Vec::new(),
+    };
+    let field = looked.map(|(_, field)| field);
+    let stated = lift.stand.is_chosen();
+    let keeps = stated && (!lift.choose.stand || passes(job, lift, set_backs));
+    if keeps {
+        let apart = |f: &FoundStand| DVec2::new(f.east_m, f.north_m).distance(lift.stand.at) >= 1.0;
+        found.retain(apart);
+        return Chosen { lift: lift.clone(), from: StandFrom::Stated, field, others: found };
+    }
+    if found.is_empty() {
+        return Chosen { lift: lift.clone(), from: StandFrom::Nowhere, field, others: found };
+    }
+    let stand = found.remove(0).stand();
+    Chosen { lift: Lift { stand, ..lift.clone() }, from: StandFrom::Found, field, others: found }
+}
+
+/// The lift with the best machine, attachment and support state that it leaves to the planner.
+fn equipped(job: &Job, lift: &Lift, set_backs: &mut SetBacks) -> Lift {
+    let ways = combinations(job, lift);
+    if ways.len() < 2 {
+        return lift.clone();
+    }
+    if lift.stand.is_chosen() && !lift.choose.stand {
+        // The place is stated: whatever does it best from there.
+        let key = |way: &Lift, set_backs: &mut SetBacks| verdict_there(job, way, set_backs);
+        let mut best: Option<(Verdict, &Lift)> = None;
+        for way in &ways {
+            let verdict = key(way, set_backs);
+            if best.is_none_or(|(known, _)| verdict < known) {
+                best = Some((verdict, way));
+            }
+        }
+        return best.map_or_else(|| lift.clone(), |(_, way)| way.clone());
+    }
+    // A first look tells where each passes at all; the most ground first, the stated way before others as good.
+    let mut passing: Vec<(f64, &Lift)> = ways
+        .iter()
+        .filter_map(|way| {
+            let (_, field) = field(job, way, FIRST_LOOK)?;
+            (field.floor() <= Status::Condition && field.passing_area() > 0.0).then(|| (field.passing_area(), way))
+        })
+        .collect();
+    passing.sort_by(|a, b| b.0.total_cmp(&a.0));
+    let mut best: Option<(FoundStand, &Lift)> = None;
+    for (_, way) in passing.into_iter().take(CLOSELY) {
+        let Some((search, field)) = field(job, way, CELL) else { continue };
+        let Some(found) = best_stands(job, way, &search, &field, set_backs, 1).into_iter().next() else { continue };
+        if best.as_ref().is_none_or(|(known, _)| found.better_than(known)) {
+            best = Some((found, way));
+        }
+    }
+    best.map_or_else(|| lift.clone(), |(_, way)| way.clone())
+}
+
+fn verdict_there(job: &Job, lift: &Lift, set_backs: &mut SetBacks) -> Verdict {
+    check_lift_with(job, lift, set_backs).map_or(Verdict::NoGo, |check| check.verdict())
+}
+
+fn passes(job: &Job, lift: &Lift, set_backs: &mut SetBacks) -> bool {
+    verdict_there(job, lift, set_backs) != Verdict::NoGo
+}
+
+impl Chosen {
+    /// The field as the plan keeps it.
+    pub(crate) fn scene(&self) -> Option<FieldScene> {
+        self.field.as_ref().map(FieldScene::from)
+    }
+}
+
+impl FoundStand {
+    /// The place that the checks know.
+    pub(crate) fn stand(&self) -> Stand {
+        Stand { at: DVec2::new(self.east_m, self.north_m), heading: geometry::heading_from_degrees(self.heading_deg) }
+    }
+}

@@ -1,0 +1,144 @@
+//! The best stands of a field: checked whole, with how far off they may be.
+
+use super::tolerance::{BY_EYE, StandTolerance, tolerance};
+use super::{StandField, StandSearch};
+use crate::check::{check_lift_with, governing};
+use crate::context::Context;
+use crate::{Job, Lift, SetBacks, Stand, Task};
+use evidence::Verdict;
+use serde::{Deserialize, Serialize};
+
+/// A stand that was looked for and found: where, and what it is worth.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, schemars::JsonSchema)]
+pub struct FoundStand {
+    /// East of the middle of the front axle, m.
+    pub east_m: f64,
+    /// North, m.
+    pub north_m: f64,
+    /// Heading, degrees clockwise from north.
+    pub heading_deg: f64,
+    /// Verdict of the whole check there.
+    pub verdict: Verdict,
+    /// Least reserve of all its findings; `null`: none has a number.
+    pub reserve: Option<f64>,
+    /// The check that governs, by its id.
+    pub governing: String,
+    /// How far off it may be.
+    pub tolerance: StandTolerance,
+}
+
+/// Clear ground beyond which more makes a stand no better, m.
+const ENOUGH: f64 = 0.5;
+/// Stands nearer to each other than this are one, m.
+const APART: f64 = 1.5;
+/// Stands checked whole, for each that is asked for.
+const TRIED: usize = 3;
+
+/// The best stands of a field, the best first, at least 1.5 m from each other: first by verdict, then whether they may be
+/// set out by eye, then by the least reserve. Among the cells that pass those are tried first that have most clear ground
+/// around them, and of these the nearest to the landing; a better one may have been left out.
+pub fn best_stands(
+    job: &Job,
+    lift: &Lift,
+    search: &StandSearch<'_>,
+    field: &StandField,
+    set_backs: &mut SetBacks,
+    count: usize,
+) -> Vec<FoundStand> {
+    let mut found: Vec<FoundStand> = candidates(field, count.saturating_mul(TRIED))
+        .into_iter()
+        .filter_map(|i| found(job, lift, search.stand(i), set_backs))
+        .filter(|f| f.verdict != Verdict::NoGo)
+        .collect();
+    found.sort_by(|a, b| rank(a).cmp(&rank(b)).then(b.least().total_cmp(&a.least())));
+    found.truncate(count);
+    found
+}
+
+/// Verdict, then whether it may be set out by eye.
+fn rank(found: &FoundStand) -> (Verdict, bool) {
+    (found.verdict, !found.tolerance.by_eye())
+}
+
+impl FoundStand {
+    fn least(&self) -> f64 {
+        self.reserve.unwrap_or(f64::INFINITY)
+    }
+
+    /// True if it comes before another one.
+    pub(crate) fn better_than(&self, other: &Self) -> bool {
+        (rank(self), -self.least()) < (rank(other), -other.least())
+    }
+}
+
+/// One stand checked whole; `None` if the lift refers to what the job does not have.
+fn found(job: &Job, lift: &Lift, stand: Stand, set_backs: &mut SetBacks) -> Option<FoundStand> {
+    let there = Lift { stand, ..lift.clone() };
+    let check = check_lift_with(job, &there, set_backs)?;
+    let verdict = check.verdict();
+    let findings = check.findings();
+    let reserve = findings.iter().filter_map(|f| f.reserve).reduce(|a, b| if a.is_nan() || a <= b { a } else { b });
+    let tolerance = tolerance(&check.ctx, set_backs);
+    let verdict = if led(&check.ctx, &tolerance) { verdict } else { verdict.max(Verdict::GoWithConditions) };
+    Some(FoundStand {
+        east_m: stand.at.x,
+        north_m: stand.at.y,
+        heading_deg: geometry::heading_to_degrees(stand.heading),
+        verdict,
+        reserve,
+        governing: findings.get(governing(&findings)).map_or_else(String::new, |f| f.check.to_string()),
+        tolerance,
+    })
+}
+
+/// True where a stand need not be set out by tape. Forks that are driven into a load are led by sight of it: there only the
+/// place counts.
+pub(crate) fn led(ctx: &Context<'_>, tolerance: &StandTolerance) -> bool {
+    tolerance.by_eye() || (ctx.lift.task == Task::PickUp && tolerance.disc_m >= BY_EYE - 1e-9)
+}
+
+/// Cells that pass, most promising first, each at least [`APART`] from those before it.
+fn candidates(field: &StandField, count: usize) -> Vec<usize> {
+    let grid = field.grid;
+    let mut passing: Vec<_> = field
+        .cells()
+        .filter(|(_, cell)| cell.placed.is_some_and(|s| s <= evidence::Status::Condition))
+        .map(|(i, cell)| {
+            let clear = clear_around(field, i);
+            let steps = (clear.min(ENOUGH) * 10.0).round() as i64;
+            (cell.placed, -steps, grid.at(i).distance(grid.centre), i)
+        })
+        .collect();
+    passing.sort_by(|a, b| (a.0, a.1).cmp(&(b.0, b.1)).then(a.2.total_cmp(&b.2)).then(a.3.cmp(&b.3)));
+    let mut out: Vec<usize> = Vec::new();
+    for (.., i) in passing {
+        if out.len() == count {
+            break;
+        }
+        if out.iter().all(|o| grid.at(*o).distance(grid.at(i)) >= APART) {
+            out.push(i);
+        }
+    }
+    out
+}
+
+/// Distance to the nearest cell that does not pass, as far as [`ENOUGH`] and a cell, m.
+fn clear_around(field: &StandField, i: usize) -> f64 {
+    let grid = field.grid;
+    let reach = (ENOUGH / grid.cell).ceil() as i64 + 1;
+    let at = grid.at(i);
+    let mut least = f64::INFINITY;
+    for dy in -reach..=reach {
+        for dx in -reach..=reach {
+            let there = at + geometry::DVec2::new(dx as f64, dy as f64) * grid.cell;
+            let passes = grid
+                .cell_at(there)
+                .and_then(|k| field.cell(k).placed)
+                .is_some_and(|s| s <= evidence::Status::Condition);
+            if !passes {
+                least = least.min(there.distance(at));
+            }
+        }
+    }
+    least
+}
