@@ -137,6 +137,13 @@ impl SetBackStore {
         if let Some(known) = known {
             return Ok(known);
         }
+        // One strip under all of it lets most wheels stand that are not near, whichever way the machine is turned.
+        if let Some(one) = under_all(&asked) {
+            let solved = self.solve(kind, vec![one])?;
+            if lets(&solved) {
+                return Ok(solved);
+            }
+        }
         let rough = self.solve(kind, asked.iter().map(roughly).collect())?;
         if lets(&rough) { Ok(rough) } else { self.solve(kind, asked) }
     }
@@ -172,9 +179,23 @@ fn roughly([from, to, pressure]: &Rung) -> Rung {
     [from.div_euclid(HALF_METRE) * HALF_METRE, up(*to, HALF_METRE), up(*pressure, DOUBLING)]
 }
 
-/// True if every row of `asked` lies within its row of `more` and presses no harder: then no slip is better off under more.
+/// One rough strip that reaches under all rows and presses as all of them would where they overlap; none without rows.
+fn under_all(rows: &[Rung]) -> Option<Rung> {
+    let from = rows.iter().map(|r| r[0]).min()?;
+    let to = rows.iter().map(|r| r[1]).max()?;
+    let pressure = rows.iter().map(|r| strip(r).pressure).sum();
+    rung(&Surcharge { from: f64::from(from) * GRID, to: f64::from(to) * GRID, pressure }).map(|r| roughly(&r))
+}
+
+/// True if every row of `asked` lies within its row of `more` and presses no harder, or all within the one row of it that
+/// presses as all of them together: then no slip is better off under more.
 fn covers(more: &[Rung], asked: &[Rung]) -> bool {
-    let row = |(m, a): (&Rung, &Rung)| m[0] <= a[0] && m[1] >= a[1] && m[2] >= a[2];
+    let within = |m: &Rung, a: &Rung| m[0] <= a[0] && m[1] >= a[1];
+    let row = |(m, a): (&Rung, &Rung)| within(m, a) && m[2] >= a[2];
+    if let ([one], true) = (more, asked.len() > 1) {
+        let all: f64 = asked.iter().map(|a| strip(a).pressure).sum();
+        return asked.iter().all(|a| within(one, a)) && strip(one).pressure >= all;
+    }
     more.len() == asked.len() && more.iter().zip(asked).all(row)
 }
 

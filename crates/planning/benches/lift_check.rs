@@ -14,7 +14,7 @@ use ground::edge_strength::{EdgeLayer, Exposure};
 use ground::set_back::{Edge, SetBack, Side, set_back};
 use ground::set_back_store::SetBackStore;
 use ground::wheel_row::WheelRow;
-use planning::{SetBacks, check_lift, check_lift_with, plan};
+use planning::{SetBacks, check_lift, check_lift_with, plan_as_stated as plan};
 use std::collections::BTreeMap;
 use std::hint::black_box;
 use std::time::Instant;

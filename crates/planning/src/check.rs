@@ -17,7 +17,7 @@ use crate::{Job, Lift};
 use evidence::{Finding, Status, Verdict};
 
 /// Id of the check against the maker's wind limit.
-const WIND_LIMIT: &str = "wind";
+pub(crate) const WIND_LIMIT: &str = "wind";
 
 /// What the checks of one lift found: enough to decide, no text and no working.
 pub struct LiftCheck<'a> {

@@ -4,7 +4,7 @@
 //! - [`check_lift`]: every check of one lift in fixed order; numbers and status only
 //! - [`StandSearch`], [`StandField`]: the ground around a landing by what a stand there would give
 //! - [`SetBacks`]: what excavations ask of wheels, solved once; read by every check, and drawn
-//! - [`plan`]: the whole job: findings with working, verdicts, scenes for drawings
+//! - [`plan`], [`plan_as_stated`]: the whole job: findings with working, verdicts, scenes for drawings
 //! - [`Plan`]: what all later stages read; nothing downstream recomputes it
 //! - [`chart_doubts`]: what the machine's own statics say against a chart
 //! - [`distance_check`]: the quick look-up: inside or outside the chart, never "go"
@@ -46,7 +46,7 @@ pub use plan::{
     ChartScene, ChartZoneScene, ElevationScene, InputLine, LiftPlan, LineScene, LoadSummary, PLAN_SCHEMA, Plan,
     PlanHead, PolygonScene, StandSummary, WheelForce,
 };
-pub use plan_job::{digest, plan};
+pub use plan_job::{digest, plan, plan_as_stated};
 pub use scene::{datum_text, reach_text};
 pub use set_backs::{LineOf, SetBackLine, SetBacks, lift_lines, planning_lines};
 pub use soil_area::{GroundFactors, SiteMat, SoilArea};

@@ -137,14 +137,20 @@ pub struct LoadSummary {
     pub size_m: [f64; 3],
 }
 
-/// The stand in a plan.
+/// The stand in a plan. A lift without a stand has none of its numbers: `null`, read back as not a number.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, schemars::JsonSchema)]
 pub struct StandSummary {
     /// East of the middle of the front axle, m.
+    #[serde(deserialize_with = "not_known")]
+    #[schemars(with = "Option<f64>")]
     pub east_m: f64,
     /// North, m.
+    #[serde(deserialize_with = "not_known")]
+    #[schemars(with = "Option<f64>")]
     pub north_m: f64,
     /// Heading, degrees clockwise from north.
+    #[serde(deserialize_with = "not_known")]
+    #[schemars(with = "Option<f64>")]
     pub heading_deg: f64,
     /// Ground height under front left, front right, rear left, rear right (`null`: not known), m.
     pub wheel_heights_m: [Option<f64>; 4],
@@ -153,8 +159,12 @@ pub struct StandSummary {
     /// Slope across, positive falling to the left... left wheel lower.
     pub slope_across: Option<Ranged>,
     /// From the front face of the front tyres straight ahead to the near edge of the landing, m.
+    #[serde(deserialize_with = "not_known")]
+    #[schemars(with = "Option<f64>")]
     pub face_to_landing_m: f64,
     /// How far the boom's line passes to the left of the landing's middle, m; negative: to the right.
+    #[serde(deserialize_with = "not_known")]
+    #[schemars(with = "Option<f64>")]
     pub passes_left_m: f64,
     /// Ground file that gave the heights.
     pub ground: Option<String>,
@@ -289,4 +299,9 @@ impl Plan {
     pub fn worst(lifts: &[LiftPlan]) -> Verdict {
         lifts.iter().map(|l| l.verdict).max().unwrap_or(Verdict::NoGo)
     }
+}
+
+/// A number, or `null` for one that is not known.
+fn not_known<'de, D: serde::Deserializer<'de>>(from: D) -> Result<f64, D::Error> {
+    Ok(Option::<f64>::deserialize(from)?.unwrap_or(f64::NAN))
 }

@@ -7,16 +7,30 @@ use crate::plan::PLAN_SCHEMA;
 use crate::set_backs::SetBacks;
 use crate::tolerance::tolerances;
 use crate::{
-    InputLine, Job, LiftPlan, LoadSummary, Plan, PlanHead, Reason, StandField, StandFrom, StandSummary, StandTolerance,
-    scene, stand_field, steps, text,
+    InputLine, Job, Lift, LiftPlan, LoadSummary, Plan, PlanHead, Reason, StandField, StandFrom, StandSummary,
+    StandTolerance, scene, stand_field, steps, text,
 };
 use evidence::{Certainty, Finding, Message, Source, Status, TextId, Verdict};
 use sha2::{Digest, Sha256};
 
-/// Plans a job: every lift at its stated stand. Same job, same engine version, same plan.
+/// Plans a job: every lift with what is chosen for it, the ground around its landing, how far off its stand may be. Same job,
+/// same engine version, same plan.
 pub fn plan(job: &Job) -> Plan {
+    of_lifts(job, |lift, set_backs| {
+        let chosen = choose(job, lift, set_backs);
+        plan_lift(job, chosen, true, set_backs)
+    })
+}
+
+/// The same as the job states it, without looking around: nothing is chosen, no other stand is sought, and how far off a
+/// stand may be is not asked. A part of the time.
+pub fn plan_as_stated(job: &Job) -> Plan {
+    of_lifts(job, |lift, set_backs| plan_lift(job, Chosen::as_stated(lift), false, set_backs))
+}
+
+fn of_lifts(job: &Job, mut of_lift: impl FnMut(&Lift, &mut SetBacks) -> LiftPlan) -> Plan {
     let mut set_backs = SetBacks::default();
-    let lifts: Vec<_> = job.lifts.iter().map(|l| plan_lift(job, l, &mut set_backs)).collect();
+    let lifts: Vec<_> = job.lifts.iter().map(|l| of_lift(l, &mut set_backs)).collect();
     let mut plan = Plan {
         schema: PLAN_SCHEMA.to_owned(),
         engine: env!("CARGO_PKG_VERSION").to_owned(),
@@ -95,8 +109,7 @@ fn warning_at(fault: &evidence::Fault) -> Message {
     }
 }
 
-fn plan_lift(job: &Job, lift: &crate::Lift, set_backs: &mut SetBacks) -> LiftPlan {
-    let chosen = choose(job, lift, set_backs);
+fn plan_lift(job: &Job, chosen: Chosen, looks_around: bool, set_backs: &mut SetBacks) -> LiftPlan {
     let lift = &chosen.lift;
     let stand = StandSummary {
         east_m: lift.stand.at.x,
@@ -123,7 +136,7 @@ fn plan_lift(job: &Job, lift: &crate::Lift, set_backs: &mut SetBacks) -> LiftPla
     let stand_tolerance = (check.verdict() != Verdict::NoGo).then(|| stand_field::tolerance(&check.ctx, set_backs));
     findings.extend(stand_finding(&check, &chosen, stand_tolerance.as_ref()));
     let verdict = findings.iter().map(|f| f.status).max().map_or(Verdict::NoGo, Into::into).max(check.verdict());
-    let changes = if works_nowhere(&chosen, verdict) { changes(job, lift) } else { Vec::new() };
+    let changes = if looks_around && works_nowhere(&chosen, verdict) { changes(job, lift) } else { Vec::new() };
     let posed = check.posed.as_ref().ok();
     LiftPlan {
         id: lift.id.clone(),
@@ -239,7 +252,7 @@ fn posed_stand(check: &LiftCheck<'_>, mut stand: StandSummary) -> StandSummary {
 }
 
 /// A lift whose machine, load or landing is not in the job: nothing can be told.
-fn unresolved(job: &Job, lift: &crate::Lift, stand: StandSummary) -> LiftPlan {
+fn unresolved(job: &Job, lift: &Lift, stand: StandSummary) -> LiftPlan {
     let finding = Finding::new("chart", Status::CannotTell, text::LIFT_UNRESOLVED);
     let zero = evidence::Ranged::exact(0.0);
     LiftPlan {

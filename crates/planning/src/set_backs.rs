@@ -47,6 +47,11 @@ impl SetBacks {
         self.whether = whether;
     }
 
+    /// True while only whether is asked.
+    pub(crate) fn asks_only_whether(&self) -> bool {
+        self.whether
+    }
+
     /// How many answers were solved.
     pub fn solved(&self) -> usize {
         self.store.solved()

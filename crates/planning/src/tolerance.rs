@@ -18,6 +18,7 @@ use crate::checks::{angle, kilograms, metres, wind};
 use crate::context::Context;
 use crate::posed::contacts;
 use crate::set_backs::SetBacks;
+use crate::stand_field::refuses_nothing;
 use crate::{Lift, Policy, WindInput, text};
 use evidence::{Message, Ranged, TextId, Verdict};
 use geometry::DVec2;
@@ -260,7 +261,11 @@ impl<'a> Trial<'a> {
             ..self.base
         };
         // What is quickly told first.
-        let turned = refused_at_once(&ctx).or_else(|| check_context(ctx, &mut self.set_backs).refused_by());
+        let turned = if refuses_nothing(&ctx, &mut self.set_backs) {
+            None
+        } else {
+            refused_at_once(&ctx).or_else(|| check_context(ctx, &mut self.set_backs).refused_by())
+        };
         (self.load.mass_kg, self.load.centre_left, self.lift.wind) = (mass, left, wind);
         turned
     }

@@ -40,7 +40,7 @@ const FIRST_LOOK: f64 = 0.6;
 /// Ways that are looked at closely, of those that pass somewhere.
 const CLOSELY: usize = 3;
 /// Stands kept for each lift.
-const KEPT: usize = 4;
+const KEPT: usize = 3;
 
 /// The whole field of a lift in cells of that size, m.
 pub(super) fn field<'a>(job: &'a Job, lift: &'a Lift, cell: f64) -> Option<(StandSearch<'a>, StandField)> {
@@ -83,10 +83,9 @@ fn equipped(job: &Job, lift: &Lift, set_backs: &mut SetBacks) -> Lift {
     }
     if lift.stand.is_chosen() && !lift.choose.stand {
         // The place is stated: whatever does it best from there.
-        let key = |way: &Lift, set_backs: &mut SetBacks| verdict_there(job, way, set_backs);
         let mut best: Option<(Verdict, &Lift)> = None;
         for way in &ways {
-            let verdict = key(way, set_backs);
+            let verdict = verdict_there(job, way, set_backs);
             if best.is_none_or(|(known, _)| verdict < known) {
                 best = Some((verdict, way));
             }
@@ -122,6 +121,12 @@ fn passes(job: &Job, lift: &Lift, set_backs: &mut SetBacks) -> bool {
 }
 
 impl Chosen {
+    /// Nothing chosen, nothing looked at.
+    pub(crate) fn as_stated(lift: &Lift) -> Self {
+        let from = if lift.stand.is_chosen() { StandFrom::Stated } else { StandFrom::Nowhere };
+        Self { lift: lift.clone(), from, field: None, others: Vec::new() }
+    }
+
     /// The field as the plan keeps it.
     pub(crate) fn scene(&self) -> Option<FieldScene> {
         self.field.as_ref().map(FieldScene::from)

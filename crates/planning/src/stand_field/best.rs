@@ -32,7 +32,7 @@ const ENOUGH: f64 = 0.5;
 /// Stands nearer to each other than this are one, m.
 const APART: f64 = 1.5;
 /// Stands checked whole, for each that is asked for.
-const TRIED: usize = 3;
+const TRIED: usize = 2;
 
 /// The best stands of a field, the best first, at least 1.5 m from each other: first by verdict, then whether they may be
 /// set out by eye, then by the least reserve. Among the cells that pass those are tried first that have most clear ground
@@ -45,14 +45,56 @@ pub fn best_stands(
     set_backs: &mut SetBacks,
     count: usize,
 ) -> Vec<FoundStand> {
-    let mut found: Vec<FoundStand> = candidates(field, count.saturating_mul(TRIED))
+    let mut checked: Vec<Checked> = candidates(field, count.saturating_mul(TRIED))
         .into_iter()
-        .filter_map(|i| found(job, lift, search.stand(i), set_backs))
-        .filter(|f| f.verdict != Verdict::NoGo)
+        .filter_map(|i| checked(job, lift, search.stand(i), set_backs))
+        .filter(|c| c.verdict != Verdict::NoGo)
         .collect();
+    checked.sort_by(|a, b| a.verdict.cmp(&b.verdict).then(b.least().total_cmp(&a.least())));
+    checked.truncate(count);
+    let mut found: Vec<_> = checked.into_iter().filter_map(|c| c.found(job, lift, set_backs)).collect();
     found.sort_by(|a, b| rank(a).cmp(&rank(b)).then(b.least().total_cmp(&a.least())));
-    found.truncate(count);
     found
+}
+
+/// A stand whose check was made.
+struct Checked {
+    stand: Stand,
+    verdict: Verdict,
+    reserve: Option<f64>,
+    governing: String,
+}
+
+/// `None` if the lift refers to what the job does not have.
+fn checked(job: &Job, lift: &Lift, stand: Stand, set_backs: &mut SetBacks) -> Option<Checked> {
+    let there = Lift { stand, ..lift.clone() };
+    let check = check_lift_with(job, &there, set_backs)?;
+    let findings = check.findings();
+    let reserve = findings.iter().filter_map(|f| f.reserve).reduce(|a, b| if a.is_nan() || a <= b { a } else { b });
+    let governing = findings.get(governing(&findings)).map_or_else(String::new, |f| f.check.to_string());
+    Some(Checked { stand, verdict: check.verdict(), reserve, governing })
+}
+
+impl Checked {
+    fn least(&self) -> f64 {
+        self.reserve.unwrap_or(f64::INFINITY)
+    }
+
+    fn found(self, job: &Job, lift: &Lift, set_backs: &mut SetBacks) -> Option<FoundStand> {
+        let Self { stand, verdict, reserve, governing } = self;
+        let ctx = Context { stand, ..Context::new(job, lift)? };
+        let tolerance = tolerance(&ctx, set_backs);
+        let verdict = if led(&ctx, &tolerance) { verdict } else { verdict.max(Verdict::GoWithConditions) };
+        Some(FoundStand {
+            east_m: stand.at.x,
+            north_m: stand.at.y,
+            heading_deg: geometry::heading_to_degrees(stand.heading),
+            verdict,
+            reserve,
+            governing,
+            tolerance,
+        })
+    }
 }
 
 /// Verdict, then whether it may be set out by eye.
@@ -69,26 +111,6 @@ impl FoundStand {
     pub(crate) fn better_than(&self, other: &Self) -> bool {
         (rank(self), -self.least()) < (rank(other), -other.least())
     }
-}
-
-/// One stand checked whole; `None` if the lift refers to what the job does not have.
-fn found(job: &Job, lift: &Lift, stand: Stand, set_backs: &mut SetBacks) -> Option<FoundStand> {
-    let there = Lift { stand, ..lift.clone() };
-    let check = check_lift_with(job, &there, set_backs)?;
-    let verdict = check.verdict();
-    let findings = check.findings();
-    let reserve = findings.iter().filter_map(|f| f.reserve).reduce(|a, b| if a.is_nan() || a <= b { a } else { b });
-    let tolerance = tolerance(&check.ctx, set_backs);
-    let verdict = if led(&check.ctx, &tolerance) { verdict } else { verdict.max(Verdict::GoWithConditions) };
-    Some(FoundStand {
-        east_m: stand.at.x,
-        north_m: stand.at.y,
-        heading_deg: geometry::heading_to_degrees(stand.heading),
-        verdict,
-        reserve,
-        governing: findings.get(governing(&findings)).map_or_else(String::new, |f| f.check.to_string()),
-        tolerance,
-    })
 }
 
 /// True where a stand need not be set out by tape. Forks that are driven into a load are led by sight of it: there only the

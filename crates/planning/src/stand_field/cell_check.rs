@@ -2,13 +2,14 @@
 
 use super::FieldCell;
 use super::reason::{Reason, of_check};
-use crate::check::{check_context, sudden_status};
+use crate::check::{WIND_LIMIT, check_context, everywhere, sudden_status};
 use crate::checks::surely::{Surely, surely};
 use crate::checks::{
-    approach, buried, chart, edges, ground, level, line, load_shape, obstacle, sight, steering, zones,
+    approach, bearing, buried, chart, edges, ground, level, line, load_shape, mat_stack, obstacle, rutting, settlement,
+    sight, statics, steering, zones,
 };
 use crate::context::Context;
-use crate::posed::{Posed, aim, posed};
+use crate::posed::{Posed, aim, contacts, posed};
 use crate::set_backs::SetBacks;
 use evidence::Status;
 
@@ -63,16 +64,28 @@ fn early(ctx: &Context<'_>) -> Result<(Posed, Status), Refusal> {
     Ok((posed, with(so_far, Reason::Load, tilted)?))
 }
 
-/// Everything else, where the statics are proven to be go and the forces need not be known exactly; `None` where the whole
-/// check has to tell.
+/// Everything else, where the statics are proven to refuse nothing; `None` where the whole check has to tell.
 fn late(
     ctx: &Context<'_>,
     posed: &Posed,
     (mut so_far, floor): (Status, Status),
     set_backs: &mut SetBacks,
 ) -> Result<Option<Status>, Refusal> {
-    // How far stated soil gives moves the machine, and what it carries goes with the exact forces.
-    let Some(attachment) = ctx.attachment.filter(|_| ctx.job.soils.is_empty()) else { return Ok(None) };
+    let Some(attachment) = ctx.attachment else { return Ok(None) };
+    let mut ctx = *ctx;
+    let soil = on_soil(&ctx, posed);
+    let mut pressed = None;
+    if soil {
+        // How far the soil gives moves the machine, and what it carries goes with the forces: these are reckoned in full.
+        let Some(forces) = statics::forces(&ctx, posed, attachment) else { return Ok(None) };
+        let settling = settlement::settling(&ctx, &forces, posed);
+        if let Some(by) = &settling {
+            (ctx.gives, ctx.leans) = (by.gives, by.leans());
+            so_far = with(so_far, Reason::Chart, chart::status(&ctx, Ok(posed)))?;
+        }
+        pressed = Some((forces, settling));
+    }
+    let ctx = &ctx;
     for l in &ctx.job.lines {
         so_far = with(so_far, Reason::Line, line::outcome(ctx, Some(posed), Some(attachment), l).status(ctx, l))?;
     }
@@ -92,21 +105,57 @@ fn late(
     for met in zones.iter().filter(|m| of_check(m.check) == Reason::Ground) {
         so_far = with(so_far, Reason::Ground, met.status)?;
     }
-    let carried = ground::by_person(ctx, Some(force));
-    if refuses(carried) && ground::goes_with_force(ctx) {
+    let force = match &pressed {
+        None => {
+            let carried = ground::by_person(ctx, Some(force));
+            if refuses(carried) && ground::goes_with_force(ctx) {
+                return Ok(None);
+            }
+            so_far = with(so_far, Reason::Ground, carried)?;
+            force
+        }
+        Some((forces, settling)) => {
+            let outcome = bearing::outcome(ctx, forces, posed);
+            let carried = ground::status(ctx, Some(forces), Some(posed), outcome.as_ref());
+            so_far = with(so_far, Reason::Ground, carried)?;
+            let settled = settling.as_ref().and_then(|by| by.status(ctx, posed));
+            so_far = with(so_far, Reason::Settlement, settled.unwrap_or(Status::Go))?;
+            let ruts = rutting::outcome(ctx, forces, posed).map_or(Status::Go, |r| r.status());
+            so_far = with(so_far, Reason::Rutting, ruts)?;
+            forces.force
+        }
+    };
+    let by_edges = edges::met(ctx, Some(posed), force, set_backs).iter().map(edges::EdgeMet::status).max();
+    let by_buried = buried::met(ctx, Some(posed), force).iter().map(buried::BuriedMet::status).max();
+    if !soil && by_edges.max(by_buried).is_some_and(|s| s > Status::Go) {
+        // With forces no less than the exact ones patches are no smaller: only what is go with them is certain.
         return Ok(None);
     }
-    so_far = with(so_far, Reason::Ground, carried)?;
-    // With forces no less than the exact ones patches are no smaller: what is go with them is go.
-    let by_edges = edges::met(ctx, Some(posed), force, set_backs).iter().map(|m| m.status()).max();
-    let by_buried = buried::met(ctx, Some(posed), force).iter().map(|m| m.status()).max();
-    if by_edges.max(by_buried).is_some_and(|s| s > Status::Go) {
-        return Ok(None);
-    }
+    so_far = with(so_far, Reason::Edges, by_edges.unwrap_or(Status::Go))?;
+    so_far = with(so_far, Reason::Buried, by_buried.unwrap_or(Status::Go))?;
     for status in [steering::status(ctx, Some(posed)), sight::status(ctx, Some(posed))].into_iter().flatten() {
         so_far = with(so_far, Reason::Other, status)?;
     }
     Ok(Some(so_far))
+}
+
+/// True unless no stated soil comes near the machine, mats and the stand's error counted: then none of it is asked.
+fn on_soil(ctx: &Context<'_>, posed: &Posed) -> bool {
+    let middle = posed.footing.site_from_machine.translation.truncate();
+    let on = contacts(ctx);
+    let far = libm::hypot(on.front_x.abs().max(on.rear_x.abs()), on.front_half.max(on.rear_half));
+    let [length, width] = mat_stack::outline(ctx).unwrap_or([0.0; 2]);
+    let reach = far + libm::hypot(length, width) + ctx.policy.stand_error + PATCH;
+    ctx.job.soils.iter().any(|soil| soil.reaches(middle, reach))
+}
+
+/// More than any patch of a tyre or pad reaches from its middle, and than levelling moves the machine, m.
+const PATCH: f64 = 2.0;
+
+/// True where it is proven, without the whole check, that nothing refuses but the maker's wind limit, which is not asked.
+pub(crate) fn refuses_nothing(ctx: &Context<'_>, set_backs: &mut SetBacks) -> bool {
+    let placed = early(ctx).and_then(|(posed, so_far)| late(ctx, &posed, (so_far, Status::Condition), set_backs));
+    matches!(placed, Ok(Some(_))) && everywhere(ctx).iter().all(|(id, s)| *id == WIND_LIMIT || !refuses(*s))
 }
 
 /// The single check.

@@ -24,6 +24,7 @@ mod tolerance;
 
 pub(crate) use best::led;
 pub use best::{FoundStand, best_stands};
+pub(crate) use cell_check::refuses_nothing;
 pub use field::{FieldCell, FieldGrid, StandField};
 pub use reason::{ORDER, Reason, refused_first};
 pub use scene::{FieldKind, FieldScene, FieldState};

@@ -74,6 +74,14 @@ fn way(angle: f64) -> TextId {
 
 /// The tolerance of the stand of a lift that is not refused.
 pub(crate) fn tolerance(ctx: &Context<'_>, set_backs: &mut SetBacks) -> StandTolerance {
+    let before = set_backs.asks_only_whether();
+    set_backs.only_whether(true);
+    let found = of_stand(ctx, set_backs);
+    set_backs.only_whether(before);
+    found
+}
+
+fn of_stand(ctx: &Context<'_>, set_backs: &mut SetBacks) -> StandTolerance {
     let floor = everywhere(ctx).into_iter().map(|(_, s)| s).max().unwrap_or(Status::Go);
     let aim = Aim::of(ctx);
     let Stand { at, heading } = ctx.stand;

@@ -6,7 +6,7 @@ use geometry::DVec2;
 use machine::{
     Attachment, AttachmentKind, Bucket, Carriage, Clamp, Coupling, Extensions, Hold, LatchSeen, LockSeen, OtherTool,
 };
-use planning::{BulkDensity, Job, Lift, check_lift, plan};
+use planning::{BulkDensity, Job, Lift, check_lift, plan_as_stated as plan};
 use quantity::{kilograms, metres};
 
 fn clean() -> Job {

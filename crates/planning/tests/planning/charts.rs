@@ -4,7 +4,7 @@ use crate::never_pass::demo;
 use evidence::{Finding, Message, Status, Verdict};
 use geometry::DVec2;
 use machine::{Chart, ChartParts, DeratingRow, ReachFrom};
-use planning::{DistanceQuestion, Job, MeasuredFrom, MeasuredTo, distance_check, plan};
+use planning::{DistanceQuestion, Job, MeasuredFrom, MeasuredTo, distance_check, plan_as_stated as plan};
 use quantity::{degrees, metres};
 
 /// The demo's first lift with its chart changed.

@@ -13,7 +13,7 @@ use crate::sampled::Seeded;
 use crate::workspace;
 use evidence::{Finding, Ranged, Status, Verdict};
 use machine::Levelling;
-use planning::{Job, Matter, StopKind, plan};
+use planning::{Job, Matter, StopKind, plan_as_stated as plan};
 use quantity::{degrees, kilograms, pascals};
 use std::collections::HashMap;
 

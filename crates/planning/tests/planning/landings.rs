@@ -6,7 +6,7 @@ use ground::carried::{Carried, governing};
 use ground::landing_carries::{Runs, StandingLoad, Structure};
 use ground::pallet_feet::{Feet, Sharing};
 use ground::room::Area;
-use planning::{EdgeGuard, Job, LyingThere, StandsOn, ToleranceOf, check_lift, plan};
+use planning::{EdgeGuard, Job, LyingThere, StandsOn, ToleranceOf, check_lift, plan_as_stated as plan};
 use quantity::{Si, kilograms};
 
 /// The first lift of the demo job alone: blocks to a scaffold bay, go.

@@ -4,7 +4,7 @@ use crate::never_pass::demo;
 use evidence::Status;
 use geometry::{DVec2, DVec3, Pose};
 use machine::{BoomPosition, kinematics};
-use planning::{Job, check_lift, plan};
+use planning::{Job, check_lift, plan_as_stated as plan};
 use quantity::Si;
 use site::footing::{Contacts, footing};
 

@@ -4,7 +4,7 @@
 
 use crate::workspace;
 use evidence::{Status, Verdict};
-use planning::{Plan, plan};
+use planning::{Plan, plan_as_stated as plan};
 use std::collections::BTreeMap;
 
 pub(crate) fn data(path: &str) -> Option<Vec<u8>> {

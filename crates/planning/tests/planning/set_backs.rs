@@ -3,7 +3,9 @@
 use crate::carried::{clay, job, trench};
 use evidence::{Finding, Status};
 use ground::Stated;
-use planning::{Job, LineOf, SetBacks, SoilArea, check_lift, check_lift_with, lift_lines, plan, planning_lines};
+use planning::{
+    Job, LineOf, SetBacks, SoilArea, check_lift, check_lift_with, lift_lines, plan_as_stated as plan, planning_lines,
+};
 use site::{OpenSides, Support};
 
 /// Soil that holds the trench's side, but not under these wheels at the planning line.

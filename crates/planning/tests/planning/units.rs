@@ -2,7 +2,7 @@
 //! the same answers, all through the reading of job and machine files.
 
 use crate::workspace;
-use planning::{Plan, plan};
+use planning::{Plan, plan_as_stated as plan};
 use std::collections::BTreeMap;
 
 /// Metric unit, the other one, and how many of the metric make one of it (NIST SP 811, appendix B, from
