@@ -19,6 +19,7 @@ mod distance_check;
 mod job;
 mod landing_strength;
 mod movement;
+pub mod order;
 mod plan;
 mod plan_job;
 mod posed;

@@ -1406,6 +1406,64 @@ evidence::messages! {
     REASON_OTHER = "reason-other" [];
     /// Why not there: what no stand can mend.
     REASON_EVERYWHERE = "reason-everywhere" [];
+    /// Left out: not checked.
+    ORDER_NOT_CHECKED = "order-not-checked" [];
+    /// Left out: no-go.
+    ORDER_NO_GO = "order-no-go" [];
+    /// Left out: no stand.
+    ORDER_NO_STAND = "order-no-stand" [];
+    /// Left out: something is not known.
+    ORDER_NOT_KNOWN = "order-not-known" [];
+    /// Left out: more lifts than one order takes.
+    ORDER_TOO_MANY = "order-too-many" [most];
+    /// Left out: no time in common.
+    ORDER_WINDOW_EMPTY = "order-window-empty" [from, to];
+    /// Left out: longer than its window.
+    ORDER_WINDOW_SHORT = "order-window-short" [needs, has];
+    /// Left out: window missed.
+    ORDER_WINDOW_MISSED = "order-window-missed" [until, by];
+    /// Left out: landing over its limit.
+    ORDER_LANDING_OVER = "order-landing-over" [landing, by, may, lifts];
+    /// Left out: landing over its limit by what lay there.
+    ORDER_LANDING_FULL = "order-landing-full" [landing, by, may];
+    /// Left out: landing never carries it.
+    ORDER_LANDING_NEVER = "order-landing-never" [landing];
+    /// Left out: the load is not there.
+    ORDER_NOT_THERE = "order-not-there" [landing];
+    /// Left out: a ring of waiting lifts.
+    ORDER_CYCLE = "order-cycle" [lifts];
+    /// Left out: waits for one that is left out.
+    ORDER_WAITS = "order-waits" [lift];
+    /// Condition of a lift in the order.
+    ORDER_HAS_CONDITIONS = "order-has-conditions" [];
+    /// Condition: a crane without times.
+    ORDER_CRANE_ALWAYS = "order-crane-always" [crane, rule, by];
+    /// Condition: a crane at other times.
+    ORDER_CRANE_TIMES = "order-crane-times" [crane, rule, by];
+    /// Note: working hours assumed.
+    ORDER_HOURS_TAKEN = "order-hours-taken" [from, to];
+    /// Note: times are estimates.
+    ORDER_TIMES_USUAL = "order-times-usual" [];
+    /// Note: times with stated values.
+    ORDER_TIMES_STATED = "order-times-stated" [by];
+    /// Note: places on a landing are open.
+    ORDER_PLACES_OPEN = "order-places-open" [landing];
+    /// Do: see the findings.
+    ORDER_DO_SEE_FINDINGS = "order-do-see-findings" [];
+    /// Do: choose a stand.
+    ORDER_DO_CHOOSE_STAND = "order-do-choose-stand" [];
+    /// Do: another window.
+    ORDER_DO_WINDOW = "order-do-window" [until];
+    /// Do: leave another out.
+    ORDER_DO_LEAVE = "order-do-leave" [lift];
+    /// Do: take a load away first.
+    ORDER_DO_TAKE_AWAY = "order-do-take-away" [lift];
+    /// Do: half the load.
+    ORDER_DO_HALF = "order-do-half" [];
+    /// Do: another landing.
+    ORDER_DO_OTHER_LANDING = "order-do-other-landing" [landings];
+    /// Do: drop an after.
+    ORDER_DO_DROP_AFTER = "order-do-drop-after" [lift];
 }
 
 /// What ends a plan, in the order in which it is listed.

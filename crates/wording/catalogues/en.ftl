@@ -3363,3 +3363,35 @@ change-any-side = If the landing took loads from another side.
 change-line-dead = If { $line } were switched off and visibly grounded.
 change-mat = With { $mat } under each wheel or pad.
 change-stand = Stand at { $east } east, { $north } north, heading { $heading }.
+
+## Order of lifts
+
+order-not-checked = nobody has checked this lift yet
+order-no-go = its own checks forbid it
+order-no-stand = no stand is chosen for it
+order-not-known = its machine, load, landing or time is not known
+order-too-many = one order takes { $most } lifts: split the job by days
+order-window-empty = its window, its delivery and the working hours leave no time: not before { $from }, done by { $to }
+order-window-short = it takes up to { $needs } min, and its times leave { $has } min
+order-window-missed = behind the others it would end { $by } min after { $until }
+order-landing-over = { $landing } would be over its limit by { $by }: when this load comes, { $may } more than stated may lie there; it lies there from lifts { $lifts }
+order-landing-full = { $landing } would be over its limit by { $by }: when this load comes, { $may } more than stated may lie there, and what other lifts take away lies there unstated
+order-landing-never = { $landing } does not carry this load even when cleared
+order-not-there = the load that it takes from { $landing } is not there
+order-cycle = lifts { $lifts } wait for each other
+order-waits = it waits for lift { $lift }, which is left out
+order-has-conditions = Meet the conditions of this lift before it begins.
+order-crane-always = In the reach of { $crane }, whose times nobody stated: { $rule } ({ $by })
+order-crane-times = In the reach of { $crane }: planned outside its times. { $rule } ({ $by })
+order-hours-taken = Nobody stated working hours: { $from } to { $to } is taken.
+order-times-usual = Times of lifts and ways are estimates from common practice. Nothing here begins before the latest end of what it waits for.
+order-times-stated = Times of lifts and ways are estimates with values that { $by } states.
+order-places-open = Several loads come to { $landing }. Agree where each will lie: the order counts their masses, not their places.
+order-do-see-findings = See what its findings ask for.
+order-do-choose-stand = Choose a stand that passes its checks.
+order-do-window = Let it end by { $until }: it then has a place, and every other lift keeps one.
+order-do-leave = Leave out lift { $lift }, which is no more urgent: this one then has a place.
+order-do-take-away = Take away first what lift { $lift } brought there.
+order-do-half = Bring half the load: the landing carries it as it then is.
+order-do-other-landing = What these carry is enough: { $landings }. Stand, reach and chart are to be checked there.
+order-do-drop-after = Let it no longer wait for lift { $lift }: the ring is then open.

@@ -3418,3 +3418,35 @@ change-any-side = Si el lugar de descarga recibiera cargas por otro lado.
 change-line-dead = Si { $line } estuviera cortada y puesta a tierra a la vista.
 change-mat = Con { $mat } bajo cada rueda o placa.
 change-stand = Emplácese en { $east } este, { $north } norte, rumbo { $heading }.
+
+## Orden de los izados
+
+order-not-checked = nadie ha comprobado todavía este izado
+order-no-go = sus propias comprobaciones lo prohíben
+order-no-stand = no tiene elegida ninguna posición
+order-not-known = no se conoce su máquina, su carga, su lugar de descarga o su duración
+order-too-many = un orden admite { $most } izados: reparta el trabajo por días
+order-window-empty = su ventana, su entrega y el horario de trabajo no dejan tiempo: no antes de las { $from }, terminado a las { $to }
+order-window-short = dura hasta { $needs } min, y sus tiempos dejan { $has } min
+order-window-missed = detrás de los demás terminaría { $by } min después de las { $until }
+order-landing-over = { $landing } pasaría de su límite en { $by }: cuando llega esta carga puede haber allí { $may } más de lo declarado; lo han dejado los izados { $lifts }
+order-landing-full = { $landing } pasaría de su límite en { $by }: cuando llega esta carga puede haber allí { $may } más de lo declarado, y allí hay sin declarar lo que otros izados retiran
+order-landing-never = { $landing } no soporta esta carga ni estando despejado
+order-not-there = la carga que recoge de { $landing } no está allí
+order-cycle = los izados { $lifts } se esperan unos a otros
+order-waits = espera al izado { $lift }, que queda fuera
+order-has-conditions = Cumpla las condiciones de este izado antes de empezar.
+order-crane-always = Al alcance de { $crane }, cuyo horario nadie declaró: { $rule } ({ $by })
+order-crane-times = Al alcance de { $crane }: previsto fuera de su horario. { $rule } ({ $by })
+order-hours-taken = Nadie declaró el horario de trabajo: se toma de { $from } a { $to }.
+order-times-usual = Las duraciones de izados y trayectos son estimaciones según la práctica común. Nada empieza aquí antes del final más tardío de lo que espera.
+order-times-stated = Las duraciones de izados y trayectos son estimaciones con valores que declara { $by }.
+order-places-open = Varias cargas llegan a { $landing }. Acuerde dónde quedará cada una: el orden cuenta sus masas, no sus lugares.
+order-do-see-findings = Vea qué piden sus resultados.
+order-do-choose-stand = Elija una posición que pase sus comprobaciones.
+order-do-window = Deje que termine a las { $until }: así tiene sitio, y los demás izados conservan el suyo.
+order-do-leave = Deje fuera el izado { $lift }, que no es más urgente: así este tiene sitio.
+order-do-take-away = Retire antes lo que dejó allí el izado { $lift }.
+order-do-half = Lleve la mitad de la carga: el lugar de descarga la soporta tal como está entonces.
+order-do-other-landing = La resistencia de estos basta: { $landings }. Allí hay que comprobar posición, alcance y tabla.
+order-do-drop-after = Que deje de esperar al izado { $lift }: así se abre el círculo.

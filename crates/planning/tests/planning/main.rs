@@ -22,6 +22,8 @@ mod lines;
 mod loads;
 mod machine_charts;
 mod never_pass;
+mod order_of_jobs;
+mod ordering;
 mod real_ground;
 mod sampled;
 mod samples;
