@@ -115,6 +115,9 @@ fn plan_lift(job: &Job, lift: &crate::Lift, set_backs: &mut SetBacks) -> LiftPla
     let mut findings = check.findings();
     wind::add_turn(&mut findings, &tolerances);
     let posed = check.posed.as_ref().ok();
+    // Nobody is told how to make a lift that must not be made.
+    let to_be_made = posed.filter(|_| check.verdict() != Verdict::NoGo);
+    let movement = check.movement();
     LiftPlan {
         id: lift.id.clone(),
         name: lift.name.clone(),
@@ -135,13 +138,10 @@ fn plan_lift(job: &Job, lift: &crate::Lift, set_backs: &mut SetBacks) -> LiftPla
         stand: posed_stand(&check, stand),
         verdict: check.verdict(),
         governing: governing(&findings),
-        // Nobody is told how to make a lift that must not be made.
-        steps: match posed {
-            Some(p) if check.verdict() != Verdict::NoGo => steps::steps(ctx, p),
-            _ => Vec::new(),
-        },
+        steps: to_be_made.map_or_else(Vec::new, |p| steps::steps(ctx, p, movement.as_ref())),
         wheels: check.statics.as_ref().map_or_else(Vec::new, |s| ground::wheel_forces(ctx, s)),
         tolerances,
+        movement,
         elevation: posed.and_then(|p| scene::elevation(&check, p)),
         chart: posed.and_then(|p| scene::chart(&check, p)),
         findings,
@@ -172,7 +172,7 @@ fn posed_stand(check: &LiftCheck<'_>, mut stand: StandSummary) -> StandSummary {
                 (chart::choose(ctx, Some(posed)), posed.reach, ctx.attachment)
             {
                 let tool = crate::posed::tool_point(ctx, a, above);
-                let place = chart::Place { tool, on_the_way: false };
+                let place = chart::Place::landing(tool);
                 let at = chart::read(ctx, posed, chart, a, place, &mut evidence::Silent).point.at;
                 stand.reach_m = Some(at.x);
                 stand.height_m = Some(at.y);
@@ -210,6 +210,7 @@ fn unresolved(job: &Job, lift: &crate::Lift, stand: StandSummary) -> LiftPlan {
         steps: Vec::new(),
         wheels: Vec::new(),
         tolerances: Vec::new(),
+        movement: None,
         elevation: None,
         chart: None,
     }

@@ -1,7 +1,7 @@
 //! The machine on the ground with the boom where the lift needs it.
 
 use crate::context::Context;
-use crate::movement::{Movement, movement};
+use crate::movement::{Movement, by_turns, movement};
 use crate::standing::{self, Levelled};
 use geometry::{DVec2, DVec3, Pose};
 use machine::kinematics::{self, OutOfReach};
@@ -122,7 +122,10 @@ pub(crate) fn pose(ctx: &Context<'_>) -> Result<Posed, NotPosed> {
     let reach = above.and_then(|a| to(target).map(|b| [a, b]));
     let limits = &ctx.machine.limits.carry;
     let carry = BoomPosition { angle: limits.angle.si(), extension: 0.0, fork_tilt };
-    let movement = reach.ok().map(|poses| movement(ctx, attachment, carry, poses));
+    let movement = reach.ok().map(|poses| match &ctx.turns {
+        None => movement(ctx, attachment, carry, poses),
+        Some(turns) => by_turns(ctx, attachment, carry, poses, turns, footing.site_from_machine),
+    });
     Ok(Posed { ground, footing, levelled, target, carry, reach, movement })
 }
 
