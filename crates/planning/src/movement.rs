@@ -41,11 +41,19 @@ pub(crate) struct Passed {
     pub(crate) until: BoomPosition,
     /// How far any point of boom or load may lie off the straight line between both, m.
     pub(crate) off: f64,
+    /// Whether the machine is weighed where the piece begins and where it ends. Not where the piece before or after does
+    /// so, nor along a leg on which every mass moves straight.
+    pub(crate) weighed: [bool; 2],
 }
 
 impl Passed {
+    /// The positions at which the machine is weighed.
+    pub(crate) fn weighed(&self) -> impl Iterator<Item = BoomPosition> + use<> {
+        [(self.boom, self.weighed[0]), (self.until, self.weighed[1])].into_iter().filter(|w| w.1).map(|w| w.0)
+    }
+
     pub(crate) fn alone(boom: BoomPosition) -> Self {
-        Self { boom, until: boom, off: 0.0 }
+        Self { boom, until: boom, off: 0.0, weighed: [true, false] }
     }
 }
 

@@ -52,6 +52,16 @@ pub(crate) struct Found {
     pub(crate) straight: Vec<bool>,
 }
 
+impl Found {
+    fn legs(&self, ctx: &Context<'_>, attachment: &Attachment) -> Vec<Leg> {
+        let ends = self.through.iter().zip(self.through.iter().skip(1)).zip(&self.straight);
+        let leg = |((from, to), straight): ((&BoomPosition, &BoomPosition), &bool)| {
+            if *straight { Leg::straight(ctx, attachment, *from, *to) } else { Leg::Even(*from, *to) }
+        };
+        ends.map(leg).collect()
+    }
+}
+
 impl<'f> Field<'f> {
     pub(crate) fn new(
         ctx: &'f Context<'f>,
@@ -115,6 +125,9 @@ impl<'f> Field<'f> {
         for tries in 0.. {
             sound.weighs = tries >= LAZY;
             let (found, edges) = self.cheapest(end, sound)?;
+            if sound.weigh_legs(&found.legs(self.ctx, self.attachment)) {
+                return Some(found);
+            }
             // Every edge of the way is weighed, so that each try refuses all that fail on it.
             let failing = edges.iter().filter(|edge| !sound.weigh(&self.lattice, **edge)).count();
             if failing == 0 {

@@ -32,7 +32,9 @@ pub(crate) fn of(ctx: &Context<'_>, attachment: &Attachment, legs: &[Leg]) -> Ve
         let at = |i: usize| leg.at(ctx, attachment, i as f64 / count as f64);
         for i in 0..count {
             if let (Some(boom), Some(until)) = (at(i), at(i + 1)) {
-                out.push(Passed { boom, until, off: off(ctx, leg, boom, until) });
+                // Extended or retracted alone, every mass moves straight: both ends of the leg are enough.
+                let weighed = [i == 0 || angle > 0.0, i + 1 == count];
+                out.push(Passed { boom, until, off: off(ctx, leg, boom, until), weighed });
             }
         }
     }

@@ -88,6 +88,11 @@ impl<'s> Sound<'s> {
         good
     }
 
+    /// True if load factor and tilt hold along all of the legs.
+    pub(crate) fn weigh_legs(&self, legs: &[Leg]) -> bool {
+        self.weighed(&pieces::of(self.ctx, self.attachment, legs))
+    }
+
     /// Refuses an edge that was weighed with a whole way.
     pub(crate) fn weigh(&mut self, lattice: &Lattice, edge: u32) -> bool {
         let pieces = self.pieces(lattice, edge);
@@ -140,7 +145,7 @@ impl<'s> Sound<'s> {
         let tried: Vec<_> = if self.loaded {
             pieces.iter().flat_map(|p| statics::with_load(self.ctx, p)).collect()
         } else {
-            pieces.iter().flat_map(|p| [p.boom, p.until]).map(statics::bare).collect()
+            pieces.iter().flat_map(Passed::weighed).map(statics::bare).collect()
         };
         statics::hold(self.ctx, self.posed, self.attachment, tried)
     }

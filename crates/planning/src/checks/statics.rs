@@ -145,7 +145,7 @@ pub(super) fn tried(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment) -
     for passed in movement.on_the_way.iter().chain([&Passed::alone(raised)]) {
         all.extend(with_load(ctx, passed));
     }
-    all.extend(movement.bare.iter().flat_map(|p| [p.boom, p.until]).map(bare));
+    all.extend(movement.bare.iter().flat_map(Passed::weighed).map(bare));
     for moved in [-error, error] {
         for (boom, _) in moved_by(ctx, attachment, movement.free, moved) {
             all.extend([boom, BoomPosition { extension: 0.0, ..boom }].map(bare));
@@ -172,9 +172,9 @@ pub(crate) fn with_load(ctx: &Context<'_>, passed: &Passed) -> impl Iterator<Ite
     } else {
         0.0
     };
-    let ends = if passed.boom == passed.until { vec![passed.boom] } else { vec![passed.boom, passed.until] };
     let aheads = [low - off, high + ctx.machine.boom.flex + off];
-    ends.into_iter()
+    passed
+        .weighed()
         .flat_map(move |boom| aheads.map(|ahead| Tried { boom, ahead, loaded: true, landing: false, up: off }))
 }
 
