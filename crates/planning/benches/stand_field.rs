@@ -9,7 +9,7 @@
     reason = "a bench reads the clock"
 )]
 
-use planning::{FieldSpec, SetBacks, StandField, StandSearch, Worker, check_lift_with, refused_first};
+use planning::{FieldSpec, SetBacks, StandField, StandSearch, Worker, check_plain_movement, refused_first};
 use std::collections::BTreeMap;
 use std::time::Instant;
 
@@ -71,7 +71,7 @@ fn main() {
         let start = Instant::now();
         for &i in &asked {
             at.stand = search.stand(i);
-            let check = check_lift_with(job, &at, &mut kept).unwrap();
+            let check = check_plain_movement(job, &at, &mut kept).unwrap();
             assert_eq!(Some(check.verdict()), field.verdict(i));
         }
         let each = start.elapsed().as_secs_f64() / asked.len() as f64;

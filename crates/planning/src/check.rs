@@ -1,19 +1,20 @@
 //! Every check of one lift in fixed order: numbers and status.
 
+use crate::boom_movement::boom_movement;
 use crate::checks::line::LineOutcome;
 use crate::checks::obstacle::Obstacles;
 use crate::checks::statics::Statics;
 use crate::checks::zones::Met;
 use crate::checks::{
     approach, attachment, axle, bearing, buried, chart, contacts, edges, fitted, forks, gates, ground, identity,
-    landing, landing_edge, landing_room, level, line, load, load_shape, machine_fit, matters, obstacle, rigging,
-    rutting, settlement, settlement_finding, sight, slewing, statics, steering, stops, sudden, tool, tyres, wind,
-    zones,
+    landing, landing_edge, landing_room, level, line, load, load_shape, machine_fit, matters, movement, obstacle,
+    rigging, rutting, settlement, settlement_finding, sight, slewing, statics, steering, stops, sudden, tool, tyres,
+    wind, zones,
 };
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed, pose};
 use crate::set_backs::SetBacks;
-use crate::{Job, Lift};
+use crate::{BoomMovement, Job, Lift, boom_path, text};
 use evidence::{Finding, Status, Verdict};
 
 /// Id of the check against the maker's wind limit.
@@ -38,6 +39,8 @@ pub struct LiftCheck<'a> {
     everywhere: Vec<(&'static str, Status)>,
     /// Worst of the checks that place and weight can change.
     placed: Status,
+    /// How the boom's movement came about.
+    pub(crate) way: movement::Outcome,
 }
 
 /// Checks one lift. Every check runs, whatever the others say.
@@ -52,6 +55,17 @@ pub fn check_lift<'a>(job: &'a Job, lift: &'a Lift) -> Option<LiftCheck<'a>> {
 ///
 /// `None` if the lift refers to a machine, load or landing that the job does not have.
 pub fn check_lift_with<'a>(job: &'a Job, lift: &'a Lift, set_backs: &mut SetBacks) -> Option<LiftCheck<'a>> {
+    let ctx = Context::new(job, lift)?;
+    let mut check = with_another_way(&ctx, check_context(ctx, set_backs), set_backs);
+    let sudden = sudden_status(&check);
+    check.statuses.extend(sudden.map(|s| ("sudden", s)));
+    Some(check)
+}
+
+/// The same with the plain movement of the boom alone: no other is looked for. What a field of stands asks of every place.
+///
+/// `None` if the lift refers to a machine, load or landing that the job does not have.
+pub fn check_plain_movement<'a>(job: &'a Job, lift: &'a Lift, set_backs: &mut SetBacks) -> Option<LiftCheck<'a>> {
     let mut check = check_context(Context::new(job, lift)?, set_backs);
     let sudden = sudden_status(&check);
     check.statuses.extend(sudden.map(|s| ("sudden", s)));
@@ -63,7 +77,37 @@ pub(crate) fn sudden_status(check: &LiftCheck<'_>) -> Option<Status> {
     sudden::status(&check.ctx, check.statics.as_ref(), check.posed.as_ref().ok())
 }
 
-/// Checks what a context refers to, but for what happens all at once: that refuses nothing.
+/// The check with another movement of the boom, where the plain one is refused and another passes; else the check as it
+/// is, whose findings name what is in the way.
+pub(crate) fn with_another_way<'a>(
+    ctx: &Context<'a>,
+    mut plain: LiftCheck<'a>,
+    set_backs: &mut SetBacks,
+) -> LiftCheck<'a> {
+    let (Ok(posed), Some(attachment), true) = (&plain.posed, ctx.attachment, plain.movement_refused()) else {
+        return plain;
+    };
+    match boom_path::look_for(&plain.ctx, posed, attachment) {
+        Ok(turns) => {
+            let mut other = check_context(Context { turns: Some(turns), ..*ctx }, set_backs);
+            if !other.movement_refused() && other.worst_of_rest() <= plain.worst_of_rest() {
+                other.way = movement::Outcome::Other(plain.in_the_way());
+                other.statuses.extend(other.way.status().map(|s| ("movement", s)));
+                return other;
+            }
+            plain.way = movement::Outcome::None(boom_path::NoWay::Loaded);
+        }
+        Err(why) => plain.way = movement::Outcome::None(why),
+    }
+    plain.statuses.extend(plain.way.status().map(|s| ("movement", s)));
+    plain
+}
+
+/// Checks that go with the way that the boom takes, by the ids of their findings.
+const BY_MOVEMENT: [&str; 6] = ["chart", "load-factor", "tilt", "line", "obstacles", "people"];
+
+/// Checks what a context refers to with the movement that it states, but for what happens all at once: that refuses
+/// nothing.
 pub(crate) fn check_context<'a>(mut ctx: Context<'a>, set_backs: &mut SetBacks) -> LiftCheck<'a> {
     // Of a changed lift nothing is kept of how the ground gave before.
     (ctx.gives, ctx.leans) = ([0.0; 2], 0.0);
@@ -140,6 +184,7 @@ pub(crate) fn check_context<'a>(mut ctx: Context<'a>, set_backs: &mut SetBacks) 
         .filter(|(_, s)| *s >= Status::NoGo);
     let placed = placed.into_iter().chain(refusing).map(|(_, s)| s).max().unwrap_or(Status::CannotTell);
     let everywhere = everywhere(&ctx);
+    let way = movement::Outcome::Plain;
     LiftCheck {
         ctx,
         posed,
@@ -155,6 +200,7 @@ pub(crate) fn check_context<'a>(mut ctx: Context<'a>, set_backs: &mut SetBacks) 
         statuses,
         everywhere,
         placed,
+        way,
     }
 }
 
@@ -218,10 +264,43 @@ impl LiftCheck<'_> {
         asked.find(|(_, s)| *s > Status::Condition).map(|(check, _)| check)
     }
 
+    /// True if a check that goes with the boom's movement refuses.
+    fn movement_refused(&self) -> bool {
+        let of_lines = self.lines.iter().zip(&self.ctx.job.lines).map(|(o, l)| o.status(&self.ctx, l));
+        // What is not known of a line no movement tells.
+        let lines = of_lines.filter(|s| *s >= Status::NoGo);
+        let zones = self.zones.iter().filter(|m| BY_MOVEMENT.contains(&m.check)).map(|m| m.status);
+        let weighed = self.statics.as_ref().map(|s| s.factor_status(&self.ctx).max(s.tilt_status()));
+        let charted = chart::status(&self.ctx, self.posed.as_ref());
+        let all = lines.chain(zones).chain(self.obstacles.status()).chain(weighed).chain([charted]);
+        all.max().is_some_and(|s| s > Status::Condition)
+    }
+
+    /// Worst of the checks that do not go with the movement alone.
+    fn worst_of_rest(&self) -> Status {
+        let rest = self.statuses.iter().filter(|(check, _)| !BY_MOVEMENT.contains(check));
+        rest.map(|(_, s)| *s).max().unwrap_or(Status::Go)
+    }
+
+    /// What refuses the movement, in words: the first thing, line or zone, else the check.
+    fn in_the_way(&self) -> evidence::Message {
+        let line = self.lines.iter().zip(&self.ctx.job.lines).find(|(o, l)| o.status(&self.ctx, l) >= Status::NoGo);
+        let thing = || self.obstacles.refusing(self.ctx.job).map(|t| t.name.clone());
+        let zone = || self.zones.iter().find(|m| m.status > Status::Condition).map(|m| m.zone.clone());
+        let named = thing().or_else(|| line.map(|(_, l)| l.name.clone())).or_else(zone);
+        named.map_or_else(|| text::MOVEMENT_CHART.message(), |name| text::MOVEMENT_PAST.with("thing", name))
+    }
+
     /// Worst status of the checks that place and weight can change: chart, level, tipping, approach,
     /// and lines and ground where they refuse.
     pub(crate) fn placed(&self) -> Status {
         self.placed
+    }
+
+    /// The boom's movement; `None` for a no-go, which nobody is told how to make.
+    pub fn movement(&self) -> Option<BoomMovement> {
+        let posed = self.posed.as_ref().ok().filter(|_| self.verdict() != Verdict::NoGo)?;
+        boom_movement(self, posed)
     }
 
     /// Every finding, with its working, in the fixed order of the checks.
@@ -271,6 +350,7 @@ impl LiftCheck<'_> {
         out.extend(gates::findings(ctx));
         out.extend(obstacle::findings(ctx, &self.obstacles, posed));
         out.extend(zones::findings(&self.zones));
+        out.extend(movement::finding(self));
         out.extend(edges::findings(&self.ctx, &self.edges));
         let force = self.statics.as_ref().map_or([0.0; 4], |s| s.force);
         out.extend(buried::findings(ctx, &self.buried, posed.ok(), force));

@@ -1,5 +1,6 @@
 //! What one lift refers to, looked up once.
 
+use crate::boom_path::turns::Turns;
 use crate::landing_strength::NOTHING_STATED;
 use crate::{Acceptance, Job, JobMachine, LandingStrength, Lift, Matter, Policy, Stand};
 use evidence::Status;
@@ -33,6 +34,8 @@ pub(crate) struct Context<'a> {
     pub(crate) gives: [f64; 2],
     /// How far the contacts' settlement leans the machine at most, rad.
     pub(crate) leans: f64,
+    /// Turning points of the boom's movement; `None`: the plain movement.
+    pub(crate) turns: Option<Turns>,
 }
 
 impl<'a> Context<'a> {
@@ -54,6 +57,7 @@ impl<'a> Context<'a> {
             exact_ground: false,
             gives: [0.0; 2],
             leans: 0.0,
+            turns: None,
         };
         ctx.lowered = crate::checks::tyres::lowered(&ctx);
         ctx.landing_known = crate::checks::landing::known(&ctx);

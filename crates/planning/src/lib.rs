@@ -10,6 +10,8 @@
 //! - [`distance_check`]: the quick look-up: inside or outside the chart, never "go"
 //! - [`text`]: the ids of every sentence said here
 
+mod boom_movement;
+mod boom_path;
 mod chart_doubts;
 mod check;
 mod checks;
@@ -35,7 +37,7 @@ mod tolerance;
 mod work;
 
 pub use chart_doubts::{ChartDoubt, chart_doubts};
-pub use check::{LiftCheck, check_lift, check_lift_with};
+pub use check::{LiftCheck, check_lift, check_lift_with, check_plain_movement};
 pub use choosing::StandFrom;
 pub use distance_check::{DistanceAnswer, DistanceQuestion, MeasuredFrom, MeasuredTo, NoAnswer, distance_check};
 pub use job::{
@@ -44,8 +46,8 @@ pub use job::{
 };
 pub use landing_strength::{EdgeGuard, LandingStrength, LyingThere, PEOPLE, StandsOn};
 pub use plan::{
-    ChartScene, ChartZoneScene, ElevationScene, InputLine, LiftPlan, LineScene, LoadSummary, PLAN_SCHEMA, Plan,
-    PlanHead, PolygonScene, StandSummary, WheelForce,
+    BoomMovement, BoomStep, ChartScene, ChartZoneScene, ElevationScene, InputLine, LiftPlan, LineScene, LoadSummary,
+    PLAN_SCHEMA, Plan, PlanHead, PolygonScene, SmallestReserve, StandSummary, WheelForce,
 };
 pub use plan_job::{digest, plan, plan_as_stated};
 pub use scene::{datum_text, reach_text};
@@ -103,6 +105,7 @@ pub fn checks_not_in_the_chart(machine: &machine::Machine) -> Vec<evidence::Text
         text::CHECK_EDGES,
         text::CHECK_BURIED,
         text::CHECK_OBSTACLES,
+        text::CHECK_MOVEMENT,
         text::CHECK_PEOPLE,
         text::CHECK_ROUTE,
         text::CHECK_STAND,
@@ -144,6 +147,7 @@ pub fn check_name(check: &str) -> Option<evidence::TextId> {
         "edges" => text::CHECK_EDGES,
         "buried" => text::CHECK_BURIED,
         "obstacles" => text::CHECK_OBSTACLES,
+        "movement" => text::CHECK_MOVEMENT,
         "people" => text::CHECK_PEOPLE,
         "route" => text::CHECK_ROUTE,
         "slewing" => text::CHECK_SLEWING,

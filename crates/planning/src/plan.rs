@@ -112,6 +112,9 @@ pub struct LiftPlan {
     /// For a lift that works nowhere: changes that were tried and would do.
     #[serde(default)]
     pub changes: Vec<Message>,
+    /// The boom's movement; `null` for a no-go.
+    #[serde(default)]
+    pub movement: Option<BoomMovement>,
     /// Side elevation, where the machine could be posed.
     pub elevation: Option<ElevationScene>,
     /// Chart picture, where a chart exists.
@@ -176,6 +179,55 @@ pub struct StandSummary {
     pub reach_m: Option<f64>,
     /// Height in that pose by the chart's datum, m.
     pub height_m: Option<f64>,
+}
+
+/// The boom's movement from carry to the landing and back, in the order in which it is made.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, schemars::JsonSchema)]
+pub struct BoomMovement {
+    /// Every position where the motion changes: the first is carry.
+    pub steps: Vec<BoomStep>,
+    /// Where the least is left on the way.
+    pub smallest: Option<SmallestReserve>,
+    /// True for the plain movement: raise retracted, extend, set straight down, pull straight out, retract, lower.
+    pub plain: bool,
+}
+
+/// A position of the boom where its motion changes. Places (s, z) as in [`ElevationScene`], m.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, schemars::JsonSchema)]
+pub struct BoomStep {
+    /// Angle above the machine's x axis, rad.
+    pub angle_rad: f64,
+    /// Extension, m.
+    pub extension_m: f64,
+    /// Fork tilt above the machine's x axis, rad.
+    pub tilt_rad: f64,
+    /// Fork heel or hook (s, z).
+    pub tool: (f64, f64),
+    /// Boom line (s, z): foot pin, end, head pin.
+    pub boom: Vec<(f64, f64)>,
+    /// Outline of the load (s, z); empty where it is not on the boom.
+    pub load: Vec<(f64, f64)>,
+    /// True where the load is on the boom.
+    pub loaded: bool,
+    /// True where the tool point runs straight to here; else angle and extension run evenly from the step before.
+    pub straight: bool,
+    /// What is done to get here, in the terms of the cab.
+    pub what: Message,
+}
+
+/// Where on the way the least is left.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, schemars::JsonSchema)]
+pub struct SmallestReserve {
+    /// What is left: as the reserve of that check's findings.
+    pub reserve: f64,
+    /// The check, by the id of its findings: chart, load-factor, tilt, line, obstacles.
+    pub check: String,
+    /// Boom angle there, rad.
+    pub angle_rad: f64,
+    /// Extension there, m.
+    pub extension_m: f64,
+    /// Fork heel or hook there (s, z), m.
+    pub tool: (f64, f64),
 }
 
 /// Force on a wheel or pad.

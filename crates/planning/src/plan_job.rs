@@ -138,6 +138,9 @@ fn plan_lift(job: &Job, chosen: Chosen, looks_around: bool, set_backs: &mut SetB
     let verdict = findings.iter().map(|f| f.status).max().map_or(Verdict::NoGo, Into::into).max(check.verdict());
     let changes = if looks_around && works_nowhere(&chosen, verdict) { changes(job, lift) } else { Vec::new() };
     let posed = check.posed.as_ref().ok();
+    // Nobody is told how to make a lift that must not be made.
+    let to_be_made = posed.filter(|_| verdict != Verdict::NoGo);
+    let movement = check.movement();
     LiftPlan {
         id: lift.id.clone(),
         name: lift.name.clone(),
@@ -158,11 +161,7 @@ fn plan_lift(job: &Job, chosen: Chosen, looks_around: bool, set_backs: &mut SetB
         stand: posed_stand(&check, stand),
         verdict,
         governing: governing(&findings),
-        // Nobody is told how to make a lift that must not be made.
-        steps: match posed {
-            Some(p) if verdict != Verdict::NoGo => steps::steps(ctx, p),
-            _ => Vec::new(),
-        },
+        steps: to_be_made.map_or_else(Vec::new, |p| steps::steps(ctx, p, movement.as_ref())),
         wheels: check.statics.as_ref().map_or_else(Vec::new, |s| ground::wheel_forces(ctx, s)),
         tolerances,
         stand_from: chosen.from,
@@ -170,6 +169,7 @@ fn plan_lift(job: &Job, chosen: Chosen, looks_around: bool, set_backs: &mut SetB
         field: chosen.scene(),
         other_stands: chosen.others,
         changes,
+        movement,
         elevation: posed.and_then(|p| scene::elevation(&check, p)),
         chart: posed.and_then(|p| scene::chart(&check, p)),
         findings,
@@ -241,7 +241,7 @@ fn posed_stand(check: &LiftCheck<'_>, mut stand: StandSummary) -> StandSummary {
                 (chart::choose(ctx, Some(posed)), posed.reach, ctx.attachment)
             {
                 let tool = crate::posed::tool_point(ctx, a, above);
-                let place = chart::Place { tool, on_the_way: false };
+                let place = chart::Place::landing(tool);
                 let at = chart::read(ctx, posed, chart, a, place, &mut evidence::Silent).point.at;
                 stand.reach_m = Some(at.x);
                 stand.height_m = Some(at.y);
@@ -284,6 +284,7 @@ fn unresolved(job: &Job, lift: &Lift, stand: StandSummary) -> LiftPlan {
         field: None,
         other_stands: Vec::new(),
         changes: Vec::new(),
+        movement: None,
         elevation: None,
         chart: None,
     }

@@ -1,7 +1,7 @@
 //! The machine on the ground with the boom where the lift needs it.
 
 use crate::context::Context;
-use crate::movement::{Movement, movement};
+use crate::movement::{Movement, by_turns, movement};
 use crate::standing::{self, Levelled};
 use geometry::{DVec2, DVec3, Pose};
 use machine::kinematics::{self, OutOfReach};
@@ -159,7 +159,10 @@ pub(crate) fn posed(ctx: &Context<'_>, aimed: Aimed) -> Result<Posed, NotPosed> 
     let footing = levelled.map_or_else(|| ground.clone(), |l| standing::footing_levelled(ctx, &ground, &l));
     let limits = &ctx.machine.limits.carry;
     let carry = BoomPosition { angle: limits.angle.si(), extension: 0.0, fork_tilt };
-    let movement = reach.ok().map(|poses| movement(ctx, attachment, carry, poses));
+    let movement = reach.ok().map(|poses| match &ctx.turns {
+        None => movement(ctx, attachment, carry, poses),
+        Some(turns) => by_turns(ctx, attachment, carry, poses, turns, footing.site_from_machine),
+    });
     Ok(Posed { ground, footing, levelled, target: target[0], carry, reach, movement })
 }
 

@@ -23,7 +23,7 @@ pub(crate) fn nearer(ctx: &Context<'_>) -> Option<f64> {
     let steps = ((gap - STEP) / STEP).clamp(0.0, 200.0) as usize;
     (1..=steps).map(|i| i as f64 * STEP).find(|distance| {
         let stand = Stand { at: ctx.stand.at + forward * *distance, ..ctx.stand };
-        passes(Context { stand, ..*ctx }, &mut set_backs)
+        passes(&Context { stand, ..*ctx }, &mut set_backs)
     })
 }
 
@@ -38,14 +38,14 @@ pub(crate) fn lighter(ctx: &Context<'_>) -> Option<f64> {
         load.mass_kg.low = mass.low * share;
         load.mass_kg.nominal = mass.nominal * share;
         load.mass_kg.high = mass.high * share;
-        passes(Context { load: &load, ..*ctx }, &mut set_backs)
+        passes(&Context { load: &load, ..*ctx }, &mut set_backs)
     })?;
     Some((mass.nominal * share / 5.0).floor() * 5.0)
 }
 
 /// True if nothing that place or weight can change stands against the lift.
-fn passes(ctx: Context<'_>, set_backs: &mut SetBacks) -> bool {
-    check_context(ctx, set_backs).placed() <= Status::Condition
+fn passes(ctx: &Context<'_>, set_backs: &mut SetBacks) -> bool {
+    check_context(*ctx, set_backs).placed() <= Status::Condition
 }
 
 /// Stop gust of a lift, m/s.

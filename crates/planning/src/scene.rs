@@ -12,17 +12,21 @@ use machine::{AttachmentKind, BoomPosition, Chart, HeightTo, ReachFrom, ReachTo,
 use quantity::Si;
 
 /// Points of the picture: forward distance along the heading from the stand, and site height.
-struct View<'a> {
+pub(crate) struct View<'a> {
     posed: &'a Posed,
     at: DVec2,
     forward: DVec2,
 }
 
-impl View<'_> {
+impl<'a> View<'a> {
+    pub(crate) fn of(ctx: &crate::context::Context<'_>, posed: &'a Posed) -> Self {
+        let (s, c) = libm::sincos(ctx.stand.heading);
+        Self { posed, at: ctx.stand.at, forward: DVec2::new(c, s) }
+    }
     fn site(&self, p: DVec3) -> (f64, f64) {
         ((p.truncate() - self.at).dot(self.forward), p.z)
     }
-    fn machine(&self, p: DVec3) -> (f64, f64) {
+    pub(crate) fn machine(&self, p: DVec3) -> (f64, f64) {
         self.site(self.posed.footing.site_from_machine * p)
     }
 }
@@ -32,8 +36,7 @@ pub(crate) fn elevation(check: &LiftCheck<'_>, posed: &Posed) -> Option<Elevatio
     let ctx = &check.ctx;
     let attachment = ctx.attachment?;
     let machine = ctx.machine;
-    let (s, c) = libm::sincos(ctx.stand.heading);
-    let view = View { posed, at: ctx.stand.at, forward: DVec2::new(c, s) };
+    let view = View::of(ctx, posed);
     let boom = posed.reach.map_or(posed.carry, |[above, _]| above);
     let tool = tool_point(ctx, attachment, boom);
 
@@ -128,7 +131,7 @@ pub(crate) fn elevation(check: &LiftCheck<'_>, posed: &Posed) -> Option<Elevatio
 type Outline = Vec<(f64, f64)>;
 type Sling = Option<(f64, f64, f64, f64)>;
 
-fn load_picture(
+pub(crate) fn load_picture(
     view: &View<'_>,
     ctx: &crate::context::Context<'_>,
     tool: DVec3,
@@ -163,7 +166,7 @@ const PICTURE: f64 = 60.0;
 const FACE: f64 = 0.9;
 
 /// End of the boom line, machine frame, m.
-fn boom_end(machine: &machine::Machine, at: BoomPosition) -> DVec3 {
+pub(crate) fn boom_end(machine: &machine::Machine, at: BoomPosition) -> DVec3 {
     let (sin, cos) = libm::sincos(at.angle);
     let p = machine.boom.foot + DVec2::new(cos, sin) * (machine.boom.head_along + at.extension);
     DVec3::new(p.x, 0.0, p.y)

@@ -3,14 +3,16 @@
 use crate::checks::{angle, metres};
 use crate::context::Context;
 use crate::posed::Posed;
-use crate::{Task, text};
+use crate::{BoomMovement, Task, text};
 use evidence::{Message, TextId};
 use machine::AttachmentKind;
 use quantity::{Quantity, Si};
 
 /// Drive in, level read, trial lift, raise, extend, set down, withdraw. Empty if the boom does not
 /// get there: nobody is told how to do a lift that cannot be done.
-pub(crate) fn steps(ctx: &Context<'_>, posed: &Posed) -> Vec<Message> {
+///
+/// Where the movement is not the plain one, each of its steps is told.
+pub(crate) fn steps(ctx: &Context<'_>, posed: &Posed, moves: Option<&BoomMovement>) -> Vec<Message> {
     let (Ok([above, down]), Some(movement)) = (posed.reach, &posed.movement) else { return Vec::new() };
     let heading = geometry::heading_to_degrees(ctx.stand.heading).to_radians();
     let mut out = vec![text::STEP_DRIVE_IN.with("heading", Quantity::new(heading, quantity::Dimension::Angle))];
@@ -32,7 +34,12 @@ pub(crate) fn steps(ctx: &Context<'_>, posed: &Posed) -> Vec<Message> {
             .with("along", angle(tolerance.fore_aft.si())),
     );
     let clear = metres(ctx.clear());
+    let other = moves.filter(|m| !m.plain);
+    if let Some(moves) = other {
+        out.extend(in_order(ctx, moves));
+    }
     match ctx.lift.task {
+        _ if other.is_some() => {}
         Task::SetDown => {
             if ctx.hung() {
                 out.push(text::STEP_HANG_PLUMB.message());
@@ -68,8 +75,32 @@ pub(crate) fn steps(ctx: &Context<'_>, posed: &Posed) -> Vec<Message> {
     out
 }
 
+/// The steps of a movement that is not the plain one, with the trial lift as soon as the load is on the boom.
+fn in_order(ctx: &Context<'_>, moves: &BoomMovement) -> Vec<Message> {
+    let mut out = vec![text::STEP_WAY_ORDER.message()];
+    let mut on = false;
+    for (number, step) in moves.steps.iter().enumerate() {
+        // The first position is where it starts from.
+        let moved = number > 0;
+        let taken = step.loaded && !on;
+        // A load that is picked up is on the boom once the forks are under it.
+        if taken && ctx.hung() {
+            out.push(text::STEP_HANG_PLUMB.message());
+        }
+        if moved {
+            out.push(step.what.clone());
+        }
+        if taken {
+            out.push(text::STEP_TRIAL_LIFT.message());
+        }
+        on = step.loaded;
+    }
+    out.push(text::STEP_WAY_CARRY.message());
+    out
+}
+
 /// How the tool lets go of the load.
-fn lets_go(ctx: &Context<'_>) -> TextId {
+pub(crate) fn lets_go(ctx: &Context<'_>) -> TextId {
     match ctx.attachment.map(|a| &a.kind) {
         _ if ctx.hung() => text::STEP_UNHOOK,
         Some(AttachmentKind::Bucket(_)) => text::STEP_TIP_OUT,
@@ -80,7 +111,7 @@ fn lets_go(ctx: &Context<'_>) -> TextId {
 }
 
 /// How the tool takes the load.
-fn takes(ctx: &Context<'_>) -> TextId {
+pub(crate) fn takes(ctx: &Context<'_>) -> TextId {
     match ctx.attachment.map(|a| &a.kind) {
         _ if ctx.hung() => text::STEP_HOOK_ON,
         Some(AttachmentKind::Bucket(_)) => text::STEP_FILL_BUCKET,

@@ -502,8 +502,8 @@ evidence::messages! {
     APPROACH_TOO_SMALL = "approach-too-small" [width, depth, across, along];
     /// The machine would stand in the landing, or with only `room` to it where `asked` must stay.
     APPROACH_INTO = "approach-into" [room, asked];
-    /// Do: stand farther back by about `distance`.
-    DO_STAND_BACK = "do-stand-back" [distance];
+    /// Do: stand farther from the landing by about `distance`.
+    DO_STAND_CLEAR = "do-stand-clear" [distance];
     /// Forks cannot be pulled straight out by the boom alone: it has `room`, they lie `length` under the load.
     APPROACH_NO_WITHDRAWAL = "approach-no-withdrawal" [room, length];
     /// Do: stand farther back by about `distance`, so that the boom alone can pull the forks out; never back away with the boom up.
@@ -1464,6 +1464,68 @@ evidence::messages! {
     ORDER_DO_OTHER_LANDING = "order-do-other-landing" [landings];
     /// Do: drop an after.
     ORDER_DO_DROP_AFTER = "order-do-drop-after" [lift];
+    /// Name of the check: the boom's movement.
+    CHECK_MOVEMENT = "check-movement" [];
+    /// The plain movement is refused; another one passes.
+    MOVEMENT_OTHER = "movement-other" [what];
+    /// What refuses the plain movement: a thing, line or zone.
+    MOVEMENT_PAST = "movement-past" [thing];
+    /// What refuses the plain movement: chart or tipping on the way.
+    MOVEMENT_CHART = "movement-chart" [];
+    /// Do: move the boom in the order of the steps.
+    DO_MOVE_IN_ORDER = "do-move-in-order" [];
+    /// No movement passes: so much room is missing at `thing` on the best of them.
+    MOVEMENT_NONE = "movement-none" [thing, missing];
+    /// No movement passes without touching `thing`.
+    MOVEMENT_NONE_TOUCHES = "movement-none-touches" [thing];
+    /// The best opening in `thing` is too low by so much.
+    MOVEMENT_NONE_LOW = "movement-none-low" [thing, missing, height];
+    /// The best opening in `thing` is too narrow by so much.
+    MOVEMENT_NONE_NARROW = "movement-none-narrow" [thing, missing, width];
+    /// Ways that are free leave the chart or tip the machine.
+    MOVEMENT_NONE_CHART = "movement-none-chart" [];
+    /// Something stands too near to frame or cab, where they stand.
+    MOVEMENT_FRAME = "movement-frame" [thing, missing];
+    /// The same to boom or load down in carry.
+    MOVEMENT_CARRY = "movement-carry" [thing, missing];
+    /// The same to boom or load at the landing.
+    MOVEMENT_LANDING = "movement-landing" [thing, missing];
+    /// Without load the boom does not get back.
+    MOVEMENT_NONE_BACK = "movement-none-back" [what];
+    /// Do: clear the way, or hand the load in elsewhere.
+    DO_CLEAR_WAY = "do-clear-way" [];
+    /// Do: stand so much farther back; tried.
+    DO_STAND_BACK = "do-stand-back" [distance];
+    /// Do: stand so much nearer; tried.
+    DO_STAND_NEARER = "do-stand-nearer" [distance];
+    /// Step: raise the boom.
+    STEP_WAY_RAISE = "step-way-raise" [angle];
+    /// Step: lower the boom.
+    STEP_WAY_LOWER = "step-way-lower" [angle];
+    /// Step: extend.
+    STEP_WAY_EXTEND = "step-way-extend" [extension];
+    /// Step: retract.
+    STEP_WAY_RETRACT = "step-way-retract" [extension];
+    /// Step: raise or lower and extend or retract evenly together.
+    STEP_WAY_TOGETHER = "step-way-together" [angle, extension];
+    /// Step: level straight in, by both together.
+    STEP_WAY_STRAIGHT_IN = "step-way-straight-in" [angle, extension];
+    /// Step: level straight back.
+    STEP_WAY_STRAIGHT_OUT = "step-way-straight-out" [angle, extension];
+    /// Step: straight up.
+    STEP_WAY_STRAIGHT_UP = "step-way-straight-up" [angle, extension];
+    /// Step: straight down.
+    STEP_WAY_STRAIGHT_DOWN = "step-way-straight-down" [angle, extension];
+    /// A step with what to watch.
+    STEP_WAY_WATCH = "step-way-watch" [what, thing, distance];
+    /// Step: the movement has an order of its own.
+    STEP_WAY_ORDER = "step-way-order" [];
+    /// Step: draw the forks out; then back by the next steps.
+    STEP_WAY_WITHDRAW = "step-way-withdraw" [];
+    /// Step: let go of the load by any other tool; then back by the next steps.
+    STEP_WAY_LET_GO = "step-way-let-go" [];
+    /// Step: the boom is back in carry.
+    STEP_WAY_CARRY = "step-way-carry" [];
 }
 
 /// What ends a plan, in the order in which it is listed.

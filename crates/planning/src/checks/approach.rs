@@ -188,7 +188,7 @@ pub(crate) fn finding(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Fi
             text::APPROACH_INTO.with("room", metres(gap.max(0.0))).with("asked", metres(ROOM)),
         )
         .at_least(metres(ROOM), metres(gap.max(0.0)), super::spare(ROOM, gap))
-        .remedy(text::DO_STAND_BACK.with("distance", metres(ROOM - gap)))
+        .remedy(text::DO_STAND_CLEAR.with("distance", metres(ROOM - gap)))
         .source(practice);
     }
     let id = if a.turn.is_some() { text::APPROACH_SQUARE } else { text::APPROACH_ANY };

@@ -5,6 +5,7 @@
 
 use super::{kilograms, level, metres, reserve, within};
 use crate::context::Context;
+use crate::movement::Passed;
 use crate::posed::{NotPosed, Posed, tool_point};
 use crate::{remedies, text};
 use evidence::{Finding, Silent, Source, Status, Step, Trace, Working};
@@ -73,7 +74,24 @@ pub(crate) fn choose<'a>(ctx: &Context<'a>, posed: Option<&Posed>) -> Option<&'a
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Place {
     pub(crate) tool: DVec3,
+    /// Where the piece of the way ends that is read; the same point where one point is read.
+    pub(crate) until: DVec3,
+    /// How far the piece may lie off the straight line between both, m.
+    pub(crate) off: f64,
     pub(crate) on_the_way: bool,
+}
+
+impl Place {
+    /// At the landing.
+    pub(crate) fn landing(tool: DVec3) -> Self {
+        Self { tool, until: tool, off: 0.0, on_the_way: false }
+    }
+
+    /// A piece of the way.
+    pub(crate) fn passed(ctx: &Context<'_>, attachment: &Attachment, by: &Passed) -> Self {
+        let tool = |boom| tool_point(ctx, attachment, boom);
+        Self { tool: tool(by.boom), until: tool(by.until), off: by.off, on_the_way: true }
+    }
 }
 
 /// Reads the chart. The box holds the point in machine axes and in gravity axes, the stand error,
@@ -103,8 +121,15 @@ pub(crate) fn read(
     let (excess, swing) = (counts.excess(), ctx.load.swing(&mut Silent));
     let (error, flex, accuracy) = (ctx.policy.stand_error, ctx.machine.boom.flex, posed.footing.accuracy);
     let pitch = (posed.footing.along.high - posed.footing.along.low) / 2.0 + ctx.leans;
-    let out = DVec2::new(error + pitch * by_gravity.y.abs(), accuracy + pitch * by_gravity.x.abs());
-    let (nearest, farthest) = (in_machine.min(by_gravity), in_machine.max(by_gravity));
+    let most = by_gravity.abs() + place.tool.distance(place.until);
+    let out = DVec2::new(error + pitch * most.y, accuracy + pitch * most.x);
+    // The other end of a piece: the same offsets from its tool point.
+    let moved = place.until - place.tool;
+    let turned_moved = level(moved);
+    let end_in_machine = in_machine + DVec2::new(moved.x, moved.z);
+    let end_by_gravity = by_gravity + DVec2::new(turned_moved.x * c + turned_moved.y * s, turned_moved.z);
+    let nearest = in_machine.min(by_gravity).min(end_in_machine.min(end_by_gravity)) - place.off;
+    let farthest = in_machine.max(by_gravity).max(end_in_machine.max(end_by_gravity)) + place.off;
     let point = ChartPoint {
         at: by_gravity,
         low: nearest - out,
@@ -216,9 +241,8 @@ pub(crate) fn read(
 fn places(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment) -> Option<Vec<Place>> {
     let poses = posed.reach.ok()?;
     let movement = posed.movement.as_ref()?;
-    let place = |boom, on_the_way| Place { tool: tool_point(ctx, attachment, boom), on_the_way };
-    let at_landing = poses.iter().map(|b| place(*b, false));
-    Some(at_landing.chain(movement.on_the_way.iter().map(|b| place(*b, true))).collect())
+    let at_landing = poses.iter().map(|b| Place::landing(tool_point(ctx, attachment, *b)));
+    Some(at_landing.chain(movement.on_the_way.iter().map(|p| Place::passed(ctx, attachment, p))).collect())
 }
 
 /// The worst reading over the movement.

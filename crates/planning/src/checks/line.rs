@@ -98,6 +98,19 @@ pub(crate) fn outcome(
     attachment: Option<&Attachment>,
     line: &PowerLine,
 ) -> LineOutcome {
+    let required = match asked(ctx, posed, line) {
+        LineOutcome::Measured { required, .. } => required,
+        other => return other,
+    };
+    let (Some(posed), Some(attachment)) = (posed, attachment) else { return LineOutcome::NotChecked };
+    match nearest(ctx, posed, attachment, line, required) {
+        Some((distance, at)) => LineOutcome::Measured { distance, required, at },
+        None => LineOutcome::NotChecked,
+    }
+}
+
+/// What a line asks before anything is measured: [`LineOutcome::Measured`] with no distance yet where it asks for one.
+pub(crate) fn asked(ctx: &Context<'_>, posed: Option<&Posed>, line: &PowerLine) -> LineOutcome {
     if line.dead.as_ref().is_some_and(|d| d.visibly_grounded) {
         return LineOutcome::Dead;
     }
@@ -115,11 +128,9 @@ pub(crate) fn outcome(
     if line.spans.is_empty() {
         return LineOutcome::NoHeight;
     }
-    let Some(required) = required(ctx, posed, line, &mut evidence::Silent) else { return LineOutcome::AboveTable };
-    let (Some(posed), Some(attachment)) = (posed, attachment) else { return LineOutcome::NotChecked };
-    match nearest(ctx, posed, attachment, line, required) {
-        Some((distance, at)) => LineOutcome::Measured { distance, required, at },
-        None => LineOutcome::NotChecked,
+    match required(ctx, posed, line, &mut evidence::Silent) {
+        None => LineOutcome::AboveTable,
+        Some(required) => LineOutcome::Measured { distance: f64::NAN, required, at: DVec3::ZERO },
     }
 }
 
@@ -197,13 +208,7 @@ fn nearest(
 ) -> Option<(f64, DVec3)> {
     let foot = posed.footing.site_from_machine * DVec3::new(ctx.machine.boom.foot.x, 0.0, ctx.machine.boom.foot.y);
     let radius = boom_radius(ctx);
-    let mut chords: Vec<(f64, Segment)> = line
-        .spans
-        .iter()
-        .flat_map(|s| s.chords(CHORDS))
-        .map(|c| (distance_point_segment(foot, &c) - radius, c))
-        .collect();
-    chords.sort_by(|a, b| a.0.total_cmp(&b.0));
+    let chords = chords(line, foot, radius);
     let (bound, first) = *chords.first()?;
     // Proven bound: no part gets nearer than this. Beyond what is asked nothing more exact is needed.
     if bound > required.max(FAR) {
@@ -213,6 +218,19 @@ fn nearest(
     let distance =
         swept::least(ctx, posed, attachment, Parts::All, required, |solid, least| best.take(solid, &chords, least))?;
     Some((distance, best.at))
+}
+
+/// Chords of the line with a bound of how near anything within `radius` of `foot` comes, the nearest first.
+pub(crate) fn chords(line: &PowerLine, foot: DVec3, radius: f64) -> Vec<(f64, Segment)> {
+    let spans = line.spans.iter().flat_map(|s| s.chords(CHORDS));
+    let mut chords: Vec<_> = spans.map(|c| (distance_point_segment(foot, &c) - radius, c)).collect();
+    chords.sort_by(|a, b| a.0.total_cmp(&b.0));
+    chords
+}
+
+/// Distance of a solid to the nearest chord, as far as it is below `least`, m.
+pub(crate) fn to_chords(solid: &Solid, chords: &[(f64, Segment)], least: f64) -> f64 {
+    Least { distance: f64::INFINITY, at: DVec3::ZERO }.take(solid, chords, least)
 }
 
 /// Least distance found so far and the place on the line.

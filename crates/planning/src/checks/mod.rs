@@ -29,6 +29,7 @@ pub(crate) mod lock;
 pub(crate) mod machine_fit;
 pub(crate) mod mat_stack;
 pub(crate) mod matters;
+pub(crate) mod movement;
 pub(crate) mod obstacle;
 pub(crate) mod parts;
 pub(crate) mod patches;

@@ -8,7 +8,8 @@ use crate::posed::{NotPosed, Posed, why_not};
 use crate::text;
 use evidence::{Finding, Source, Status, Step, Trace, Working};
 use geometry::Solid;
-use site::{Body, Thing, distance_thing, least_distance};
+use site::{Body, Opening, Thing, distance_thing, least_distance};
+use std::borrow::Cow;
 
 /// Room to a thing that stays whatever is known, m (common practice).
 const ROOM: f64 = 0.30;
@@ -77,7 +78,7 @@ fn cut_off(thing: &Thing) -> Thing {
 
 /// What any part could come near to, in plan from the stand, whatever the boom does, m: but for the
 /// accuracy of the thing.
-fn reach(ctx: &Context<'_>, posed: Option<&Posed>) -> f64 {
+pub(crate) fn reach(ctx: &Context<'_>, posed: Option<&Posed>) -> f64 {
     let outline = &ctx.machine.outline;
     let tail = outline.rear.abs().max(outline.front.abs()) + outline.half_width;
     let room = ROOM + ctx.machine.boom.flex + lean_error(ctx, posed) + ctx.policy.stand_error;
@@ -95,29 +96,69 @@ pub(crate) fn outcomes(ctx: &Context<'_>, posed: Option<&Posed>) -> Obstacles {
     Obstacles { far: things.len() - near.len(), near }
 }
 
+/// What is asked of some parts of the machine for one thing.
+pub(crate) struct Demand<'a> {
+    pub(crate) parts: Parts,
+    /// The thing, or what of it these parts must keep off.
+    pub(crate) thing: Cow<'a, Thing>,
+    /// Distance asked, m; 0: only not to touch.
+    pub(crate) required: f64,
+}
+
+/// Everything that is asked for a thing. Most things ask their distance of every part. What the load comes to lie on,
+/// and the sill of an opening at the landing's level, ask it of frame, cab and boom only: load, carriage and blades
+/// pass low over it on purpose, but must not touch what is further down.
+pub(crate) fn demands<'a>(ctx: &Context<'_>, posed: Option<&Posed>, thing: &'a Thing) -> Vec<Demand<'a>> {
+    let required = required(ctx, posed, thing, &mut evidence::Silent);
+    let whole = |parts| Demand { parts, thing: Cow::Borrowed(thing), required };
+    let lower = |thing| Demand { parts: Parts::All, thing: Cow::Owned(thing), required: 0.0 };
+    if carries_landing(ctx, thing) {
+        return vec![whole(Parts::WithoutTool), lower(cut_off(thing))];
+    }
+    if thing.openings.iter().any(|o| sill_at_landing(ctx, o)) {
+        let beside =
+            Demand { parts: Parts::All, thing: Cow::Owned(sills_lowered(ctx, thing, f64::INFINITY)), required };
+        return vec![whole(Parts::WithoutTool), beside, lower(sills_lowered(ctx, thing, 2.0 * SAME_LEVEL))];
+    }
+    vec![whole(Parts::All)]
+}
+
+/// True for an opening that the load goes through low over its sill, as over the landing's own edge.
+pub(crate) fn sill_at_landing(ctx: &Context<'_>, opening: &Opening) -> bool {
+    (opening.sill - ctx.landing.level).abs() <= SAME_LEVEL
+}
+
+/// The thing with those sills so much lower.
+fn sills_lowered(ctx: &Context<'_>, thing: &Thing, by: f64) -> Thing {
+    let mut thing = thing.clone();
+    for opening in thing.openings.iter_mut().filter(|o| sill_at_landing(ctx, o)) {
+        opening.sill -= by;
+    }
+    thing
+}
+
 fn outcome(ctx: &Context<'_>, posed: Option<&Posed>, thing: &Thing) -> ThingOutcome {
     let required = required(ctx, posed, thing, &mut evidence::Silent);
     let (Some(posed), Some(attachment)) = (posed, ctx.attachment) else { return ThingOutcome::NotChecked };
-    let parts = if carries_landing(ctx, thing) { Parts::WithoutTool } else { Parts::All };
     let height_known = !matches!(thing.body, Body::Upright { top: None, .. });
-    let least = swept::least(ctx, posed, attachment, parts, required, to(thing));
-    let into_face = parts == Parts::WithoutTool
-        // Load and forks come to its top on purpose, but never into its face below.
-        && swept::least(ctx, posed, attachment, Parts::All, 0.0, to(&cut_off(thing)))
-            .is_none_or(|d| d.is_nan() || d <= 0.0);
-    match least {
-        Some(_) if into_face => ThingOutcome::Measured { distance: 0.0, required, height_known },
-        // Nothing to measure to is not known, not far.
-        Some(distance) if distance.is_infinite() => {
-            ThingOutcome::Measured { distance: f64::NAN, required, height_known }
+    let mut least = f64::INFINITY;
+    for asked in demands(ctx, Some(posed), thing) {
+        let near = swept::least(ctx, posed, attachment, asked.parts, asked.required, to(&asked.thing));
+        if asked.required > 0.0 {
+            let Some(distance) = near else { return ThingOutcome::NotChecked };
+            least = swept::worse(distance, least);
+        } else if near.is_none_or(|d| d.is_nan() || d <= 0.0) {
+            // Load and forks come to its top on purpose, but never into its face below.
+            least = 0.0;
         }
-        Some(distance) => ThingOutcome::Measured { distance, required, height_known },
-        None => ThingOutcome::NotChecked,
     }
+    // Nothing to measure to is not known, not far.
+    let distance = if least.is_infinite() { f64::NAN } else { least };
+    ThingOutcome::Measured { distance, required, height_known }
 }
 
 /// Distance of a part to the thing, or what is already found, where its box is no nearer than that.
-fn to(thing: &Thing) -> impl Fn(&Solid, f64) -> f64 {
+pub(crate) fn to(thing: &Thing) -> impl Fn(&Solid, f64) -> f64 + '_ {
     let extent = thing.extent();
     move |solid, found| match extent {
         Some((low, high)) if least_distance(solid, low, high) >= found => found,
@@ -143,6 +184,17 @@ impl ThingOutcome {
 }
 
 impl Obstacles {
+    /// The thing that refuses by most.
+    pub(crate) fn refusing<'a>(&self, job: &'a crate::Job) -> Option<&'a Thing> {
+        let refused = self.near.iter().filter(|(_, o)| o.status() > Status::Condition);
+        let short = |o: &ThingOutcome| match *o {
+            ThingOutcome::Measured { distance, required, .. } => distance - required,
+            ThingOutcome::NotChecked => f64::INFINITY,
+        };
+        let most = refused.min_by(|(_, a), (_, b)| short(a).total_cmp(&short(b)));
+        job.surroundings.things.get(most?.0)
+    }
+
     /// `None` where the job lists no things.
     pub(crate) fn status(&self) -> Option<Status> {
         let far = (self.far > 0).then_some(Status::Go);

@@ -10,6 +10,7 @@ use super::search::Search;
 use super::uneven::Uneven;
 use super::{NEAR, angle, fitted, spare};
 use crate::context::Context;
+use crate::movement::Passed;
 use crate::posed::{NotPosed, Posed, tool_point, why_not};
 use crate::standing::{Levelled, attitudes, lock};
 use crate::text;
@@ -105,13 +106,15 @@ pub(super) fn load_at(ctx: &Context<'_>, tool: DVec3, boom: BoomPosition, ahead:
 
 /// A boom position to be tried, with the load's offset along the forks, m.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct Tried {
+pub(crate) struct Tried {
     pub(super) boom: BoomPosition,
     pub(super) ahead: f64,
     /// False where the boom is only ever without load: forks pulled out, or not yet in.
     pub(super) loaded: bool,
     /// At the landing, clear above it or set down.
     pub(super) landing: bool,
+    /// How much higher the load may be than the boom position says, m.
+    pub(super) up: f64,
 }
 
 /// Every position tried: clear above the landing and set down, each nearer by the stand error with
@@ -132,22 +135,47 @@ pub(super) fn tried(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment) -
                 ahead: ahead + rest,
                 loaded: true,
                 landing: true,
+                up: 0.0,
             }));
         }
     }
     // Raised retracted as steep as any of those needs it.
     let steepest = all.iter().map(|t| t.boom.angle).fold(f64::NEG_INFINITY, f64::max);
     let raised = BoomPosition { angle: steepest, extension: 0.0, fork_tilt: posed.carry.fork_tilt };
-    for boom in movement.on_the_way.iter().chain([&raised]) {
-        all.extend([low, high + flex].map(|ahead| Tried { boom: *boom, ahead, loaded: true, landing: false }));
+    for passed in movement.on_the_way.iter().chain([&Passed::alone(raised)]) {
+        all.extend(with_load(ctx, passed));
     }
-    let bare = |boom| Tried { boom, ahead: 0.0, loaded: false, landing: false };
+    all.extend(movement.bare.iter().flat_map(Passed::weighed).map(bare));
     for moved in [-error, error] {
         for (boom, _) in moved_by(ctx, attachment, movement.free, moved) {
             all.extend([boom, BoomPosition { extension: 0.0, ..boom }].map(bare));
         }
     }
     Some(all)
+}
+
+/// A position without load.
+pub(crate) fn bare(boom: BoomPosition) -> Tried {
+    Tried { boom, ahead: 0.0, loaded: false, landing: false, up: 0.0 }
+}
+
+/// A position passed with the load, and where its piece ends: nearest and farthest centre, each farther and higher by
+/// what boom and load may lie off between the ends, as a moment of the load.
+pub(crate) fn with_load(ctx: &Context<'_>, passed: &Passed) -> impl Iterator<Item = Tried> + use<> {
+    let centre = ctx.load.centre_ahead;
+    let (low, high) = if ctx.load.hanging.is_some() { (0.0, 0.0) } else { (centre.low, centre.high) };
+    let off = if passed.off > 0.0 {
+        let boom = &ctx.machine.boom;
+        let tool = ctx.attachment.map_or(0.0, |a| a.mass.si());
+        let moving = boom.sections.iter().map(|s| s.mass.si()).sum::<f64>() + boom.carriage_mass.si() + tool;
+        passed.off * (1.0 + moving / ctx.load.mass_kg.low.max(1.0))
+    } else {
+        0.0
+    };
+    let aheads = [low - off, high + ctx.machine.boom.flex + off];
+    passed
+        .weighed()
+        .flat_map(move |boom| aheads.map(|ahead| Tried { boom, ahead, loaded: true, landing: false, up: off }))
 }
 
 /// The boom with its tool moved ahead by so much, m. Where it has no range left for all of it: as far as it
@@ -190,11 +218,21 @@ pub(crate) fn forces(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment) 
 
 /// Every corner, and the greatest moment of the wind about the ground, N·m.
 fn corners<'c, 'a>(ctx: &'c Context<'a>, posed: &Posed, attachment: &Attachment) -> Option<(Search<'c, 'a>, f64)> {
+    Some(corners_of(ctx, posed, attachment, tried(ctx, posed, attachment)?))
+}
+
+/// The same of these positions alone.
+fn corners_of<'c, 'a>(
+    ctx: &'c Context<'a>,
+    posed: &Posed,
+    attachment: &Attachment,
+    tried: impl IntoIterator<Item = Tried>,
+) -> (Search<'c, 'a>, f64) {
     let load = ctx.load;
     let gust = ctx.lift.wind.map(|w| w.gust.si());
     let mut search = Search::new(ctx, gust);
     let mut wind_moment = 0.0_f64;
-    for Tried { boom, ahead, loaded, .. } in tried(ctx, posed, attachment)? {
+    for Tried { boom, ahead, loaded, up, .. } in tried {
         let tool = tool_point(ctx, attachment, boom);
         let (with_load, without) = wind(ctx, gust, boom);
         wind_moment = wind_moment.max(with_load.about_ground());
@@ -203,7 +241,7 @@ fn corners<'c, 'a>(ctx: &'c Context<'a>, posed: &Posed, attachment: &Attachment)
         let places: Vec<DVec3> = aside(ctx, tool)
             .into_iter()
             .flat_map(|left| ends.iter().map(move |end| (left, end)))
-            .map(|(left, end)| load_at(ctx, tool, boom, ahead + end * swung, left))
+            .map(|(left, end)| load_at(ctx, tool, boom, ahead + end * swung, left) + DVec3::Z * up)
             .collect();
         for (stance, gravities) in stances(ctx, posed, boom) {
             let stand = search.stand(stance);
@@ -239,7 +277,27 @@ fn corners<'c, 'a>(ctx: &'c Context<'a>, posed: &Posed, attachment: &Attachment)
             }
         }
     }
-    Some((search, wind_moment))
+    (search, wind_moment)
+}
+
+/// True if load factor and tilt are enough with the load at the landing.
+pub(crate) fn landing_holds(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment) -> bool {
+    let Some(tried) = tried(ctx, posed, attachment) else { return false };
+    hold(ctx, posed, attachment, tried.into_iter().filter(|t| t.landing))
+}
+
+/// True if load factor and tilt are enough at all of these positions.
+pub(crate) fn hold(
+    ctx: &Context<'_>,
+    posed: &Posed,
+    attachment: &Attachment,
+    tried: impl IntoIterator<Item = Tried>,
+) -> bool {
+    let (mut search, _) = corners_of(ctx, posed, attachment, tried);
+    search.tilts();
+    search.least_factor();
+    let passes = |s: &Statics| s.factor_status(ctx).max(s.tilt_status()) <= Status::Condition;
+    search.found.as_ref().is_some_and(passes)
 }
 
 fn with_wind(ctx: &Context<'_>, search: &Search<'_, '_>, wind_moment: f64) -> Option<Statics> {
@@ -308,6 +366,14 @@ impl Statics {
             // Enough, or no load tips it.
             Some(_) | None => Status::Go,
         }
+    }
+
+    /// What is left of load factor and tilt, with the check and the boom position of each.
+    pub(crate) fn least_reserves(&self, ctx: &Context<'_>) -> impl Iterator<Item = (f64, &'static str, BoomPosition)> {
+        let factor = self.factor.zip(self.factor_corner);
+        let factor = factor.map(|((f, _), (c, _))| (spare(ctx.policy.load_factor, f), "load-factor", c.boom));
+        let tilt = (spare(self.tilt_required, self.tilt), "tilt", self.tilt_corner.boom);
+        factor.into_iter().chain([tilt])
     }
 
     pub(crate) fn tilt_status(&self) -> Status {

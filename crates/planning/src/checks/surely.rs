@@ -174,10 +174,10 @@ pub(crate) fn surely(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment, 
     let mut stood: Vec<Stood> = Vec::with_capacity(8);
     let mut range = Range { most: [f64::NEG_INFINITY; 4], least: [f64::INFINITY; 4], pushes: true };
     let mut wind_moment = 0.0_f64;
-    for Tried { boom, ahead, loaded, landing } in tried(ctx, posed, attachment)? {
+    for Tried { boom, ahead, loaded, landing, up } in tried(ctx, posed, attachment)? {
         let winds = wind(ctx, gust, boom);
         wind_moment = wind_moment.max(winds.0.about_ground());
-        let places = if loaded { places(ctx, attachment, boom, ahead) } else { Vec::new() };
+        let places = if loaded { places(ctx, attachment, boom, (ahead, up)) } else { Vec::new() };
         let of_boom = Masses::of_boom(ctx.machine, attachment, boom);
         for (stance, gravities) in stances(ctx, posed, boom) {
             let i = match stood.iter().position(|s| s.stance == stance && s.gravities == gravities) {
@@ -211,14 +211,14 @@ pub(crate) fn surely(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment, 
 }
 
 /// Places of the load's weight for a boom position, each once.
-fn places(ctx: &Context<'_>, attachment: &Attachment, boom: BoomPosition, ahead: f64) -> Vec<DVec3> {
+fn places(ctx: &Context<'_>, attachment: &Attachment, boom: BoomPosition, (ahead, up): (f64, f64)) -> Vec<DVec3> {
     let tool = tool_point(ctx, attachment, boom);
     let swung = swung(ctx, tool);
     let ends: &[f64] = if swung > 0.0 { &[-1.0, 1.0] } else { &[0.0] };
     let mut places: Vec<DVec3> = Vec::with_capacity(4);
     for left in aside(ctx, tool) {
         for end in ends {
-            let at = load_at(ctx, tool, boom, ahead + end * swung, left);
+            let at = load_at(ctx, tool, boom, ahead + end * swung, left) + DVec3::Z * up;
             if !places.contains(&at) {
                 places.push(at);
             }

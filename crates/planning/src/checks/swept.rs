@@ -77,6 +77,6 @@ pub(crate) fn least(
 }
 
 /// The lesser of two distances; NaN is worse than any.
-pub(super) fn worse(a: f64, b: f64) -> f64 {
+pub(crate) fn worse(a: f64, b: f64) -> f64 {
     if a.is_nan() || a < b { a } else { b }
 }

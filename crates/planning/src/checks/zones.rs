@@ -13,6 +13,8 @@ pub(crate) struct Met {
     /// Id of the check.
     pub(crate) check: &'static str,
     pub(crate) status: Status,
+    /// Name of the zone.
+    pub(crate) zone: String,
     message: evidence::Message,
     remedy: evidence::TextId,
 }
@@ -29,19 +31,28 @@ fn contacts(ctx: &Context<'_>, posed: Option<&Posed>) -> Vec<DVec2> {
         .collect()
 }
 
-/// True if any part of machine or load comes over the zone in plan, during the lift.
-fn swept_over(ctx: &Context<'_>, posed: &Posed, zone: &Zone) -> bool {
-    let Some(attachment) = ctx.attachment else { return true };
-    // Without a top it reaches up without end: the distance is the one in plan.
-    let column = Thing {
+/// The zone as a thing. Without a top it reaches up without end: the distance is the one in plan.
+pub(crate) fn column(zone: &Zone) -> Thing {
+    Thing {
         id: String::new(),
-        name: String::new(),
+        name: zone.name.clone(),
         kind: ThingKind::Unnamed,
         body: Body::Upright { shape: zone.shape.clone(), base: None, top: None },
         openings: Vec::new(),
         accuracy: 0.0,
         source: String::new(),
-    };
+    }
+}
+
+/// True for a zone over which nothing may come at any time.
+pub(crate) fn closed(zone: &Zone) -> bool {
+    matches!(zone.rule, ZoneRule::NoGo | ZoneRule::People) && zone.times.is_empty()
+}
+
+/// True if any part of machine or load comes over the zone in plan, during the lift.
+fn swept_over(ctx: &Context<'_>, posed: &Posed, zone: &Zone) -> bool {
+    let Some(attachment) = ctx.attachment else { return true };
+    let column = column(zone);
     let margin = ctx.policy.stand_error;
     let least =
         swept::least(ctx, posed, attachment, Parts::All, margin, |solid, _| distance_thing(solid, &column).metres());
@@ -71,7 +82,7 @@ pub(crate) fn met(ctx: &Context<'_>, posed: Option<&Posed>) -> Vec<Met> {
                     };
                     let status = if always { Status::NoGo } else { Status::Condition };
                     let message = if always { named(id) } else { named(id).with("times", times(zone)) };
-                    out.push(Met { check, status, message, remedy });
+                    out.push(Met { check, status, zone: zone.name.clone(), message, remedy });
                 }
             }
             ZoneRule::Soft => {
@@ -81,6 +92,7 @@ pub(crate) fn met(ctx: &Context<'_>, posed: Option<&Posed>) -> Vec<Met> {
                     out.push(Met {
                         check: "ground",
                         status,
+                        zone: zone.name.clone(),
                         message: named(text::ZONE_SOFT),
                         remedy: text::DO_LEAVE_ZONE,
                     });

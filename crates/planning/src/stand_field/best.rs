@@ -1,12 +1,16 @@
 //! The best stands of a field: checked whole, with how far off they may be.
 
 use super::tolerance::{BY_EYE, StandTolerance, tolerance};
-use super::{StandField, StandSearch};
+use super::{FieldCell, Reason, StandField, StandSearch};
+use crate::boom_path::turns::Turns;
 use crate::check::{check_lift_with, governing};
 use crate::context::Context;
 use crate::{Job, Lift, SetBacks, Stand, Task};
-use evidence::Verdict;
+use evidence::{Status, Verdict};
 use serde::{Deserialize, Serialize};
+
+/// What refuses a plain movement of the boom and may let another one pass.
+const BY_MOVEMENT: [Reason; 3] = [Reason::Line, Reason::Obstacles, Reason::People];
 
 /// A stand that was looked for and found: where, and what it is worth.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, schemars::JsonSchema)]
@@ -45,11 +49,16 @@ pub fn best_stands(
     set_backs: &mut SetBacks,
     count: usize,
 ) -> Vec<FoundStand> {
-    let mut checked: Vec<Checked> = candidates(field, count.saturating_mul(TRIED))
-        .into_iter()
-        .filter_map(|i| checked(job, lift, search.stand(i), set_backs))
-        .filter(|c| c.verdict != Verdict::NoGo)
-        .collect();
+    let tried = count.saturating_mul(TRIED);
+    let mut of = |cells: Vec<usize>| -> Vec<Checked> {
+        let checked = cells.into_iter().filter_map(|i| checked(job, lift, search.stand(i), set_backs));
+        checked.filter(|c| c.verdict != Verdict::NoGo).collect()
+    };
+    let mut checked = of(candidates(field, tried, |cell| cell.placed.is_some_and(|s| s <= Status::Condition)));
+    if checked.is_empty() {
+        // Where only the plain movement meets something another one may pass.
+        checked = of(candidates(field, tried, |cell| matches!(cell.by, Some(r) if BY_MOVEMENT.contains(&r))));
+    }
     checked.sort_by(|a, b| a.verdict.cmp(&b.verdict).then(b.least().total_cmp(&a.least())));
     checked.truncate(count);
     let mut found: Vec<_> = checked.into_iter().filter_map(|c| c.found(job, lift, set_backs)).collect();
@@ -63,6 +72,7 @@ struct Checked {
     verdict: Verdict,
     reserve: Option<f64>,
     governing: String,
+    turns: Option<Turns>,
 }
 
 /// `None` if the lift refers to what the job does not have.
@@ -72,7 +82,7 @@ fn checked(job: &Job, lift: &Lift, stand: Stand, set_backs: &mut SetBacks) -> Op
     let findings = check.findings();
     let reserve = findings.iter().filter_map(|f| f.reserve).reduce(|a, b| if a.is_nan() || a <= b { a } else { b });
     let governing = findings.get(governing(&findings)).map_or_else(String::new, |f| f.check.to_string());
-    Some(Checked { stand, verdict: check.verdict(), reserve, governing })
+    Some(Checked { stand, verdict: check.verdict(), reserve, governing, turns: check.ctx.turns })
 }
 
 impl Checked {
@@ -81,8 +91,8 @@ impl Checked {
     }
 
     fn found(self, job: &Job, lift: &Lift, set_backs: &mut SetBacks) -> Option<FoundStand> {
-        let Self { stand, verdict, reserve, governing } = self;
-        let ctx = Context { stand, ..Context::new(job, lift)? };
+        let Self { stand, verdict, reserve, governing, turns } = self;
+        let ctx = Context { stand, turns, ..Context::new(job, lift)? };
         let tolerance = tolerance(&ctx, set_backs);
         let verdict = if led(&ctx, &tolerance) { verdict } else { verdict.max(Verdict::GoWithConditions) };
         Some(FoundStand {
@@ -119,14 +129,14 @@ pub(crate) fn led(ctx: &Context<'_>, tolerance: &StandTolerance) -> bool {
     tolerance.by_eye() || (ctx.lift.task == Task::PickUp && tolerance.disc_m >= BY_EYE - 1e-9)
 }
 
-/// Cells that pass, most promising first, each at least [`APART`] from those before it.
-fn candidates(field: &StandField, count: usize) -> Vec<usize> {
+/// Cells that may do, most promising first, each at least [`APART`] from those before it.
+fn candidates(field: &StandField, count: usize, may: impl Fn(FieldCell) -> bool) -> Vec<usize> {
     let grid = field.grid;
     let mut passing: Vec<_> = field
         .cells()
-        .filter(|(_, cell)| cell.placed.is_some_and(|s| s <= evidence::Status::Condition))
+        .filter(|(_, cell)| may(*cell))
         .map(|(i, cell)| {
-            let clear = clear_around(field, i);
+            let clear = clear_around(field, i, &may);
             let steps = (clear.min(ENOUGH) * 10.0).round() as i64;
             (cell.placed, -steps, grid.at(i).distance(grid.centre), i)
         })
@@ -145,7 +155,7 @@ fn candidates(field: &StandField, count: usize) -> Vec<usize> {
 }
 
 /// Distance to the nearest cell that does not pass, as far as [`ENOUGH`] and a cell, m.
-fn clear_around(field: &StandField, i: usize) -> f64 {
+fn clear_around(field: &StandField, i: usize, may: &impl Fn(FieldCell) -> bool) -> f64 {
     let grid = field.grid;
     let reach = (ENOUGH / grid.cell).ceil() as i64 + 1;
     let at = grid.at(i);
@@ -153,10 +163,7 @@ fn clear_around(field: &StandField, i: usize) -> f64 {
     for dy in -reach..=reach {
         for dx in -reach..=reach {
             let there = at + geometry::DVec2::new(dx as f64, dy as f64) * grid.cell;
-            let passes = grid
-                .cell_at(there)
-                .and_then(|k| field.cell(k).placed)
-                .is_some_and(|s| s <= evidence::Status::Condition);
+            let passes = grid.cell_at(there).is_some_and(|k| may(field.cell(k)));
             if !passes {
                 least = least.min(there.distance(at));
             }

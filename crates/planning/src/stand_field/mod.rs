@@ -1,9 +1,10 @@
 //! Where a machine could stand for a lift: every piece of ground around its landing, with what a stand there would give.
 //!
-//! The answer of each cell is that of the single check with the machine's stand in the middle of that cell: the same verdict,
+//! The answer of each cell is that of the single check ([`crate::check_plain_movement`]) with the machine's stand in the middle of that cell: the same verdict,
 //! and of what refuses the first in a fixed order ([`ORDER`]). What is proven without the whole check is not reckoned
 //! further; nothing is filled in between cells. "Exact" means exact for the ground as surveyed: its accuracy and the
-//! stand's error are in every cell as they are in the single check.
+//! stand's error are in every cell as they are in the single check. The boom's movement is the plain one; whether another
+//! one would do where that is refused is asked of the few places that are checked whole ([`best_stands`]).
 //!
 //! - [`StandSearch`]: what is asked, with the heading that each cell gets
 //! - [`StandField`]: the answers, cell by cell, which may be filled in coarse steps first

@@ -10,6 +10,9 @@
 )]
 
 mod attachments;
+mod boom_distances;
+mod boom_rig;
+mod boom_ways;
 mod carried;
 mod charts;
 mod contacts;

@@ -6,7 +6,9 @@ use crate::samples::{plane, stork, varied};
 use core::ops::ControlFlow;
 use evidence::{Status, Verdict};
 use geometry::DVec2;
-use planning::{FieldSpec, Job, Reason, SetBacks, StandField, StandSearch, Worker, check_lift_with, refused_first};
+use planning::{
+    FieldSpec, Job, Reason, SetBacks, StandField, StandSearch, Worker, check_plain_movement, refused_first,
+};
 use site::{Body, PlanShape, Thing, ThingKind, Zone, ZoneRule};
 
 /// Verdict and first reason of the single check with the machine in the middle of the cell.
@@ -19,7 +21,7 @@ fn single(
 ) -> (Verdict, Option<Reason>) {
     let mut at = job.lifts[lift].clone();
     at.stand = search.stand(i);
-    let check = check_lift_with(job, &at, kept).unwrap();
+    let check = check_plain_movement(job, &at, kept).unwrap();
     (check.verdict(), refused_first(&check))
 }
 

@@ -155,6 +155,7 @@ fn lift(id: &str, name: &str, verdict: Verdict, governing: usize, findings: Vec<
             text::STEP_WITHDRAW.into(),
         ],
         tolerances: Vec::new(),
+        movement: None,
         wheels: vec![WheelForce {
             name: text::PAD_LEFT.into(),
             force_n: 61_200.0,
