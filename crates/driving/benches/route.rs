@@ -1,7 +1,11 @@
 //! Routes on 50 seeded maps of 800 × 800 cells of 0.25 m and 72 headings, with boxes in the way and hills that cost.
 //!
 //! Prints times of the target's field and of the search, and their growth at three sizes. Asserts that every way
-//! is free at poses 0.1 m apart, and that each map has one.
+//! is free at poses 0.1 m apart, and that each map has one. Beside the time of the search stands that which OMPL's
+//! planners took on the same maps, with the same collision test and cost, on the machine of `ompl_times.csv`
+//! (`validation/driving/ompl_routes.cpp`), where ours was measured too: the ratio is of that machine.
+//!
+//! With the argument `list`: seed, cost and time (ms) of each way by length and cost alone, for that program.
 #![allow(
     clippy::unwrap_used,
     clippy::print_stdout,
@@ -19,10 +23,17 @@ use driving::{DriveMap, Settings, Spread, TargetField, route};
 use std::ops::ControlFlow;
 use std::time::Instant;
 
+/// See the script that made it.
+const OMPL: &str = include_str!("../../../validation/driving/ompl_times.csv");
+
 fn main() {
+    if std::env::args().any(|arg| arg == "list") {
+        return list();
+    }
     for (n, count) in [(200, 20), (400, 20), (800, 50)] {
         sized(n, count);
     }
+    ompl();
 }
 
 fn sized(n: usize, count: u64) {
@@ -50,4 +61,45 @@ fn sized(n: usize, count: u64) {
     println!("  target's field, ms: {}", line(fields));
     println!("  search, ms:         {}", line(searches));
     println!("  poses looked at:    {}", line(looked_at));
+}
+
+/// What OMPL took on the first maps of 800 × 800 cells, and ours on the same machine.
+fn ompl() {
+    let rows: Vec<Vec<f64>> = OMPL
+        .lines()
+        .filter(|l| !l.starts_with('#'))
+        .map(|l| l.split(',').map(|v| v.parse().unwrap()).collect())
+        .collect();
+    let median = |column: &dyn Fn(&Vec<f64>) -> f64| {
+        let mut of: Vec<f64> = rows.iter().map(column).collect();
+        of.sort_by(f64::total_cmp);
+        of[of.len() / 2]
+    };
+    println!("recorded on one machine, {} of these maps, by cost alone, medians:", rows.len());
+    println!("  ours: {:.1} ms", median(&|r| r[2]));
+    for (name, at) in [("RRT*", 3), ("BIT*", 5), ("RRTConnect, first way", 7)] {
+        let found = rows.iter().filter(|r| r[at].is_finite()).count();
+        let as_cheap = rows.iter().filter(|r| r[at] <= r[1] * (1.0 + 1e-6)).count();
+        let (time, ratio) = (median(&|r| r[at + 1]), median(&|r| r[at] / r[1]));
+        println!(
+            "  OMPL {name}: {time:.0} ms, found a way on {found}, as cheap as ours on {as_cheap}; cost over ours {ratio:.2}"
+        );
+    }
+}
+
+/// Changes of gear and reverse count nothing: what OMPL's planners look for.
+fn by_cost_alone() -> Settings {
+    Settings { reverse: 1.0, gear_change: 0.0, ..Settings::default() }
+}
+
+fn list() {
+    for seed in 1..=50 {
+        let case = maps::case(seed, 800, true);
+        let field = TargetField::prepare(&case.map, &case.vehicle, case.to);
+        let begin = Instant::now();
+        let found =
+            route(&case.map, &case.vehicle, &field, case.from, &by_cost_alone(), &mut |_| ControlFlow::Continue(()));
+        let took = begin.elapsed().as_secs_f64() * 1e3;
+        println!("{seed},{:.3},{took:.2}", found.unwrap().cost);
+    }
 }

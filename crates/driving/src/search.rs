@@ -109,6 +109,12 @@ pub fn route<M: DriveMap>(
         return Err(NoRoute::TargetBarred(map.all_barred(&to)));
     }
     let search = Search { map, vehicle, field, settings, tightest };
+    if let Some(why) = search.forbidden(&from) {
+        return Err(NoRoute::StartBarred(why));
+    }
+    if let Some(why) = search.forbidden(&to) {
+        return Err(NoRoute::TargetBarred(why));
+    }
     if field.from(map.closed(), &from).is_infinite() {
         return Err(refusal::closed_off(&search, &from));
     }
@@ -146,6 +152,16 @@ impl<M: DriveMap> Search<'_, M> {
             }
             done => done,
         }
+    }
+
+    /// Why a pose may be driven over neither forward nor in reverse; `None`: it may in one of them.
+    fn forbidden(&self, pose: &PlanPose) -> Option<Vec<M::What>> {
+        let straight = |length: f64| Motion { steering: self.tightest.0, curvature: 0.0, slant: 0.0, length };
+        let going = |length: f64| self.map.going(&clear::underway(self.vehicle, pose, &straight(length), 0.0));
+        let mut why = Vec::from([going(1.0).err()?, going(-1.0).err()?]);
+        why.sort_unstable();
+        why.dedup();
+        Some(why)
     }
 
     /// One search; `looked_at` counts over all of them.

@@ -26,7 +26,8 @@ pub(crate) fn vehicle() -> Vehicle {
     }
 }
 
-/// A square of `n` cells a side: boxes of 1 to 8 m, none within 6 m of start and target; hills that cost.
+/// A square of `n` cells a side: boxes of 1 to 8 m, none within 6 m of start and target; with hills, and what is
+/// near boxes, dearer.
 pub(crate) fn case(seed: u64, n: usize, hills: bool) -> Case {
     let mut rng = SplitMix64(seed);
     let mut below = |most: usize| (rng.next() % most as u64) as usize;
@@ -61,7 +62,8 @@ pub(crate) fn case(seed: u64, n: usize, hills: bool) -> Case {
     }
     let frame = RasterFrame { corner: DVec2::ZERO, cell: CELL, cols: n, rows: n };
     let vehicle = vehicle();
-    let map = GridMap::new(Raster::new(frame, why, 0), &vehicle, 1.5).with_costs(costs).dearer_near(3.0, 1.0);
+    let map = GridMap::new(Raster::new(frame, why, 0), &vehicle, 1.5);
+    let map = if hills { map.with_costs(costs).dearer_near(3.0, 1.0) } else { map };
     let pose = |(col, row, degrees): (usize, usize, usize)| {
         PlanPose::new((col as f64 + 0.5) * CELL, (row as f64 + 0.5) * CELL, (degrees as f64).to_radians())
     };
