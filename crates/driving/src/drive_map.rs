@@ -65,8 +65,8 @@ pub trait DriveMap {
     /// What is left at a pose before each thing nearby. Not asked in the search.
     fn margins(&self, underway: &Underway) -> Vec<Margin<Self::What>>;
 
-    /// Ground that never passes under any part of the machine, whatever its heading: the heuristic and
-    /// quick answers rest on it. A cell counts as closed if no part of a machine may be over any point of it.
+    /// Ground that never passes, whatever the heading: the estimate rests on it. A cell counts as closed if no
+    /// rectangle of the outline that holds the pivot may be over any point of it.
     fn closed(&self) -> &Raster<Self::What>;
 
     /// Least cost of a metre with the machine's pivot in a cell, 1 or more: a bound of [`Self::going`] from below.

@@ -32,6 +32,8 @@ pub enum NoRoute<W> {
         nearest: PlanPose,
         /// Straight distance from there to the target, m.
         short: f64,
+        /// What bars the steps from there.
+        by: Vec<W>,
         /// Poses looked at.
         looked_at: usize,
     },

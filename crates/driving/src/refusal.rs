@@ -36,16 +36,22 @@ pub(crate) fn exhausted<M: DriveMap>(
     if let Some(narrow) = too_narrow(search, from) {
         return NoRoute::Narrow(narrow);
     }
+    let by = around(search, nearest, steps);
+    NoRoute::WalledIn { nearest: *nearest, short: nearest.at.distance(search.field.target().at), by }
+}
+
+/// What bars the steps from a pose, each once.
+pub(crate) fn around<M: DriveMap>(search: &Search<'_, M>, pose: &PlanPose, steps: &[Step]) -> Vec<M::What> {
     let mut by: Vec<_> = steps
         .iter()
         .filter_map(|step| {
-            let forbidden = crate::clear::cost(search.map, search.vehicle, nearest, step.motion()).err();
-            forbidden.or_else(|| step.spreaded.barred(search.map, search.vehicle, nearest))
+            let forbidden = crate::clear::cost(search.map, search.vehicle, pose, step.motion()).err();
+            forbidden.or_else(|| step.spreaded.barred(search.map, search.vehicle, pose))
         })
         .collect();
     by.sort_unstable();
     by.dedup();
-    NoRoute::WalledIn { nearest: *nearest, short: nearest.at.distance(search.field.target().at), by }
+    by
 }
 
 /// The narrowest place of the widest way, where it is narrower than the machine.

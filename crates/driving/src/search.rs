@@ -146,9 +146,9 @@ impl<M: DriveMap> Search<'_, M> {
             most += FIRST_ROUND;
         }
         match self.run(from, cell, self.settings.most, &mut looked_at, watch) {
-            Err(NoRoute::GaveUp { nearest, short, looked_at }) => {
+            Err(NoRoute::GaveUp { nearest, short, by, looked_at }) => {
                 let narrow = refusal::too_narrow(self, &from).map(NoRoute::Narrow);
-                Err(narrow.unwrap_or(NoRoute::GaveUp { nearest, short, looked_at }))
+                Err(narrow.unwrap_or(NoRoute::GaveUp { nearest, short, by, looked_at }))
             }
             done => done,
         }
@@ -208,7 +208,8 @@ impl<M: DriveMap> Search<'_, M> {
                 }
                 let nearest = nodes[nearest.1 as usize].pose;
                 let short = nearest.at.distance(self.field.target().at);
-                return Err(NoRoute::GaveUp { nearest, short, looked_at: *looked_at });
+                let by = refusal::around(self, &nearest, &steps);
+                return Err(NoRoute::GaveUp { nearest, short, by, looked_at: *looked_at });
             }
             let before = steps.get(usize::from(step));
             if *looked_at > next_ending {

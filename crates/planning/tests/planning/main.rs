@@ -23,6 +23,7 @@ mod loads;
 mod machine_charts;
 mod never_pass;
 mod real_ground;
+mod routes;
 mod sampled;
 mod samples;
 mod set_backs;
