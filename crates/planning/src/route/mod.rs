@@ -34,7 +34,7 @@ use evidence::{Message, TextId};
 use steadiness::Steadiness;
 
 /// Poses that the last round of a search looks at: a pose on the real ground takes longer than one among cells.
-const MOST: usize = 40_000;
+const MOST: usize = 12_000;
 
 /// A target that a field was prepared for.
 pub struct RouteTarget {
