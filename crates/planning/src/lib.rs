@@ -8,6 +8,7 @@
 //! - [`Plan`]: what all later stages read; nothing downstream recomputes it
 //! - [`chart_doubts`]: what the machine's own statics say against a chart
 //! - [`distance_check`]: the quick look-up: inside or outside the chart, never "go"
+//! - [`route`]: the way of a machine over the site, loaded or not
 //! - [`text`]: the ids of every sentence said here
 
 mod boom_movement;
@@ -26,6 +27,7 @@ mod plan;
 mod plan_job;
 mod posed;
 mod remedies;
+pub mod route;
 mod scene;
 mod set_backs;
 mod soil_area;

@@ -1526,6 +1526,100 @@ evidence::messages! {
     STEP_WAY_LET_GO = "step-way-let-go" [];
     /// Step: the boom is back in carry.
     STEP_WAY_CARRY = "step-way-carry" [];
+    /// Name of what bars a drive: beyond the area that was looked at.
+    DRIVE_OUTSIDE = "drive-outside" [];
+    /// The same: ground that is not known.
+    DRIVE_UNKNOWN_GROUND = "drive-unknown-ground" [];
+    /// The same: an excavation's set-back.
+    DRIVE_EXCAVATION = "drive-excavation" [name];
+    /// The same: an excavation of unknown depth.
+    DRIVE_UNKNOWN_DEPTH = "drive-unknown-depth" [name];
+    /// The same: a thing.
+    DRIVE_THING = "drive-thing" [name];
+    /// The same: a line within its distance.
+    DRIVE_LINE = "drive-line" [name];
+    /// The same: a line of unknown voltage or height.
+    DRIVE_UNKNOWN_LINE = "drive-unknown-line" [name];
+    /// The same: a closed zone or one for people.
+    DRIVE_ZONE = "drive-zone" [name, by];
+    /// The same: a one-way zone.
+    DRIVE_ONE_WAY = "drive-one-way" [name, by];
+    /// The same: soft ground.
+    DRIVE_SOFT = "drive-soft" [name, by];
+    /// The same: steeper than a zone allows.
+    DRIVE_ZONE_SLOPE = "drive-zone-slope" [name, by];
+    /// The same: slope along.
+    DRIVE_ALONG = "drive-along" [];
+    /// The same: slope across.
+    DRIVE_ACROSS = "drive-across" [];
+    /// The same: turning on ground that falls across.
+    DRIVE_TURNING_ACROSS = "drive-turning-across" [];
+    /// The same: load downhill.
+    DRIVE_LOAD_DOWNHILL = "drive-load-downhill" [];
+    /// The same: tilt that remains.
+    DRIVE_TILT = "drive-tilt" [over];
+    /// Which way: forward.
+    DRIVE_OVER_FRONT = "drive-over-front" [];
+    /// Which way: backward.
+    DRIVE_OVER_REAR = "drive-over-rear" [];
+    /// Which way: sideways.
+    DRIVE_OVER_SIDE = "drive-over-side" [];
+    /// No route: inputs are missing.
+    DRIVE_MISSING = "drive-missing" [];
+    /// Missing: the machine.
+    DRIVE_NO_MACHINE = "drive-no-machine" [];
+    /// Missing: the load.
+    DRIVE_NO_LOAD = "drive-no-load" [];
+    /// A hung load travels only within its maker's limits, and none are known.
+    DRIVE_HUNG = "drive-hung" [];
+    /// A tyre is flat.
+    DRIVE_FLAT = "drive-flat" [];
+    /// How a slewing machine travels is not known.
+    DRIVE_SLEWING = "drive-slewing" [];
+    /// Missing: the attachment's width.
+    DRIVE_NO_WIDTH = "drive-no-width" [];
+    /// Missing: how tightly it turns.
+    DRIVE_NO_TURNING = "drive-no-turning" [];
+    /// Missing: the ground.
+    DRIVE_NO_GROUND = "drive-no-ground" [];
+    /// A rule of driving is no number, or asks for nothing.
+    DRIVE_RULES = "drive-rules" [];
+    /// Missing: start or target.
+    DRIVE_NO_PLACE = "drive-no-place" [];
+    /// No route: something at the start.
+    DRIVE_START_BARRED = "drive-start-barred" [];
+    /// No route: something at the target.
+    DRIVE_TARGET_BARRED = "drive-target-barred" [];
+    /// No route: too narrow.
+    DRIVE_NARROW = "drive-narrow" [width, needed, lacking];
+    /// No route: walled in.
+    DRIVE_WALLED_IN = "drive-walled-in" [short];
+    /// No route found in time.
+    DRIVE_GAVE_UP = "drive-gave-up" [short];
+    /// The search was ended.
+    DRIVE_STOPPED = "drive-stopped" [];
+    /// Do: state what is missing.
+    DO_DRIVE_STATE = "do-drive-state" [];
+    /// Do: start elsewhere.
+    DO_DRIVE_START = "do-drive-start" [];
+    /// Do: another stand.
+    DO_DRIVE_TARGET = "do-drive-target" [];
+    /// Do: clear the way, or another one.
+    DO_DRIVE_CLEAR = "do-drive-clear" [];
+    /// Do: give a place in between.
+    DO_DRIVE_BETWEEN = "do-drive-between" [];
+    /// Do: ask again.
+    DO_DRIVE_AGAIN = "do-drive-again" [];
+    /// Note: how the boom is carried.
+    DRIVE_NOTE_CARRY = "drive-note-carry" [angle];
+    /// Note: rules of driving.
+    DRIVE_NOTE_RULES = "drive-note-rules" [pace, along, across, turning];
+    /// Note: load uphill.
+    DRIVE_NOTE_UPHILL = "drive-note-uphill" [clause];
+    /// Note: forks downhill when empty.
+    DRIVE_NOTE_EMPTY = "drive-note-empty" [];
+    /// Note: what is not looked at.
+    DRIVE_NOTE_NOT_LOOKED_AT = "drive-note-not-looked-at" [];
 }
 
 /// What ends a plan, in the order in which it is listed.

@@ -2,7 +2,7 @@
 
 /// Rooms from the bottom up: each may depend on those before it. `true`: pure, that is no file,
 /// clock, network, environment or randomness, and it builds for wasm32.
-pub(crate) const ROOMS: [(&str, bool); 18] = [
+pub(crate) const ROOMS: [(&str, bool); 19] = [
     ("quantity", true),
     ("geometry", true),
     ("evidence", true),
@@ -11,6 +11,7 @@ pub(crate) const ROOMS: [(&str, bool); 18] = [
     ("stability", true),
     ("ground", true),
     ("site", true),
+    ("driving", true),
     ("planning", true),
     ("survey", true),
     ("jobfile", true),

@@ -1,0 +1,125 @@
+//! What is told of a way that was found.
+
+use super::bar::Bar;
+use super::map::RouteMap;
+use super::route_plan::{RouteLeg, RouteMargin, RoutePlan, RouteStation};
+use crate::text;
+use driving::{DriveMap, Gear, OnWay, Route, Underway, swept};
+use evidence::Message;
+use quantity::{Dimension, Quantity, Si};
+use std::collections::BTreeMap;
+
+/// Way between the poses of a profile, m.
+const STATION: f64 = 0.5;
+
+/// Way that a piece of swept ground reaches over, m.
+const PIECE: f64 = 1.0;
+
+pub(crate) fn plan(map: &RouteMap<'_>, found: &Route) -> RoutePlan {
+    let poses = found.poses(map.vehicle(), STATION);
+    let mut profile = Vec::with_capacity(poses.len());
+    let mut slowest = vec![f64::INFINITY; found.legs.len()];
+    let mut least: BTreeMap<Bar, (f64, &OnWay)> = BTreeMap::new();
+    for on in &poses {
+        let underway = underway(found, on);
+        // At the ends of a leg the pose belongs to the next one too; where it may not turn the search went straight.
+        let speed = map.going(&underway).map_or(f64::NAN, |g| g.speed);
+        slowest[on.leg] = slowest[on.leg].min(speed);
+        profile.extend(station(map, on, &underway, speed));
+        for margin in map.margins(&underway) {
+            let entry = least.entry(margin.of).or_insert((margin.left, on));
+            if margin.left.is_nan() || margin.left < entry.0 {
+                *entry = (margin.left, on);
+            }
+        }
+    }
+    let mut margins: Vec<(Bar, f64, &OnWay)> = least.into_iter().map(|(bar, (left, on))| (bar, left, on)).collect();
+    margins.sort_by(|a, b| a.1.total_cmp(&b.1));
+    let margins = margins
+        .into_iter()
+        .map(|(bar, left, on)| RouteMargin {
+            of: bar.message(map.job),
+            left: quantity(bar, left),
+            along_m: on.along,
+            at: on.pose.at.to_array(),
+        })
+        .collect();
+    let legs = found.legs.iter().zip(slowest).map(|(leg, speed)| RouteLeg {
+        gear: leg.motion.gear(),
+        steering: leg.motion.steering,
+        length_m: leg.motion.length.abs(),
+        radius_m: (leg.motion.curvature != 0.0).then(|| 1.0 / leg.motion.curvature),
+        slant_deg: leg.motion.slant.to_degrees(),
+        speed_m_s: speed,
+    });
+    let pieces = swept(map.vehicle(), map.outline(), found, PIECE);
+    RoutePlan {
+        machine: map.job.machines.get(map.ask.machine).map_or_else(String::new, |m| m.machine.id.clone()),
+        load: map.ask.load.and_then(|i| map.job.loads.get(i)).map(|l| l.name.clone()),
+        legs: legs.collect(),
+        length_m: found.length(),
+        reversed_m: found.reversed(),
+        gear_changes: found.gear_changes(),
+        steering_changes: found.steering_changes(),
+        time_s: found.time,
+        profile,
+        margins,
+        swept: pieces.into_iter().map(|piece| piece.into_iter().map(|p| p.to_array()).collect()).collect(),
+        notes: notes(map),
+    }
+}
+
+fn underway(found: &Route, on: &OnWay) -> Underway {
+    let motion = &found.legs[on.leg].motion;
+    let back = if motion.gear() == Gear::Reverse { core::f64::consts::PI } else { 0.0 };
+    Underway {
+        pose: on.pose,
+        gear: motion.gear(),
+        steering: motion.steering,
+        curvature: motion.curvature,
+        course: on.pose.heading + motion.slant + back,
+    }
+}
+
+fn station(map: &RouteMap<'_>, on: &OnWay, underway: &Underway, speed: f64) -> Option<RouteStation> {
+    let footing = map.slopes(&on.pose)?.footing;
+    Some(RouteStation {
+        along_m: on.along,
+        at: on.pose.at.to_array(),
+        heading_deg: geometry::heading_to_degrees(on.pose.heading),
+        height_m: f64::midpoint(footing.heights[0], footing.heights[1]),
+        slope_along: footing.along,
+        slope_across: footing.across,
+        speed_m_s: speed,
+        gear: underway.gear,
+    })
+}
+
+fn quantity(bar: Bar, left: f64) -> Quantity {
+    match bar {
+        Bar::Along | Bar::Across => Quantity::slope(left),
+        Bar::Tilt(_) => Quantity::new(left, Dimension::Angle),
+        _ => Quantity::new(left, Dimension::Length),
+    }
+}
+
+fn notes(map: &RouteMap<'_>) -> Vec<Message> {
+    let rules = &map.ask.rules;
+    let carry = map.job.machines.get(map.ask.machine).map(|m| m.machine.limits.carry.angle.si());
+    let angle = Quantity::new(carry.unwrap_or(f64::NAN), Dimension::Angle);
+    let mut out = vec![
+        text::DRIVE_NOTE_CARRY.with("angle", angle),
+        text::DRIVE_NOTE_RULES
+            .with("pace", Quantity::new(rules.pace, Dimension::Speed))
+            .with("along", Quantity::slope(rules.along))
+            .with("across", Quantity::slope(rules.across))
+            .with("turning", Quantity::slope(rules.turning_across)),
+    ];
+    out.push(if map.loaded() {
+        text::DRIVE_NOTE_UPHILL.with("clause", "29 CFR 1910.178(n)(7)(i)")
+    } else {
+        text::DRIVE_NOTE_EMPTY.message()
+    });
+    out.push(text::DRIVE_NOTE_NOT_LOOKED_AT.message());
+    out
+}

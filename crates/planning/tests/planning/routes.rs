@@ -1,0 +1,238 @@
+//! Ways over a site: what bars them, which way round, and that what is not known never passes.
+
+use crate::never_pass::demo;
+use driving::{Gear, SteeredAxle, Turning};
+use geometry::{DVec2, heading_from_degrees};
+use planning::route::{RouteAsk, RoutePlan, RoutePose, RouteRefusal, TravelRules, route};
+use planning::{Job, Stand};
+use site::{
+    Body, Excavation, Grid, Ground, GroundSource, OpenSides, PlanArea, PlanShape, Support, Terrain, Thing, ThingKind,
+    Zone, ZoneRule,
+};
+use std::ops::ControlFlow;
+
+/// Ground 80 m by 60 m rising to the east by `slope`, surveyed to 1 cm; nothing on it.
+fn open_site(slope: f64) -> Job {
+    let mut job = demo();
+    let (rows, cols) = (61, 81);
+    let heights = (0..rows * cols).map(|i| (slope * (i % cols) as f64) as f32).collect();
+    let grid = Grid { north_west: DVec2::new(0.0, 60.0), cell: DVec2::ONE, rows, cols, heights };
+    let source = GroundSource { name: "made".into(), terrain: Terrain::Grid(grid), accuracy: 0.01, date: None };
+    job.ground = Ground { surfaces: vec![source] };
+    job.lines.clear();
+    job.surroundings = site::Surroundings::default();
+    job
+}
+
+fn ask(job: &Job, loaded: bool) -> RouteAsk {
+    let lift = &job.lifts[0];
+    RouteAsk {
+        machine: lift.machine,
+        attachment: lift.attachment.clone(),
+        load: loaded.then_some(lift.load),
+        turning: Turning { steered: SteeredAxle::Front, two_wheel: Some(5.5), four_wheel: Some(2.8), crab: None },
+        side_shift: 0.0,
+        at: None,
+        rules: TravelRules::default(),
+    }
+}
+
+/// From the west end of the site to the east end.
+const FROM: (f64, f64) = (15.0, 30.0);
+const TO: (f64, f64) = (65.0, 30.0);
+
+fn find(job: &Job, ask: &RouteAsk, headings: (f64, f64)) -> Result<RoutePlan, Box<RouteRefusal>> {
+    let from = RoutePose { at: FROM.into(), heading: heading_from_degrees(headings.0) };
+    let to = Stand { at: TO.into(), heading: heading_from_degrees(headings.1) };
+    route(job, ask, from, to, &mut |_| ControlFlow::Continue(()))
+}
+
+fn block(low: (f64, f64), high: (f64, f64)) -> PlanArea {
+    PlanArea { outer: vec![low.into(), (high.0, low.1).into(), high.into(), (low.0, high.1).into()], holes: vec![] }
+}
+
+fn thing(area: PlanArea, base: Option<f64>, top: Option<f64>) -> Thing {
+    Thing {
+        id: "hut".into(),
+        name: "Hut".into(),
+        kind: ThingKind::Building,
+        body: Body::Upright { shape: PlanShape::Area(area), base, top },
+        openings: Vec::new(),
+        accuracy: 0.05,
+        source: "made".into(),
+    }
+}
+
+fn zone(area: PlanArea, rule: ZoneRule) -> Zone {
+    let shape = PlanShape::Area(area);
+    Zone { id: "z".into(), name: "Zone".into(), shape, rule, times: vec![], by: "planner".into() }
+}
+
+fn because(refusal: &RouteRefusal) -> Vec<&str> {
+    refusal.because.iter().map(|m| m.id.as_ref()).collect()
+}
+
+#[test]
+fn over_open_level_ground_it_drives_straight() {
+    let job = open_site(0.0);
+    let plan = find(&job, &ask(&job, true), (90.0, 90.0)).unwrap();
+    assert_eq!((plan.legs.len(), plan.legs[0].gear, plan.gear_changes), (1, Gear::Forward, 0));
+    assert!((plan.length_m - 50.0).abs() < 1e-6);
+    // Walking pace of 1.4 m/s, gained and lost at 0.5 m/s².
+    assert!((plan.time_s - (50.0 / 1.4 + 1.4 / 0.5)).abs() < 0.01, "{}", plan.time_s);
+    assert!(plan.profile.iter().all(|s| s.height_m.abs() < 1e-6 && s.slope_along.nominal.abs() < 1e-6));
+    assert!(plan.margins.iter().any(|m| m.of.id == "drive-tilt" && m.left.si > 0.0), "{:?}", plan.margins);
+}
+
+/// A long wall with a gap, wide enough or not, and a hut that is driven around.
+#[test]
+fn things_are_driven_around_or_named() {
+    let mut job = open_site(0.0);
+    job.surroundings.things = vec![thing(block((38.0, 20.0), (42.0, 40.0)), None, Some(3.0))].into();
+    let plan = find(&job, &ask(&job, true), (90.0, 90.0)).unwrap();
+    assert!(plan.length_m > 52.0 && plan.length_m < 70.0, "{}", plan.length_m);
+    let least = plan.margins.iter().find(|m| m.of.id == "drive-thing").unwrap();
+    assert!(least.left.si >= 0.0 && least.left.si < 3.0, "{least:?}");
+    let wall = |gap: f64| {
+        let mut job = open_site(0.0);
+        let (south, north) = (block((38.0, 0.0), (39.0, 30.0)), block((38.0, 30.0 + gap), (39.0, 60.0)));
+        job.surroundings.things = vec![thing(south, None, None), thing(north, None, None)].into();
+        find(&job, &ask(&job, true), (90.0, 90.0))
+    };
+    let wide = wall(5.0).unwrap();
+    assert!(wide.length_m > 50.0);
+    for gap in [1.5, 0.0] {
+        let refusal = wall(gap).unwrap_err();
+        assert!(["drive-narrow", "drive-walled-in"].contains(&refusal.message.id.as_ref()), "{refusal:?}");
+        assert!(because(&refusal).contains(&"drive-thing"), "{refusal:?}");
+        assert!((refusal.at.unwrap()[0] - 38.0).abs() < 6.0, "{refusal:?}");
+    }
+}
+
+#[test]
+fn a_bridge_is_passed_under_where_it_is_high_enough() {
+    let under = |base: f64| {
+        let mut job = open_site(0.0);
+        let deck = thing(block((38.0, 0.0), (42.0, 60.0)), Some(base), Some(base + 1.0));
+        job.surroundings.things = vec![deck].into();
+        find(&job, &ask(&job, true), (90.0, 90.0))
+    };
+    assert!((under(9.0).unwrap().length_m - 50.0).abs() < 1e-6);
+    assert!(because(&under(2.0).unwrap_err()).contains(&"drive-thing"));
+}
+
+/// 11 kV asks 10 ft (29 CFR 1926.600(a)(6)), and errors, swing and allowances on top.
+#[test]
+fn a_line_is_passed_under_where_it_is_high_enough() {
+    let under = |height: f64, known: bool| {
+        let mut job = open_site(0.0);
+        let mut line = demo().lines[0].clone();
+        let at = |north: f64| geometry::DVec3::new(40.0, north, height);
+        line.spans = vec![site::Span { from: at(-10.0), to: at(70.0), sag: 0.5 }];
+        line.voltage = line.voltage.filter(|_| known);
+        job.lines = vec![line];
+        find(&job, &ask(&job, true), (90.0, 90.0))
+    };
+    let high = under(15.0, true).unwrap();
+    assert!((high.length_m - 50.0).abs() < 1e-6);
+    assert!(because(&under(6.0, true).unwrap_err()).contains(&"drive-line"));
+    assert!(because(&under(15.0, false).unwrap_err()).contains(&"drive-unknown-line"));
+}
+
+#[test]
+fn excavations_keep_their_set_back_and_unknown_depth_keeps_far_away() {
+    let with = |depth: Option<f64>| {
+        let mut job = open_site(0.0);
+        job.surroundings.excavations = vec![Excavation {
+            id: "t".into(),
+            name: "Trench".into(),
+            outline: block((39.0, 27.0), (41.0, 60.0)),
+            depth: depth.map(evidence::Ranged::exact),
+            soil: None,
+            support: Support::NotKnown,
+            standing: OpenSides::default(),
+            source: "made".into(),
+        }];
+        find(&job, &ask(&job, true), (90.0, 90.0)).unwrap()
+    };
+    let (shallow, deep, unknown) = (with(Some(1.0)), with(Some(4.0)), with(None));
+    assert!(shallow.length_m < deep.length_m && deep.length_m < unknown.length_m);
+    for (plan, id) in [(&shallow, "drive-excavation"), (&deep, "drive-excavation"), (&unknown, "drive-unknown-depth")] {
+        let margin = plan.margins.iter().find(|m| m.of.id == id).unwrap();
+        assert!(margin.left.si >= 0.0, "{margin:?}");
+    }
+}
+
+#[test]
+fn a_hole_in_the_survey_is_not_driven_over() {
+    let mut job = open_site(0.0);
+    let Terrain::Grid(grid) = &mut job.ground.surfaces[0].terrain else { panic!("a grid") };
+    for row in 0..grid.rows {
+        grid.heights[row * grid.cols + 40] = f32::NAN;
+    }
+    let refusal = find(&job, &ask(&job, true), (90.0, 90.0)).unwrap_err();
+    assert!(because(&refusal).contains(&"drive-unknown-ground"), "{refusal:?}");
+}
+
+/// 29 CFR 1910.178(n)(7)(i): above 10 % the load faces uphill, up as well as down.
+#[test]
+fn on_a_grade_the_load_faces_uphill() {
+    let job = open_site(0.13);
+    let loaded = ask(&job, true);
+    let up = find(&job, &loaded, (90.0, 90.0)).unwrap();
+    assert!(up.reversed_m < 1e-9 && up.legs.len() == 1);
+    // From the top down with the load uphill: in reverse.
+    let mut down = loaded.clone();
+    let route_down = |ask: &RouteAsk, heading: f64| {
+        let from = RoutePose { at: TO.into(), heading: heading_from_degrees(heading) };
+        let to = Stand { at: FROM.into(), heading: heading_from_degrees(heading) };
+        route(&job, ask, from, to, &mut |_| ControlFlow::Continue(()))
+    };
+    let plan = route_down(&down, 90.0).unwrap();
+    assert!((plan.reversed_m - 50.0).abs() < 1e-6, "{plan:?}");
+    let refusal = route_down(&down, 270.0).unwrap_err();
+    assert!(because(&refusal).contains(&"drive-load-downhill"), "{refusal:?}");
+    down.load = None;
+    assert!(route_down(&down, 270.0).unwrap().reversed_m < 1e-9, "empty, forks downhill");
+    // Steeper than is driven at all.
+    let steep = open_site(0.25);
+    assert!(because(&find(&steep, &loaded, (90.0, 90.0)).unwrap_err()).contains(&"drive-along"));
+}
+
+#[test]
+fn zones_are_kept() {
+    let with = |rule: ZoneRule, loaded: bool| {
+        let mut job = open_site(0.0);
+        job.acceptances.clear();
+        job.surroundings.zones = vec![zone(block((35.0, -5.0), (45.0, 65.0)), rule)];
+        find(&job, &ask(&job, loaded), (90.0, 90.0))
+    };
+    for rule in [ZoneRule::NoGo, ZoneRule::People] {
+        assert!(because(&with(rule, false).unwrap_err()).contains(&"drive-zone"), "{rule:?}");
+    }
+    assert!(because(&with(ZoneRule::Soft, true).unwrap_err()).contains(&"drive-soft"));
+    assert!(with(ZoneRule::Soft, false).is_ok());
+    let east = heading_from_degrees(90.0);
+    assert!(with(ZoneRule::OneWay { heading: east }, true).is_ok());
+    let against = with(ZoneRule::OneWay { heading: east + std::f64::consts::PI }, true).unwrap_err();
+    assert!(because(&against).contains(&"drive-one-way"), "{against:?}");
+    let slow = with(ZoneRule::Speed { most: 0.5 }, true).unwrap();
+    let slowest = slow.profile.iter().map(|s| s.speed_m_s).fold(f64::INFINITY, f64::min);
+    assert!(slowest == 0.5 && slow.time_s > 50.0 / 1.4 + 10.0 / 0.5 - 10.0 / 1.4, "{}", slow.time_s);
+}
+
+#[test]
+fn everything_that_is_missing_is_said_at_once() {
+    let mut job = open_site(0.0);
+    job.ground.surfaces.clear();
+    let mut asked = ask(&job, true);
+    asked.turning = Turning { two_wheel: None, four_wheel: Some(f64::NAN), ..asked.turning };
+    asked.load = Some(999);
+    asked.rules.pace = f64::NAN;
+    job.machines[asked.machine].flat[2] = true;
+    let refusal = find(&job, &asked, (90.0, f64::NAN)).unwrap_err();
+    let all = because(&refusal);
+    for id in ["drive-no-load", "drive-flat", "drive-no-turning", "drive-no-ground", "drive-rules", "drive-no-place"] {
+        assert!(all.contains(&id), "{id} in {all:?}");
+    }
+}
