@@ -133,7 +133,8 @@ fn plan_lift(job: &Job, chosen: Chosen, looks_around: bool, set_backs: &mut SetB
     let tolerances = tolerances(&check, set_backs);
     let mut findings = check.findings();
     wind::add_turn(&mut findings, &tolerances);
-    let stand_tolerance = (check.verdict() != Verdict::NoGo).then(|| stand_field::tolerance(&check.ctx, set_backs));
+    let asks = looks_around && check.verdict() != Verdict::NoGo;
+    let stand_tolerance = asks.then(|| stand_field::tolerance(&check.ctx, set_backs));
     findings.extend(stand_finding(&check, &chosen, stand_tolerance.as_ref()));
     let verdict = findings.iter().map(|f| f.status).max().map_or(Verdict::NoGo, Into::into).max(check.verdict());
     let changes = if looks_around && works_nowhere(&chosen, verdict) { changes(job, lift) } else { Vec::new() };

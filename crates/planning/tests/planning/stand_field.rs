@@ -306,3 +306,63 @@ fn what_cannot_be_a_field_is_none() {
     nowhere.landings[landing].at.x = f64::NAN;
     assert!(StandSearch::new(&nowhere, &nowhere.lifts[0], FieldSpec::default()).is_none());
 }
+
+/// The demo as a plan with everything that looks around.
+#[test]
+fn the_demo_says_how_far_off_its_stands_may_be() {
+    let plan = planning::plan(&whole_demo());
+    for lift in &plan.lifts {
+        let at = (lift.stand.east_m, lift.stand.north_m);
+        eprintln!("{} {:?} {at:?} {:?}", lift.id, lift.verdict, lift.stand_tolerance);
+        let said = lift.findings.iter().find(|f| f.check == "stand");
+        assert_eq!(said.is_some(), lift.verdict != Verdict::NoGo);
+        let field = lift.field.as_ref().unwrap();
+        assert_eq!(field.runs.iter().map(|(_, count)| count).sum::<usize>(), field.side * field.side);
+        assert!(field.strips().iter().all(|(kind, row, from, count)| {
+            *kind < field.kinds.len() && *row < field.side && from + count <= field.side
+        }));
+        for other in &lift.other_stands {
+            assert!(other.verdict != Verdict::NoGo);
+            let away = DVec2::new(other.east_m - at.0, other.north_m - at.1).length();
+            assert!(away >= 1.0, "lift {}: {away} m from its own", lift.id);
+        }
+    }
+    assert_eq!(plan.lifts[0].verdict, Verdict::Go);
+    assert_eq!(plan.lifts[4].verdict, Verdict::Go, "unloading of a truck");
+    // Nothing of the demo mends a line that is in the way but the line itself.
+    let ids = |i: usize| plan.lifts[i].changes.iter().map(|m| m.id.to_string()).collect::<Vec<_>>();
+    assert_eq!(ids(2), ["change-line-dead"]);
+    assert!(ids(1).contains(&"change-equipment".to_owned()), "{:?}", ids(1));
+    let json = serde_json::to_string(&plan).unwrap();
+    assert_eq!(serde_json::from_str::<planning::Plan>(&json).unwrap(), plan);
+}
+
+/// A lift whose stand is left to the planner gets one, and one that works nowhere says what would help.
+#[test]
+fn a_stand_that_is_left_to_the_planner_is_found() {
+    let mut job = demo();
+    let stated = job.lifts[0].stand;
+    job.lifts.truncate(2);
+    for lift in &mut job.lifts {
+        lift.stand = planning::Stand::NOT_CHOSEN;
+        lift.choose.stand = true;
+    }
+    let plan = planning::plan(&job);
+    let found = &plan.lifts[0];
+    assert_eq!(found.stand_from, planning::StandFrom::Found);
+    assert_ne!(found.verdict, Verdict::NoGo);
+    assert!(DVec2::new(found.stand.east_m, found.stand.north_m).distance(stated.at) < 6.0);
+    let nowhere = &plan.lifts[1];
+    assert_eq!((nowhere.stand_from, nowhere.verdict), (planning::StandFrom::Nowhere, Verdict::NoGo));
+    assert!(nowhere.findings.iter().any(|f| f.message.id == "stand-nowhere"));
+    assert!(!nowhere.changes.is_empty());
+    assert!(nowhere.steps.is_empty(), "nobody is told how to make a lift that has no stand");
+    let json = serde_json::to_string(&plan).unwrap();
+    let back: planning::Plan = serde_json::from_str(&json).unwrap();
+    assert!(back.lifts[1].stand.east_m.is_nan());
+    // Everything left to the planner: it takes what does it.
+    job.lifts[1].choose = planning::Choose::ALL;
+    let plan = planning::plan(&job);
+    assert_eq!(plan.lifts[1].stand_from, planning::StandFrom::Found, "{:?}", plan.lifts[1].governing_finding());
+    assert_ne!(plan.lifts[1].support, machine::SupportState::Tyres);
+}
