@@ -21,6 +21,7 @@ mod context;
 mod distance_check;
 mod job;
 mod landing_strength;
+mod lift_way;
 mod movement;
 pub mod order;
 mod plan;
@@ -47,6 +48,7 @@ pub use job::{
     Stand, StopKind, Task, WindInput,
 };
 pub use landing_strength::{EdgeGuard, LandingStrength, LyingThere, PEOPLE, StandsOn};
+pub use lift_way::LiftWay;
 pub use plan::{
     BoomMovement, BoomStep, ChartScene, ChartZoneScene, ElevationScene, InputLine, LiftPlan, LineScene, LoadSummary,
     PLAN_SCHEMA, Plan, PlanHead, PolygonScene, SmallestReserve, StandSummary, WheelForce,

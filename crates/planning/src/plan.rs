@@ -109,6 +109,9 @@ pub struct LiftPlan {
     /// The ground around the landing by what a stand there would give.
     #[serde(default)]
     pub field: Option<crate::FieldScene>,
+    /// The way from where the load waits, or from a gate, and back; `null` where nobody states from where, and for a no-go.
+    #[serde(default)]
+    pub way: Option<crate::LiftWay>,
     /// For a lift that works nowhere: changes that were tried and would do.
     #[serde(default)]
     pub changes: Vec<Message>,

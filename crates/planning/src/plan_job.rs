@@ -8,7 +8,7 @@ use crate::set_backs::SetBacks;
 use crate::tolerance::tolerances;
 use crate::{
     InputLine, Job, Lift, LiftPlan, LoadSummary, Plan, PlanHead, Reason, StandField, StandFrom, StandSummary,
-    StandTolerance, scene, stand_field, steps, text,
+    StandTolerance, lift_way, scene, stand_field, steps, text,
 };
 use evidence::{Certainty, Finding, Message, Source, Status, TextId, Verdict};
 use sha2::{Digest, Sha256};
@@ -135,6 +135,8 @@ fn plan_lift(job: &Job, chosen: Chosen, looks_around: bool, set_backs: &mut SetB
     wind::add_turn(&mut findings, &tolerances);
     let asks = looks_around && check.verdict() != Verdict::NoGo;
     let stand_tolerance = asks.then(|| stand_field::tolerance(&check.ctx, set_backs));
+    let way = if asks { lift_way::way(&check.ctx) } else { None };
+    findings.extend(way.as_ref().map(|w| lift_way::finding(&check.ctx, w)));
     findings.extend(stand_finding(&check, &chosen, stand_tolerance.as_ref()));
     let verdict = findings.iter().map(|f| f.status).max().map_or(Verdict::NoGo, Into::into).max(check.verdict());
     let changes = if looks_around && works_nowhere(&chosen, verdict) { changes(job, lift) } else { Vec::new() };
@@ -169,6 +171,7 @@ fn plan_lift(job: &Job, chosen: Chosen, looks_around: bool, set_backs: &mut SetB
         stand_tolerance,
         field: chosen.scene(),
         other_stands: chosen.others,
+        way,
         changes,
         movement,
         elevation: posed.and_then(|p| scene::elevation(&check, p)),
@@ -284,6 +287,7 @@ fn unresolved(job: &Job, lift: &Lift, stand: StandSummary) -> LiftPlan {
         stand_tolerance: None,
         field: None,
         other_stands: Vec::new(),
+        way: None,
         changes: Vec::new(),
         movement: None,
         elevation: None,

@@ -1396,6 +1396,14 @@ evidence::messages! {
     CHANGE_MAT = "change-mat" [mat];
     /// What would make it work: another place, where the lift states one.
     CHANGE_STAND = "change-stand" [east, north, heading];
+    /// A way was found `from` to the stand: `length`, `time`, `changes` of gear, and `back` in `back_time`.
+    WAY_FOUND = "way-found" [from, length, time, changes, back, back_time];
+    /// No way `from` to the stand and back: `what`, because of `why`.
+    WAY_NONE = "way-none" [from, what, why];
+    /// It cannot be told whether there is a way `from`.
+    WAY_UNKNOWN = "way-unknown" [from];
+    /// Nothing is named that is in the way.
+    WAY_NO_REASON = "way-no-reason" [];
     /// Why not there: the ground is not surveyed.
     REASON_SURVEY = "reason-survey" [];
     /// Why not there: the boom cannot point at the landing from the allowed side.

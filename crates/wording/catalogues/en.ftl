@@ -3477,3 +3477,7 @@ drive-note-rules = At most { $pace }; up to { $along } along and { $across } acr
 drive-note-uphill = Above 10 % the load faces uphill: forward up, backward down ({ $clause }).
 drive-note-empty = Without load the forks face downhill on steep ground where it can be had (common practice).
 drive-note-not-looked-at = Not looked at: what the ground carries but for soft zones, what lies in it, other machines, wind, and gates without a place.
+way-found = A way from { $from } to the stand was found: { $length } in about { $time } min, { $changes } changes of gear; back { $back } in about { $back_time } min.
+way-none = From { $from } to the stand and back: { $what } In the way: { $why }.
+way-unknown = Whether there is a way from { $from } cannot be told.
+way-no-reason = nothing that has a name

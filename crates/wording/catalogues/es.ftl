@@ -3532,3 +3532,7 @@ drive-note-rules = Como máximo { $pace }; hasta { $along } a lo largo y { $acro
 drive-note-uphill = Por encima del 10 % la carga mira cuesta arriba: adelante al subir, atrás al bajar ({ $clause }).
 drive-note-empty = Sin carga, las horquillas miran cuesta abajo en terreno inclinado donde es posible (práctica común).
 drive-note-not-looked-at = No se ha examinado: lo que soporta el terreno salvo las zonas blandas, lo que hay enterrado, otras máquinas, el viento ni los portones sin lugar.
+way-found = Se encontró un camino desde { $from } hasta el emplazamiento: { $length } en unos { $time } min, { $changes } cambios de marcha; de vuelta { $back } en unos { $back_time } min.
+way-none = Desde { $from } hasta el emplazamiento y de vuelta: { $what } Lo impide: { $why }.
+way-unknown = No se puede decir si hay camino desde { $from }.
+way-no-reason = nada que tenga nombre

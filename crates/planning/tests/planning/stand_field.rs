@@ -366,3 +366,82 @@ fn a_stand_that_is_left_to_the_planner_is_found() {
     assert_eq!(plan.lifts[1].stand_from, planning::StandFrom::Found, "{:?}", plan.lifts[1].governing_finding());
     assert_ne!(plan.lifts[1].support, machine::SupportState::Tyres);
 }
+
+/// The demo's first lift, its load waiting south of the stand, and a machine that says how it turns.
+fn fetched(radius: Option<f64>) -> Job {
+    let mut job = demo();
+    job.lifts.truncate(1);
+    job.pickups.push(planning::Pickup {
+        id: "stack".into(),
+        name: "Stack in the yard".into(),
+        at: DVec2::new(31.0, 22.0),
+        heading: Some(core::f64::consts::FRAC_PI_2),
+        level: None,
+    });
+    job.lifts[0].from = Some(0);
+    job.machines[0].machine.steering = Some(machine::SteeringData {
+        two_wheel_radius: None,
+        four_wheel_radius: radius,
+        crab: None,
+        travel_speed: Some(2.0),
+    });
+    job
+}
+
+#[test]
+fn a_lift_whose_load_waits_somewhere_has_its_way_there_and_back() {
+    let plan = planning::plan(&fetched(Some(4.5)));
+    let lift = &plan.lifts[0];
+    let way = lift.way.as_ref().unwrap();
+    assert_eq!(way.refused, None);
+    let (there, back) = (way.way_in.as_ref().unwrap(), way.way_out.as_ref().unwrap());
+    assert_eq!((there.load.is_some(), back.load.is_some()), (true, false), "loaded in, empty back");
+    let end = there.profile.last().unwrap();
+    let stand = DVec2::new(lift.stand.east_m, lift.stand.north_m);
+    assert!(DVec2::from_array(end.at).distance(stand) < 0.3, "{:?}", end.at);
+    assert!(there.length_m >= DVec2::from_array(there.profile[0].at).distance(stand) - 0.3);
+    let said: Vec<_> = lift.findings.iter().filter(|f| f.check == "route").map(|f| f.message.id.to_string()).collect();
+    assert!(said.contains(&"way-found".to_owned()), "{said:?}");
+    let json = serde_json::to_string(&plan).unwrap();
+    let back: planning::Plan = serde_json::from_str(&json).unwrap();
+    assert_eq!(back.lifts[0].way.as_ref().unwrap().way_in.as_ref().unwrap().legs, there.legs);
+}
+
+#[test]
+fn a_way_that_is_walled_off_or_not_known_is_no_pass() {
+    // A wall round the stack: no way, whoever accepted it.
+    let mut job = fetched(Some(4.5));
+    let stack = job.pickups[0].at;
+    for (a, b) in [
+        (DVec2::new(-5.0, -5.0), DVec2::new(5.0, -4.6)),
+        (DVec2::new(-5.0, 4.6), DVec2::new(5.0, 5.0)),
+        (DVec2::new(-5.0, -5.0), DVec2::new(-4.6, 5.0)),
+        (DVec2::new(4.6, -5.0), DVec2::new(5.0, 5.0)),
+    ] {
+        let outer = vec![stack + a, stack + DVec2::new(b.x, a.y), stack + b, stack + DVec2::new(a.x, b.y)];
+        job.surroundings.things.push(Thing {
+            id: "wall".into(),
+            name: "Wall".into(),
+            kind: ThingKind::Unnamed,
+            body: Body::Upright {
+                shape: PlanShape::Area(site::PlanArea { outer, holes: Vec::new() }),
+                base: None,
+                top: Some(120.0),
+            },
+            openings: Vec::new(),
+            accuracy: 0.05,
+            source: "made".into(),
+        });
+    }
+    let plan = planning::plan(&job);
+    let worst = |plan: &planning::Plan| {
+        plan.lifts[0].findings.iter().filter(|f| f.check == "route").map(|f| f.status).max().unwrap()
+    };
+    assert!(worst(&plan) > Status::Go, "{:?}", plan.lifts[0].way.as_ref().unwrap().refused);
+    assert!(plan.lifts[0].way.as_ref().unwrap().refused.is_some());
+    // How it turns nobody states: the person's word stands on a condition; without it nothing can be told.
+    let mut job = fetched(None);
+    assert_eq!(worst(&planning::plan(&job)), Status::Condition);
+    job.acceptances.retain(|a| a.matter != planning::Matter::Route);
+    assert_eq!(worst(&planning::plan_as_stated(&job)), Status::CannotTell);
+}

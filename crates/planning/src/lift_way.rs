@@ -1,0 +1,128 @@
+//! The way of one lift: from where its load waits, or from a gate, to its stand and back.
+
+use crate::checks::metres;
+use crate::context::Context;
+use crate::posed::tool_point;
+use crate::route::{RouteAsk, RoutePlan, RoutePose, RouteRefusal, TravelRules, route};
+use crate::{Matter, Stand, Task, text};
+use core::ops::ControlFlow;
+use driving::{SteeredAxle, Turning};
+use evidence::{Finding, Message, Source, Status};
+use geometry::DVec2;
+use machine::BoomPosition;
+use quantity::Si;
+use serde::{Deserialize, Serialize};
+
+/// A lift's way in and out.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, schemars::JsonSchema)]
+pub struct LiftWay {
+    /// Name of where it begins and ends, for people.
+    pub from: String,
+    /// To the stand; loaded where the load is brought. `null`: none was found.
+    pub way_in: Option<RoutePlan>,
+    /// Back again. `null`: none was found.
+    pub way_out: Option<RoutePlan>,
+    /// Why there is none, for the first of the two that has none.
+    pub refused: Option<RouteRefusal>,
+}
+
+/// Where a way begins: its name and the machine's pose.
+struct Begin {
+    name: String,
+    pose: RoutePose,
+}
+
+/// Where the load waits, or the first gate with a place that the lift passes, or that the job has. `None`: nobody states any.
+fn begin(ctx: &Context<'_>) -> Option<Begin> {
+    let stand = ctx.stand;
+    if let Some(place) = ctx.lift.from.and_then(|i| ctx.job.pickups.get(i)) {
+        // Nobody states which way its forks go in: as it comes from the stand.
+        let towards = place.at - stand.at;
+        let heading = place.heading.unwrap_or_else(|| libm::atan2(towards.y, towards.x));
+        let carry = BoomPosition { angle: ctx.machine.limits.carry.angle.si(), extension: 0.0, fork_tilt: 0.0 };
+        let ahead = tool_point(ctx, ctx.attachment?, carry).x + ctx.load.depth / 2.0;
+        let (sin, cos) = libm::sincos(heading);
+        let pose = RoutePose { at: place.at - DVec2::new(cos, sin) * ahead, heading };
+        return Some(Begin { name: place.name.clone(), pose });
+    }
+    let passed = ctx.lift.gates.iter().flatten().filter_map(|i| ctx.job.gates.get(*i));
+    let gate = passed.chain(&ctx.job.gates).find(|g| g.posts.is_some())?;
+    let [a, b] = gate.posts?;
+    let middle = (a + b) / 2.0;
+    let through = (b - a).perp();
+    // Into the site: towards the stand.
+    let inward = if through.dot(stand.at - middle) < 0.0 { -through } else { through };
+    let pose = RoutePose { at: middle, heading: libm::atan2(inward.y, inward.x) };
+    Some(Begin { name: gate.name.clone(), pose })
+}
+
+/// How tightly it turns, by its file. Crab is not used: how far its wheels turn that way no file states.
+fn turning(ctx: &Context<'_>) -> Turning {
+    let data = ctx.machine.steering;
+    Turning {
+        steered: SteeredAxle::Front,
+        two_wheel: data.and_then(|d| d.rear_axle_radius(ctx.machine)),
+        four_wheel: data.and_then(|d| d.four_wheel_middle_radius(ctx.machine)),
+        crab: None,
+    }
+}
+
+/// The way of a lift; `None` where nobody states from where.
+pub(crate) fn way(ctx: &Context<'_>) -> Option<LiftWay> {
+    let Begin { name, pose } = begin(ctx)?;
+    let mut rules = TravelRules::default();
+    if let Some(most) = ctx.machine.steering.and_then(|d| d.travel_speed) {
+        // Not more than the maker gives; what is not a number is refused by the rules themselves.
+        rules.pace = if most >= rules.pace { rules.pace } else { most };
+    }
+    let brings = ctx.lift.task == Task::SetDown;
+    let ask = |loaded: bool| RouteAsk {
+        machine: ctx.lift.machine,
+        attachment: ctx.lift.attachment.clone(),
+        load: loaded.then_some(ctx.lift.load),
+        turning: turning(ctx),
+        side_shift: ctx.lift.side_shift,
+        at: None,
+        rules,
+    };
+    let stand = ctx.stand;
+    let out = Stand { at: pose.at, heading: pose.heading };
+    let go = &mut |_| ControlFlow::Continue(());
+    let way_in = route(ctx.job, &ask(brings), pose, stand, go);
+    let way_out = route(ctx.job, &ask(!brings), stand.into(), out, go);
+    let refused = way_in.as_ref().err().or(way_out.as_ref().err()).map(|r| (**r).clone());
+    Some(LiftWay { from: name, way_in: way_in.ok(), way_out: way_out.ok(), refused })
+}
+
+/// What is said of it.
+///
+/// A search that gave up proves nothing: then a named person's word for the way stands, on the condition that it is driven
+/// first. Where something is missing for an answer, likewise.
+pub(crate) fn finding(ctx: &Context<'_>, way: &LiftWay) -> Finding {
+    let source = || Source::Mechanics;
+    let from = way.from.as_str();
+    if let (Some(there), Some(back)) = (&way.way_in, &way.way_out) {
+        // Whole minutes, begun ones counted.
+        let time = |s: f64| (s / 60.0).ceil().clamp(1.0, 1e6) as usize;
+        let message = text::WAY_FOUND
+            .with("from", from)
+            .with("length", metres(there.length_m))
+            .with("time", time(there.time_s))
+            .with("changes", there.gear_changes)
+            .with("back", metres(back.length_m))
+            .with("back_time", time(back.time_s));
+        return Finding::new("route", Status::Go, message).source(source());
+    }
+    let Some(refused) = &way.refused else {
+        return Finding::new("route", Status::CannotTell, text::WAY_UNKNOWN.with("from", from)).source(source());
+    };
+    let open = refused.message.id == "drive-gave-up" || refused.message.id == "drive-missing";
+    let status = match (open, ctx.accepted(Matter::Route)) {
+        (true, Some(_)) => Status::Condition,
+        (true, None) => Status::CannotTell,
+        (false, _) => Status::NoGo,
+    };
+    let why = refused.because.first().cloned().unwrap_or_else(|| text::WAY_NO_REASON.message());
+    let message: Message = text::WAY_NONE.with("from", from).with("what", refused.message.clone()).with("why", why);
+    Finding::new("route", status, message).remedy(refused.remedy.clone()).source(source())
+}
