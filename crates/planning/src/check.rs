@@ -234,6 +234,8 @@ pub(crate) fn everywhere(ctx: &Context<'_>) -> Vec<(&'static str, Status)> {
 
 /// A check that refuses at once, by its id: out of level, beyond the chart. Costs a part of all checks.
 pub(crate) fn refused_at_once(ctx: &Context<'_>) -> Option<&'static str> {
+    // Nothing is kept of how the ground gave before.
+    let ctx = &Context { gives: [0.0; 2], leans: 0.0, ..*ctx };
     let posed = pose(ctx);
     let level = posed.as_ref().ok().and_then(|p| level::level(ctx, p));
     if level.is_some_and(|l| l.status(ctx) > Status::Condition) {

@@ -16,21 +16,22 @@ use sha2::{Digest, Sha256};
 /// Plans a job: every lift with what is chosen for it, the ground around its landing, how far off its stand may be. Same job,
 /// same engine version, same plan.
 pub fn plan(job: &Job) -> Plan {
-    of_lifts(job, |lift, set_backs| {
-        let chosen = choose(job, lift, set_backs);
-        plan_lift(job, chosen, true, set_backs)
-    })
+    let mut set_backs = SetBacks::default();
+    let chosen: Vec<Chosen> = job.lifts.iter().map(|l| choose(job, l, &mut set_backs)).collect();
+    // What was seen of an attachment holds from lift to lift on one machine: as they are done, not as they were stated.
+    let done = Job { lifts: chosen.iter().map(|c| c.lift.clone()).collect(), ..job.clone() };
+    of_lifts(&done, |i, set_backs| plan_lift(&done, chosen[i].clone(), true, set_backs))
 }
 
 /// The same as the job states it, without looking around: nothing is chosen, no other stand is sought, and how far off a
 /// stand may be is not asked. A part of the time.
 pub fn plan_as_stated(job: &Job) -> Plan {
-    of_lifts(job, |lift, set_backs| plan_lift(job, Chosen::as_stated(lift), false, set_backs))
+    of_lifts(job, |i, set_backs| plan_lift(job, Chosen::as_stated(&job.lifts[i]), false, set_backs))
 }
 
-fn of_lifts(job: &Job, mut of_lift: impl FnMut(&Lift, &mut SetBacks) -> LiftPlan) -> Plan {
+fn of_lifts(job: &Job, mut of_lift: impl FnMut(usize, &mut SetBacks) -> LiftPlan) -> Plan {
     let mut set_backs = SetBacks::default();
-    let lifts: Vec<_> = job.lifts.iter().map(|l| of_lift(l, &mut set_backs)).collect();
+    let lifts: Vec<_> = (0..job.lifts.len()).map(|i| of_lift(i, &mut set_backs)).collect();
     let mut plan = Plan {
         schema: PLAN_SCHEMA.to_owned(),
         engine: env!("CARGO_PKG_VERSION").to_owned(),
@@ -180,6 +181,9 @@ fn plan_lift(job: &Job, chosen: Chosen, looks_around: bool, set_backs: &mut SetB
     }
 }
 
+/// Ground refused by a reason that tells more than reach and side, m² (ours).
+const TELLING: f64 = 1.0;
+
 /// True for a no-go for which no other stand is known.
 fn works_nowhere(chosen: &Chosen, verdict: Verdict) -> bool {
     verdict == Verdict::NoGo && chosen.others.is_empty()
@@ -187,6 +191,10 @@ fn works_nowhere(chosen: &Chosen, verdict: Verdict) -> bool {
 
 /// How far off the stand may be, or that there is none.
 fn stand_finding(check: &LiftCheck<'_>, chosen: &Chosen, tolerance: Option<&StandTolerance>) -> Option<Finding> {
+    if chosen.from == StandFrom::NotSought {
+        let message = text::STAND_NONE_STATED.message();
+        return Some(Finding::new("stand", Status::CannotTell, message).source(Source::CommonPractice));
+    }
     if chosen.from == StandFrom::Nowhere {
         let reason = |id: TextId| text::STAND_NOT_SOUGHT.with("reason", id);
         let field = chosen.field.as_ref();
@@ -197,7 +205,8 @@ fn stand_finding(check: &LiftCheck<'_>, chosen: &Chosen, tolerance: Option<&Stan
             None => {
                 let plain = |r: &Reason| matches!(r, Reason::Approach | Reason::Reach);
                 let why = field.map_or_else(Vec::new, StandField::why_not);
-                let by = why.iter().map(|(r, _)| *r).find(|r| !plain(r)).or_else(|| why.first().map(|(r, _)| *r));
+                let telling = why.iter().find(|(r, area)| !plain(r) && *area >= TELLING).or_else(|| why.first());
+                let by = telling.map(|(r, _)| *r);
                 text::STAND_NOWHERE
                     .with("radius", metres(RADIUS))
                     .with("reason", by.map_or(text::REASON_SURVEY, Reason::name))

@@ -1372,14 +1372,14 @@ evidence::messages! {
     FIELD_NO_GO = "field-no-go" [];
     /// Name of the check: how far off the stand may be.
     CHECK_STAND = "check-stand" [];
-    /// The stand may be off by `disc` any way and its heading by `turn`.
+    /// The stand may be off by `disc` in any direction, pointed at the landing again, or its heading by `turn`.
     STAND_BY_EYE = "stand-by-eye" [disc, turn];
     /// The stand may be off by less than is found by eye: `disc`, or `turn` of its heading; `asked` and `asked_turn` would do.
     STAND_BY_TAPE = "stand-by-tape" [disc, turn, asked, asked_turn];
     /// Do: set the stand out by tape, with a signaller.
     DO_SET_OUT = "do-set-out" [];
-    /// Do: there is more room at `east` and `north`, heading `heading`.
-    DO_STAND_THERE = "do-stand-there" [east, north, heading];
+    /// No stand is stated, and none was looked for.
+    STAND_NONE_STATED = "stand-none-stated" [];
     /// No place within `radius` of the landing is allowed; most of the ground in reach is refused by `reason`.
     STAND_NOWHERE = "stand-nowhere" [radius, reason];
     /// No place was looked for, as `reason` refuses any.
@@ -1394,8 +1394,6 @@ evidence::messages! {
     CHANGE_LINE_DEAD = "change-line-dead" [line];
     /// What would make it work: a mat under each wheel or pad.
     CHANGE_MAT = "change-mat" [mat];
-    /// What would make it work: another place, where the lift states one.
-    CHANGE_STAND = "change-stand" [east, north, heading];
     /// A way was found `from` to the stand: `length`, `time`, `changes` of gear, and `back` in `back_time`.
     WAY_FOUND = "way-found" [from, length, time, changes, back, back_time];
     /// No way `from` to the stand and back: `what`, because of `why`.

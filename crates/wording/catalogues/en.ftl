@@ -3351,18 +3351,17 @@ field-condition = go with conditions
 field-cannot-tell = cannot tell
 field-no-go = no-go
 check-stand = Place of the stand
-stand-by-eye = The stand may be off by { $disc } any way, and its heading by { $turn }.
-stand-by-tape = The stand may be off by { $disc } only, and its heading by { $turn }; by eye it is { $asked } and { $asked_turn }.
+stand-by-eye = The stand may be off by { $disc } in any direction, if the boom is pointed at the landing again from there; or, in the same place, its heading by { $turn }.
+stand-by-tape = The stand may be off by { $disc } only, pointed at the landing again, or its heading by { $turn }. To be found by eye it takes { $asked } and { $asked_turn }.
 do-set-out = Set the stand out by tape, and drive in with a signaller.
-do-stand-there = A stand that works: { $east } east, { $north } north, heading { $heading }.
-stand-nowhere = No place within { $radius } of the landing works. What refuses most of the ground in reach: { $reason }.
+stand-none-stated = No stand is stated, and none was looked for.
+stand-nowhere = No place was found within { $radius } of the landing. What refuses most of the ground: { $reason }.
 stand-not-sought = No place was looked for: { $reason } refuses any.
-change-half-load = Half of it at a time: { $mass }.
+change-half-load = Half of the load at a time: { $mass }.
 change-equipment = { $machine } with { $attachment }, { $support }.
 change-any-side = If the landing took loads from another side.
 change-line-dead = If { $line } were switched off and visibly grounded.
 change-mat = With { $mat } under each wheel or pad.
-change-stand = Stand at { $east } east, { $north } north, heading { $heading }.
 
 ## Order of lifts
 

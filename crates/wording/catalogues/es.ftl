@@ -3308,7 +3308,7 @@ cli-buried-backfill = Por aclarar con nombre: el relleno encima es reciente o na
 cli-buried-voids = Por aclarar con nombre: puede haber huecos a su lado o nadie los descarta.
 cli-buried-note = Su propietario decide si alguien pasa por encima. Impacto y deformación son de memoria.
 reason-survey = Terreno sin levantar
-reason-approach = Lado, puntería o espacio en el lugar de descarga
+reason-approach = Lado, orientación o espacio en el lugar de descarga
 reason-reach = Fuera del alcance de la pluma
 reason-other = Otra comprobación del emplazamiento
 reason-everywhere = No depende del emplazamiento
@@ -3406,18 +3406,17 @@ field-condition = apto con condiciones
 field-cannot-tell = no se puede decir
 field-no-go = no apto
 check-stand = Sitio del emplazamiento
-stand-by-eye = El emplazamiento puede desviarse { $disc } en cualquier sentido, y su rumbo { $turn }.
-stand-by-tape = El emplazamiento solo puede desviarse { $disc }, y su rumbo { $turn }; a ojo son { $asked } y { $asked_turn }.
-do-set-out = Marque el emplazamiento con cinta y entre con un señalista.
-do-stand-there = Un emplazamiento que sirve: { $east } este, { $north } norte, rumbo { $heading }.
-stand-nowhere = Ningún sitio a menos de { $radius } del lugar de descarga sirve. Lo que impide la mayor parte del terreno al alcance: { $reason }.
+stand-by-eye = El emplazamiento puede desviarse { $disc } en cualquier dirección, si desde allí se vuelve a apuntar la pluma al lugar de descarga; o bien, en el mismo sitio, su rumbo { $turn }.
+stand-by-tape = El emplazamiento solo puede desviarse { $disc }, apuntando de nuevo al lugar de descarga, o su rumbo { $turn }. Para encontrarlo a ojo hacen falta { $asked } y { $asked_turn }.
+do-set-out = Marque el emplazamiento con cinta métrica y entre con un señalista.
+stand-none-stated = No se indica ningún emplazamiento, y no se buscó ninguno.
+stand-nowhere = No se encontró ningún sitio a menos de { $radius } del lugar de descarga. Lo que descarta la mayor parte del terreno: { $reason }.
 stand-not-sought = No se buscó ningún sitio: { $reason } impide cualquiera.
-change-half-load = La mitad cada vez: { $mass }.
+change-half-load = La mitad de la carga cada vez: { $mass }.
 change-equipment = { $machine } con { $attachment }, { $support }.
 change-any-side = Si el lugar de descarga recibiera cargas por otro lado.
 change-line-dead = Si { $line } estuviera cortada y puesta a tierra a la vista.
 change-mat = Con { $mat } bajo cada rueda o placa.
-change-stand = Emplácese en { $east } este, { $north } norte, rumbo { $heading }.
 
 ## Orden de los izados
 

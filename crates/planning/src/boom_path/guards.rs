@@ -101,7 +101,8 @@ impl<'c, 'a> Guards<'c, 'a> {
 
     /// Room left round frame and cab, which stand still.
     pub(crate) fn room_of_frame(&self) -> Room {
-        let parts = standing(self.ctx).map(|s| s.moved(self.posed.footing.site_from_machine));
+        let parts: Vec<Solid> =
+            standing(self.ctx).iter().map(|s| s.moved(self.posed.footing.site_from_machine)).collect();
         self.least(|_| &parts)
     }
 

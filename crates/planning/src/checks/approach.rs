@@ -1,9 +1,10 @@
 //! Does the boom point at the landing, from a side that is allowed.
 
+use super::parts::feet;
 use super::{angle, metres, reserve, within};
 use crate::context::Context;
 use crate::posed::{NotPosed, Posed};
-use crate::{StandsOn, Task, text};
+use crate::{Stand, StandsOn, Task, text};
 use evidence::{Finding, Source, Status};
 use geometry::{DVec2, DVec3};
 use quantity::{Dimension, Quantity};
@@ -92,28 +93,61 @@ pub(crate) fn approach_from(ctx: &Context<'_>, target: DVec3, withdrawal: Option
     found
 }
 
-/// Distance in plan from frame and tyres to the landing's rectangle, whose long way `heading` gives; without a heading to
-/// the circle in its smaller side, m. What carries the landing stands below it.
+/// Distance in plan from frame, tyres and pads to what landings stand on, m: to this one's rectangle, whose long way
+/// `heading` gives, without a heading to the circle around it; to every other one of the job that does not lie on the ground
+/// itself. What carries a landing stands below it.
 fn landing_ahead(ctx: &Context<'_>, heading: Option<f64>) -> f64 {
-    let rectangle = |at: DVec2, heading: f64, (x0, x1): (f64, f64), half: f64| {
-        let (sin, cos) = libm::sincos(heading);
-        let (ahead, left) = (DVec2::new(cos, sin), DVec2::new(-sin, cos));
-        let corners = [(x0, -half), (x1, -half), (x1, half), (x0, half)];
-        PlanArea { outer: corners.map(|(x, y)| at + ahead * x + left * y).to_vec(), holes: Vec::new() }
+    let machine = outlines(ctx);
+    let far = |area: &PlanArea| machine.iter().map(|m| m.distance_to_area(area)).fold(f64::INFINITY, lesser);
+    let from_circle =
+        |at: DVec2, radius: f64| machine.iter().map(|m| m.distance_to_point(at)).fold(f64::INFINITY, lesser) - radius;
+    let of = |landing: &site::Landing, heading: Option<f64>| {
+        let half = landing.size / 2.0;
+        match heading {
+            Some(heading) => far(&rectangle(landing.at, heading, (-half.x, half.x), half.y)),
+            None => from_circle(landing.at, half.length()),
+        }
     };
-    let o = &ctx.machine.outline;
-    let front = o.front.max(ctx.machine.front_face());
-    let machine = rectangle(ctx.stand.at, ctx.stand.heading, (o.rear, front), o.half_width);
-    let around = |heading: f64, half: DVec2| {
-        machine.distance_to_area(&rectangle(ctx.landing.at, heading, (-half.x, half.x), half.y))
-    };
-    let half = ctx.landing.size / 2.0;
-    match (ctx.strength().stands, heading) {
+    let own = match ctx.strength().stands {
         // On the ground itself only the load is in the way.
-        (Some(StandsOn::Ground), _) => around(ctx.stand.heading, DVec2::new(ctx.load.depth, ctx.load.width) / 2.0),
-        (_, Some(heading)) => around(heading, half),
-        (_, None) => machine.distance_to_point(ctx.landing.at) - half.min_element(),
-    }
+        Some(StandsOn::Ground) => {
+            let half = DVec2::new(ctx.load.depth, ctx.load.width) / 2.0;
+            far(&rectangle(ctx.landing.at, ctx.stand.heading, (-half.x, half.x), half.y))
+        }
+        _ => of(ctx.landing, heading),
+    };
+    let near = |l: &site::Landing| l.at.distance(ctx.stand.at) < REACH + l.size.length();
+    let others = ctx.job.landings.iter().zip(&ctx.job.strengths).enumerate();
+    others
+        .filter(|(i, (l, s))| *i != ctx.lift.landing && s.stands != Some(StandsOn::Ground) && near(l))
+        .map(|(_, (landing, _))| of(landing, landing.approach.map(|a| a.heading)))
+        .fold(own, lesser)
+}
+
+/// No part of a machine's frame or pads reaches farther from the middle of its front axle, m.
+const REACH: f64 = 15.0;
+
+/// The lesser of two distances; NaN is worse than any.
+fn lesser(a: f64, b: f64) -> f64 {
+    if a.is_nan() || a < b { a } else { b }
+}
+
+/// A rectangle about a place: along a heading from `x0` to `x1`, so far to either side, m.
+fn rectangle(at: DVec2, heading: f64, (x0, x1): (f64, f64), half: f64) -> PlanArea {
+    let (sin, cos) = libm::sincos(heading);
+    let (ahead, left) = (DVec2::new(cos, sin), DVec2::new(-sin, cos));
+    let corners = [(x0, -half), (x1, -half), (x1, half), (x0, half)];
+    PlanArea { outer: corners.map(|(x, y)| at + ahead * x + left * y).to_vec(), holes: Vec::new() }
+}
+
+/// The machine in plan: frame with tyres, and each pair of legs that is down.
+fn outlines(ctx: &Context<'_>) -> Vec<PlanArea> {
+    let o = &ctx.machine.outline;
+    let Stand { at, heading } = ctx.stand;
+    let front = o.front.max(ctx.machine.front_face());
+    let mut out = vec![rectangle(at, heading, (o.rear, front), o.half_width)];
+    out.extend(feet(ctx).map(|foot| rectangle(at, heading, foot.along, foot.half)));
+    out
 }
 
 /// Sizes closer than this are the same, m.

@@ -6,19 +6,37 @@ use geometry::{Capsule, DVec3, OrientedBox, Pose, Segment, Solid};
 use machine::{Attachment, AttachmentKind, BACKREST, BoomPosition, CARRIAGE_HALF, kinematics};
 use stability::LoadFaces;
 
-/// Parts that stand still while the boom moves: frame and cab.
-pub(crate) fn standing(ctx: &Context<'_>) -> [Solid; 2] {
+/// Parts that stand still while the boom moves: frame and cab, and the legs with their pads that are down.
+pub(crate) fn standing(ctx: &Context<'_>) -> Vec<Solid> {
     let o = &ctx.machine.outline;
-    let upright = |x0: f64, x1: f64, z0: f64, z1: f64| {
+    let between = |(x0, x1): (f64, f64), (y0, y1): (f64, f64), (z0, z1): (f64, f64)| {
+        let (low, high) = (DVec3::new(x0, y0, z0), DVec3::new(x1, y1, z1));
         Solid::Box(OrientedBox {
-            outer_from_box: Pose {
-                rotation: geometry::DMat3::IDENTITY,
-                translation: DVec3::new(f64::midpoint(x0, x1), 0.0, f64::midpoint(z0, z1)),
-            },
-            half: DVec3::new((x1 - x0).abs() / 2.0, o.half_width, (z1 - z0).abs() / 2.0),
+            outer_from_box: Pose { rotation: geometry::DMat3::IDENTITY, translation: (low + high) / 2.0 },
+            half: ((high - low) / 2.0).abs(),
         })
     };
-    [upright(o.rear, o.front, 0.0, o.frame_top), upright(o.cab.0, o.cab.1, o.frame_top, o.cab_top)]
+    let wide = (-o.half_width, o.half_width);
+    let mut out =
+        vec![between((o.rear, o.front), wide, (0.0, o.frame_top)), between(o.cab, wide, (o.frame_top, o.cab_top))];
+    // From pad to pad across the frame, as high as the frame: how the leg runs is not described.
+    out.extend(feet(ctx).map(|foot| between(foot.along, (-foot.half, foot.half), (0.0, o.frame_top))));
+    out
+}
+
+/// A pair of legs with their pads: from where to where along the machine, and how far out, m.
+pub(crate) struct Feet {
+    pub(crate) along: (f64, f64),
+    pub(crate) half: f64,
+}
+
+/// Those that are down in the lift's support state.
+pub(crate) fn feet<'c>(ctx: &'c Context<'_>) -> impl Iterator<Item = Feet> + use<'c> {
+    let contacts = ctx.machine.contacts(ctx.lift.support);
+    [(0, contacts[0]), (2, contacts[1])].into_iter().filter_map(move |(i, at)| {
+        let side = libm::sqrt(ctx.machine.pad_area(ctx.lift.support, i)?) / 2.0;
+        Some(Feet { along: (at.x - side, at.x + side), half: at.y + side })
+    })
 }
 
 /// Parts that move with the boom: boom, head, carriage, load with blades.

@@ -189,7 +189,13 @@ pub(crate) fn surely(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment, 
             };
             let on = &stood[i];
             let at = OnBoom { ctx, attachment, boom, on, winds, overturning: on.overturning(winds) };
+            // As [`super::sudden`] asks it: the load at rest, the carriage not shifted.
+            let at_rest = if landing { at_rest(ctx, attachment, boom, ahead) } else { Vec::new() };
             for (fitted, under) in on.under.iter().enumerate() {
+                for place in &at_rest {
+                    let load = LoadOnBoom { mass: heavy, at: *place };
+                    at.all_at_once(&under.and(of_boom).with(load), load, &mut grade)?;
+                }
                 for bare in shifted(under.and(of_boom), attachment, ctx.lift.side_shift) {
                     on.forces.iter().for_each(|by| range.take(by, fitted, &bare));
                     if places.is_empty() {
@@ -198,9 +204,6 @@ pub(crate) fn surely(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment, 
                     for place in &places {
                         let load = LoadOnBoom { mass: heavy, at: *place };
                         at.loaded(&asked, &bare, load, &mut grade)?;
-                        if landing {
-                            at.all_at_once(&bare.with(load), load, &mut grade)?;
-                        }
                         on.forces.iter().for_each(|by| range.take(by, fitted, &bare.with(load)));
                     }
                 }
@@ -208,6 +211,12 @@ pub(crate) fn surely(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment, 
         }
     }
     carried(ctx, posed, attachment, &stood, range, wind_moment, grade)
+}
+
+/// Places of the load's weight for a boom position while it does not swing ahead or back.
+fn at_rest(ctx: &Context<'_>, attachment: &Attachment, boom: BoomPosition, ahead: f64) -> Vec<DVec3> {
+    let tool = tool_point(ctx, attachment, boom);
+    aside(ctx, tool).map(|left| load_at(ctx, tool, boom, ahead, left)).to_vec()
 }
 
 /// Places of the load's weight for a boom position, each once.

@@ -18,11 +18,14 @@ pub enum StandFrom {
     Stated,
     /// It was looked for and found.
     Found,
-    /// It was looked for, and there is none.
+    /// It was looked for, and none was found.
     Nowhere,
+    /// None is stated, and none was looked for.
+    NotSought,
 }
 
 /// A lift with what was chosen for it.
+#[derive(Clone)]
 pub(crate) struct Chosen {
     pub(crate) lift: Lift,
     pub(crate) from: StandFrom,
@@ -53,10 +56,11 @@ pub(super) fn field<'a>(job: &'a Job, lift: &'a Lift, cell: f64) -> Option<(Stan
 /// unless it is left to the planner and does not work.
 pub(crate) fn choose(job: &Job, lift: &Lift, set_backs: &mut SetBacks) -> Chosen {
     let lift = &equipped(job, lift, set_backs);
-    let looked = field(job, lift, CELL);
+    let elsewhere = elsewhere(lift);
+    let looked = field(job, &elsewhere, CELL);
     let mut found = match &looked {
         Some((search, field)) if field.floor() <= Status::Condition => {
-            best_stands(job, lift, search, field, set_backs, KEPT)
+            best_stands(job, &elsewhere, search, field, set_backs, KEPT)
         }
         _ => Vec::new(),
     };
@@ -72,7 +76,17 @@ pub(crate) fn choose(job: &Job, lift: &Lift, set_backs: &mut SetBacks) -> Chosen
         return Chosen { lift: lift.clone(), from: StandFrom::Nowhere, field, others: found };
     }
     let stand = found.remove(0).stand();
-    Chosen { lift: Lift { stand, ..lift.clone() }, from: StandFrom::Found, field, others: found }
+    Chosen { lift: Lift { stand, ..elsewhere }, from: StandFrom::Found, field, others: found }
+}
+
+/// The lift anywhere but at the stand that it states: what named persons accepted for this lift they accepted for that
+/// place. What is accepted for the whole job stays.
+fn elsewhere(lift: &Lift) -> Lift {
+    let mut lift = lift.clone();
+    if lift.stand.is_chosen() {
+        lift.acceptances.clear();
+    }
+    lift
 }
 
 /// The lift with the best machine, attachment and support state that it leaves to the planner.
@@ -123,7 +137,7 @@ fn passes(job: &Job, lift: &Lift, set_backs: &mut SetBacks) -> bool {
 impl Chosen {
     /// Nothing chosen, nothing looked at.
     pub(crate) fn as_stated(lift: &Lift) -> Self {
-        let from = if lift.stand.is_chosen() { StandFrom::Stated } else { StandFrom::Nowhere };
+        let from = if lift.stand.is_chosen() { StandFrom::Stated } else { StandFrom::NotSought };
         Self { lift: lift.clone(), from, field: None, others: Vec::new() }
     }
 

@@ -23,7 +23,12 @@ pub(super) fn combinations(job: &Job, lift: &Lift) -> Vec<Lift> {
             }
             for (_, support) in SupportState::WORDS {
                 let asked = support == lift.support || choose.support;
-                let way = Lift { machine: i, attachment: attachment.id.clone(), support, ..lift.clone() };
+                let way = Lift {
+                    machine: i,
+                    attachment: attachment.id.clone(),
+                    support,
+                    ..not_seen(lift, i, &attachment.id)
+                };
                 if asked && unit.machine.has(support) && !same(&way, lift) && could_lift(job, &way) {
                     out.push(way);
                 }
@@ -31,6 +36,21 @@ pub(super) fn combinations(job: &Job, lift: &Lift) -> Vec<Lift> {
         }
     }
     out
+}
+
+/// The lift without what somebody saw or stated of other equipment: its lock, its tyres on stabilizers, sleeves on its
+/// blades, what its bucket holds.
+fn not_seen(lift: &Lift, machine: usize, attachment: &str) -> Lift {
+    let mut lift = lift.clone();
+    let other_machine = machine != lift.machine;
+    if other_machine {
+        (lift.front_tyres, lift.axle_locked, lift.levelled) = (None, false, false);
+    }
+    if other_machine || attachment != lift.attachment {
+        lift.lock_seen = None;
+        (lift.extensions, lift.bulk_volume, lift.side_shift) = (None, None, 0.0);
+    }
+    lift
 }
 
 fn same(a: &Lift, b: &Lift) -> bool {

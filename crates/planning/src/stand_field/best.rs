@@ -9,6 +9,22 @@ use crate::{Job, Lift, SetBacks, Stand, Task};
 use evidence::{Status, Verdict};
 use serde::{Deserialize, Serialize};
 
+/// Checks whose reserve goes with the place: by the others no stand is better than another.
+const OF_PLACE: [&str; 12] = [
+    "level",
+    "chart",
+    "load-factor",
+    "tilt",
+    "contacts",
+    "line",
+    "ground",
+    "settlement",
+    "approach",
+    "obstacles",
+    "edges",
+    "buried",
+];
+
 /// What refuses a plain movement of the boom and may let another one pass.
 const BY_MOVEMENT: [Reason; 3] = [Reason::Line, Reason::Obstacles, Reason::People];
 
@@ -23,7 +39,7 @@ pub struct FoundStand {
     pub heading_deg: f64,
     /// Verdict of the whole check there.
     pub verdict: Verdict,
-    /// Least reserve of all its findings; `null`: none has a number.
+    /// Least reserve of the checks that go with the place; `null`: none has a number.
     pub reserve: Option<f64>,
     /// The check that governs, by its id.
     pub governing: String,
@@ -39,7 +55,7 @@ const APART: f64 = 1.5;
 const TRIED: usize = 2;
 
 /// The best stands of a field, the best first, at least 1.5 m from each other: first by verdict, then whether they may be
-/// set out by eye, then by the least reserve. Among the cells that pass those are tried first that have most clear ground
+/// set out by eye, then by the least reserve of the checks that go with the place. Among the cells that pass those are tried first that have most clear ground
 /// around them, and of these the nearest to the landing; a better one may have been left out.
 pub fn best_stands(
     job: &Job,
@@ -51,8 +67,7 @@ pub fn best_stands(
 ) -> Vec<FoundStand> {
     let tried = count.saturating_mul(TRIED);
     let mut of = |cells: Vec<usize>| -> Vec<Checked> {
-        let checked = cells.into_iter().filter_map(|i| checked(job, lift, search.stand(i), set_backs));
-        checked.filter(|c| c.verdict != Verdict::NoGo).collect()
+        cells.into_iter().filter_map(|i| checked(job, lift, search.stand(i), set_backs)).collect()
     };
     let mut checked = of(candidates(field, tried, |cell| cell.placed.is_some_and(|s| s <= Status::Condition)));
     if checked.is_empty() {
@@ -75,19 +90,24 @@ struct Checked {
     turns: Option<Turns>,
 }
 
-/// `None` if the lift refers to what the job does not have.
+/// `None` for a no-go, or if the lift refers to what the job does not have.
 fn checked(job: &Job, lift: &Lift, stand: Stand, set_backs: &mut SetBacks) -> Option<Checked> {
     let there = Lift { stand, ..lift.clone() };
     let check = check_lift_with(job, &there, set_backs)?;
+    if check.verdict() == Verdict::NoGo {
+        return None;
+    }
     let findings = check.findings();
-    let reserve = findings.iter().filter_map(|f| f.reserve).reduce(|a, b| if a.is_nan() || a <= b { a } else { b });
+    let of_place = |f: &&evidence::Finding| OF_PLACE.contains(&f.check.as_ref());
+    let reserves = findings.iter().filter(of_place).filter_map(|f| f.reserve);
+    let reserve = reserves.reduce(|a, b| if a.is_nan() || a <= b { a } else { b });
     let governing = findings.get(governing(&findings)).map_or_else(String::new, |f| f.check.to_string());
     Some(Checked { stand, verdict: check.verdict(), reserve, governing, turns: check.ctx.turns })
 }
 
 impl Checked {
     fn least(&self) -> f64 {
-        self.reserve.unwrap_or(f64::INFINITY)
+        sure(self.reserve)
     }
 
     fn found(self, job: &Job, lift: &Lift, set_backs: &mut SetBacks) -> Option<FoundStand> {
@@ -107,14 +127,19 @@ impl Checked {
     }
 }
 
-/// Verdict, then whether it may be set out by eye.
+/// Verdict, in which it counts already whether a stand must be set out by tape; then whether it may be by eye.
 fn rank(found: &FoundStand) -> (Verdict, bool) {
     (found.verdict, !found.tolerance.by_eye())
 }
 
+/// A reserve to compare by: what has none, or is not a number, comes last.
+fn sure(reserve: Option<f64>) -> f64 {
+    reserve.filter(|r| !r.is_nan()).unwrap_or(f64::NEG_INFINITY)
+}
+
 impl FoundStand {
     fn least(&self) -> f64 {
-        self.reserve.unwrap_or(f64::INFINITY)
+        sure(self.reserve)
     }
 
     /// True if it comes before another one.
@@ -126,7 +151,9 @@ impl FoundStand {
 /// True where a stand need not be set out by tape. Forks that are driven into a load are led by sight of it: there only the
 /// place counts.
 pub(crate) fn led(ctx: &Context<'_>, tolerance: &StandTolerance) -> bool {
-    tolerance.by_eye() || (ctx.lift.task == Task::PickUp && tolerance.disc_m >= BY_EYE - 1e-9)
+    // Another reason than the aim is not seen from the seat.
+    let aimed = matches!(tolerance.turn_by, None | Some(Reason::Approach));
+    tolerance.by_eye() || (ctx.lift.task == Task::PickUp && aimed && tolerance.disc_m >= BY_EYE - 1e-9)
 }
 
 /// Cells that may do, most promising first, each at least [`APART`] from those before it.

@@ -31,6 +31,7 @@ fn with(so_far: Status, by: Reason, status: Status) -> Result<Status, Refusal> {
 ///
 /// `floor`: the worst status of what no stand can mend. From a condition on a stand counts as no better than a condition.
 pub(super) fn answer(ctx: &Context<'_>, floor: Status, set_backs: &mut SetBacks) -> FieldCell {
+    let ctx = &afresh(ctx);
     let known = early(ctx).and_then(|(posed, so_far)| late(ctx, &posed, (so_far, floor), set_backs));
     let mut cell = match known {
         Err((by, status)) => FieldCell::refused(by, status),
@@ -42,6 +43,11 @@ pub(super) fn answer(ctx: &Context<'_>, floor: Status, set_backs: &mut SetBacks)
         cell.placed = Some(Status::Condition);
     }
     cell
+}
+
+/// Without what is known of how the ground gave where the machine stood before.
+fn afresh<'a>(ctx: &Context<'a>) -> Context<'a> {
+    Context { gives: [0.0; 2], leans: 0.0, ..*ctx }
 }
 
 /// What is asked before the movement and the forces: the machine as it stands, and the worst status.
@@ -154,6 +160,7 @@ const PATCH: f64 = 2.0;
 
 /// True where it is proven, without the whole check, that nothing refuses but the maker's wind limit, which is not asked.
 pub(crate) fn refuses_nothing(ctx: &Context<'_>, set_backs: &mut SetBacks) -> bool {
+    let ctx = &afresh(ctx);
     let placed = early(ctx).and_then(|(posed, so_far)| late(ctx, &posed, (so_far, Status::Condition), set_backs));
     matches!(placed, Ok(Some(_))) && everywhere(ctx).iter().all(|(id, s)| *id == WIND_LIMIT || !refuses(*s))
 }
