@@ -9,11 +9,11 @@
     reason = "a bench reads the clock"
 )]
 
-use planning::{FieldSpec, SetBacks, StandField, StandSearch, Worker, check_plain_movement, refused_first};
+use planning::{FieldSpec, SetBacks, StandField, StandSearch, Worker, check_plain_movement};
 use std::collections::BTreeMap;
 use std::time::Instant;
 
-/// The whole field by so many threads, each with every so-manieth cell.
+/// The whole field by so many threads, each with its share of the cells.
 fn by_threads(search: &StandSearch<'_>, threads: usize) -> StandField {
     let order = search.coarse_to_fine();
     let mut field = search.field();
@@ -91,6 +91,5 @@ fn main() {
             println!("    {reason:?} {area:.1} m²");
         }
         println!("    everywhere {:?}", field.everywhere);
-        let _ = refused_first;
     }
 }

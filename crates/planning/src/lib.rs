@@ -1,4 +1,4 @@
-//! Lift checks at a stated stand, the verdict, and the plan of a job. Pure.
+//! Lift checks at a stand, the search for stands, boom movements and ways, the verdict, and the plan of a job. Pure.
 //!
 //! - [`Job`]: everything a plan is made from
 //! - [`check_lift`]: every check of one lift in fixed order; numbers and status only
@@ -8,7 +8,9 @@
 //! - [`Plan`]: what all later stages read; nothing downstream recomputes it
 //! - [`chart_doubts`]: what the machine's own statics say against a chart
 //! - [`distance_check`]: the quick look-up: inside or outside the chart, never "go"
-//! - [`route`]: the way of a machine over the site, loaded or not
+//! - [`order`]: which machine does which lift when, no landing stacked over its limit
+//! - [`best_stands`], [`StandTolerance`]: the best of a field, and how far off they may be
+//! - [`mod@route`], [`LiftWay`]: the way of a machine over the site, loaded or not
 //! - [`text`]: the ids of every sentence said here
 
 mod boom_movement;
