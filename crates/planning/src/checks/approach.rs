@@ -42,7 +42,20 @@ pub(crate) fn approach(ctx: &Context<'_>, posed: &Posed) -> Approach {
 
 /// The same for the tool's place at the landing, machine frame, m, and how far the forks come out and must, where that is
 /// known.
-pub(crate) fn approach_from(ctx: &Context<'_>, target: DVec3, withdrawal: Option<(f64, f64)>) -> Approach {
+fn approach_from(ctx: &Context<'_>, target: DVec3, withdrawal: Option<(f64, f64)>) -> Approach {
+    let mut found = pointed(ctx, target, withdrawal);
+    // What is refused already need not be measured.
+    if found.status() <= Status::Condition {
+        let turned = found.turn.and(ctx.landing.approach).map(|a| a.heading);
+        let gap = landing_ahead(ctx, turned) - ctx.policy.stand_error;
+        // Also what is not a number is in it.
+        found.into = (gap < ROOM || gap.is_nan()).then_some(gap);
+    }
+    found
+}
+
+/// Whether the boom points at the landing as it should, without the machine's own room beside it.
+pub(crate) fn pointed(ctx: &Context<'_>, target: DVec3, withdrawal: Option<(f64, f64)>) -> Approach {
     let turn = ctx.landing.approach.map(|a| {
         let full = core::f64::consts::TAU;
         let off = libm::fmod(ctx.stand.heading - a.heading, full);
@@ -55,7 +68,6 @@ pub(crate) fn approach_from(ctx: &Context<'_>, target: DVec3, withdrawal: Option
         };
         (off.abs(), a.tolerance)
     });
-    let landing_turned = turn.and(ctx.landing.approach).map(|a| a.heading);
     // The load lies square to the machine: turned against the landing it takes more room. Without a
     // stated direction the landing's smaller side counts for both.
     let (sin, cos) = libm::sincos(turn.map_or(0.0, |(off, _)| off));
@@ -75,7 +87,7 @@ pub(crate) fn approach_from(ctx: &Context<'_>, target: DVec3, withdrawal: Option
     let picks_up = ctx.lift.task == Task::PickUp;
     let too_small = (!picks_up && (load.x > landing.x + FIT || load.y > landing.y + FIT)).then_some((load, landing));
     let stuck = withdrawal.filter(|(room, length)| *room + 0.01 < *length);
-    let mut found = Approach {
+    Approach {
         miss: (target.y - ctx.lift.side_shift).abs() + ctx.policy.stand_error + aside,
         allowed: if picks_up { PICK_UP_MISS } else { (landing.y - load.y) / 2.0 },
         too_small,
@@ -83,14 +95,7 @@ pub(crate) fn approach_from(ctx: &Context<'_>, target: DVec3, withdrawal: Option
         turn,
         into: None,
         behind: target.x <= ctx.machine.front.x,
-    };
-    // What is refused already need not be measured.
-    if found.status() <= Status::Condition {
-        let gap = landing_ahead(ctx, landing_turned) - ctx.policy.stand_error;
-        // Also what is not a number is in it.
-        found.into = (gap < ROOM || gap.is_nan()).then_some(gap);
     }
-    found
 }
 
 /// Distance in plan from frame, tyres and pads to what landings stand on, m: to this one's rectangle, whose long way

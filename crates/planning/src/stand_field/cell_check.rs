@@ -57,7 +57,7 @@ fn afresh<'a>(ctx: &Context<'a>) -> Context<'a> {
 fn early(ctx: &Context<'_>) -> Result<(Posed, Status), Refusal> {
     const NOT_SURVEYED: Refusal = (Reason::Survey, Status::CannotTell);
     let aimed = aim(ctx).map_err(|_| NOT_SURVEYED)?;
-    with(Status::Go, Reason::Approach, approach::approach_from(ctx, aimed.target(), None).status())?;
+    with(Status::Go, Reason::Approach, approach::pointed(ctx, aimed.target(), None).status())?;
     if !aimed.reaches() {
         return Err((Reason::Reach, Status::NoGo));
     }

@@ -120,8 +120,8 @@ pub(crate) fn of_check(check: &str) -> Reason {
 
 /// The reason of a whole check, by the same order; `None` where nothing refuses.
 ///
-/// A stand whose boom is not aimed at the landing, or does not get there, is named so before anything that the stand's error
-/// or the movement comes into.
+/// A stand whose boom is not pointed at the landing, or does not get there, is named so before anything that the machine's
+/// room, the stand's error or the movement comes into.
 pub fn refused_first(check: &LiftCheck<'_>) -> Option<Reason> {
     let ctx = &check.ctx;
     let refuses = |status: Status| status > Status::Condition;
@@ -133,7 +133,7 @@ pub fn refused_first(check: &LiftCheck<'_>) -> Option<Reason> {
     let early = match aim(ctx) {
         Err(NotPosed::Ground(_)) => Some(Reason::Survey),
         Err(NotPosed::Attachment) => None,
-        Ok(aimed) if approach::approach_from(ctx, aimed.target(), None).status() > Status::Condition => {
+        Ok(aimed) if approach::pointed(ctx, aimed.target(), None).status() > Status::Condition => {
             Some(Reason::Approach)
         }
         Ok(aimed) if !aimed.reaches() => Some(Reason::Reach),

@@ -7,7 +7,7 @@ use core::ops::ControlFlow;
 use evidence::{Status, Verdict};
 use geometry::DVec2;
 use planning::{
-    FieldSpec, Job, Reason, SetBacks, StandField, StandSearch, Worker, check_plain_movement, refused_first,
+    FieldSpec, Job, Reason, SetBacks, StandField, StandSearch, Worker, check_lift, check_plain_movement, refused_first,
 };
 use site::{Body, PlanShape, Thing, ThingKind, Zone, ZoneRule};
 
@@ -411,6 +411,7 @@ fn a_lift_whose_load_waits_somewhere_has_its_way_there_and_back() {
 fn a_way_that_is_walled_off_or_not_known_is_no_pass() {
     // A wall round the stack: no way, whoever accepted it.
     let mut job = fetched(Some(4.5));
+    job.pickups[0].at = DVec2::new(41.0, 14.0);
     let stack = job.pickups[0].at;
     for (a, b) in [
         (DVec2::new(-5.0, -5.0), DVec2::new(5.0, -4.6)),
@@ -444,4 +445,56 @@ fn a_way_that_is_walled_off_or_not_known_is_no_pass() {
     assert_eq!(worst(&planning::plan(&job)), Status::Condition);
     job.acceptances.retain(|a| a.matter != planning::Matter::Route);
     assert_eq!(worst(&planning::plan_as_stated(&job)), Status::CannotTell);
+}
+
+/// What somebody accepted for a stated stand is accepted there; what was seen of one attachment is not seen of another.
+#[test]
+fn what_was_accepted_or_seen_elsewhere_does_not_go_along() {
+    let mut job = demo();
+    job.lifts.truncate(1);
+    let strength = job.acceptances.iter().position(|a| a.matter == planning::Matter::GroundStrength).unwrap();
+    let word = job.acceptances.remove(strength);
+    job.lifts[0].acceptances.push(word);
+    job.lifts[0].choose.stand = true;
+    // Where it is stated the person's word holds.
+    assert_eq!(planning::plan(&job).lifts[0].stand_from, planning::StandFrom::Stated);
+    assert!(planning::plan(&job).lifts[0].other_stands.is_empty(), "nobody answered for the ground anywhere else");
+    // Too far away there: no other place takes over that word.
+    job.lifts[0].stand.at.y -= 8.0;
+    let plan = planning::plan(&job);
+    assert_eq!(plan.lifts[0].verdict, Verdict::NoGo);
+    assert_ne!(plan.lifts[0].stand_from, planning::StandFrom::Found);
+}
+
+/// The machine keeps out of what carries any landing, its pads too.
+#[test]
+fn no_machine_stands_in_a_landing_or_puts_a_pad_into_one() {
+    let mut job = demo();
+    job.lifts.truncate(1);
+    let refused = |job: &Job| {
+        let check = check_lift(job, &job.lifts[0]).unwrap();
+        check.findings().into_iter().find(|f| f.check == "approach").unwrap()
+    };
+    assert_eq!(refused(&job).status, Status::Go);
+    let stand = job.lifts[0].stand.at;
+    let machine = job.machines[0].machine.clone();
+    let pad = machine.stabilizers.as_ref().unwrap().pad;
+    // Another deck beside the machine: clear of its frame and tyres, not of its pad.
+    let mut beside = job.landings[0].clone();
+    beside.size = DVec2::new(1.0, 1.0);
+    let off = machine.outline.half_width.max(pad.y) + 0.5 + 0.45;
+    beside.at = stand + DVec2::new(off, pad.x);
+    job.landings.push(beside);
+    job.strengths.push(job.strengths[0].clone());
+    let last = job.landings.len() - 1;
+    assert_eq!(refused(&job).status, Status::Go, "far enough from the frame");
+    job.landings[last].at.x = stand.x + machine.outline.half_width + 0.5 + 0.2;
+    assert_eq!(refused(&job).message.id, "approach-into", "nearer than 0.30 m and the stand error");
+    job.strengths[last].stands = Some(planning::StandsOn::Ground);
+    assert_eq!(refused(&job).status, Status::Go, "what lies on the ground carries nothing above it");
+    // Its own landing without a direction of approach: the circle around it.
+    let mut any = demo();
+    any.landings[0].approach = None;
+    any.lifts[0].stand.at = any.landings[0].at - DVec2::new(0.0, any.landings[0].size.length() / 2.0 + 0.2);
+    assert_eq!(refused(&any).status, Status::NoGo);
 }
