@@ -8,7 +8,7 @@ use crate::set_backs::SetBacks;
 use crate::tolerance::tolerances;
 use crate::{
     InputLine, Job, Lift, LiftPlan, LoadSummary, Plan, PlanHead, Reason, StandField, StandFrom, StandSummary,
-    StandTolerance, scene, stand_field, steps, text,
+    StandTolerance, check_routine, scene, stand_field, steps, text,
 };
 use evidence::{Certainty, Finding, Message, Source, Status, TextId, Verdict};
 use sha2::{Digest, Sha256};
@@ -16,10 +16,18 @@ use sha2::{Digest, Sha256};
 /// Plans a job: every lift with what is chosen for it, the ground around its landing, how far off its stand may be. Same job,
 /// same engine version, same plan.
 pub fn plan(job: &Job) -> Plan {
-    of_lifts(job, |lift, set_backs| {
+    // Whether a lift falls within a routine goes with how it is planned: as stated, or as chosen for it.
+    let mut as_planned = Vec::new();
+    let mut plan = of_lifts(job, |lift, set_backs| {
         let chosen = choose(job, lift, set_backs);
+        as_planned.push(chosen.lift.clone());
         plan_lift(job, chosen, true, set_backs)
-    })
+    });
+    if !job.routines.is_empty() {
+        plan.routines = job.routines.iter().map(|r| check_routine(job, r).plan(job, &as_planned)).collect();
+        plan.digest = digest(&plan);
+    }
+    plan
 }
 
 /// The same as the job states it, without looking around: nothing is chosen, no other stand is sought, and how far off a
@@ -44,6 +52,7 @@ fn of_lifts(job: &Job, mut of_lift: impl FnMut(&Lift, &mut SetBacks) -> LiftPlan
         },
         verdict: Plan::worst(&lifts),
         lifts,
+        routines: Vec::new(),
         inputs: inputs(job),
         warnings: warnings(job),
         cautions: [

@@ -28,6 +28,7 @@ mod never_pass;
 mod order_of_jobs;
 mod ordering;
 mod real_ground;
+mod routines;
 mod sampled;
 mod samples;
 mod set_backs;
