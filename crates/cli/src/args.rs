@@ -10,6 +10,8 @@ const AFTER: &str = "\
 Start here:
   counterpoise new my-job           write a commented starter job
   counterpoise plan my-job          verdict of every lift, and why
+  counterpoise stands my-job        where to stand, and why not elsewhere
+  counterpoise order my-job         which lift when, by which machine
   counterpoise survey my-cloud.laz  see what a survey file holds
   counterpoise serve my-job         look at it in a browser
   counterpoise check --help         one quick look into a load chart
@@ -30,6 +32,10 @@ pub(crate) struct Cli {
 pub(crate) enum Command {
     /// Plan every lift of a job: verdict, what governs, what to do
     Plan(PlanArgs),
+    /// Look for stands: the best for each lift, where it passes, and why not elsewhere
+    Stands(StandsArgs),
+    /// Order the lifts of a job: what when, by which machine, what then lies on each landing
+    Order(OrderArgs),
     /// Look once into a load chart: inside or outside. Never says go
     Check(CheckArgs),
     /// Run one calculation alone, from a TOML or JSON file
@@ -131,6 +137,66 @@ pub(crate) struct PlanArgs {
     /// Print every finding of every lift, not only what governs
     #[arg(long)]
     pub(crate) findings: bool,
+    #[command(flatten)]
+    pub(crate) said: Said,
+}
+
+#[derive(Debug, Args)]
+#[command(after_help = "\
+Examples:
+  counterpoise stands my-job --lift 1                               the best stands of one lift
+  counterpoise stands my-job --lift 1 --at \"30.0 m, 28.4 m\"         what a stand there gives, and why
+  counterpoise stands my-job --lift 1 --at \"30.0 m, 28.4 m\" --heading \"10°\"
+
+Every cell around the landing is checked as a plan checks its stand, the boom pointed at the landing. Without \
+--heading so is the place asked for. What is listed as best was checked whole, with how far off it may be.
+
+Exit codes: 0 every lift has a stand that is go, 4 go with conditions, 3 at least one has none; with --at those of \
+the places asked for; 1 fault of input.")]
+pub(crate) struct StandsArgs {
+    /// Job folder (with job.toml in it), or the job.toml itself
+    pub(crate) job: PathBuf,
+    /// Only this lift, by its id; may be given again
+    #[arg(long, value_name = "ID")]
+    pub(crate) lift: Vec<String>,
+    /// How far from the landing to look
+    #[arg(long, value_name = "LENGTH", default_value = "15 m")]
+    pub(crate) radius: String,
+    /// Side of a cell
+    #[arg(long, value_name = "LENGTH", default_value = "0.2 m")]
+    pub(crate) cell: String,
+    /// Stands listed for each lift
+    #[arg(long, default_value_t = 3, value_parser = clap::value_parser!(u8).range(1..=20))]
+    pub(crate) best: u8,
+    /// What a stand there gives: middle of the front axle; may be given again
+    #[arg(long, value_name = "EAST,NORTH", allow_hyphen_values = true)]
+    pub(crate) at: Vec<String>,
+    /// Heading of the machine there, clockwise from north, such as "30°"; left out: boom at the landing
+    #[arg(long, value_name = "ANGLE", allow_hyphen_values = true, requires = "at")]
+    pub(crate) heading: Option<String>,
+    #[command(flatten)]
+    pub(crate) said: Said,
+}
+
+#[derive(Debug, Args)]
+#[command(after_help = "\
+Examples:
+  counterpoise order my-job
+  counterpoise order my-job --priority 7=1 --csv order.csv
+
+Lifts are planned first: a no-go has no place in the order. Nothing begins before the latest end of what it waits \
+for, and no landing is stacked over what its own check allows.
+
+Exit codes: 0 every lift has its place, 4 with conditions, 3 at least one has none, 1 fault of input.")]
+pub(crate) struct OrderArgs {
+    /// Job folder (with job.toml in it), or the job.toml itself
+    pub(crate) job: PathBuf,
+    /// Order as if a lift had another priority, from 1 (first) to 9 (last); may be given again
+    #[arg(long, value_name = "ID=PRIORITY")]
+    pub(crate) priority: Vec<String>,
+    /// Write the order as a list too, one row a lift
+    #[arg(long, value_name = "FILE")]
+    pub(crate) csv: Option<PathBuf>,
     #[command(flatten)]
     pub(crate) said: Said,
 }
@@ -491,6 +557,10 @@ pub(crate) struct ServeArgs {
 pub(crate) enum Form {
     /// The plan that `plan --format json` prints
     Plan,
+    /// The answer that `stands --format json` prints
+    Stands,
+    /// The answer that `order --format json` prints
+    Order,
     /// The answer that `check --format json` prints
     Check,
     /// The answer that `calc chart --format json` prints

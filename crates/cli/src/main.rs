@@ -11,11 +11,14 @@ mod failure;
 mod machine;
 mod materials;
 mod new_job;
+mod order;
 mod outputs;
 mod plan;
 mod plan_text;
+mod routine_text;
 mod schema;
 mod serve;
+mod stands;
 mod survey;
 mod terminal;
 mod text;
@@ -29,6 +32,8 @@ fn main() -> ExitCode {
     let cli = Cli::parse();
     let result = match cli.command {
         Command::Plan(args) => plan::run(&args),
+        Command::Stands(args) => stands::run(&args),
+        Command::Order(args) => order::run(&args),
         Command::Check(args) => check::run(&args),
         Command::Calc(args) => calc::run(&args),
         Command::Machine(args) => machine::run(&args),

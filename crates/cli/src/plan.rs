@@ -42,6 +42,13 @@ pub(crate) fn plan_of(job: &Path, said: Said) -> Result<Plan, Failure> {
 
 /// The same with the job.
 fn planned(job: &Path, said: Said) -> Result<(planning::Job, Plan), Failure> {
+    let job = job_of(job, said)?;
+    let plan = planning::plan(&job);
+    Ok((job, plan))
+}
+
+/// Reads the job of a folder. Warnings stand in the plan, wherever it is shown.
+pub(crate) fn job_of(job: &Path, said: Said) -> Result<planning::Job, Failure> {
     let root = job_folder(job);
     let folder = DiskFolder::new(&root);
     if folder.read(jobfile::JOB_FILE).is_none() {
@@ -50,16 +57,20 @@ fn planned(job: &Path, said: Said) -> Result<(planning::Job, Plan), Failure> {
         return Err(Failure::one(said, "cli::no-job", &root.display().to_string(), message, hint));
     }
     match jobfile::read_job(&folder) {
-        // Warnings stand in the plan, wherever it is shown.
-        Ok((job, _)) => {
-            let plan = planning::plan(&job);
-            Ok((job, plan))
-        }
+        Ok((job, _)) => Ok(job),
         Err(faults) => {
             let files = texts(&folder, &faults);
             Err(Failure { faults, said, files })
         }
     }
+}
+
+/// Notes an id that no lift of the job has, with those that there are.
+pub(crate) fn unknown_lift(job: &planning::Job, id: &str, wrong: &mut evidence::Faults) {
+    let known = job.lifts.iter().map(|l| l.id.as_str()).collect::<Vec<_>>().join(", ");
+    let message = text::NO_LIFT.with("lift", id);
+    let hint = Some(text::HINT_NO_LIFT.with("known", known));
+    wrong.error("cli::no-lift", evidence::Place::file(jobfile::JOB_FILE), message, hint);
 }
 
 /// The folder of a job, named by itself or by its job file.

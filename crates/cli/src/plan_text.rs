@@ -33,6 +33,7 @@ pub(crate) fn print(plan: &Plan, w: Wording, all: bool) {
         line("");
         print_lift(lift, w, all);
     }
+    crate::routine_text::print(&plan.routines, w);
     line("");
     for warning in &plan.warnings {
         paragraph(&w.render(warning), "! ", "  ");
@@ -121,7 +122,7 @@ fn print_tolerances(lift: &LiftPlan, w: Wording) {
     paragraph(&w.text(ui::TOLERANCE_NOTE), "    ", "    ");
 }
 
-fn print_finding(finding: &Finding, w: Wording) {
+pub(crate) fn print_finding(finding: &Finding, w: Wording) {
     let name = planning::check_name(&finding.check).map_or_else(|| finding.check.to_string(), |id| w.text(id));
     let mut said = format!("{name}: {}", w.render(&finding.message));
     if let Some(reserve) = finding.reserve {

@@ -23,6 +23,8 @@ pub(crate) fn schema(form: Form) -> Schema {
         Form::MachineFile => file_schema(FileKind::Machine),
         Form::JobFile => file_schema(FileKind::Job),
         Form::Plan => schema_for!(planning::Plan),
+        Form::Stands => schema_for!(crate::stands::StandsAnswer),
+        Form::Order => schema_for!(planning::order::JobOrder),
         Form::Check => schema_for!(planning::DistanceAnswer),
         Form::CalcChart => schema_for!(ChartResult),
         Form::CalcReactions => schema_for!(ReactionsResult),

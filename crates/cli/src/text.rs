@@ -177,4 +177,10 @@ evidence::messages! {
     TRAVEL_STRAIGHT = "cli-travel-straight" [];
     /// What the maker allows when driving comes first.
     TRAVEL_CARRY = "cli-travel-carry" [];
+
+    // Lifts by their id.
+    /// The job has no lift of that id.
+    NO_LIFT = "cli-no-lift" [lift];
+    /// Hint: the ids that there are.
+    HINT_NO_LIFT = "cli-hint-no-lift" [known];
 }

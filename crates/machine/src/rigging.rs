@@ -15,7 +15,7 @@ pub const CHOKE_ANGLE: f64 = 2.0 * core::f64::consts::FRAC_PI_3;
 pub const USUAL_SWING: f64 = 3.0 * core::f64::consts::PI / 180.0;
 
 /// Rigging of a hung load.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Hanging {
     /// Mass of slings, shackles, beams with its range, kg: included in the load's mass.
     pub rigging_kg: Ranged,
@@ -64,7 +64,7 @@ pub enum Edges {
 }
 
 /// A part of the rigging with a limit of its own.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Fitting {
     /// Name for people.
     pub name: String,

@@ -6,6 +6,7 @@
 //! - [`SetBacks`]: what excavations ask of wheels, solved once; read by every check, and drawn
 //! - [`plan`], [`plan_as_stated`]: the whole job: findings with working, verdicts, scenes for drawings
 //! - [`Plan`]: what all later stages read; nothing downstream recomputes it
+//! - [`check_routine`]: whether one plan for a family of alike lifts holds, and which lifts fall within it
 //! - [`chart_doubts`]: what the machine's own statics say against a chart
 //! - [`distance_check`]: the quick look-up: inside or outside the chart, never "go"
 //! - [`order`]: which machine does which lift when, no landing stacked over its limit
@@ -31,6 +32,7 @@ mod plan_job;
 mod posed;
 mod remedies;
 pub mod route;
+mod routine;
 mod scene;
 mod set_backs;
 mod soil_area;
@@ -43,7 +45,7 @@ mod work;
 
 pub use chart_doubts::{ChartDoubt, chart_doubts};
 pub use check::{LiftCheck, check_lift, check_lift_with, check_plain_movement};
-pub use choosing::StandFrom;
+pub use choosing::{StandFrom, changes};
 pub use distance_check::{DistanceAnswer, DistanceQuestion, MeasuredFrom, MeasuredTo, NoAnswer, distance_check};
 pub use job::{
     Acceptance, BulkDensity, CabSeen, Examination, FrontTyres, Job, JobMachine, Kept, Lift, Matter, Policy, Seen,
@@ -56,6 +58,9 @@ pub use plan::{
     PLAN_SCHEMA, Plan, PlanHead, PolygonScene, SmallestReserve, StandSummary, WheelForce,
 };
 pub use plan_job::{digest, plan, plan_as_stated};
+pub use routine::{
+    RoutineCheck, RoutineHolds, RoutineLandingPlan, RoutineLift, RoutinePlan, RoutineRefused, check_routine,
+};
 pub use scene::{datum_text, reach_text};
 pub use set_backs::{LineOf, SetBackLine, SetBacks, lift_lines, planning_lines};
 pub use soil_area::{GroundFactors, SiteMat, SoilArea};

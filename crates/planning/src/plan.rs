@@ -22,6 +22,9 @@ pub struct Plan {
     pub verdict: Verdict,
     /// Lifts in the order of the job.
     pub lifts: Vec<LiftPlan>,
+    /// Routines of the job: whether each holds where it says, and which lifts fall within it. Empty where nobody asked.
+    #[serde(default)]
+    pub routines: Vec<crate::RoutinePlan>,
     /// What was read, with its source and certainty.
     pub inputs: Vec<InputLine>,
     /// Warnings about the inputs.

@@ -8,7 +8,7 @@ use crate::set_backs::SetBacks;
 use crate::tolerance::tolerances;
 use crate::{
     InputLine, Job, Lift, LiftPlan, LoadSummary, Plan, PlanHead, Reason, StandField, StandFrom, StandSummary,
-    StandTolerance, lift_way, scene, stand_field, steps, text,
+    StandTolerance, check_routine, lift_way, scene, stand_field, steps, text,
 };
 use evidence::{Certainty, Finding, Message, Source, Status, TextId, Verdict};
 use sha2::{Digest, Sha256};
@@ -20,7 +20,13 @@ pub fn plan(job: &Job) -> Plan {
     let chosen: Vec<Chosen> = job.lifts.iter().map(|l| choose(job, l, &mut set_backs)).collect();
     // What was seen of an attachment holds from lift to lift on one machine: as they are done, not as they were stated.
     let done = Job { lifts: chosen.iter().map(|c| c.lift.clone()).collect(), ..job.clone() };
-    of_lifts(&done, |i, set_backs| plan_lift(&done, chosen[i].clone(), true, set_backs))
+    let mut plan = of_lifts(&done, |i, set_backs| plan_lift(&done, chosen[i].clone(), true, set_backs));
+    if !job.routines.is_empty() {
+        // Whether a lift falls within a routine goes with how it is planned: as stated, or as chosen for it.
+        plan.routines = job.routines.iter().map(|r| check_routine(job, r).plan(job, &done.lifts)).collect();
+        plan.digest = digest(&plan);
+    }
+    plan
 }
 
 /// The same as the job states it, without looking around: nothing is chosen, no other stand is sought, and how far off a
@@ -45,6 +51,7 @@ fn of_lifts(job: &Job, mut of_lift: impl FnMut(usize, &mut SetBacks) -> LiftPlan
         },
         verdict: Plan::worst(&lifts),
         lifts,
+        routines: Vec::new(),
         inputs: inputs(job),
         warnings: warnings(job),
         cautions: [

@@ -1626,6 +1626,94 @@ evidence::messages! {
     DRIVE_NOTE_EMPTY = "drive-note-empty" [];
     /// Note: what is not looked at.
     DRIVE_NOTE_NOT_LOOKED_AT = "drive-note-not-looked-at" [];
+
+    // Routines: one plan for a family of alike lifts.
+    /// It holds everywhere in its area.
+    ROUTINE_EVERYWHERE = "routine-everywhere" [area];
+    /// It holds in a part of its area.
+    ROUTINE_IN_PART = "routine-in-part" [holds, area, reason];
+    /// It holds nowhere in its area.
+    ROUTINE_NOWHERE = "routine-nowhere" [area, reason];
+    /// No place of its area can be asked for.
+    ROUTINE_NO_AREA = "routine-no-area" [];
+    /// It names no landing, load or machine that the job has.
+    ROUTINE_NOT_KNOWN = "routine-not-known" [];
+    /// Nobody has approved it: it allows nothing.
+    ROUTINE_NOT_APPROVED = "routine-not-approved" [];
+    /// Who approved it.
+    ROUTINE_APPROVED = "routine-approved" [by];
+    /// The loads that it was checked with.
+    ROUTINE_LOADS = "routine-loads" [empty, lightest, heaviest];
+    /// What stays to be done wherever it holds.
+    ROUTINE_CONDITIONS = "routine-conditions" [check];
+    /// Outside: another machine.
+    ROUTINE_OFF_MACHINE = "routine-off-machine" [machine];
+    /// Outside: another attachment.
+    ROUTINE_OFF_ATTACHMENT = "routine-off-attachment" [attachment];
+    /// Outside: another support.
+    ROUTINE_OFF_SUPPORT = "routine-off-support" [support];
+    /// Outside: it takes a load away.
+    ROUTINE_OFF_TASK = "routine-off-task" [];
+    /// Outside: heavier.
+    ROUTINE_OFF_MASS = "routine-off-mass" [mass, most];
+    /// Outside: larger, in depth, width or height.
+    ROUTINE_OFF_SIZE = "routine-off-size" [side, size, most];
+    /// A side of a load: depth.
+    ROUTINE_DEPTH = "routine-depth" [];
+    /// A side of a load: width.
+    ROUTINE_WIDTH = "routine-width" [];
+    /// A side of a load: height.
+    ROUTINE_HEIGHT = "routine-height" [];
+    /// Outside: the centre lies farther out.
+    ROUTINE_OFF_CENTRE = "routine-off-centre" [way, centre, most];
+    /// A way of a centre: ahead.
+    ROUTINE_AHEAD = "routine-ahead" [];
+    /// A way of a centre: to a side.
+    ROUTINE_ASIDE = "routine-aside" [];
+    /// A way of a centre: up.
+    ROUTINE_UP = "routine-up" [];
+    /// Outside: the wind shape factor is greater.
+    ROUTINE_OFF_WIND_FACTOR = "routine-off-wind-factor" [factor, most];
+    /// Outside: it hangs, or lies on forks, otherwise than the routine's.
+    ROUTINE_OFF_HANGING = "routine-off-hanging" [];
+    /// Outside: hung otherwise: longer, heavier rigging, fewer legs.
+    ROUTINE_OFF_RIGGING = "routine-off-rigging" [];
+    /// Outside: a landing that is not of the routine.
+    ROUTINE_OFF_LANDING = "routine-off-landing" [landing];
+    /// Outside: no stop gust is stated.
+    ROUTINE_OFF_NO_GUST = "routine-off-no-gust" [];
+    /// Outside: it stops at more wind.
+    ROUTINE_OFF_GUST = "routine-off-gust" [gust, most];
+    /// Outside: no stand.
+    ROUTINE_OFF_NO_STAND = "routine-off-no-stand" [];
+    /// Outside: it stands beyond the area.
+    ROUTINE_OFF_STAND = "routine-off-stand" [distance];
+    /// Outside: it stands where the routine does not hold.
+    ROUTINE_OFF_HELD = "routine-off-held" [reason];
+    /// Outside: the boom does not point at the landing.
+    ROUTINE_OFF_TURNED = "routine-off-turned" [turn, most];
+    /// Outside: the ground is steeper.
+    ROUTINE_OFF_GROUND = "routine-off-ground" [slope, most];
+    /// Outside: the ground under it is not known.
+    ROUTINE_OFF_NO_GROUND = "routine-off-no-ground" [];
+    /// Outside: something of the lift is not as the routine was checked.
+    ROUTINE_OFF_OTHERWISE = "routine-off-otherwise" [what];
+    /// Something otherwise: mats.
+    ROUTINE_MATS = "routine-mats" [];
+    /// Something otherwise: shifted sideways.
+    ROUTINE_SHIFTED = "routine-shifted" [];
+    /// Something otherwise: levelled or axle locked.
+    ROUTINE_LEVELLED = "routine-levelled" [];
+    /// Something otherwise: how high it is carried in.
+    ROUTINE_CLEAR = "routine-clear" [clear];
+    /// Something otherwise: fork extensions.
+    ROUTINE_SLEEVES = "routine-sleeves" [];
+    /// Something otherwise: loose material.
+    ROUTINE_BULK = "routine-bulk" [];
+    /// Outside: a check of the lift that goes with no stand refuses.
+    ROUTINE_OFF_CHECK = "routine-off-check" [check];
+    /// Outside: the routine holds nowhere for that landing.
+    ROUTINE_OFF_NOWHERE = "routine-off-nowhere" [reason];
 }
 
 /// What ends a plan, in the order in which it is listed.

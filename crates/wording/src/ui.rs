@@ -808,4 +808,16 @@ evidence::messages! {
     SITE_CUT_AT = "ui-site-cut-at" [from, to];
 
     // End of the site.
+
+    // Routines.
+    /// Heading of a routine.
+    ROUTINE = "ui-routine" [];
+    /// Lifts that fall within it.
+    ROUTINE_LIFTS = "ui-routine-lifts" [lifts];
+    /// No lift falls within it.
+    ROUTINE_NO_LIFTS = "ui-routine-no-lifts" [];
+    /// A lift outside it, and why.
+    ROUTINE_OUTSIDE = "ui-routine-outside" [lift, reasons];
+
+    // End of routines.
 }

@@ -16,6 +16,10 @@ mod cli_calc_soil_text;
 mod cli_calc_text;
 #[path = "../../cli/src/machine/text.rs"]
 mod cli_machine_text;
+#[path = "../../cli/src/order/text.rs"]
+mod cli_order_text;
+#[path = "../../cli/src/stands/text.rs"]
+mod cli_stands_text;
 #[path = "../../cli/src/survey/text.rs"]
 mod cli_survey_text;
 /// The command line is a program, not a library that a test could name; its ids stand in a file of their own.
@@ -23,7 +27,7 @@ mod cli_survey_text;
 mod cli_text;
 
 /// Every room with texts, and its ids.
-const ROOMS: [(&str, &[TextId]); 18] = [
+const ROOMS: [(&str, &[TextId]); 20] = [
     ("wording::ui", wording::ui::ALL),
     ("wording::entry", wording::entry::ALL),
     ("machine", machine::text::ALL),
@@ -42,6 +46,8 @@ const ROOMS: [(&str, &[TextId]); 18] = [
     ("cli calc soil", cli_calc_soil_text::ALL),
     ("cli calc ground", cli_calc_ground_text::ALL),
     ("cli survey", cli_survey_text::ALL),
+    ("cli order", cli_order_text::ALL),
+    ("cli stands", cli_stands_text::ALL),
 ];
 
 fn declared() -> impl Iterator<Item = (&'static str, TextId)> {

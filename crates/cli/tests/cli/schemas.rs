@@ -6,6 +6,8 @@ use crate::support::{root, run};
 fn published_schemas_are_fresh() {
     for form in [
         "plan",
+        "stands",
+        "order",
         "check",
         "calc-chart",
         "calc-reactions",

@@ -362,6 +362,7 @@ pub(crate) fn plan(lifts: Vec<LiftPlan>) -> Plan {
         },
         verdict: Plan::worst(&lifts),
         lifts,
+        routines: Vec::new(),
         inputs: vec![
             InputLine {
                 name: "machine Demo 14".into(),

@@ -15,8 +15,8 @@ fn works(job: &Job, lift: &Lift) -> bool {
 }
 
 /// Changes that do, one at a time, in this order: other equipment of the job, half the load, a mat that lies ready, another
-/// side of the landing, each line switched off.
-pub(crate) fn changes(job: &Job, lift: &Lift) -> Vec<Message> {
+/// side of the landing, each line switched off. For a lift that works nowhere as it is.
+pub fn changes(job: &Job, lift: &Lift) -> Vec<Message> {
     let mut out = Vec::new();
     let any = Lift { choose: Choose::ALL, ..lift.clone() };
     if let Some(way) = combinations(job, &any).iter().skip(1).find(|way| works(job, way)) {

@@ -9,6 +9,6 @@ mod changes;
 mod choose;
 mod combinations;
 
-pub(crate) use changes::changes;
+pub use changes::changes;
 pub use choose::StandFrom;
 pub(crate) use choose::{Chosen, RADIUS, choose};

@@ -11,6 +11,7 @@
 
 mod airspace;
 mod build;
+mod candidates;
 mod exact;
 mod improved;
 mod reasons;

@@ -91,6 +91,13 @@ impl<'a> StandSearch<'a> {
         cell_check::answer(&Context { stand: self.stand(i), ..self.ctx }, self.floor, &mut worker.set_backs)
     }
 
+    /// The same with the machine turned from there by so much, rad counter-clockwise.
+    pub fn ask_turned(&self, i: usize, turn: f64, worker: &mut Worker) -> FieldCell {
+        let Stand { at, heading } = self.stand(i);
+        let stand = Stand { at, heading: heading + turn };
+        cell_check::answer(&Context { stand, ..self.ctx }, self.floor, &mut worker.set_backs)
+    }
+
     /// Every cell of the disc in the order in which a picture of it becomes finer: every eighth in both ways, every fourth,
     /// every second, the rest.
     pub fn coarse_to_fine(&self) -> Vec<usize> {

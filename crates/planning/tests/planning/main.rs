@@ -29,6 +29,7 @@ mod order_of_jobs;
 mod ordering;
 mod real_ground;
 mod routes;
+mod routines;
 mod sampled;
 mod samples;
 mod set_backs;

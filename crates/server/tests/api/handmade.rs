@@ -25,6 +25,7 @@ pub fn plan() -> Plan {
         },
         verdict: Plan::worst(&lifts),
         lifts,
+        routines: Vec::new(),
         inputs: vec![InputLine {
             name: "machine Test 7".to_owned(),
             place: "machines/test-7.toml".to_owned(),
