@@ -79,7 +79,8 @@ pub(crate) fn underway(vehicle: &Vehicle, from: &PlanPose, motion: &Motion, leng
     Underway { pose, gear, steering: motion.steering, curvature: motion.curvature, course }
 }
 
-/// Calls `take` with the going at stations along a motion, and the length each stands for, m.
+/// Calls `take` with the going at stations along a motion, and the length each stands for, m. Both ends are asked too, with
+/// this motion's curvature: there the next motion begins.
 ///
 /// # Errors
 /// What forbids driving there.
@@ -95,6 +96,9 @@ pub(crate) fn along<M: DriveMap>(
     for k in 0..stations {
         let underway = underway(vehicle, from, motion, part * (k as f64 + 0.5));
         take(&underway, map.going(&underway)?, part.abs());
+    }
+    for end in [0.0, motion.length] {
+        map.going(&underway(vehicle, from, motion, end))?;
     }
     Ok(())
 }

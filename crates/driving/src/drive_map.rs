@@ -48,7 +48,7 @@ pub trait DriveMap {
     fn barred(&self, pose: &PlanPose, spread: Spread) -> Option<Self::What>;
 
     /// Whether it may be driven over that pose as stated: slope, direction, rules. Asked along a motion
-    /// at stations no further apart than [`Self::stations`].
+    /// at stations no further apart than [`Self::stations`] and at both its ends.
     ///
     /// # Errors
     /// What forbids it.

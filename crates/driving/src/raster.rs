@@ -157,6 +157,10 @@ impl<W: Copy> Raster<W> {
         let (length, w) = (body.front - body.rear, body.half_width);
         // As many squares side by side as the rectangle is long: discs about them are little wider than it.
         let discs = (length / (1.5 * w)).ceil().clamp(1.0, 12.0);
+        if discs.is_nan() || !pose.is_finite() {
+            // No disc would be looked at: what is no number is never clear.
+            return Quick::Unsure;
+        }
         let step = length / discs;
         let around = (w * w + 0.25 * step * step).sqrt();
         let mut clear = true;

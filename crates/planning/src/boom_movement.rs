@@ -151,9 +151,10 @@ impl TurnOf {
         let (to, clear) = (self.boom, metres(ctx.clear()));
         let both = |id: evidence::TextId| id.with("angle", angle(to.angle)).with("extension", metres(to.extension));
         let plain = posed.movement.as_ref().is_some_and(|m| m.plain);
-        let Some(from) = from else { return text::STEP_WAY_CARRY.message() };
+        let start = || text::STEP_WAY_START.with("angle", angle(to.angle));
+        let Some(from) = from else { return start() };
         match self.doing {
-            Doing::Starts => return text::STEP_WAY_CARRY.message(),
+            Doing::Starts => return start(),
             Doing::SetsDown => return both(text::STEP_SET_DOWN).with("height", clear),
             Doing::TakesUp => return text::STEP_TAKE_AWAY.with("height", clear),
             Doing::PullsOut => {

@@ -90,7 +90,8 @@ pub(crate) fn with_another_way<'a>(
     match boom_path::look_for(&plain.ctx, posed, attachment) {
         Ok(turns) => {
             let mut other = check_context(Context { turns: Some(turns), ..*ctx }, set_backs);
-            if !other.movement_refused() && other.worst_of_rest() <= plain.worst_of_rest() {
+            // The other movement is a condition itself: one more (a light wheel) is no reason against it.
+            if !other.movement_refused() && other.worst_of_rest() <= plain.worst_of_rest().max(Status::Condition) {
                 other.way = movement::Outcome::Other(plain.in_the_way());
                 other.statuses.extend(other.way.status().map(|s| ("movement", s)));
                 return other;

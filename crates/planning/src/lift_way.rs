@@ -116,8 +116,7 @@ pub(crate) fn finding(ctx: &Context<'_>, way: &LiftWay) -> Finding {
     let Some(refused) = &way.refused else {
         return Finding::new("route", Status::CannotTell, text::WAY_UNKNOWN.with("from", from)).source(source());
     };
-    let open = refused.message.id == "drive-gave-up" || refused.message.id == "drive-missing";
-    let status = match (open, ctx.accepted(Matter::Route)) {
+    let status = match (refused.kind.open(), ctx.accepted(Matter::Route)) {
         (true, Some(_)) => Status::Condition,
         (true, None) => Status::CannotTell,
         (false, _) => Status::NoGo,

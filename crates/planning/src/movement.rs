@@ -52,6 +52,11 @@ impl Passed {
         [(self.boom, self.weighed[0]), (self.until, self.weighed[1])].into_iter().filter(|w| w.1).map(|w| w.0)
     }
 
+    /// A position that the boom does not get to: no number, which neither chart nor weighing passes.
+    pub(crate) fn out_of_reach() -> Self {
+        Self::alone(BoomPosition { angle: f64::NAN, extension: f64::NAN, fork_tilt: f64::NAN })
+    }
+
     pub(crate) fn alone(boom: BoomPosition) -> Self {
         Self { boom, until: boom, off: 0.0, weighed: [true, false] }
     }

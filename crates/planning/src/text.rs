@@ -1442,7 +1442,11 @@ evidence::messages! {
     ORDER_WAITS = "order-waits" [lift];
     /// Condition of a lift in the order.
     ORDER_HAS_CONDITIONS = "order-has-conditions" [];
-    /// Condition: a crane without times.
+    /// Condition: a zone at other times.
+    ORDER_ZONE_TIMES = "order-zone-times" [zone, by];
+    /// Remedy: state the times of a crane.
+    ORDER_DO_CRANE_TIMES = "order-do-crane-times" [];
+    /// Left out: a crane without times.
     ORDER_CRANE_ALWAYS = "order-crane-always" [crane, rule, by];
     /// Condition: a crane at other times.
     ORDER_CRANE_TIMES = "order-crane-times" [crane, rule, by];
@@ -1530,6 +1534,8 @@ evidence::messages! {
     STEP_WAY_WITHDRAW = "step-way-withdraw" [];
     /// Step: let go of the load by any other tool; then back by the next steps.
     STEP_WAY_LET_GO = "step-way-let-go" [];
+    /// Where the movement begins: in carry, retracted.
+    STEP_WAY_START = "step-way-start" [angle];
     /// Step: the boom is back in carry.
     STEP_WAY_CARRY = "step-way-carry" [];
     /// Name of what bars a drive: beyond the area that was looked at.
@@ -1558,6 +1564,8 @@ evidence::messages! {
     DRIVE_ALONG = "drive-along" [];
     /// The same: slope across.
     DRIVE_ACROSS = "drive-across" [];
+    /// The same: more twist than the rear axle takes.
+    DRIVE_TWIST = "drive-twist" [];
     /// The same: turning on ground that falls across.
     DRIVE_TURNING_ACROSS = "drive-turning-across" [];
     /// The same: load downhill.
@@ -1590,6 +1598,10 @@ evidence::messages! {
     DRIVE_NO_GROUND = "drive-no-ground" [];
     /// A rule of driving is no number, or asks for nothing.
     DRIVE_RULES = "drive-rules" [];
+    /// Missing: where a line runs.
+    DRIVE_NO_LINE_PLACE = "drive-no-line-place" [name];
+    /// Missing: that no other line is there.
+    DRIVE_LINES_OPEN = "drive-lines-open" [];
     /// Missing: start or target.
     DRIVE_NO_PLACE = "drive-no-place" [];
     /// No route: something at the start.
@@ -1600,8 +1612,10 @@ evidence::messages! {
     DRIVE_NARROW = "drive-narrow" [width, needed, lacking];
     /// No route: walled in.
     DRIVE_WALLED_IN = "drive-walled-in" [short];
-    /// No route found in time.
+    /// No route found within the poses looked at.
     DRIVE_GAVE_UP = "drive-gave-up" [short];
+    /// No route: a pose of the way found is barred.
+    DRIVE_SPOILT = "drive-spoilt" [];
     /// The search was ended.
     DRIVE_STOPPED = "drive-stopped" [];
     /// Do: state what is missing.
@@ -1621,7 +1635,7 @@ evidence::messages! {
     /// Note: rules of driving.
     DRIVE_NOTE_RULES = "drive-note-rules" [pace, along, across, turning];
     /// Note: load uphill.
-    DRIVE_NOTE_UPHILL = "drive-note-uphill" [clause];
+    DRIVE_NOTE_UPHILL = "drive-note-uphill" [grade, clause];
     /// Note: forks downhill when empty.
     DRIVE_NOTE_EMPTY = "drive-note-empty" [];
     /// Note: what is not looked at.

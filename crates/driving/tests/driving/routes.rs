@@ -3,8 +3,8 @@
 use crate::maps::{CELL, Case, case, vehicle};
 use crate::seeded::SplitMix64;
 use driving::{
-    DriveMap, Gear, GridMap, Motion, NoRoute, PlanBox, PlanPose, Progress, Raster, RasterFrame, Route, Settings,
-    Spread, Steering, TargetField, Vehicle, route, swept, wrapped,
+    DriveMap, Gear, Going, GridMap, Margin, Motion, NoRoute, PlanBox, PlanPose, Progress, Raster, RasterFrame, Route,
+    Settings, Spread, Steering, TargetField, Underway, Vehicle, route, swept, wrapped,
 };
 use geometry::DVec2;
 use std::ops::ControlFlow;
@@ -51,6 +51,94 @@ fn a_rectangle_meets_the_cells_that_brute_force_says() {
         if expected { met += 1 } else { clear += 1 }
     }
     assert!(met > 300 && clear > 300, "{met} met, {clear} clear");
+}
+
+/// A rectangle or a pose that is no number meets something on a map without anything closed.
+#[test]
+fn what_is_no_number_is_never_clear() {
+    let frame = driving::RasterFrame { corner: DVec2::ZERO, cell: 0.5, cols: 80, rows: 80 };
+    let open = driving::Raster::new(frame, vec![None; frame.len()], 1_u8);
+    let (body, at) = (PlanBox { rear: -2.0, front: 2.0, half_width: 1.0 }, PlanPose::new(20.0, 20.0, 0.3));
+    assert_eq!(open.meets(&body, &at), None);
+    for odd in [
+        PlanBox { rear: f64::NAN, ..body },
+        PlanBox { front: f64::NAN, ..body },
+        PlanBox { half_width: f64::NAN, ..body },
+    ] {
+        assert_eq!(open.meets(&odd, &at), Some(1), "{odd:?}");
+    }
+    for odd in
+        [PlanPose::new(f64::NAN, 20.0, 0.3), PlanPose::new(20.0, f64::NAN, 0.3), PlanPose::new(20.0, 20.0, f64::NAN)]
+    {
+        assert_eq!(open.meets(&body, &odd), Some(1), "{odd:?}");
+    }
+}
+
+/// A map on which nobody turns on stripes narrower than the poses asked lie apart.
+struct NoTurning<'a>(&'a GridMap<u8>);
+
+impl NoTurning<'_> {
+    fn stripe(at: DVec2) -> bool {
+        at.x.rem_euclid(2.0) < 0.3 || at.y.rem_euclid(2.0) < 0.3
+    }
+}
+
+impl DriveMap for NoTurning<'_> {
+    type What = u8;
+
+    fn barred(&self, pose: &PlanPose, spread: Spread) -> Option<u8> {
+        self.0.barred(pose, spread)
+    }
+
+    fn going(&self, underway: &Underway) -> Result<Going, u8> {
+        let turns = underway.curvature != 0.0 && Self::stripe(underway.pose.at);
+        if turns { Err(9) } else { self.0.going(underway) }
+    }
+
+    fn stations(&self) -> f64 {
+        self.0.stations()
+    }
+
+    fn margins(&self, underway: &Underway) -> Vec<Margin<u8>> {
+        self.0.margins(underway)
+    }
+
+    fn closed(&self) -> &Raster<u8> {
+        self.0.closed()
+    }
+
+    fn least_cost(&self, cell: usize) -> f64 {
+        self.0.least_cost(cell)
+    }
+
+    fn outline(&self) -> &[PlanBox] {
+        self.0.outline()
+    }
+}
+
+/// The map is asked at both ends of every leg, with the leg's own curvature: there the next one begins.
+#[test]
+fn the_ends_of_every_leg_are_asked() {
+    let mut bends = 0;
+    for seed in 1..=6 {
+        let case = case(seed, 160, false);
+        let map = NoTurning(&case.map);
+        let field = TargetField::prepare(&map, &case.vehicle, case.to);
+        let settings = Settings { most: 20_000, ..Settings::default() };
+        let go = &mut |_| ControlFlow::Continue(());
+        let Ok(found) = route(&map, &case.vehicle, &field, case.from, &settings, go) else { continue };
+        for leg in &found.legs {
+            if leg.motion.curvature == 0.0 {
+                continue;
+            }
+            bends += 1;
+            for length in [0.0, leg.motion.length] {
+                let pose = leg.motion.at(&case.vehicle, &leg.from, length);
+                assert!(!NoTurning::stripe(pose.at), "map {seed}: turns at {pose:?}");
+            }
+        }
+    }
+    assert!(bends > 3, "{bends}");
 }
 
 #[test]

@@ -45,7 +45,11 @@ pub(crate) fn blocked(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment,
     if let Some(opening) = opening(ctx, posed, origin) {
         return opening;
     }
-    if room.left <= -room.required { Blocked::Touches(origin) } else { Blocked::Short(origin, LEFT - room.left) }
+    if room.left <= -room.required || room.required.is_nan() {
+        Blocked::Touches(origin)
+    } else {
+        Blocked::Short(origin, LEFT - room.left)
+    }
 }
 
 /// Least room on the way that has the most of it; `None` without any way.
@@ -121,8 +125,8 @@ pub(crate) fn name(ctx: &Context<'_>, origin: Origin) -> String {
     name.cloned().unwrap_or_default()
 }
 
-/// How far the machine would have to drive back along its heading, boom down in carry, for any movement to pass, m;
-/// negative: forward. Half-metres up to 1.5 m are tried; `None`: none of them.
+/// How far the machine would have to drive back along its heading, boom down in carry, for the lift to pass with any
+/// movement, m; negative: forward. Half-metres up to 1.5 m are tried with every check; `None`: none of them.
 pub(crate) fn other_stand(ctx: &Context<'_>) -> Option<f64> {
     let (sin, cos) = libm::sincos(ctx.stand.heading);
     let mut set_backs = SetBacks::default();
@@ -131,7 +135,7 @@ pub(crate) fn other_stand(ctx: &Context<'_>) -> Option<f64> {
         let stand = Stand { at: ctx.stand.at - DVec2::new(cos, sin) * *back, ..ctx.stand };
         let tried = Context { stand, turns: None, ..*ctx };
         let plain = check_context(tried, &mut set_backs);
-        let passes = |check: &crate::LiftCheck<'_>| check.placed() <= evidence::Status::Condition;
+        let passes = |check: &crate::LiftCheck<'_>| check.verdict() != evidence::Verdict::NoGo;
         if passes(&plain) {
             return true;
         }

@@ -115,7 +115,9 @@ impl<'c, 'a> Guards<'c, 'a> {
                 let enough = worse(found, least.left + guard.required);
                 found = worse(found, guard.measure.distance(solid, enough));
             }
-            let left = if found.is_nan() { f64::NEG_INFINITY } else { found - guard.required };
+            // A distance or a demand that is no number leaves nothing.
+            let left = found - guard.required;
+            let left = if left.is_nan() { f64::NEG_INFINITY } else { left };
             if left < least.left {
                 least = Room { left, required: guard.required, origin: Some(guard.origin) };
             }

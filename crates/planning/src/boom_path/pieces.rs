@@ -14,12 +14,15 @@ use quantity::Si;
 /// Longest piece: angle (rad) and extension (m).
 pub(crate) const LONGEST: (f64, f64) = (2.5 * core::f64::consts::PI / 180.0, 0.25);
 
-/// Every piece of the legs. While the boom is retracted only the ends count and where it is level: there reach and
+/// Every piece of the legs. One with an end out of the boom's reach stands there as no number, which no check passes. While the boom is retracted only the ends count and where it is level: there reach and
 /// height are greatest, as on the plain movement.
 pub(crate) fn of(ctx: &Context<'_>, attachment: &Attachment, legs: &[Leg]) -> Vec<Passed> {
     let mut out = Vec::with_capacity(48);
     for leg in legs {
-        let (Some(from), Some(to)) = (leg.at(ctx, attachment, 0.0), leg.at(ctx, attachment, 1.0)) else { continue };
+        let (Some(from), Some(to)) = (leg.at(ctx, attachment, 0.0), leg.at(ctx, attachment, 1.0)) else {
+            out.push(Passed::out_of_reach());
+            continue;
+        };
         if from.extension <= 0.0 && to.extension <= 0.0 {
             out.extend([from, to].map(Passed::alone));
             if from.angle.min(to.angle) < 0.0 && from.angle.max(to.angle) > 0.0 {
@@ -31,11 +34,13 @@ pub(crate) fn of(ctx: &Context<'_>, attachment: &Attachment, legs: &[Leg]) -> Ve
         let count = (angle / LONGEST.0).max(extension / LONGEST.1).ceil().clamp(1.0, 400.0) as usize;
         let at = |i: usize| leg.at(ctx, attachment, i as f64 / count as f64);
         for i in 0..count {
-            if let (Some(boom), Some(until)) = (at(i), at(i + 1)) {
-                // Extended or retracted alone, every mass moves straight: both ends of the leg are enough.
-                let weighed = [i == 0 || angle > 0.0, i + 1 == count];
-                out.push(Passed { boom, until, off: off(ctx, leg, boom, until), weighed });
-            }
+            let (Some(boom), Some(until)) = (at(i), at(i + 1)) else {
+                out.push(Passed::out_of_reach());
+                continue;
+            };
+            // Extended or retracted alone, every mass moves straight: both ends of the leg are enough.
+            let weighed = [i == 0 || angle > 0.0, i + 1 == count];
+            out.push(Passed { boom, until, off: off(ctx, leg, boom, until), weighed });
         }
     }
     out

@@ -44,6 +44,10 @@ pub(crate) fn finding(check: &LiftCheck<'_>) -> Option<Finding> {
             let (Ok(posed), Some(attachment)) = (&check.posed, check.ctx.attachment) else { return None };
             let named = |origin| blocked::name(&check.ctx, origin);
             let message = match *why {
+                // How much is missing of a distance that is no number nobody knows.
+                NoWay::End(_, room) if !room.required.is_finite() => {
+                    text::MOVEMENT_NONE_TOUCHES.with("thing", room.origin.map(named).unwrap_or_default())
+                }
                 NoWay::End(end, room) => {
                     let id = match end {
                         End::Frame => text::MOVEMENT_FRAME,

@@ -7,14 +7,14 @@ use crate::context::Context;
 use crate::posed::{NotPosed, Posed, why_not};
 use crate::text;
 use evidence::{Finding, Source, Status, Step, Trace, Working};
-use geometry::Solid;
+use geometry::{DVec2, Solid};
 use site::{Body, Opening, Thing, distance_thing, least_distance};
 use std::borrow::Cow;
 
 /// Room to a thing that stays whatever is known, m (common practice).
 const ROOM: f64 = 0.30;
 
-/// A thing whose top is this near the landing's level is what the load is set on, m.
+/// A thing whose top is no more than this below the landing's level is what the load is set on, m.
 const SAME_LEVEL: f64 = 0.30;
 
 /// What the things within reach get, by their index in the job's list, which is the order.
@@ -61,10 +61,17 @@ fn required(ctx: &Context<'_>, posed: Option<&Posed>, thing: &Thing, trace: &mut
     total
 }
 
+/// True for a height that the load passes low over on purpose: no higher than the landing with what stands up at its edge,
+/// since the load's underside passes only the lift's clear height above that.
+fn low_at_landing(ctx: &Context<'_>, height: f64) -> bool {
+    let landing = ctx.landing;
+    (landing.level - SAME_LEVEL..=landing.level + landing.upstand).contains(&height)
+}
+
 /// True for the thing that the load comes to lie on: its top is the landing's level, under the landing.
 fn carries_landing(ctx: &Context<'_>, thing: &Thing) -> bool {
     let Body::Upright { shape, top: Some(top), .. } = &thing.body else { return false };
-    (top - ctx.landing.level).abs() <= SAME_LEVEL && shape.contains(ctx.landing.at)
+    low_at_landing(ctx, *top) && shape.contains(ctx.landing.at)
 }
 
 /// The thing without its uppermost part, in which load and blades are set down.
@@ -123,9 +130,24 @@ pub(crate) fn demands<'a>(ctx: &Context<'_>, posed: Option<&Posed>, thing: &'a T
     vec![whole(Parts::All)]
 }
 
-/// True for an opening that the load goes through low over its sill, as over the landing's own edge.
+/// True for an opening that the load goes through low over its sill, as over the landing's own edge: the boom's plane passes
+/// it on the way to the landing.
 pub(crate) fn sill_at_landing(ctx: &Context<'_>, opening: &Opening) -> bool {
-    (opening.sill - ctx.landing.level).abs() <= SAME_LEVEL
+    low_at_landing(ctx, opening.sill) && in_the_way_in(ctx, opening)
+}
+
+/// True if the boom's plane passes between the jambs, no farther from the stand than the load comes.
+fn in_the_way_in(ctx: &Context<'_>, opening: &Opening) -> bool {
+    let (sin, cos) = libm::sincos(ctx.stand.heading);
+    let forward = DVec2::new(cos, sin);
+    let [from, to] = [opening.from, opening.to].map(|p| p - ctx.stand.at);
+    let [a, b] = [from, to].map(|p| p.dot(forward.perp()));
+    if a * b > 0.0 || (a == 0.0 && b == 0.0) || !(a * b).is_finite() {
+        return false;
+    }
+    let crossed = from.lerp(to, a / (a - b)).dot(forward);
+    let farthest = (ctx.landing.at - ctx.stand.at).dot(forward) + ctx.load.depth;
+    (0.0..=farthest).contains(&crossed)
 }
 
 /// The thing with those sills so much lower.

@@ -10,7 +10,7 @@ use crate::{Job, Lift, Task as Way, USUAL_PRIORITY, text};
 use evidence::{Message, Ranged, Verdict};
 use machine::SupportState;
 use quantity::Si;
-use site::DayTime;
+use site::{DayTime, ZoneRule};
 
 const DAY: Seconds = 86_400;
 
@@ -45,14 +45,19 @@ pub(super) fn build(job: &Job, candidates: &[Candidate], times: &OrderTimes) -> 
     let mut by_id: Vec<usize> = (0..job.lifts.len()).collect();
     by_id.sort_by(|a, b| job.lifts[*a].id.cmp(&job.lifts[*b].id).then(a.cmp(b)));
     for lift in by_id {
-        if drafts.len() >= MOST_LIFTS {
-            out.push((lift, WhyLeftOut::TooMany, text::ORDER_TOO_MANY.with("most", MOST_LIFTS)));
-            continue;
-        }
         match draft(job, lift, candidates.get(lift), times, &mut landings) {
             Ok(draft) => drafts.push(draft),
             Err((why, reason)) => out.push((lift, why, reason)),
         }
+    }
+    // Too many: those that matter least have no place.
+    let mut by_weight: Vec<usize> = (0..drafts.len()).collect();
+    by_weight.sort_by_key(|i| std::cmp::Reverse(drafts[*i].1.weight));
+    let mut over: Vec<usize> = by_weight.into_iter().skip(MOST_LIFTS).collect();
+    over.sort_unstable();
+    for i in over.into_iter().rev() {
+        let (part, _) = drafts.remove(i);
+        out.push((part.lift, WhyLeftOut::TooMany, text::ORDER_TOO_MANY.with("most", MOST_LIFTS)));
     }
     let (parts, list): (Vec<Part>, Vec<Task>) = drafts.into_iter().unzip();
     let mut tasks = Tasks {
@@ -112,7 +117,8 @@ fn draft(
         conditions.push(text::ORDER_HAS_CONDITIONS.message());
     }
     let swept = candidate.sweeps.or_else(|| Airspace::of(job, lift, candidate.machine, candidate.stand));
-    let blocked = cranes(job, swept, times, &mut conditions);
+    let mut blocked = cranes(job, swept, times, &mut conditions)?;
+    blocked.extend(zones(job, swept, &mut conditions));
     let room = match lift.task {
         Way::SetDown => landings.room(lift, lift.landing, 1.0),
         Way::PickUp => None,
@@ -196,25 +202,48 @@ pub(super) fn pickup(job: &Job, lift: &Lift) -> Option<usize> {
     lift.from.or_else(delivered)
 }
 
-/// When cranes keep it from going on; one without times is a matter for people.
+/// When cranes keep it from going on; one without times always does.
 fn cranes(
     job: &Job,
     swept: Option<Airspace>,
     times: &OrderTimes,
     conditions: &mut Vec<Message>,
-) -> Vec<(Seconds, Seconds)> {
+) -> Result<Vec<(Seconds, Seconds)>, (WhyLeftOut, Message)> {
     let mut blocked = Vec::new();
     for crane in &job.cranes {
         if swept.is_some_and(|s| !s.meets(&Airspace::of_crane(crane), times.apart)) {
             continue;
         }
         let said = |id: evidence::TextId| id.with("crane", &crane.name).with("rule", &crane.rule).with("by", &crane.by);
-        conditions.push(said(if crane.times.is_empty() { text::ORDER_CRANE_ALWAYS } else { text::ORDER_CRANE_TIMES }));
-        for (from, to) in crane.times.iter().map(|t| span(*t)) {
-            blocked.extend([-DAY, 0, DAY].map(|days| (from + days, to + days)));
+        if crane.times.is_empty() {
+            return Err((WhyLeftOut::Crane, said(text::ORDER_CRANE_ALWAYS)));
         }
+        conditions.push(said(text::ORDER_CRANE_TIMES));
+        blocked.extend(crane.times.iter().flat_map(|t| every_day(*t)));
+    }
+    Ok(blocked)
+}
+
+/// When zones that are closed, or where people are, at times keep it from going on: those that its circle meets.
+fn zones(job: &Job, swept: Option<Airspace>, conditions: &mut Vec<Message>) -> Vec<(Seconds, Seconds)> {
+    let mut blocked = Vec::new();
+    let kept = job.surroundings.zones.iter().filter(|z| matches!(z.rule, ZoneRule::NoGo | ZoneRule::People));
+    for zone in kept.filter(|z| !z.times.is_empty()) {
+        // What is no number is not known to stay outside.
+        let outside = |s: Airspace| zone.shape.distance(s.centre) > s.radius + job.policy.stand_error;
+        if swept.is_some_and(outside) {
+            continue;
+        }
+        conditions.push(text::ORDER_ZONE_TIMES.with("zone", &zone.name).with("by", &zone.by));
+        blocked.extend(zone.times.iter().flat_map(|t| every_day(*t)));
     }
     blocked
+}
+
+/// A time of the day, yesterday, today and tomorrow.
+fn every_day(time: DayTime) -> [(Seconds, Seconds); 3] {
+    let (from, to) = span(time);
+    [-DAY, 0, DAY].map(|days| (from + days, to + days))
 }
 
 /// A load that a lift of this job sets down can be taken from there behind it; one that none sets down lies there from the

@@ -35,7 +35,7 @@ use walk::Walk;
 /// Up to so many lifts the order is the best there is.
 pub const EXACT: usize = 8;
 
-/// More lifts than that are split by days first.
+/// Lifts that an order takes in at most. Of more, those of the lowest priority are left out, by name, among equals by id.
 pub const MOST_LIFTS: usize = 250;
 
 /// What was found out about a lift: how it is to be done, and whether it may be.

@@ -17,6 +17,7 @@ pub(super) fn left_out(job: &Job, built: &mut Built, schedule: &Schedule) -> Vec
         let remedies = match kind {
             WhyLeftOut::Cycle => break_ring(job, lift),
             WhyLeftOut::NoGo => vec![text::ORDER_DO_SEE_FINDINGS.message()],
+            WhyLeftOut::Crane => vec![text::ORDER_DO_CRANE_TIMES.message()],
             WhyLeftOut::NoStand => vec![text::ORDER_DO_CHOOSE_STAND.message()],
             _ => Vec::new(),
         };

@@ -98,6 +98,8 @@ pub enum WhyLeftOut {
     Cycle,
     /// It waits for a lift that is left out.
     Waits,
+    /// In the reach of a crane that may be at work at any time.
+    Crane,
     /// More lifts than one order takes.
     TooMany,
 }

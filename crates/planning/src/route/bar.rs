@@ -34,6 +34,8 @@ pub enum Bar {
     Along,
     /// Steeper across the machine than is driven.
     Across,
+    /// The rear axle turns against the front by more than it oscillates.
+    Twist,
     /// Too steep across for turning.
     TurningAcross,
     /// Loaded, and the load faces downhill.
@@ -88,6 +90,7 @@ impl Bar {
             Self::ZoneSlope(i) => zone(i, text::DRIVE_ZONE_SLOPE),
             Self::Along => text::DRIVE_ALONG.message(),
             Self::Across => text::DRIVE_ACROSS.message(),
+            Self::Twist => text::DRIVE_TWIST.message(),
             Self::TurningAcross => text::DRIVE_TURNING_ACROSS.message(),
             Self::LoadDownhill => text::DRIVE_LOAD_DOWNHILL.message(),
             Self::Tilt(over) => {

@@ -90,7 +90,7 @@ pub(crate) fn barriers<'a>(job: &'a Job, ask: &RouteAsk, machine: &Machine) -> V
             ZoneRule::NoGo | ZoneRule::People => {
                 push(Bar::Zone(i), drift, false, What::Plan(zone.shape.outlines()));
             }
-            ZoneRule::Soft if ask.load.is_some() && !accepted(job) => {
+            ZoneRule::Soft if !accepted(job) => {
                 push(Bar::Soft(i), drift, true, What::Plan(zone.shape.outlines()));
             }
             _ => {}

@@ -4,7 +4,7 @@ use super::bar::Bar;
 use super::map::RouteMap;
 use super::route_plan::{RouteLeg, RouteMargin, RoutePlan, RouteStation};
 use crate::text;
-use driving::{DriveMap, Gear, OnWay, Route, Underway, swept};
+use driving::{DriveMap, Gear, OnWay, PlanPose, Route, Underway, swept};
 use evidence::Message;
 use quantity::{Dimension, Quantity, Si};
 use std::collections::BTreeMap;
@@ -15,20 +15,25 @@ const STATION: f64 = 0.5;
 /// Way that a piece of swept ground reaches over, m.
 const PIECE: f64 = 1.0;
 
-pub(crate) fn plan(map: &RouteMap<'_>, found: &Route) -> RoutePlan {
+/// # Errors
+/// A pose of it at which the machine may not drive after all, or of which a margin is no number, with what bars it: the
+/// search looks at other poses than people are told of, up to half a station away.
+pub(crate) fn plan(map: &RouteMap<'_>, found: &Route) -> Result<RoutePlan, (PlanPose, Bar)> {
     let poses = found.poses(map.vehicle(), STATION);
     let mut profile = Vec::with_capacity(poses.len());
     let mut slowest = vec![f64::INFINITY; found.legs.len()];
     let mut least: BTreeMap<Bar, (f64, &OnWay)> = BTreeMap::new();
     for on in &poses {
         let underway = underway(found, on);
-        // At the ends of a leg the pose belongs to the next one too; where it may not turn the search went straight.
-        let speed = map.going(&underway).map_or(f64::NAN, |g| g.speed);
+        let speed = map.going(&underway).map_err(|bar| (on.pose, bar))?.speed;
         slowest[on.leg] = slowest[on.leg].min(speed);
-        profile.extend(station(map, on, &underway, speed));
+        profile.push(station(map, on, &underway, speed).ok_or((on.pose, Bar::UnknownGround))?);
         for margin in map.margins(&underway) {
+            if !margin.left.is_finite() {
+                return Err((on.pose, margin.of));
+            }
             let entry = least.entry(margin.of).or_insert((margin.left, on));
-            if margin.left.is_nan() || margin.left < entry.0 {
+            if margin.left < entry.0 {
                 *entry = (margin.left, on);
             }
         }
@@ -53,7 +58,7 @@ pub(crate) fn plan(map: &RouteMap<'_>, found: &Route) -> RoutePlan {
         speed_m_s: speed,
     });
     let pieces = swept(map.vehicle(), map.outline(), found, PIECE);
-    RoutePlan {
+    Ok(RoutePlan {
         machine: map.job.machines.get(map.ask.machine).map_or_else(String::new, |m| m.machine.id.clone()),
         load: map.ask.load.and_then(|i| map.job.loads.get(i)).map(|l| l.name.clone()),
         legs: legs.collect(),
@@ -66,7 +71,7 @@ pub(crate) fn plan(map: &RouteMap<'_>, found: &Route) -> RoutePlan {
         margins,
         swept: pieces.into_iter().map(|piece| piece.into_iter().map(|p| p.to_array()).collect()).collect(),
         notes: notes(map),
-    }
+    })
 }
 
 fn underway(found: &Route, on: &OnWay) -> Underway {
@@ -98,7 +103,7 @@ fn station(map: &RouteMap<'_>, on: &OnWay, underway: &Underway, speed: f64) -> O
 fn quantity(bar: Bar, left: f64) -> Quantity {
     match bar {
         Bar::Along | Bar::Across => Quantity::slope(left),
-        Bar::Tilt(_) => Quantity::new(left, Dimension::Angle),
+        Bar::Tilt(_) | Bar::Twist => Quantity::new(left, Dimension::Angle),
         _ => Quantity::new(left, Dimension::Length),
     }
 }
@@ -106,17 +111,18 @@ fn quantity(bar: Bar, left: f64) -> Quantity {
 fn notes(map: &RouteMap<'_>) -> Vec<Message> {
     let rules = &map.ask.rules;
     let carry = map.job.machines.get(map.ask.machine).map(|m| m.machine.limits.carry.angle.si());
-    let angle = Quantity::new(carry.unwrap_or(f64::NAN), Dimension::Angle);
-    let mut out = vec![
-        text::DRIVE_NOTE_CARRY.with("angle", angle),
+    let carry = carry.filter(|angle| angle.is_finite()).map(|angle| Quantity::new(angle, Dimension::Angle));
+    let mut out: Vec<Message> = carry.map(|angle| text::DRIVE_NOTE_CARRY.with("angle", angle)).into_iter().collect();
+    out.push(
         text::DRIVE_NOTE_RULES
             .with("pace", Quantity::new(rules.pace, Dimension::Speed))
             .with("along", Quantity::slope(rules.along))
             .with("across", Quantity::slope(rules.across))
             .with("turning", Quantity::slope(rules.turning_across)),
-    ];
+    );
     out.push(if map.loaded() {
-        text::DRIVE_NOTE_UPHILL.with("clause", "29 CFR 1910.178(n)(7)(i)")
+        let grade = Quantity::slope(rules.load_uphill);
+        text::DRIVE_NOTE_UPHILL.with("grade", grade).with("clause", "29 CFR 1910.178(n)(7)(i)")
     } else {
         text::DRIVE_NOTE_EMPTY.message()
     });

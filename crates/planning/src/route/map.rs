@@ -10,6 +10,7 @@ use crate::Job;
 use driving::{DriveMap, Going, Margin, PlanBox, PlanPose, Raster, Spread, Underway, Vehicle};
 use evidence::Ranged;
 use geometry::DVec2;
+use quantity::Si;
 use site::ZoneRule;
 use site::footing::{Footing, footing};
 
@@ -32,6 +33,8 @@ pub struct RouteMap<'a> {
     pub(crate) carried: Carried,
     pub(crate) steady: Steadiness,
     pub(crate) barriers: Vec<Barrier<'a>>,
+    /// How far the rear axle turns against the frame, rad.
+    oscillation: f64,
     rasters: Rasters,
 }
 
@@ -55,7 +58,8 @@ impl<'a> RouteMap<'a> {
         let barriers = barriers(job, ask, machine);
         let frame = frame(&job.ground, ends.0.at, ends.1.at);
         let rasters = Rasters::new(&job.ground, &job.surroundings, &barriers, &carried, frame);
-        Some(Self { job, ask, carried, steady, barriers, rasters })
+        let oscillation = machine.rear.oscillation.si();
+        Some(Self { job, ask, carried, steady, barriers, oscillation, rasters })
     }
 
     /// The machine as it is driven.
@@ -154,8 +158,12 @@ impl DriveMap for RouteMap<'_> {
         if beyond(steepest(along), rules.along) {
             return Err(Bar::Along);
         }
-        if beyond(steepest(across), rules.across) {
+        // The rear axle runs on other ground than the front, which alone gives the roll.
+        if beyond(steepest(across), rules.across) || beyond(steepest(slopes.footing.rear_across), rules.across) {
             return Err(Bar::Across);
+        }
+        if beyond(slopes.footing.twist, self.oscillation) {
+            return Err(Bar::Twist);
         }
         if underway.curvature != 0.0 && beyond(steepest(across), rules.turning_across) {
             return Err(Bar::TurningAcross);
@@ -185,10 +193,12 @@ impl DriveMap for RouteMap<'_> {
         if underway.curvature != 0.0 {
             let side = underway.curvature;
             let most = self.steady.sideways(range(along), range(across), side);
-            speed = speed.min((most / side.abs()).sqrt());
-            if speed.is_nan() || speed <= 0.0 {
-                return Err(Bar::Tilt(super::bar::Over::Side));
-            }
+            let in_curve = (most / side.abs()).sqrt();
+            // `min` would leave out what is no number.
+            speed = if in_curve >= speed { speed } else { in_curve };
+        }
+        if speed.is_nan() || speed <= 0.0 {
+            return Err(Bar::Tilt(super::bar::Over::Side));
         }
         let steep = libm::hypot(along.nominal, across.nominal);
         let practice = if !self.loaded() && along.high > rules.load_uphill { AGAINST_PRACTICE } else { 1.0 };
@@ -223,7 +233,11 @@ impl DriveMap for RouteMap<'_> {
         if let Some(slopes) = self.slopes(&underway.pose) {
             let rules = &self.ask.rules;
             out.push(Margin { of: Bar::Along, left: rules.along - steepest(slopes.footing.along) });
-            out.push(Margin { of: Bar::Across, left: rules.across - steepest(slopes.footing.across) });
+            let [front, rear] = [slopes.footing.across, slopes.footing.rear_across].map(steepest);
+            // `max` would leave out what is no number.
+            let across = if front.is_nan() || front > rear { front } else { rear };
+            out.push(Margin { of: Bar::Across, left: rules.across - across });
+            out.push(Margin { of: Bar::Twist, left: self.oscillation - slopes.footing.twist });
             out.push(Margin { of: Bar::Tilt(slopes.tilt.1), left: slopes.tilt.0 });
         }
         out

@@ -5,11 +5,12 @@
 //! - [`RouteMap`]: the site as a drive meets it, made once; [`RouteMap::to`] prepares a target for any number of starts
 //! - [`RoutePlan`], [`RouteRefusal`]: what is told of it
 //!
-//! Looked at: ground known under every wheel; slopes along and across with the survey's accuracy against the tilt that
+//! Looked at: ground known under every wheel; slopes along and across under both axles, how far the rear
+//! axle turns against the front, with the survey's accuracy against the tilt that
 //! must remain in carry position and the rules of driving; excavations by their planning lines; things, lines and closed
 //! zones against the machine with its load in carry position; one-way zones, speed, soft ground; speed in curves.
-//! Not looked at: strength of the ground but for soft zones, what lies in it, gates (they have a width but no place),
-//! other machines.
+//! Not looked at: strength of the ground but for soft zones, what lies in it, gates (a gate may state its posts, but a way
+//! goes as if there were no gate: only what is listed as a thing bars it), other machines.
 
 mod ask;
 mod bar;
@@ -25,7 +26,7 @@ mod steadiness;
 pub use ask::{RouteAsk, RoutePose, TravelRules};
 pub use bar::{Bar, Over};
 pub use map::RouteMap;
-pub use route_plan::{RouteLeg, RouteMargin, RoutePlan, RouteRefusal, RouteStation};
+pub use route_plan::{RefusalKind, RouteLeg, RouteMargin, RoutePlan, RouteRefusal, RouteStation};
 
 use crate::{Job, Stand, text};
 use carried::Carried;
@@ -70,7 +71,7 @@ pub fn route_map<'a>(
 ) -> Result<RouteMap<'a>, Box<RouteRefusal>> {
     let missing = |because: Vec<Message>| {
         let (message, remedy) = (text::DRIVE_MISSING.message(), text::DO_DRIVE_STATE.message());
-        Box::new(RouteRefusal { message, because, at: None, remedy })
+        Box::new(RouteRefusal { kind: RefusalKind::Missing, message, because, at: None, remedy })
     };
     let mut faults = Vec::new();
     let unit = job.machines.get(ask.machine);
@@ -97,6 +98,12 @@ pub fn route_map<'a>(
     fault(ask.rules.sound() && ask.side_shift.is_finite(), text::DRIVE_RULES);
     let sound = |p: &RoutePose| p.at.is_finite() && p.heading.is_finite();
     fault(sound(&from) && sound(&to), text::DRIVE_NO_PLACE);
+    fault(job.lines_complete.is_some(), text::DRIVE_LINES_OPEN);
+    let nowhere = job.lines.iter().filter(|l| {
+        let grounded = l.dead.as_ref().is_some_and(|d| d.visibly_grounded);
+        !grounded && l.spans.is_empty() && l.course.len() < 2
+    });
+    faults.extend(nowhere.map(|l| text::DRIVE_NO_LINE_PLACE.with("name", &l.name)));
     let (Some(unit), Some(attachment), true) = (unit, attachment, faults.is_empty()) else {
         return Err(missing(faults));
     };
@@ -128,7 +135,7 @@ impl RouteMap<'_> {
         let settings = Settings { most: MOST, ..Settings::default() };
         let found = driving::route(self, self.vehicle(), &target.field, from, &settings, watch);
         match found {
-            Ok(found) => Ok(describe::plan(self, &found)),
+            Ok(found) => describe::plan(self, &found).map_err(|(pose, bar)| Box::new(refuse::spoilt(self, &pose, bar))),
             Err(none) => Err(Box::new(refuse::refusal(self, none))),
         }
     }

@@ -81,7 +81,8 @@ impl Rasters {
                     let aside = piece.plan_distance(at);
                     // Over unknown ground no height is known.
                     let near = heights[i].map_or(aside - half, |z| piece.over(at, z, carried.height + RISE, half));
-                    if near <= keep {
+                    // What is no number is looked at closely, and bars there.
+                    if near.is_nan() || keep.is_nan() || near <= keep {
                         let cell = if barrier.wheels { &mut wheels[i] } else { &mut body[i] };
                         cell.get_or_insert(barrier.bar);
                     }
@@ -139,7 +140,8 @@ fn heights(ground: &Ground, frame: &RasterFrame) -> Vec<Option<f64>> {
 /// Calls `take` with each cell that may lie within a distance of a piece.
 fn each_cell_within(frame: &RasterFrame, piece: &Piece<'_>, within: f64, mut take: impl FnMut(usize)) {
     let all = (frame.corner, frame.corner + frame.cell * DVec2::new(frame.cols as f64, frame.rows as f64));
-    let (low, high) = piece.bounds().map_or(all, |(l, h)| (l - DVec2::splat(within), h + DVec2::splat(within)));
+    let bounds = piece.bounds().filter(|_| within.is_finite());
+    let (low, high) = bounds.map_or(all, |(l, h)| (l - DVec2::splat(within), h + DVec2::splat(within)));
     let cell = |p: DVec2| (p - frame.corner) / frame.cell;
     let (a, b) = (cell(low).floor(), cell(high).floor());
     if b.x < 0.0 || b.y < 0.0 || a.x >= frame.cols as f64 || a.y >= frame.rows as f64 {

@@ -85,9 +85,38 @@ pub struct RouteMargin {
     pub at: [f64; 2],
 }
 
+/// What kind of refusal.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, schemars::JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum RefusalKind {
+    /// Something is missing for any answer.
+    Missing,
+    /// The machine may not stand where the way begins.
+    StartBarred,
+    /// The machine may not stand where the way ends.
+    TargetBarred,
+    /// Every way leads through a place that is too narrow.
+    Narrow,
+    /// What can be reached ends short of the target.
+    WalledIn,
+    /// Neither found nor ruled out.
+    GaveUp,
+    /// Ended from outside.
+    Stopped,
+}
+
+impl RefusalKind {
+    /// True if it is not shown that there is no way.
+    pub fn open(self) -> bool {
+        matches!(self, Self::Missing | Self::GaveUp | Self::Stopped)
+    }
+}
+
 /// Why there is no way, in words.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, schemars::JsonSchema)]
 pub struct RouteRefusal {
+    /// Of what kind.
+    pub kind: RefusalKind,
     /// Why.
     pub message: Message,
     /// What is in the way; several where several are.

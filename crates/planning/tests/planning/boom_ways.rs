@@ -202,6 +202,88 @@ fn through_an_opening_nearly_level() {
     assert!(movement(&with(scene(7.0, 1.2), [wider])).is_some());
 }
 
+/// A sill that is higher than the landing and its upstand keeps its whole distance; so does that of an opening beside the
+/// boom's plane.
+#[test]
+fn only_the_sill_that_the_load_goes_over_is_passed_low() {
+    let open = scene(7.0, 1.2);
+    let upstand = open.landings[open.lifts[0].landing].upstand;
+    for (over, goes) in [(0.0, true), (0.02, false), (0.25, false)] {
+        let sill = 1.2 + upstand + over;
+        let job = with(scene(7.0, 1.2), [house(&open, [3.8, 9.0], 9.0, [sill, sill + 2.8], 3.0)]);
+        assert_eq!(finding(&job, "obstacles").unwrap().status == Status::Go, goes, "{over}");
+    }
+    // A wall beside the way, open from 0.8 m aside on: its sill is no edge of the landing.
+    let load = &open.loads[open.lifts[0].load];
+    let near = load.width.max(2.0 * machine::CARRIAGE_HALF) / 2.0 + 0.1;
+    let mut wall = block(&open, "Wall", [5.0, 5.2], 1.0, None, 4.5);
+    if let Body::Upright { shape: PlanShape::Area(area), .. } = &mut wall.body {
+        area.outer = [(5.0, near), (5.2, near), (5.2, 4.0), (5.0, 4.0)].map(|(a, b)| place(&open, a, b)).to_vec();
+    }
+    wall.openings =
+        vec![Opening { from: place(&open, 5.0, near), to: place(&open, 5.0, 4.0), sill: 101.2, head: 104.4 }];
+    assert_ne!(finding(&with(scene(7.0, 1.2), [wall]), "obstacles").unwrap().status, Status::Go);
+}
+
+/// A demand that is no number leaves no room anywhere, and nobody says how much is missing.
+#[test]
+fn a_distance_that_is_no_number_is_no_room() {
+    let open = scene(7.0, 4.0);
+    let mut parapet = block(&open, "Parapet", [3.8, 4.0], 9.0, None, 2.9);
+    parapet.accuracy = f64::NAN;
+    let said = finding(&with(scene(7.0, 4.0), [parapet]), "movement").unwrap();
+    assert_eq!((said.status, &*said.message.id), (Status::NoGo, "movement-none-touches"));
+}
+
+/// The stand that is named passes every check there, not only those that go with place and weight.
+#[test]
+fn a_stand_that_is_named_passes_whole() {
+    let open = scene(7.0, 4.0);
+    let mut named = 0;
+    for near in [3.0, 3.2, 3.4, 3.6, 3.8] {
+        for top in [2.9, 3.3, 3.6, 4.0] {
+            let job = with(scene(7.0, 4.0), [block(&open, "Parapet", [near, near + 0.2], 9.0, None, top)]);
+            let Some(said) = finding(&job, "movement") else { continue };
+            let tried = |said: &Finding| said.remedies.iter().any(|m| m.id.starts_with("do-stand-"));
+            if said.status != Status::NoGo || !tried(&said) {
+                continue;
+            }
+            named += 1;
+            let mut unknown = job.clone();
+            let mut line = demo().lines[0].clone();
+            line.voltage = None;
+            unknown.lines = vec![line];
+            assert!(!tried(&finding(&unknown, "movement").unwrap()), "{near} {top}");
+        }
+    }
+    assert!(named > 0);
+}
+
+/// Another movement is taken though on it, and not on the plain one, a wheel becomes light: that is one more condition.
+#[test]
+fn another_movement_may_make_a_wheel_light() {
+    let contacts = |job: &Job| finding(job, "contacts").unwrap().status;
+    let mut lighter = 0;
+    for percent in (100..=330).step_by(10) {
+        let heavy = |mut job: Job| {
+            let load = &mut job.loads[job.lifts[0].load];
+            for mass in [&mut load.mass_kg.low, &mut load.mass_kg.nominal, &mut load.mass_kg.high] {
+                *mass *= f64::from(percent) / 100.0;
+            }
+            job
+        };
+        let open = scene(7.0, 4.0);
+        if contacts(&heavy(scene(7.0, 4.0))) != Status::Go {
+            continue;
+        }
+        let job = heavy(with(scene(7.0, 4.0), [block(&open, "Parapet", [3.8, 4.0], 9.0, None, 3.3)]));
+        let said = finding(&job, "movement").unwrap();
+        eprintln!("{percent} {:?} {:?}", said.status, contacts(&job));
+        lighter += usize::from(said.status == Status::Condition && contacts(&job) == Status::Condition);
+    }
+    assert!(lighter > 0);
+}
+
 #[test]
 fn behind_a_wall_there_is_no_way() {
     let open = scene(7.0, 4.0);
@@ -261,14 +343,14 @@ fn every_movement_found_is_free_and_charted_at_2_000_positions() {
         let attachment = machine.attachment(&lift.attachment).unwrap();
         let chart = machine.charts.iter().find(|c| c.attachment == lift.attachment).unwrap();
         let mass = job.loads[lift.load].mass_kg.high;
-        let level = job.landings[lift.landing].level;
+        let (level, upstand) = (job.landings[lift.landing].level, job.landings[lift.landing].upstand);
         let required = finding(&job, "obstacles").unwrap().demand.unwrap().si;
         let positions = rig.sampled(&moves, 2_000 / (moves.steps.len() - 1) + 1);
         assert!(positions.len() >= 2_000);
         for (boom, loaded) in &positions {
             let solids = rig.solids(boom.angle, boom.extension);
             for thing in &things {
-                let over_sill = thing.openings.iter().any(|o| (o.sill - level).abs() <= 0.3);
+                let over_sill = thing.openings.iter().any(|o| (-0.3..=upstand).contains(&(o.sill - level)));
                 let mut seen = thing.clone();
                 seen.openings.iter_mut().filter(|_| over_sill).for_each(|o| o.sill -= 50.0);
                 for (part, solid) in solids.iter().enumerate() {
@@ -361,6 +443,7 @@ fn forks_are_drawn_out_on_a_level_line() {
     }
     // And as the plan tells it.
     let moves = movement(&job).unwrap();
+    assert_eq!(moves.steps[0].what.id, "step-way-start");
     let at = |i: usize| rig.pins(moves.steps[i].angle_rad, moves.steps[i].extension_m)[2];
     let drawn = at(4) - at(3);
     assert!((drawn.length() - 1.2).abs() < 1e-9 && drawn.perp_dot(DVec2::from_angle(rig.tilt)).abs() < 1e-9);

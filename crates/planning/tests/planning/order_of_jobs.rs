@@ -74,6 +74,19 @@ fn no_landing_is_stacked_over_what_its_own_check_allows() {
     }
 }
 
+/// Beyond the most that an order takes, those that matter least are left out, whatever they are called.
+#[test]
+fn too_many_lifts_leave_out_the_lowest_priority() {
+    let mut job = blocks(planning::order::MOST_LIFTS + 2);
+    job.lifts[0].priority = Some(9);
+    job.lifts[100].priority = Some(8);
+    let all = candidates(&blocks(1));
+    let all = vec![all[0].clone(); job.lifts.len()];
+    let order = order(&job, &all, &OrderTimes::default());
+    let many = order.left_out.iter().filter(|l| l.kind == WhyLeftOut::TooMany);
+    assert_eq!(many.map(|l| l.lift.as_str()).collect::<Vec<_>>(), ["b1", "b101"]);
+}
+
 /// What is proposed for a full landing: a load taken away first gives the lift its place.
 #[test]
 fn taking_away_what_was_brought_makes_room() {
@@ -227,7 +240,32 @@ fn cranes_and_second_machines_wait_for_each_other() {
     assert!(order_near.lifts[0].conditions.iter().any(|c| c.id == "order-crane-times"));
     let mut always = near.clone();
     always.cranes[0].times.clear();
-    assert!(ordered(&always).lifts[0].conditions.iter().any(|c| c.id == "order-crane-always"));
+    let left = &ordered(&always).left_out[0];
+    assert_eq!((left.kind, left.reason.id.as_ref()), (WhyLeftOut::Crane, "order-crane-always"));
+    assert_eq!(left.remedies[0].id, "order-do-crane-times");
+    // Higher than the landing, but not than its boom gets fully raised.
+    let mut over = near.clone();
+    over.cranes[0].heights.0 = job.landings[job.lifts[0].landing].level + 6.0;
+    assert_eq!(ordered(&over).lifts[0].start_min, at(10, 0));
+    // People beside the stand until ten, and the same far away.
+    let people = |east: f64| {
+        let at = job.lifts[0].stand.at + DVec2::new(east, 0.0);
+        let mut job = job.clone();
+        job.surroundings.zones.push(site::Zone {
+            id: "z".into(),
+            name: "Footpath".into(),
+            shape: site::PlanShape::Round { centre: at, radius: 1.0 },
+            rule: site::ZoneRule::People,
+            times: morning(),
+            by: "A".into(),
+        });
+        // The verdict as it is without: what the zone's own check says is not asked here.
+        order(&job, &candidates(&near), &OrderTimes::default())
+    };
+    assert_eq!(people(80.0).lifts[0].start_min, at(7, 0));
+    let waits = people(3.0);
+    assert_eq!(waits.lifts[0].start_min, at(10, 0));
+    assert!(waits.lifts[0].conditions.iter().any(|c| c.id == "order-zone-times"));
     let mut above = near.clone();
     above.cranes[0].heights = (900.0, 1000.0);
     assert_eq!(ordered(&above).lifts[0].start_min, at(7, 0), "it swings far above");

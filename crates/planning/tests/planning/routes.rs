@@ -3,7 +3,7 @@
 use crate::never_pass::demo;
 use driving::{Gear, SteeredAxle, Turning};
 use geometry::{DVec2, heading_from_degrees};
-use planning::route::{RouteAsk, RoutePlan, RoutePose, RouteRefusal, TravelRules, route};
+use planning::route::{RefusalKind, RouteAsk, RoutePlan, RoutePose, RouteRefusal, TravelRules, route};
 use planning::{Job, Stand};
 use site::{
     Body, Excavation, Grid, Ground, GroundSource, OpenSides, PlanArea, PlanShape, Support, Terrain, Thing, ThingKind,
@@ -211,7 +211,12 @@ fn zones_are_kept() {
         assert!(because(&with(rule, false).unwrap_err()).contains(&"drive-zone"), "{rule:?}");
     }
     assert!(because(&with(ZoneRule::Soft, true).unwrap_err()).contains(&"drive-soft"));
-    assert!(with(ZoneRule::Soft, false).is_ok());
+    // An empty machine sinks too; somebody may answer for the ground by name.
+    assert!(because(&with(ZoneRule::Soft, false).unwrap_err()).contains(&"drive-soft"));
+    let mut answered = open_site(0.0);
+    answered.surroundings.zones = vec![zone(block((35.0, -5.0), (45.0, 65.0)), ZoneRule::Soft)];
+    assert!(answered.acceptances.iter().any(|a| a.matter == planning::Matter::GroundStrength));
+    assert!(find(&answered, &ask(&answered, false), (90.0, 90.0)).is_ok());
     let east = heading_from_degrees(90.0);
     assert!(with(ZoneRule::OneWay { heading: east }, true).is_ok());
     let against = with(ZoneRule::OneWay { heading: east + std::f64::consts::PI }, true).unwrap_err();
@@ -219,6 +224,66 @@ fn zones_are_kept() {
     let slow = with(ZoneRule::Speed { most: 0.5 }, true).unwrap();
     let slowest = slow.profile.iter().map(|s| s.speed_m_s).fold(f64::INFINITY, f64::min);
     assert!(slowest == 0.5 && slow.time_s > 50.0 / 1.4 + 10.0 / 0.5 - 10.0 / 1.4, "{}", slow.time_s);
+}
+
+/// What is told of a way is read back as it was written; a pose on it at which nothing may be driven, between the places
+/// that the search looks at, refuses it and never becomes a speed that is no number.
+#[test]
+fn a_route_is_read_back_as_it_was_written() {
+    let open = open_site(0.0);
+    let mut asked = ask(&open, true);
+    let plan = find(&open, &asked, (90.0, 90.0)).unwrap();
+    let again: RoutePlan = serde_json::from_str(&serde_json::to_string(&plan).unwrap()).unwrap();
+    assert_eq!(again, plan);
+    // A sliver under the front corners of the wheels' rectangle half-way, closed by a speed that is no number.
+    asked.rules.drift = 0.0;
+    let tyre = quantity::Si::si(&open.machines[asked.machine].machine.front.tyre.free_radius);
+    let east = FROM.0 + 25.0 + tyre;
+    let mut job = open_site(0.0);
+    let sliver = block((east - 0.01, -5.0), (east + 0.01, 65.0));
+    job.surroundings.zones = vec![zone(sliver, ZoneRule::Speed { most: f64::NAN })];
+    let refusal = find(&job, &asked, (90.0, 90.0)).unwrap_err();
+    assert_eq!((refusal.kind, because(&refusal)), (RefusalKind::GaveUp, vec!["drive-zone"]));
+    let again: RouteRefusal = serde_json::from_str(&serde_json::to_string(&refusal).unwrap()).unwrap();
+    assert_eq!(again, *refusal);
+}
+
+/// The rear axle runs on other ground than the front: it may not fall more across, nor turn by more than it oscillates.
+#[test]
+fn the_rear_axle_is_looked_at() {
+    let with = |across: &dyn Fn(f64) -> f64, oscillation: f64| {
+        let mut job = open_site(0.0);
+        let Terrain::Grid(grid) = &mut job.ground.surfaces[0].terrain else { panic!("a grid") };
+        for i in 0..grid.heights.len() {
+            let (row, col) = (i / grid.cols, i % grid.cols);
+            grid.heights[i] = (across(col as f64) * (30.0 - row as f64)) as f32;
+        }
+        let asked = ask(&job, false);
+        job.machines[asked.machine].machine.rear.oscillation = quantity::degrees(oscillation);
+        find(&job, &asked, (90.0, 90.0))
+    };
+    // Rocking from 4 % to one side to 4 % to the other within a wheelbase.
+    let rocks = |x: f64| if (38.0..=40.0).contains(&x) { 0.04 } else { -0.04 };
+    assert!(with(&rocks, 10.0).is_ok());
+    assert!(because(&with(&rocks, 1.0).unwrap_err()).contains(&"drive-twist"));
+    assert!(because(&with(&rocks, f64::NAN).unwrap_err()).contains(&"drive-twist"));
+    // The front stands level where the way begins, the rear on ground that falls by 14 %.
+    let falls = |x: f64| if x < 14.0 { 0.14 } else { 0.0 };
+    let refusal = with(&falls, 20.0).unwrap_err();
+    assert_eq!((refusal.kind, because(&refusal)), (RefusalKind::StartBarred, vec!["drive-across"]));
+}
+
+/// A thing of which a corner or the accuracy is no number is never far.
+#[test]
+fn what_is_no_number_bars() {
+    let mut odd = open_site(0.0);
+    odd.surroundings.things = vec![thing(block((70.0, 50.0), (72.0, 52.0)), None, Some(3.0))].into();
+    assert!(find(&odd, &ask(&odd, true), (90.0, 90.0)).is_ok());
+    let mut hut = thing(block((70.0, 50.0), (72.0, 52.0)), None, Some(3.0));
+    hut.accuracy = f64::NAN;
+    odd.surroundings.things = vec![hut].into();
+    let refusal = find(&odd, &ask(&odd, true), (90.0, 90.0)).unwrap_err();
+    assert!(because(&refusal).contains(&"drive-thing"), "{refusal:?}");
 }
 
 #[test]
@@ -230,8 +295,16 @@ fn everything_that_is_missing_is_said_at_once() {
     asked.load = Some(999);
     asked.rules.pace = f64::NAN;
     job.machines[asked.machine].flat[2] = true;
+    let mut line = demo().lines[0].clone();
+    (line.spans, line.course, line.dead) = (Vec::new(), Vec::new(), None);
+    job.lines.push(line);
+    job.lines_complete = None;
     let refusal = find(&job, &asked, (90.0, f64::NAN)).unwrap_err();
+    assert_eq!(refusal.kind, RefusalKind::Missing);
     let all = because(&refusal);
+    for id in ["drive-lines-open", "drive-no-line-place"] {
+        assert!(all.contains(&id), "{id} in {all:?}");
+    }
     for id in ["drive-no-load", "drive-flat", "drive-no-turning", "drive-no-ground", "drive-rules", "drive-no-place"] {
         assert!(all.contains(&id), "{id} in {all:?}");
     }
