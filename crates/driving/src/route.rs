@@ -13,7 +13,7 @@ pub struct Route {
     pub to: PlanPose,
     /// What it counts as, m.
     pub cost: f64,
-    /// Time, s.
+    /// Time, s; infinite where the map bars a pose of the whole legs that it did not bar when asked piece by piece.
     pub time: f64,
     /// Poses that the search looked at.
     pub looked_at: usize,

@@ -12,6 +12,9 @@ use std::collections::BTreeMap;
 /// Way between the poses of a profile, m.
 const STATION: f64 = 0.5;
 
+/// The same where it is known that one of them is barred, m.
+const CLOSELY: f64 = 0.02;
+
 /// Way that a piece of swept ground reaches over, m.
 const PIECE: f64 = 1.0;
 
@@ -19,7 +22,8 @@ const PIECE: f64 = 1.0;
 /// A pose of it at which the machine may not drive after all, or of which a margin is no number, with what bars it: the
 /// search looks at other poses than people are told of, up to half a station away.
 pub(crate) fn plan(map: &RouteMap<'_>, found: &Route) -> Result<RoutePlan, (PlanPose, Bar)> {
-    let poses = found.poses(map.vehicle(), STATION);
+    // Without a time some pose is barred: it is looked for closely.
+    let poses = found.poses(map.vehicle(), if found.time.is_finite() { STATION } else { CLOSELY });
     let mut profile = Vec::with_capacity(poses.len());
     let mut slowest = vec![f64::INFINITY; found.legs.len()];
     let mut least: BTreeMap<Bar, (f64, &OnWay)> = BTreeMap::new();
@@ -37,6 +41,9 @@ pub(crate) fn plan(map: &RouteMap<'_>, found: &Route) -> Result<RoutePlan, (Plan
                 *entry = (margin.left, on);
             }
         }
+    }
+    if !found.time.is_finite() {
+        return Err((found.to, Bar::UnknownGround));
     }
     let mut margins: Vec<(Bar, f64, &OnWay)> = least.into_iter().map(|(bar, (left, on))| (bar, left, on)).collect();
     margins.sort_by(|a, b| a.1.total_cmp(&b.1));

@@ -202,29 +202,6 @@ fn through_an_opening_nearly_level() {
     assert!(movement(&with(scene(7.0, 1.2), [wider])).is_some());
 }
 
-/// A sill that is higher than the landing and its upstand keeps its whole distance; so does that of an opening beside the
-/// boom's plane.
-#[test]
-fn only_the_sill_that_the_load_goes_over_is_passed_low() {
-    let open = scene(7.0, 1.2);
-    let upstand = open.landings[open.lifts[0].landing].upstand;
-    for (over, goes) in [(0.0, true), (0.02, false), (0.25, false)] {
-        let sill = 1.2 + upstand + over;
-        let job = with(scene(7.0, 1.2), [house(&open, [3.8, 9.0], 9.0, [sill, sill + 2.8], 3.0)]);
-        assert_eq!(finding(&job, "obstacles").unwrap().status == Status::Go, goes, "{over}");
-    }
-    // A wall beside the way, open from 0.8 m aside on: its sill is no edge of the landing.
-    let load = &open.loads[open.lifts[0].load];
-    let near = load.width.max(2.0 * machine::CARRIAGE_HALF) / 2.0 + 0.1;
-    let mut wall = block(&open, "Wall", [5.0, 5.2], 1.0, None, 4.5);
-    if let Body::Upright { shape: PlanShape::Area(area), .. } = &mut wall.body {
-        area.outer = [(5.0, near), (5.2, near), (5.2, 4.0), (5.0, 4.0)].map(|(a, b)| place(&open, a, b)).to_vec();
-    }
-    wall.openings =
-        vec![Opening { from: place(&open, 5.0, near), to: place(&open, 5.0, 4.0), sill: 101.2, head: 104.4 }];
-    assert_ne!(finding(&with(scene(7.0, 1.2), [wall]), "obstacles").unwrap().status, Status::Go);
-}
-
 /// A demand that is no number leaves no room anywhere, and nobody says how much is missing.
 #[test]
 fn a_distance_that_is_no_number_is_no_room() {
@@ -257,31 +234,6 @@ fn a_stand_that_is_named_passes_whole() {
         }
     }
     assert!(named > 0);
-}
-
-/// Another movement is taken though on it, and not on the plain one, a wheel becomes light: that is one more condition.
-#[test]
-fn another_movement_may_make_a_wheel_light() {
-    let contacts = |job: &Job| finding(job, "contacts").unwrap().status;
-    let mut lighter = 0;
-    for percent in (100..=330).step_by(10) {
-        let heavy = |mut job: Job| {
-            let load = &mut job.loads[job.lifts[0].load];
-            for mass in [&mut load.mass_kg.low, &mut load.mass_kg.nominal, &mut load.mass_kg.high] {
-                *mass *= f64::from(percent) / 100.0;
-            }
-            job
-        };
-        let open = scene(7.0, 4.0);
-        if contacts(&heavy(scene(7.0, 4.0))) != Status::Go {
-            continue;
-        }
-        let job = heavy(with(scene(7.0, 4.0), [block(&open, "Parapet", [3.8, 4.0], 9.0, None, 3.3)]));
-        let said = finding(&job, "movement").unwrap();
-        eprintln!("{percent} {:?} {:?}", said.status, contacts(&job));
-        lighter += usize::from(said.status == Status::Condition && contacts(&job) == Status::Condition);
-    }
-    assert!(lighter > 0);
 }
 
 #[test]
