@@ -1660,6 +1660,8 @@ evidence::messages! {
     ROUTINE_LOADS = "routine-loads" [empty, lightest, heaviest];
     /// What stays to be done wherever it holds.
     ROUTINE_CONDITIONS = "routine-conditions" [check];
+    /// Outside: nobody approved it.
+    ROUTINE_OFF_NOT_APPROVED = "routine-off-not-approved" [];
     /// Outside: another machine.
     ROUTINE_OFF_MACHINE = "routine-off-machine" [machine];
     /// Outside: another attachment.

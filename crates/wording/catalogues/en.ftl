@@ -3537,6 +3537,7 @@ routine-not-approved = Nobody has approved it: it allows nothing.
 routine-approved = Approved by { $by }.
 routine-loads = Checked with three loads of its largest size: { $heaviest }, { $lightest } and next to nothing ({ $empty }).
 routine-conditions = With every lift of it, a condition to be met: { $check }.
+routine-off-not-approved = nobody has approved the routine
 routine-off-machine = its machine is { $machine }
 routine-off-attachment = its attachment is { $attachment }
 routine-off-support = it stands on something else: { $support }

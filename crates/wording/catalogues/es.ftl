@@ -3591,6 +3591,7 @@ routine-not-approved = Nadie la ha aprobado: no permite nada.
 routine-approved = Aprobada por { $by }.
 routine-loads = Comprobada con tres cargas de su tamaño máximo: { $heaviest }, { $lightest } y casi nada ({ $empty }).
 routine-conditions = En cada uno de sus izados, una condición que cumplir: { $check }.
+routine-off-not-approved = nadie ha aprobado la rutina
 routine-off-machine = su máquina es { $machine }
 routine-off-attachment = su accesorio es { $attachment }
 routine-off-support = se apoya de otro modo: { $support }

@@ -11,6 +11,9 @@ const NONE: f64 = 1.0;
 /// farther out are outside a routine that states mass and size only.
 const EVEN: f64 = 0.05;
 
+/// The same for its height: a pack whose heavy layers lie on top (ours).
+const EVEN_UP: f64 = 0.15;
+
 /// How high above a landing's surface and guard its loads are carried in and out, m (common practice).
 pub(super) const CLEAR: f64 = 0.30;
 
@@ -26,10 +29,11 @@ pub(super) struct Corners {
     feet: Option<ground::pallet_feet::Feet>,
 }
 
-/// `None` if the routine's load is not in the job.
+/// `None` if the routine's load is not in the job, or is no number.
 pub(super) fn corners(job: &Job, routine: &Routine) -> Option<Corners> {
     let (heaviest, feet) = match routine.load {
         RoutineLoad::Like(i) => (job.loads.get(i)?.clone(), job.feet.get(i).cloned().flatten()),
+        RoutineLoad::UpTo { mass, size } if !(mass.is_finite() && size.iter().all(|s| s.is_finite())) => return None,
         RoutineLoad::UpTo { mass, size } => (even_pack(routine, mass, size), None),
     };
     let within = job.loads.iter().filter(|l| super::fits::load_within(&heaviest, l).is_empty());
@@ -49,7 +53,7 @@ fn even_pack(routine: &Routine, mass: f64, [depth, width, height]: [f64; 3]) -> 
         certainty: Certainty::Stated,
         centre_ahead: about(depth / 2.0, depth),
         centre_left: about(0.0, width),
-        centre_up: about(height / 2.0, height),
+        centre_up: Ranged::plus_minus(height / 2.0, EVEN_UP * height),
         depth,
         width,
         height,

@@ -22,7 +22,7 @@ impl RoutineCheck<'_> {
         let routine = self.routine;
         let mut out = Vec::new();
         if routine.approved_by.is_none() {
-            out.push(text::ROUTINE_NOT_APPROVED.message());
+            out.push(text::ROUTINE_OFF_NOT_APPROVED.message());
         }
         equipment(job, routine, lift, &mut out);
         match (&self.corners, job.loads.get(lift.load)) {

