@@ -7,8 +7,8 @@ use evidence::Ranged;
 use geometry::DVec2;
 use machine::Chart;
 use planning::{Job, check_lift};
-use quantity::{Si, kilograms};
-use site::{Grid, Ground, GroundSource, Terrain};
+use quantity::{Si, kilograms, kilovolts};
+use site::{Grid, Ground, GroundSource, Span, Terrain};
 
 /// Falls of the ground under a stand, degrees: nose up, and down to the left.
 #[derive(Debug, Clone, Copy, Default)]
@@ -41,7 +41,7 @@ pub(crate) fn lift() -> Job {
 }
 
 /// Height of the ground where the front axle stands, m.
-const LEVEL: f64 = 100.0;
+pub(crate) const LEVEL: f64 = 100.0;
 
 /// Puts the machine `away` m short of the landing's middle, which is `up` m above the ground there.
 pub(crate) fn place(job: &mut Job, slope: Slope, hole: Hole, up: f64, away: f64) {
@@ -77,6 +77,29 @@ pub(crate) fn hangs(job: &mut Job) {
     job.loads[0].hanging = Some(hanging);
 }
 
+/// The load hangs from the hook of the machine's jib, so far below it.
+pub(crate) fn hooked(job: &mut Job, drop: f64) {
+    hangs(job);
+    job.loads[0].hanging.as_mut().unwrap().drop = drop;
+    job.lifts[0].attachment = "jib".into();
+}
+
+/// The only overhead line, straight from one place to another, each east and north of the stand, and so high above
+/// the ground at the stand, m; surveyed as the demo's line.
+pub(crate) fn line(job: &mut Job, ends: [DVec2; 2], up: f64, kv: f64) {
+    let at = job.lifts[0].stand.at;
+    let [from, to] = ends.map(|e| (at + e).extend(LEVEL + up));
+    let mut line = job.lines.remove(0);
+    line.spans = vec![Span { from, to, sag: 0.0 }];
+    line.voltage = Some(kilovolts(kv));
+    job.lines = vec![line];
+}
+
+/// A line across the heading, so far ahead of the stand.
+pub(crate) fn line_across(job: &mut Job, ahead: f64, up: f64, kv: f64) {
+    line(job, [DVec2::new(-40.0, ahead), DVec2::new(40.0, ahead)], up, kv);
+}
+
 /// Every charted capacity and plate of the machine times `share`.
 pub(crate) fn rated(job: &mut Job, share: f64) {
     let machine = &mut job.machines[0].machine;
@@ -108,4 +131,16 @@ pub(crate) fn distances(job: &Job, slope: Slope, up: f64, from: f64, to: f64) ->
     let there: Vec<f64> = all.iter().filter(|(_, kg)| (from..=to).contains(kg)).map(|(away, _)| *away).collect();
     assert!(!there.is_empty(), "no stand where the chart gives {from} to {to} kg {up} m up: {all:.1?}");
     there
+}
+
+/// The surveyed ground falls by `deep` m west of so far east of the stand.
+pub(crate) fn ditch(job: &mut Job, east: f64, deep: f64) {
+    let stand = job.lifts[0].stand.at;
+    let Terrain::Grid(grid) = &mut job.ground.surfaces[0].terrain else { panic!("placed before") };
+    for (i, height) in grid.heights.iter_mut().enumerate() {
+        let at = grid.north_west.x + (i % grid.cols) as f64 * grid.cell.x;
+        if at < stand.x + east {
+            *height -= deep as f32;
+        }
+    }
 }
