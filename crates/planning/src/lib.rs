@@ -24,6 +24,7 @@ mod movement;
 pub mod order;
 mod plan;
 mod plan_job;
+mod plan_view;
 mod posed;
 mod remedies;
 mod scene;
@@ -50,6 +51,7 @@ pub use plan::{
     PLAN_SCHEMA, Plan, PlanHead, PolygonScene, SmallestReserve, StandSummary, WheelForce,
 };
 pub use plan_job::{digest, plan, plan_as_stated};
+pub use plan_view::PlanViewScene;
 pub use scene::{datum_text, reach_text};
 pub use set_backs::{LineOf, SetBackLine, SetBacks, lift_lines, planning_lines};
 pub use soil_area::{GroundFactors, SiteMat, SoilArea};

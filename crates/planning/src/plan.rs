@@ -109,6 +109,9 @@ pub struct LiftPlan {
     /// The ground around the landing by what a stand there would give.
     #[serde(default)]
     pub field: Option<crate::FieldScene>,
+    /// Landing and machine seen from above; `null` for a lift that refers to what the job does not have.
+    #[serde(default)]
+    pub plan_view: Option<crate::PlanViewScene>,
     /// For a lift that works nowhere: changes that were tried and would do.
     #[serde(default)]
     pub changes: Vec<Message>,

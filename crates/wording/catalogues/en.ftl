@@ -3428,3 +3428,31 @@ step-way-order = The next steps have an order of their own, because something st
 step-way-withdraw = Retract the boom to draw the forks straight out, level and free of the load, without driving. Then back in the next steps, and in their order.
 step-way-let-go = Let go of the load when it stands by itself and everyone is clear. Then back in the next steps, and in their order.
 step-way-carry = Only with the boom back down in carry: drive.
+
+## Where to stand, and the boom’s way (drawings, sheet, screen)
+
+ui-field-not-looked = The ground around this landing was not looked at.
+ui-stand-field-alt = Ground around the landing of { $lift } from above: go on { $go }, go with conditions on { $condition }, { $others } other stands.
+ui-field-area = { $state }: { $area }
+ui-field-area-by = { $state }, { $reason }: { $area }
+ui-field-everywhere = Refused wherever it stands: { $checks }
+ui-field-stand-stated = Stand as stated, middle of the front axle: { $east } east, { $north } north, heading { $heading }
+ui-field-stand-found = Stand as found, middle of the front axle: { $east } east, { $north } north, heading { $heading }
+ui-field-stand-refused = Not here: stand as stated, { $east } east, { $north } north, heading { $heading }
+ui-field-other = { $verdict }: { $east } east, { $north } north, heading { $heading }
+ui-field-approach = Way in for loads: heading { $heading }, { $tolerance } to either side
+ui-field-disc = Middle of the front axle anywhere in this circle: { $distance } about it
+ui-field-grid = Grid: { $step } m apart, figures in metres east and north. Areas are of all the ground looked at, for the middle of the front axle.
+ui-strip-none = No movement is planned for this lift.
+ui-strip-alt = Boom movement of { $lift } in { $steps } pictures.
+ui-strip-reads = { $angle } · { $extension }
+ui-strip-least = Least left, before picture { $step } ends: { $check }, { $reserve }
+ui-strip-note = Under each picture: angle on the indicator, extension by the marks, what to do. Broken line: boom and load at the picture before. Seen from the right side; all to one scale.
+ui-other-stands = Other stands
+ui-changes = What would make it work
+ui-stand-off = Stand
+ui-stand-off-by = may be off by { $disc } any way, its heading by { $turn }
+ui-east = East
+ui-north-coordinate = North
+ui-other-stands-note = Checked whole for this lift. Put one into the job and plan again before it is used.
+ui-changes-note = Each was tried by looking for stands again. Change the job and plan again before anything is lifted.

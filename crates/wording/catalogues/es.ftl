@@ -3483,3 +3483,31 @@ step-way-order = Los pasos siguientes tienen su propio orden, porque algo estorb
 step-way-withdraw = Retraiga la pluma para sacar las horquillas en línea recta, niveladas y sin rozar la carga, sin mover la máquina. Luego vuelva con los pasos siguientes y en su orden.
 step-way-let-go = Suelte la carga cuando se sostenga por sí misma y todos estén apartados. Luego vuelva con los pasos siguientes y en su orden.
 step-way-carry = Circule solo con la pluma abajo, en posición de transporte.
+
+## Dónde situarse y el camino de la pluma (dibujos, hoja, pantalla)
+
+ui-field-not-looked = No se examinó el terreno alrededor de este lugar de descarga.
+ui-stand-field-alt = Terreno alrededor del lugar de descarga de { $lift } visto desde arriba: apto en { $go }, apto con condiciones en { $condition }, { $others } emplazamientos más.
+ui-field-area = { $state }: { $area }
+ui-field-area-by = { $state }, { $reason }: { $area }
+ui-field-everywhere = Rechazado en cualquier emplazamiento: { $checks }
+ui-field-stand-stated = Emplazamiento indicado, centro del eje delantero: { $east } este, { $north } norte, rumbo { $heading }
+ui-field-stand-found = Emplazamiento hallado, centro del eje delantero: { $east } este, { $north } norte, rumbo { $heading }
+ui-field-stand-refused = Aquí no: emplazamiento indicado, { $east } este, { $north } norte, rumbo { $heading }
+ui-field-other = { $verdict }: { $east } este, { $north } norte, rumbo { $heading }
+ui-field-approach = Entrada de las cargas: rumbo { $heading }, { $tolerance } a cada lado
+ui-field-disc = Centro del eje delantero en cualquier punto de este círculo: { $distance } alrededor
+ui-field-grid = Cuadrícula: cada { $step } m, cifras en metros este y norte. Las superficies son de todo el terreno examinado, para el centro del eje delantero.
+ui-strip-none = No hay movimiento previsto para este izado.
+ui-strip-alt = Movimiento de la pluma de { $lift } en { $steps } imágenes.
+ui-strip-reads = { $angle } · { $extension }
+ui-strip-least = Donde menos queda, antes de acabar la imagen { $step }: { $check }, { $reserve }
+ui-strip-note = Bajo cada imagen: ángulo en el indicador, extensión según las marcas y qué hacer. Línea discontinua: pluma y carga en la imagen anterior. Vista desde el lado derecho; todo a la misma escala.
+ui-other-stands = Otros emplazamientos
+ui-changes = Qué lo haría posible
+ui-stand-off = Emplazamiento
+ui-stand-off-by = puede desviarse { $disc } en cualquier sentido, y el rumbo { $turn }
+ui-east = Este
+ui-north-coordinate = Norte
+ui-other-stands-note = Comprobados por completo para este izado. Póngalo en el trabajo y planifique de nuevo antes de usarlo.
+ui-changes-note = Cada cambio se probó buscando emplazamientos de nuevo. Cambie el trabajo y planifique otra vez antes de izar nada.
