@@ -13,6 +13,7 @@ use crate::style::Style;
 use crate::svg::Svg;
 use crate::words::Words;
 use frame::Frame;
+pub(crate) use frame::finite;
 use planning::LiftPlan;
 use wording::{Wording, ui};
 

@@ -3,6 +3,7 @@
 use crate::hatch::hatch;
 use crate::labels::{Rect, line_height, wrap};
 use crate::site_plan::SiteMark;
+use crate::stand_field::FieldLook;
 use crate::style::Ink;
 use crate::svg::{Pen, Px, Svg, Type};
 
@@ -35,6 +36,13 @@ pub(crate) enum Swatch {
     Site(SiteMark),
     Contour,
     CutGround,
+    /// Ground around a landing, by what a stand there would give.
+    Field(FieldLook),
+    /// A landing seen from above.
+    LandingFromAbove,
+    Arrow,
+    /// How far off a stand may be.
+    Disc,
 }
 
 /// A row of the key.
@@ -110,6 +118,16 @@ fn draw_swatch(svg: &mut Svg, swatch: Swatch, r: Rect) {
         Swatch::ZoneTooHeavy => hatched(svg, r, Ink::Sheet, &[(-45.0, 3.5)], Ink::Main),
         Swatch::Number(number) => crate::site_plan::draw_number(svg, c, number),
         Swatch::Site(mark) => crate::site_plan::swatch(svg, mark, r),
+        Swatch::Field(look) => crate::stand_field::swatch(svg, look, r),
+        Swatch::LandingFromAbove => {
+            svg.rect(r, Some(Ink::Load), Some(Pen::new(Ink::Main, 1.8)));
+            svg.lines(&[((r.x, r.y), (r.right(), r.bottom())), ((r.x, r.bottom()), (r.right(), r.y))], thin);
+        }
+        Swatch::Arrow => crate::marks::arrow(svg, (r.x, c.1), (r.right(), c.1), Ink::Main, 2.4),
+        Swatch::Disc => {
+            svg.circle(c, 6.5, None, Some(Pen::new(Ink::Main, 2.0)));
+            svg.lines(&[((c.0 - 3.0, c.1), (c.0 + 3.0, c.1)), ((c.0, c.1 - 3.0), (c.0, c.1 + 3.0))], thin);
+        }
         Swatch::Contour => {
             let bow = [(r.x, r.bottom() - 2.0), (c.0 - 4.0, c.1), (c.0 + 4.0, c.1), (r.right(), r.y + 2.0)];
             svg.polyline(&bow, Pen::new(Ink::Soft, 0.9));

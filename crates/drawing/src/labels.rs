@@ -211,6 +211,10 @@ impl Placer {
     pub(crate) fn clash(&self, rect: Rect) -> f64 {
         self.texts.iter().map(|t| t.overlap(rect)).sum()
     }
+    /// Area shared with texts and things better not covered, px².
+    pub(crate) fn crowding(&self, rect: Rect) -> f64 {
+        self.clash(rect) + self.solids.iter().map(|t| t.overlap(rect)).sum::<f64>()
+    }
     /// Pairs of texts that overlap, for tests.
     #[cfg(test)]
     pub(crate) fn overlaps(&self) -> usize {

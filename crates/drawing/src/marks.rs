@@ -74,6 +74,39 @@ fn head(svg: &mut Svg, tip: Px, u: (f64, f64)) {
     );
 }
 
+/// An arrow with a rim, readable over hatching.
+pub(crate) fn arrow(svg: &mut Svg, tail: Px, tip: Px, ink: Ink, width: f64) {
+    let length = libm::hypot(tip.0 - tail.0, tip.1 - tail.1);
+    if length < 1.0 {
+        return;
+    }
+    let u = ((tip.0 - tail.0) / length, (tip.1 - tail.1) / length);
+    let (long, half) = ((6.0 + 2.4 * width).min(length), 3.0 + 1.2 * width);
+    let base = (tip.0 - u.0 * long, tip.1 - u.1 * long);
+    let head = [tip, (base.0 - u.1 * half, base.1 + u.0 * half), (base.0 + u.1 * half, base.1 - u.0 * half)];
+    svg.line(tail, base, Pen::new(Ink::Sheet, width + 3.0));
+    svg.polygon(&head, Some(ink), Some(Pen::new(Ink::Sheet, 3.0)));
+    svg.line(tail, base, Pen::new(ink, width));
+    svg.polygon(&head, Some(ink), None);
+}
+
+/// A number in a circle, as in a picture and in its key.
+pub(crate) fn numbered(svg: &mut Svg, c: Px, number: usize) {
+    svg.circle(c, 10.0, Some(Ink::Sheet), Some(Pen::new(Ink::Main, 1.8)));
+    svg.text((c.0, c.1 + 4.6), &number.to_string(), Type::plain(13.0).bold().at(Anchor::Middle));
+}
+
+/// The arrow to the north in the upper right corner of a plan.
+pub(crate) fn north(svg: &mut Svg, plot: Rect, word: &str) {
+    let (x, y) = (plot.right() - 14.0, plot.y + 8.0);
+    svg.open("north");
+    svg.line((x, y + 32.0), (x, y + 8.0), Pen::new(Ink::Sheet, 5.0));
+    svg.line((x, y + 32.0), (x, y + 8.0), Pen::new(Ink::Main, 1.8));
+    svg.polygon(&[(x, y), (x + 5.0, y + 12.0), (x - 5.0, y + 12.0)], Some(Ink::Main), Some(Pen::new(Ink::Sheet, 1.0)));
+    svg.text((x - 9.0, y + 12.0), word, Type::plain(12.0).bold().at(Anchor::End).halo());
+    svg.close();
+}
+
 /// Size of a block of lines.
 pub(crate) fn block_size(lines: &[String], size: f64, bold: bool) -> (f64, f64) {
     let w = lines.iter().map(|l| text_width(l, size, bold)).fold(0.0, f64::max);

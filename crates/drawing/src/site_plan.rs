@@ -71,7 +71,7 @@ pub fn site_plan(site: &Site, stands: &[SiteStand], wording: &Wording, style: &S
     places::stands(&mut sheet, &map, stands, &words);
     lines::draw(&mut sheet, &map, site, &words);
     sheet.svg.rect(map.plot, None, Some(Pen::new(crate::style::Ink::Main, 1.2)));
-    furniture::north(&mut sheet.svg, &map, &north);
+    crate::marks::north(&mut sheet.svg, map.plot, &north);
     let (mut rows, left_out) = sheet.labels.draw(&mut sheet.svg);
 
     let y = furniture::scale_bar(&mut sheet.svg, &map, &words);

@@ -65,6 +65,12 @@ pub(crate) enum Ink {
     Danger,
     /// Background of zones that carry the load.
     Carries,
+    /// Ground where a stand would do.
+    Passes,
+    /// Ground where a stand would do on conditions.
+    OnCondition,
+    /// Ground where a stand is refused.
+    Refused,
     /// Relief turned from the light, laid thinly over the sheet; seen on a light sheet.
     Shade,
     /// Relief turned to the light; seen on a dark sheet.
@@ -86,6 +92,9 @@ impl Ink {
                 Self::Load => "#c9b48f",
                 Self::Danger => "#8f1414",
                 Self::Carries => "#e9f1ee",
+                Self::Passes => "#d9ede2",
+                Self::OnCondition => "#f6ebc8",
+                Self::Refused => "#f1e4e0",
                 Self::Shade => SHADE,
                 Self::Light => LIGHT,
             },
@@ -100,6 +109,9 @@ impl Ink {
                 Self::Load => "var(--drawing-load, #c9b48f)",
                 Self::Danger => "var(--drawing-danger, #9c1c1c)",
                 Self::Carries => "var(--drawing-enough, #e6f0ec)",
+                Self::Passes => "var(--drawing-passes, #d3ebdd)",
+                Self::OnCondition => "var(--drawing-condition, #f6e9c0)",
+                Self::Refused => "var(--drawing-refused, #f1e2de)",
                 Self::Shade => SHADE,
                 Self::Light => LIGHT,
             },

@@ -66,10 +66,32 @@ impl<'a> Words<'a> {
     }
     /// What the lift's place is to it: where the load goes, or where it comes from.
     pub(crate) fn place(&self, lift: &LiftPlan) -> String {
-        self.say(match lift.task {
+        self.say(self.place_id(lift))
+    }
+    pub(crate) fn place_id(&self, lift: &LiftPlan) -> evidence::TextId {
+        match lift.task {
             planning::Task::SetDown => ui::LANDING,
             planning::Task::PickUp => ui::PICK_UP,
-        })
+        }
+    }
+    pub(crate) fn verdict(&self, verdict: evidence::Verdict) -> String {
+        self.wording.verdict(verdict)
+    }
+    /// Name of a check by the id of its findings.
+    pub(crate) fn check(&self, check: &str) -> String {
+        self.wording.check(check)
+    }
+    pub(crate) fn reserve(&self, reserve: f64) -> String {
+        self.wording.reserve(reserve)
+    }
+    /// Another stand: where, and what it gives.
+    pub(crate) fn other_stand(&self, stand: &planning::FoundStand) -> String {
+        let at = ui::FIELD_OTHER
+            .with("east", length(stand.east_m))
+            .with("north", length(stand.north_m))
+            .with("heading", quantity::degrees(stand.heading_deg))
+            .with("verdict", self.verdict(stand.verdict));
+        self.say(at)
     }
     /// Machine, attachment, support in one line.
     pub(crate) fn machine(&self, lift: &LiftPlan) -> String {
@@ -88,6 +110,10 @@ impl<'a> Words<'a> {
 /// Metres as a quantity.
 pub(crate) fn length(metres: f64) -> Quantity {
     Quantity::new(metres, Dimension::Length)
+}
+/// Square metres as a quantity.
+pub(crate) fn area(square_metres: f64) -> Quantity {
+    Quantity::new(square_metres, Dimension::Area)
 }
 /// Kilograms as a quantity.
 pub(crate) fn mass(kg: f64) -> Quantity {

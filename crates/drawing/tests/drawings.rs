@@ -4,7 +4,7 @@
 
 mod sample;
 
-use drawing::{Style, chart, elevation};
+use drawing::{Style, boom_strip, chart, elevation, stand_field};
 use planning::LiftPlan;
 use quantity::UnitSystem;
 use roxmltree::{Document, Node};
@@ -45,10 +45,21 @@ fn lifts() -> Vec<(&'static str, LiftPlan)> {
     chart.zones[1].outline[2].1 = f64::NAN;
     chart.at.0 = f64::NAN;
     chart.zone = Some(99);
+    broken.stand.east_m = f64::NAN;
+    let view = broken.plan_view.as_mut().unwrap();
+    view.landing[1].0 = f64::NAN;
+    view.approach = Some((f64::NAN, 1.0));
+    broken.field.as_mut().unwrap().runs.push((99, 7));
+    let movement = broken.movement.as_mut().unwrap();
+    movement.steps[1].tool.0 = f64::NAN;
+    movement.steps[2].boom[1].1 = f64::INFINITY;
+    movement.smallest.as_mut().unwrap().tool.1 = f64::NAN;
     out.push(("broken", broken));
     let mut nothing = sample::bricks();
     nothing.elevation = None;
     nothing.chart = None;
+    nothing.field = None;
+    nothing.movement = None;
     out.push(("nothing", nothing));
     let mut no_zones = sample::bricks();
     let chart = no_zones.chart.as_mut().unwrap();
@@ -80,9 +91,12 @@ fn each(check: impl Fn(&str, &Drawn)) {
         for (name, lift) in lifts() {
             for wording in wordings() {
                 for style in styles() {
-                    for (kind, svg) in
-                        [("elevation", elevation(&lift, &wording, &style)), ("chart", chart(&lift, &wording, &style))]
-                    {
+                    for (kind, svg) in [
+                        ("elevation", elevation(&lift, &wording, &style)),
+                        ("chart", chart(&lift, &wording, &style)),
+                        ("stand field", stand_field(&lift, &wording, &style)),
+                        ("boom strip", boom_strip(&lift, &wording, &style)),
+                    ] {
                         let label = format!("{kind} of {name}, {wording:?}, {style:?}");
                         drawn.push(Drawn { label, screen: style.theme == drawing::Theme::Screen, svg });
                     }
@@ -91,7 +105,7 @@ fn each(check: impl Fn(&str, &Drawn)) {
         }
         drawn
     });
-    assert_eq!(DRAWN.len(), 7 * 3 * 4 * 2, "a case went missing");
+    assert_eq!(DRAWN.len(), 7 * 3 * 4 * 4, "a case went missing");
     for drawn in DRAWN.iter() {
         check(&drawn.label, drawn);
     }

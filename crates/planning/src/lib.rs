@@ -29,6 +29,7 @@ mod movement;
 pub mod order;
 mod plan;
 mod plan_job;
+mod plan_view;
 mod posed;
 mod remedies;
 pub mod route;
@@ -61,6 +62,7 @@ pub use plan_job::{digest, plan, plan_as_stated};
 pub use routine::{
     RoutineCheck, RoutineHolds, RoutineLandingPlan, RoutineLift, RoutinePlan, RoutineRefused, check_routine,
 };
+pub use plan_view::PlanViewScene;
 pub use scene::{datum_text, reach_text};
 pub use set_backs::{LineOf, SetBackLine, SetBacks, lift_lines, planning_lines};
 pub use soil_area::{GroundFactors, SiteMat, SoilArea};

@@ -115,6 +115,9 @@ pub struct LiftPlan {
     /// The way from where the load waits, or from a gate, and back; `null` where nobody states from where, and for a no-go.
     #[serde(default)]
     pub way: Option<crate::LiftWay>,
+    /// Landing and machine seen from above; `null` for a lift that refers to what the job does not have.
+    #[serde(default)]
+    pub plan_view: Option<crate::PlanViewScene>,
     /// For a lift that works nowhere: changes that were tried and would do.
     #[serde(default)]
     pub changes: Vec<Message>,

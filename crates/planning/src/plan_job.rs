@@ -4,6 +4,7 @@ use crate::check::{LiftCheck, check_lift_with, governing};
 use crate::checks::{angle, chart, ground, metres, wind};
 use crate::choosing::{Chosen, RADIUS, changes, choose};
 use crate::plan::PLAN_SCHEMA;
+use crate::plan_view::plan_view;
 use crate::set_backs::SetBacks;
 use crate::tolerance::tolerances;
 use crate::{
@@ -178,6 +179,7 @@ fn plan_lift(job: &Job, chosen: Chosen, looks_around: bool, set_backs: &mut SetB
         stand_from: chosen.from,
         stand_tolerance,
         field: chosen.scene(),
+        plan_view: Some(plan_view(ctx)),
         other_stands: chosen.others,
         way,
         changes,
@@ -302,6 +304,7 @@ fn unresolved(job: &Job, lift: &Lift, stand: StandSummary) -> LiftPlan {
         stand_from: crate::StandFrom::default(),
         stand_tolerance: None,
         field: None,
+        plan_view: None,
         other_stands: Vec::new(),
         way: None,
         changes: Vec::new(),

@@ -820,4 +820,59 @@ evidence::messages! {
     ROUTINE_OUTSIDE = "ui-routine-outside" [lift, reasons];
 
     // End of routines.
+
+    // Where to stand, and the boom's way.
+
+    /// In place of a stand field that was not looked at.
+    FIELD_NOT_LOOKED = "ui-field-not-looked" [];
+    /// Text alternative of a stand field.
+    STAND_FIELD_ALT = "ui-stand-field-alt" [lift, go, condition, others];
+    /// Key: an area of the field.
+    FIELD_AREA = "ui-field-area" [state, area];
+    /// Key: an area of the field with what refuses there.
+    FIELD_AREA_BY = "ui-field-area-by" [state, reason, area];
+    /// Key: checks that refuse any stand.
+    FIELD_EVERYWHERE = "ui-field-everywhere" [checks];
+    /// Key: the stand that the job states.
+    FIELD_STAND_STATED = "ui-field-stand-stated" [east, north, heading];
+    /// Key: the stand that was found.
+    FIELD_STAND_FOUND = "ui-field-stand-found" [east, north, heading];
+    /// Key: a stand that does not do.
+    FIELD_STAND_REFUSED = "ui-field-stand-refused" [east, north, heading];
+    /// Another stand: where, and what it gives.
+    FIELD_OTHER = "ui-field-other" [east, north, heading, verdict];
+    /// Key: the way loads come in to a landing.
+    FIELD_APPROACH = "ui-field-approach" [heading, tolerance];
+    /// Key: how far off the stand may be.
+    FIELD_DISC = "ui-field-disc" [distance];
+    /// Key: the grid.
+    FIELD_GRID = "ui-field-grid" [step];
+    /// In place of a boom movement.
+    STRIP_NONE = "ui-strip-none" [];
+    /// Text alternative of a boom movement.
+    STRIP_ALT = "ui-strip-alt" [lift, steps];
+    /// What angle indicator and extension marks read.
+    STRIP_READS = "ui-strip-reads" [angle, extension];
+    /// Where on the way the least is left.
+    STRIP_LEAST = "ui-strip-least" [check, reserve, step];
+    /// What is drawn how in a boom movement.
+    STRIP_NOTE = "ui-strip-note" [];
+    /// Heading: other stands that work.
+    OTHER_STANDS = "ui-other-stands" [];
+    /// Heading: changes that would make a lift work.
+    CHANGES = "ui-changes" [];
+    /// Heading: how far off a stand may be.
+    STAND_OFF = "ui-stand-off" [];
+    /// How far off a stand may be.
+    STAND_OFF_BY = "ui-stand-off-by" [disc, turn];
+    /// Heading: east.
+    EAST = "ui-east" [];
+    /// Heading: north, as a coordinate.
+    NORTH_COORDINATE = "ui-north-coordinate" [];
+    /// Note beside other stands.
+    OTHER_STANDS_NOTE = "ui-other-stands-note" [];
+    /// Note beside changes.
+    CHANGES_NOTE = "ui-changes-note" [];
+
+    // End of where to stand.
 }

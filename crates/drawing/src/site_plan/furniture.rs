@@ -28,20 +28,9 @@ pub(crate) fn round_step(least: f64) -> f64 {
 /// Keeps the upper right corner free for the arrow to the north; its word.
 pub(crate) fn north_room(sheet: &mut Sheet, map: &Map, words: &Words<'_>) -> String {
     let text = words.say(ui::NORTH);
-    let w = crate::labels::text_width(&text, 11.5, true);
+    let w = crate::labels::text_width(&text, 12.0, true);
     sheet.labels.reserve(Rect { x: map.plot.right() - 32.0 - w, y: map.plot.y, w: w + 32.0, h: 46.0 });
     text
-}
-
-/// The arrow.
-pub(crate) fn north(svg: &mut Svg, map: &Map, word: &str) {
-    let (x, y) = (map.plot.right() - 14.0, map.plot.y + 8.0);
-    svg.open("north");
-    svg.line((x, y + 32.0), (x, y + 8.0), Pen::new(Ink::Sheet, 5.0));
-    svg.line((x, y + 32.0), (x, y + 8.0), Pen::new(Ink::Main, 1.8));
-    svg.polygon(&[(x, y), (x + 5.0, y + 12.0), (x - 5.0, y + 12.0)], Some(Ink::Main), Some(Pen::new(Ink::Sheet, 1.0)));
-    svg.text((x - 9.0, y + 12.0), word, Type::plain(11.5).bold().at(Anchor::End).halo());
-    svg.close();
 }
 
 /// Scale bar in round numbers of the reader's unit, and where it ends.

@@ -34,12 +34,12 @@ pub(crate) enum Need {
 }
 
 /// Across the circle of a number, px.
-const NUMBER_EDGE: f64 = 17.0;
+const NUMBER_EDGE: f64 = 18.0;
 
 /// A number in a circle, as on the map and in the key.
 pub(crate) fn number(svg: &mut Svg, middle: Px, number: usize) {
     svg.circle(middle, NUMBER_EDGE / 2.0, Some(Ink::Sheet), Some(Pen::new(Ink::Main, 1.2)));
-    let kind = Type::plain(10.5).bold().at(Anchor::Middle);
+    let kind = Type::plain(12.0).bold().at(Anchor::Middle);
     svg.text((middle.0, middle.1 + kind.size * 0.36), &number.to_string(), kind);
 }
 

@@ -5,8 +5,9 @@
 use evidence::{Certainty, Finding, Message, Ranged, Source, Status, Step, Verdict, Working};
 use machine::SupportState;
 use planning::{
-    ChartScene, ChartZoneScene, ElevationScene, InputLine, LiftPlan, LineScene, LoadSummary, Plan, PlanHead,
-    PolygonScene, StandSummary, Task, WheelForce, text,
+    BoomMovement, BoomStep, ChartScene, ChartZoneScene, ElevationScene, FieldKind, FieldScene, FieldState, FoundStand,
+    InputLine, LiftPlan, LineScene, LoadSummary, Plan, PlanHead, PlanViewScene, PolygonScene, Reason, SmallestReserve,
+    StandSummary, StandTolerance, Task, WheelForce, text,
 };
 use quantity::{Dimension, Quantity};
 
@@ -82,6 +83,34 @@ pub(crate) fn bricks() -> LiftPlan {
             text::STEP_STOP_WHEN.with("gust", q(10.0, Dimension::Speed)),
         ],
         tolerances: tolerances(),
+        stand_from: planning::StandFrom::Found,
+        stand_tolerance: Some(StandTolerance {
+            disc_m: 0.35,
+            disc_by: Some(Reason::Line),
+            disc_way: Some(text::WAY_AHEAD.message()),
+            turn_rad: 4.0_f64.to_radians(),
+            turn_by: None,
+        }),
+        other_stands: vec![FoundStand {
+            east_m: 412_308.5,
+            north_m: 5_612_007.25,
+            heading_deg: 58.0,
+            verdict: Verdict::GoWithConditions,
+            reserve: Some(0.06),
+            governing: "chart".into(),
+            tolerance: StandTolerance {
+                disc_m: 0.2,
+                disc_by: Some(Reason::Chart),
+                disc_way: None,
+                turn_rad: 0.1,
+                turn_by: None,
+            },
+        }],
+        field: Some(field()),
+        way: None,
+        plan_view: Some(plan_view()),
+        changes: Vec::new(),
+        movement: Some(movement()),
         wheels: [
             (text::WHEEL_FRONT_RIGHT, 58_200.0),
             (text::WHEEL_FRONT_LEFT, 54_900.0),
@@ -155,6 +184,98 @@ pub(crate) fn bricks() -> LiftPlan {
             zone: Some(2),
         }),
     }
+}
+
+/// A field of half-metre cells: go in a disc about the stand, conditions around it, a line to the east, the rest out of
+/// reach.
+pub(crate) fn field() -> FieldScene {
+    let (side, cell_m, centre) = (61_usize, 0.5, (412_313.6, 5_612_007.6));
+    let of = |state, by| FieldKind { state, by, area_m2: 0.0 };
+    let mut kinds = vec![
+        of(FieldState::Outside, None),
+        of(FieldState::Go, None),
+        of(FieldState::Condition, None),
+        of(FieldState::NoGo, Some(Reason::Line)),
+        of(FieldState::NoGo, Some(Reason::Reach)),
+        of(FieldState::CannotTell, Some(Reason::Survey)),
+    ];
+    let mut runs: Vec<(usize, usize)> = Vec::new();
+    for i in 0..side * side {
+        let at = |k: usize| (k as f64 - 30.0) * cell_m;
+        let (x, y) = (at(i % side), at(i / side));
+        let away = ((x + 3.35).powi(2) + (y + 3.1).powi(2)).sqrt();
+        let kind = match (x.hypot(y), away) {
+            (r, _) if r > 15.0 => 0,
+            (_, a) if a < 2.0 => 1,
+            (_, a) if a < 3.0 => 2,
+            _ if x > 2.0 => 3,
+            _ if y < -9.0 => 5,
+            _ => 4,
+        };
+        kinds[kind].area_m2 += cell_m * cell_m;
+        match runs.last_mut() {
+            Some((last, count)) if *last == kind => *count += 1,
+            _ => runs.push((kind, 1)),
+        }
+    }
+    FieldScene { centre, cell_m, side, directed: true, kinds, runs, everywhere: Vec::new() }
+}
+
+fn plan_view() -> PlanViewScene {
+    let ring = |x0: f64, x1: f64, y0: f64, y1: f64| vec![(x0, y0), (x1, y0), (x1, y1), (x0, y1)];
+    let (e, n) = (412_313.6, 5_612_007.6);
+    PlanViewScene {
+        landing_at: (e, n),
+        landing: ring(e - 1.0, e + 1.0, n - 0.8, n + 0.8),
+        approach: Some((47.0, 15.0)),
+        body: ring(-4.3, 0.9, -1.15, 1.15),
+        contacts: [(0.0, 0.95), (0.0, -0.95), (-3.0, 0.95), (-3.0, -0.95)]
+            .map(|(x, y)| ring(x - 0.62, x + 0.62, y - 0.2, y + 0.2))
+            .to_vec(),
+        front_face_m: 0.62,
+    }
+}
+
+fn movement() -> BoomMovement {
+    let foot = (-3.1, 2.05);
+    let step = |degrees: f64, extension_m: f64, loaded: bool, what: Message| {
+        let (s, c) = degrees.to_radians().sin_cos();
+        let end = (foot.0 + (5.4 + extension_m) * c, foot.1 + (5.4 + extension_m) * s);
+        let tool = (end.0 + 0.55, end.1 - 0.5);
+        let load = [(0.0, 0.0), (1.05, 0.0), (1.05, 1.1), (0.0, 1.1)].map(|(x, z)| (tool.0 + x, tool.1 + z));
+        BoomStep {
+            angle_rad: degrees.to_radians(),
+            extension_m,
+            tilt_rad: 0.0,
+            tool,
+            boom: vec![foot, end, (end.0 + 0.1, end.1 - 0.3)],
+            load: if loaded { load.to_vec() } else { Vec::new() },
+            loaded,
+            straight: false,
+            what,
+        }
+    };
+    let steps = vec![
+        step(4.0, 0.0, true, text::STEP_WAY_CARRY.message()),
+        step(38.0, 0.0, true, text::STEP_RAISE.with("angle", deg(38.0))),
+        step(38.0, 4.2, true, text::STEP_WAY_EXTEND.with("extension", m(4.2))),
+        step(
+            36.5,
+            4.1,
+            true,
+            text::STEP_SET_DOWN.with("height", m(0.45)).with("angle", deg(36.5)).with("extension", m(4.1)),
+        ),
+        step(36.5, 3.0, false, text::STEP_WAY_WITHDRAW.message()),
+        step(4.0, 0.0, false, text::STEP_WAY_LOWER.with("angle", deg(4.0))),
+    ];
+    let smallest = SmallestReserve {
+        reserve: 0.06,
+        check: "chart".into(),
+        angle_rad: steps[2].angle_rad,
+        extension_m: steps[2].extension_m,
+        tool: steps[2].tool,
+    };
+    BoomMovement { steps, smallest: Some(smallest), plain: true }
 }
 
 fn zones() -> Vec<ChartZoneScene> {
