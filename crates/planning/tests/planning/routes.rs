@@ -248,7 +248,7 @@ fn a_route_is_read_back_as_it_was_written() {
     assert_eq!(again, *refusal);
 }
 
-/// The rear axle runs on other ground than the front: it may not fall more across, nor turn by more than it oscillates.
+/// The rear axle runs on other ground than the front: it may not fall more across.
 #[test]
 fn the_rear_axle_is_looked_at() {
     let with = |across: &dyn Fn(f64) -> f64, oscillation: f64| {
@@ -262,11 +262,6 @@ fn the_rear_axle_is_looked_at() {
         job.machines[asked.machine].machine.rear.oscillation = quantity::degrees(oscillation);
         find(&job, &asked, (90.0, 90.0))
     };
-    // Rocking from 4 % to one side to 4 % to the other within a wheelbase.
-    let rocks = |x: f64| if (38.0..=40.0).contains(&x) { 0.04 } else { -0.04 };
-    assert!(with(&rocks, 10.0).is_ok());
-    assert!(because(&with(&rocks, 1.0).unwrap_err()).contains(&"drive-twist"));
-    assert!(because(&with(&rocks, f64::NAN).unwrap_err()).contains(&"drive-twist"));
     // The front stands level where the way begins, the rear on ground that falls by 14 %.
     let falls = |x: f64| if x < 14.0 { 0.14 } else { 0.0 };
     let refusal = with(&falls, 20.0).unwrap_err();
