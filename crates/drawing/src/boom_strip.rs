@@ -11,7 +11,7 @@ use wording::{Wording, ui};
 /// Text under a picture, px.
 const SIZE: f64 = 13.0;
 /// Lines that an instruction may take.
-const MOST_LINES: usize = 9;
+const MOST_LINES: usize = 16;
 /// Between pictures, px.
 const GAP: f64 = 14.0;
 /// Narrowest picture, px.
@@ -224,7 +224,8 @@ fn where_least(movement: &BoomMovement, smallest: &SmallestReserve) -> Option<us
         let d = (b.0 - a.0, b.1 - a.1);
         let long = d.0 * d.0 + d.1 * d.1;
         let t = if long > 0.0 { (((p.0 - a.0) * d.0 + (p.1 - a.1) * d.1) / long).clamp(0.0, 1.0) } else { 0.0 };
-        libm::hypot(a.0 + d.0 * t - p.0, a.1 + d.1 * t - p.1)
+        // Where one step ends and the next begins it belongs to the one that ends.
+        libm::hypot(a.0 + d.0 * t - p.0, a.1 + d.1 * t - p.1) + i as f64 * 1e-6
     };
     (0..movement.steps.len()).min_by(|a, b| away(*a).total_cmp(&away(*b)))
 }
