@@ -59,10 +59,10 @@ pub use plan::{
     PLAN_SCHEMA, Plan, PlanHead, PolygonScene, SmallestReserve, StandSummary, WheelForce,
 };
 pub use plan_job::{digest, plan, plan_as_stated};
+pub use plan_view::PlanViewScene;
 pub use routine::{
     RoutineCheck, RoutineHolds, RoutineLandingPlan, RoutineLift, RoutinePlan, RoutineRefused, check_routine,
 };
-pub use plan_view::PlanViewScene;
 pub use scene::{datum_text, reach_text};
 pub use set_backs::{LineOf, SetBackLine, SetBacks, lift_lines, planning_lines};
 pub use soil_area::{GroundFactors, SiteMat, SoilArea};

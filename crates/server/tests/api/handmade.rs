@@ -156,6 +156,13 @@ fn lift(id: &str, name: &str, verdict: Verdict, governing: usize, findings: Vec<
             text::STEP_WITHDRAW.into(),
         ],
         tolerances: Vec::new(),
+        stand_from: planning::StandFrom::Stated,
+        stand_tolerance: None,
+        other_stands: Vec::new(),
+        field: None,
+        way: None,
+        plan_view: None,
+        changes: Vec::new(),
         movement: None,
         wheels: vec![WheelForce {
             name: text::PAD_LEFT.into(),
