@@ -208,10 +208,11 @@ fn stand_finding(check: &LiftCheck<'_>, chosen: &Chosen, tolerance: Option<&Stan
         let reason = |id: TextId| text::STAND_NOT_SOUGHT.with("reason", id);
         let field = chosen.field.as_ref();
         let everywhere = field.and_then(|f| f.everywhere.iter().find(|(_, s)| *s > Status::Condition));
-        let message = match everywhere {
-            Some((check, _)) => reason(crate::check_name(check).unwrap_or(text::REASON_EVERYWHERE)),
+        let message = if let Some((check, _)) = everywhere {
+            reason(crate::check_name(check).unwrap_or(text::REASON_EVERYWHERE))
+        } else {
             // What lies out of reach, or on another side, tells nobody anything.
-            None => {
+            {
                 let plain = |r: &Reason| matches!(r, Reason::Approach | Reason::Reach);
                 let why = field.map_or_else(Vec::new, StandField::why_not);
                 let telling = why.iter().find(|(r, area)| !plain(r) && *area >= TELLING).or_else(|| why.first());

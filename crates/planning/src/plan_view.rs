@@ -59,7 +59,7 @@ pub(crate) fn plan_view(ctx: &Context<'_>) -> PlanViewScene {
         landing_at: (landing.at.x, landing.at.y),
         landing: on_site.to_vec(),
         approach: landing.approach.map(|a| (geometry::heading_to_degrees(a.heading), a.tolerance.to_degrees())),
-        body: rectangle(((o.front + o.rear) / 2.0, 0.0), ((o.front - o.rear) / 2.0, o.half_width)),
+        body: rectangle((f64::midpoint(o.front, o.rear), 0.0), ((o.front - o.rear) / 2.0, o.half_width)),
         contacts,
         front_face_m: ctx.machine.front_face(),
     }

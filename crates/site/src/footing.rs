@@ -55,7 +55,7 @@ impl Footing {
 pub type Unknown = [Option<f64>; 4];
 
 /// Ground heights under the four supports.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Heights {
     /// Front left, front right, rear left, rear right, m.
     pub at: [f64; 4],

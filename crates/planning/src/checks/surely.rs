@@ -97,10 +97,10 @@ struct Range {
 impl Range {
     fn take(&mut self, by: &Forces, fitted: usize, masses: &Masses) {
         let force = by.linear.forces(masses, &by.axle[fitted]);
-        for i in 0..4 {
-            self.most[i] = self.most[i].max(force[i]);
-            self.least[i] = self.least[i].min(force[i]);
-            self.pushes &= force[i].is_finite() && (!by.pushes_only || force[i] > 0.0);
+        for (i, force) in force.into_iter().enumerate() {
+            self.most[i] = self.most[i].max(force);
+            self.least[i] = self.least[i].min(force);
+            self.pushes &= force.is_finite() && (!by.pushes_only || force > 0.0);
         }
     }
 }
@@ -180,13 +180,11 @@ pub(crate) fn surely(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment, 
         let places = if loaded { places(ctx, attachment, boom, (ahead, up)) } else { Vec::new() };
         let of_boom = Masses::of_boom(ctx.machine, attachment, boom);
         for (stance, gravities) in stances(ctx, posed, boom) {
-            let i = match stood.iter().position(|s| s.stance == stance && s.gravities == gravities) {
-                Some(i) => i,
-                None => {
-                    stood.push(Stood::of(ctx, stance, gravities));
-                    stood.len() - 1
-                }
-            };
+            let known = stood.iter().position(|s| s.stance == stance && s.gravities == gravities);
+            let i = known.unwrap_or(stood.len());
+            if known.is_none() {
+                stood.push(Stood::of(ctx, stance, gravities));
+            }
             let on = &stood[i];
             let at = OnBoom { ctx, attachment, boom, on, winds, overturning: on.overturning(winds) };
             // As [`super::sudden`] asks it: the load at rest, the carriage not shifted.
@@ -317,7 +315,8 @@ impl OnBoom<'_, '_> {
             let [required, near] = asked.factor;
             let down = |f: f64| f / FACTOR_FOUND / FACTOR_FOUND;
             let between = |limit: f64| !(factor < down(limit) || factor > limit);
-            if !(factor >= required) || between(required) || (*grade == Told::Go && between(near)) {
+            let enough = factor >= required;
+            if !enough || between(required) || (*grade == Told::Go && between(near)) {
                 return None;
             }
             if factor < near {
@@ -346,7 +345,8 @@ impl OnBoom<'_, '_> {
                 let left = load_dropped(&loading, load, flex, line).reserve;
                 for left in [stopped, left] {
                     // What is no number, or so near to nothing that round-off decides, is for the whole check.
-                    if !(left.abs() > ROUND) {
+                    let clear = left.abs() > ROUND;
+                    if !clear {
                         return None;
                     }
                     if left < 0.0 {

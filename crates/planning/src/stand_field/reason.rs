@@ -131,8 +131,7 @@ pub fn refused_first(check: &LiftCheck<'_>) -> Option<Reason> {
         return Some(first);
     }
     let early = match aim(ctx) {
-        Err(NotPosed::Ground(_)) => Some(Reason::Survey),
-        Err(NotPosed::Attachment) => None,
+        Err(not) => matches!(not, NotPosed::Ground(_)).then_some(Reason::Survey),
         Ok(aimed) if approach::pointed(ctx, aimed.target(), None).status() > Status::Condition => {
             Some(Reason::Approach)
         }

@@ -63,7 +63,7 @@ impl<'a> StandSearch<'a> {
     pub fn new(job: &'a Job, lift: &'a Lift, spec: FieldSpec) -> Option<Self> {
         let ctx = Context::new(job, lift)?;
         let half = (spec.radius / spec.cell + 1e-9).floor();
-        let sound = spec.cell > 0.0 && half >= 1.0 && half <= MOST_CELLS / 2.0 && ctx.landing.at.is_finite();
+        let sound = spec.cell > 0.0 && (1.0..=MOST_CELLS / 2.0).contains(&half) && ctx.landing.at.is_finite();
         if !sound {
             return None;
         }
@@ -76,7 +76,7 @@ impl<'a> StandSearch<'a> {
     /// The field before anything is asked.
     pub fn field(&self) -> StandField {
         let mut everywhere: Vec<_> = self.everywhere.iter().copied().filter(|(_, s)| *s > Status::Go).collect();
-        everywhere.sort_by(|a, b| b.1.cmp(&a.1));
+        everywhere.sort_by_key(|(_, s)| core::cmp::Reverse(*s));
         StandField::empty(self.grid, everywhere, self.aim.directed())
     }
 

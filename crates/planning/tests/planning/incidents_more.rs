@@ -19,7 +19,7 @@ use quantity::metres_per_second;
 use site::{OpenSides, PlanShape, Support, Zone, ZoneRule};
 
 const LINE: Reason = ("line", &["line-near"]);
-const DITCH: Reason = ("edges", &["near-excavation", "near-excavation-unknown"]);
+const DITCH: Reason = ("edges", &["near-excavation", "near-excavation-unknown", "stands-in-excavation"]);
 const BELT: Reason = ("stops", &["stop-belt"]);
 const HAND: Reason = ("stops", &["stop-hand"]);
 const DRAGS: Reason = ("stops", &["stop-drag"]);
