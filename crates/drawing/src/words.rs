@@ -68,6 +68,7 @@ impl<'a> Words<'a> {
     pub(crate) fn place(&self, lift: &LiftPlan) -> String {
         self.say(self.place_id(lift))
     }
+    #[expect(clippy::unused_self, reason = "a word of the drawing like the others")]
     pub(crate) fn place_id(&self, lift: &LiftPlan) -> evidence::TextId {
         match lift.task {
             planning::Task::SetDown => ui::LANDING,

@@ -28,7 +28,9 @@ fn by_threads(search: &StandSearch<'_>, threads: usize) -> StandField {
         let handles: Vec<_> = (0..threads).map(start).collect();
         handles.into_iter().map(|h| h.join().unwrap()).collect()
     });
-    parts.into_iter().for_each(|answers| field.fill(answers));
+    for answers in parts {
+        field.fill(answers);
+    }
     field
 }
 

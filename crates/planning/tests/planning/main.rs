@@ -5,6 +5,7 @@
     clippy::expect_used,
     clippy::print_stderr,
     clippy::panic,
+    clippy::type_complexity,
     clippy::disallowed_methods,
     reason = "tests"
 )]

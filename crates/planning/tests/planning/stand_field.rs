@@ -70,10 +70,11 @@ fn likely(search: &StandSearch<'_>, job: &Job, lift: usize, random: &mut Seeded)
 /// Jobs of every kind: varied machines, loads, ground and wind, sometimes from any side, among things, zones and lines,
 /// with people and soft ground.
 fn job_for(random: &mut Seeded, larger: &machine::Machine) -> Job {
-    let mut job = match random.index(2) {
-        0 => varied(random, larger),
+    let mut job = if random.index(2) == 0 {
+        varied(random, larger)
+    } else {
         // A lift against which nothing stands but its place.
-        _ => {
+        {
             let mut job = demo();
             job.lifts.truncate(1);
             let level = job.ground.height(job.lifts[0].stand.at).unwrap().0;
