@@ -1,5 +1,5 @@
 //! The field's cells as areas with an outline each.
-#![expect(clippy::cast_possible_wrap, reason = "rows and columns of a picture")]
+#![allow(clippy::cast_possible_wrap, reason = "rows and columns of a picture")]
 
 use super::frame::Frame;
 use super::looks::{self, FieldLook};
