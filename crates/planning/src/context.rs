@@ -74,9 +74,10 @@ impl<'a> Context<'a> {
         self.job.feet.get(self.lift.load).and_then(Option::as_ref)
     }
 
-    /// What a named person accepted: the lift's own statement before the job's.
+    /// What a named person accepted: the lift's own statement, where the machine stands at its own place, before the job's.
     pub(crate) fn accepted(&self, matter: Matter) -> Option<&'a Acceptance> {
-        self.lift.acceptances.iter().chain(&self.job.acceptances).find(|a| a.matter == matter)
+        let own = self.lift.acceptances.iter().filter(|_| self.lift.own_place(self.stand));
+        own.chain(&self.job.acceptances).find(|a| a.matter == matter)
     }
 
     /// Height above the landing's surface at which the load is carried in or out, m.

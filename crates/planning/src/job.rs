@@ -262,6 +262,27 @@ pub struct Lift {
     pub minutes: Option<u16>,
 }
 
+/// As far from its stand what is accepted for a lift still holds, m (ours: a machine's width to either side).
+const OWN_PLACE: f64 = 1.0;
+
+impl Lift {
+    /// True for the place that what is accepted for this lift is accepted for: its own stand, where it states one.
+    pub fn own_place(&self, stand: Stand) -> bool {
+        // Also what is not a number is no place of its own.
+        !self.stand.is_chosen() || stand.at.distance(self.stand.at) <= OWN_PLACE
+    }
+
+    /// The lift from there: without what was accepted for another place.
+    #[must_use]
+    pub fn from_stand(&self, stand: Stand) -> Self {
+        let mut lift = Self { stand, ..self.clone() };
+        if !self.own_place(stand) {
+            lift.acceptances.clear();
+        }
+        lift
+    }
+}
+
 /// Front tyres of a machine with its stabilizers down.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, schemars::JsonSchema)]
 #[serde(rename_all = "kebab-case")]

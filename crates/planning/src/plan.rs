@@ -112,7 +112,8 @@ pub struct LiftPlan {
     /// The ground around the landing by what a stand there would give.
     #[serde(default)]
     pub field: Option<crate::FieldScene>,
-    /// The way from where the load waits, or from a gate, and back; `null` where nobody states from where, and for a no-go.
+    /// The way from where the load waits, or from a gate, and back, or why there is none; `null` where nobody states from
+    /// where, and for a lift that is refused already.
     #[serde(default)]
     pub way: Option<crate::LiftWay>,
     /// Landing and machine seen from above; `null` for a lift that refers to what the job does not have.

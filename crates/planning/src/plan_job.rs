@@ -148,11 +148,14 @@ fn plan_lift(job: &Job, chosen: Chosen, looks_around: bool, set_backs: &mut SetB
     findings.extend(way.as_ref().map(|w| lift_way::finding(&check.ctx, w)));
     findings.extend(stand_finding(&check, &chosen, stand_tolerance.as_ref()));
     let verdict = findings.iter().map(|f| f.status).max().map_or(Verdict::NoGo, Into::into).max(check.verdict());
-    let changes = if looks_around && works_nowhere(&chosen, verdict) { changes(job, lift) } else { Vec::new() };
+    // What would help a stand does not open a way.
+    let nowhere = looks_around && check.verdict() == Verdict::NoGo && chosen.others.is_empty();
+    let changes = if nowhere { changes(job, lift) } else { Vec::new() };
+    let refused = verdict == Verdict::NoGo;
     let posed = check.posed.as_ref().ok();
     // Nobody is told how to make a lift that must not be made.
-    let to_be_made = posed.filter(|_| verdict != Verdict::NoGo);
-    let movement = check.movement();
+    let to_be_made = posed.filter(|_| !refused);
+    let movement = if refused { None } else { check.movement() };
     LiftPlan {
         id: lift.id.clone(),
         name: lift.name.clone(),
@@ -175,9 +178,9 @@ fn plan_lift(job: &Job, chosen: Chosen, looks_around: bool, set_backs: &mut SetB
         governing: governing(&findings),
         steps: to_be_made.map_or_else(Vec::new, |p| steps::steps(ctx, p, movement.as_ref())),
         wheels: check.statics.as_ref().map_or_else(Vec::new, |s| ground::wheel_forces(ctx, s)),
-        tolerances,
+        tolerances: if refused { Vec::new() } else { tolerances },
         stand_from: chosen.from,
-        stand_tolerance,
+        stand_tolerance: stand_tolerance.filter(|_| !refused),
         field: chosen.scene(),
         plan_view: Some(plan_view(ctx)),
         other_stands: chosen.others,
@@ -193,11 +196,6 @@ fn plan_lift(job: &Job, chosen: Chosen, looks_around: bool, set_backs: &mut SetB
 /// Ground refused by a reason that tells more than reach and side, m² (ours).
 const TELLING: f64 = 1.0;
 
-/// True for a no-go for which no other stand is known.
-fn works_nowhere(chosen: &Chosen, verdict: Verdict) -> bool {
-    verdict == Verdict::NoGo && chosen.others.is_empty()
-}
-
 /// How far off the stand may be, or that there is none.
 fn stand_finding(check: &LiftCheck<'_>, chosen: &Chosen, tolerance: Option<&StandTolerance>) -> Option<Finding> {
     if chosen.from == StandFrom::NotSought {
@@ -212,15 +210,13 @@ fn stand_finding(check: &LiftCheck<'_>, chosen: &Chosen, tolerance: Option<&Stan
             reason(crate::check_name(check).unwrap_or(text::REASON_EVERYWHERE))
         } else {
             // What lies out of reach, or on another side, tells nobody anything.
-            {
-                let plain = |r: &Reason| matches!(r, Reason::Approach | Reason::Reach);
-                let why = field.map_or_else(Vec::new, StandField::why_not);
-                let telling = why.iter().find(|(r, area)| !plain(r) && *area >= TELLING).or_else(|| why.first());
-                let by = telling.map(|(r, _)| *r);
-                text::STAND_NOWHERE
-                    .with("radius", metres(RADIUS))
-                    .with("reason", by.map_or(text::REASON_SURVEY, Reason::name))
-            }
+            let plain = |r: &Reason| matches!(r, Reason::Approach | Reason::Reach);
+            let why = field.map_or_else(Vec::new, StandField::why_not);
+            let telling = why.iter().find(|(r, area)| !plain(r) && *area >= TELLING).or_else(|| why.first());
+            let by = telling.map(|(r, _)| *r);
+            text::STAND_NOWHERE
+                .with("radius", metres(RADIUS))
+                .with("reason", by.map_or(text::REASON_SURVEY, Reason::name))
         };
         return Some(Finding::new("stand", Status::NoGo, message).source(Source::Mechanics));
     }

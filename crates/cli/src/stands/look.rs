@@ -100,7 +100,7 @@ fn place(
     set_backs: &mut SetBacks,
 ) -> Option<PlaceAnswer> {
     let heading = heading.or_else(|| aimed(job, lift, at)).unwrap_or(f64::NAN);
-    let there = Lift { stand: Stand { at, heading }, ..lift.clone() };
+    let there = lift.from_stand(Stand { at, heading });
     let check = check_lift_with(job, &there, set_backs)?;
     let verdict = check.verdict();
     let nearest = match (field, search) {

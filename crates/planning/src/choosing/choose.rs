@@ -56,11 +56,10 @@ pub(super) fn field<'a>(job: &'a Job, lift: &'a Lift, cell: f64) -> Option<(Stan
 /// unless it is left to the planner and does not work.
 pub(crate) fn choose(job: &Job, lift: &Lift, set_backs: &mut SetBacks) -> Chosen {
     let lift = &equipped(job, lift, set_backs);
-    let elsewhere = elsewhere(lift);
-    let looked = field(job, &elsewhere, CELL);
+    let looked = field(job, lift, CELL);
     let mut found = match &looked {
         Some((search, field)) if field.floor() <= Status::Condition => {
-            best_stands(job, &elsewhere, search, field, set_backs, KEPT)
+            best_stands(job, lift, search, field, set_backs, KEPT)
         }
         _ => Vec::new(),
     };
@@ -76,17 +75,7 @@ pub(crate) fn choose(job: &Job, lift: &Lift, set_backs: &mut SetBacks) -> Chosen
         return Chosen { lift: lift.clone(), from: StandFrom::Nowhere, field, others: found };
     }
     let stand = found.remove(0).stand();
-    Chosen { lift: Lift { stand, ..elsewhere }, from: StandFrom::Found, field, others: found }
-}
-
-/// The lift anywhere but at the stand that it states: what named persons accepted for this lift they accepted for that
-/// place. What is accepted for the whole job stays.
-fn elsewhere(lift: &Lift) -> Lift {
-    let mut lift = lift.clone();
-    if lift.stand.is_chosen() {
-        lift.acceptances.clear();
-    }
-    lift
+    Chosen { lift: lift.from_stand(stand), from: StandFrom::Found, field, others: found }
 }
 
 /// The lift with the best machine, attachment and support state that it leaves to the planner.

@@ -92,7 +92,7 @@ struct Checked {
 
 /// `None` for a no-go, or if the lift refers to what the job does not have.
 fn checked(job: &Job, lift: &Lift, stand: Stand, set_backs: &mut SetBacks) -> Option<Checked> {
-    let there = Lift { stand, ..lift.clone() };
+    let there = lift.from_stand(stand);
     let check = check_lift_with(job, &there, set_backs)?;
     if check.verdict() == Verdict::NoGo {
         return None;

@@ -5,8 +5,8 @@ use super::reason::{Reason, of_check};
 use crate::check::{WIND_LIMIT, check_context, everywhere, sudden_status};
 use crate::checks::surely::{Surely, surely};
 use crate::checks::{
-    approach, bearing, buried, chart, edges, ground, level, line, load_shape, mat_stack, obstacle, rutting, settlement,
-    sight, statics, steering, zones,
+    approach, bearing, buried, chart, edges, ground, level, line, load_shape, mat_stack, matters, obstacle, rutting,
+    settlement, sight, statics, steering, zones,
 };
 use crate::context::Context;
 use crate::posed::{Posed, aim, contacts, posed};
@@ -38,6 +38,11 @@ pub(super) fn answer(ctx: &Context<'_>, floor: Status, set_backs: &mut SetBacks)
         Ok(Some(placed)) => FieldCell { placed: Some(placed), by: None },
         Ok(None) => whole(ctx, set_backs),
     };
+    // What is accepted for the lift's own place leaves matters open at any other.
+    let open = if ctx.lift.own_place(ctx.stand) { Status::Go } else { matters::status(ctx) };
+    if cell.by.is_none() && refuses(open) {
+        cell = FieldCell::refused(Reason::Everywhere, open);
+    }
     // The better of the two would go with how it was found out.
     if floor > Status::Go && cell.placed == Some(Status::Go) {
         cell.placed = Some(Status::Condition);

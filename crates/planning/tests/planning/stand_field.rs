@@ -19,8 +19,7 @@ fn single(
     i: usize,
     kept: &mut SetBacks,
 ) -> (Verdict, Option<Reason>) {
-    let mut at = job.lifts[lift].clone();
-    at.stand = search.stand(i);
+    let at = job.lifts[lift].from_stand(search.stand(i));
     let check = check_plain_movement(job, &at, kept).unwrap();
     (check.verdict(), refused_first(&check))
 }
@@ -128,6 +127,11 @@ fn job_for(random: &mut Seeded, larger: &machine::Machine) -> Job {
             times: Vec::new(),
             by: "made".into(),
         });
+    }
+    if random.index(4) == 0 {
+        // Accepted for the lift alone: at its own stand, and at no other.
+        let own = job.acceptances.split_off(random.index(job.acceptances.len()));
+        job.lifts[0].acceptances.extend(own);
     }
     if random.index(4) == 0 {
         job.acceptances.retain(|a| a.matter != planning::Matter::GroundStrength);
@@ -440,7 +444,12 @@ fn a_way_that_is_walled_off_or_not_known_is_no_pass() {
         plan.lifts[0].findings.iter().filter(|f| f.check == "route").map(|f| f.status).max().unwrap()
     };
     assert!(worst(&plan) > Status::Go, "{:?}", plan.lifts[0].way.as_ref().unwrap().refused);
-    assert!(plan.lifts[0].way.as_ref().unwrap().refused.is_some());
+    let lift = &plan.lifts[0];
+    assert!(lift.way.as_ref().unwrap().refused.is_some());
+    if lift.verdict == Verdict::NoGo {
+        assert!(lift.steps.is_empty() && lift.movement.is_none() && lift.stand_tolerance.is_none());
+        assert!(lift.tolerances.is_empty() && lift.changes.is_empty(), "what helps a stand opens no way");
+    }
     // How it turns nobody states: the person's word stands on a condition; without it nothing can be told.
     let mut job = fetched(None);
     assert_eq!(worst(&planning::plan(&job)), Status::Condition);
