@@ -42,6 +42,7 @@ mod standing;
 mod steps;
 pub mod text;
 mod tolerance;
+mod way_around;
 mod work;
 
 pub use chart_doubts::{ChartDoubt, chart_doubts};
@@ -71,6 +72,7 @@ pub use stand_field::{
     StandSearch, StandTolerance, WeighedField, Worker, best_stands, refused_first,
 };
 pub use tolerance::{Borne, STEPS, Tolerance, ToleranceOf};
+pub use way_around::{WayThing, WayThingKind};
 pub use work::{Choose, Crane, Delivery, Pickup, Routine, RoutineLandings, RoutineLoad};
 
 /// Priority of a lift that states none: the middle of 1 to 9.

@@ -17,10 +17,10 @@ fn plan_sheet_drawings_and_plan_are_written_together() {
     assert_eq!(said.code, 3, "{}", said.err);
     let out = scratch.0.join("sheets/today");
     assert_eq!(names(&out), ["drawings", "plan-sheet.pdf", "plan.json"]);
-    assert_eq!(names(&out.join("drawings")).len(), 14);
+    assert_eq!(names(&out.join("drawings")).len(), 18);
     assert!(fs::read(out.join("plan-sheet.pdf")).unwrap().starts_with(b"%PDF"));
     let plan: planning::Plan = serde_json::from_slice(&fs::read(out.join("plan.json")).unwrap()).unwrap();
-    assert_eq!(plan.lifts.len(), 7);
+    assert_eq!(plan.lifts.len(), 9);
     assert_eq!(names(&scratch.0.join("sheets")), ["today"], "no temporary folder stays");
 
     // An earlier plan is replaced whole.
