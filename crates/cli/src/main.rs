@@ -22,6 +22,7 @@ mod stands;
 mod survey;
 mod terminal;
 mod text;
+mod threads;
 
 use args::{Cli, Command};
 use clap::{CommandFactory, Parser};

@@ -3,6 +3,7 @@
 use crate::args::{PlanArgs, Said};
 use crate::disk::DiskFolder;
 use crate::failure::Failure;
+use crate::threads::share_out;
 use crate::{Outcome, Run, export, outputs, plan_text, terminal, text};
 use jobfile::Folder;
 use planning::Plan;
@@ -43,7 +44,7 @@ pub(crate) fn plan_of(job: &Path, said: Said) -> Result<Plan, Failure> {
 /// The same with the job.
 fn planned(job: &Path, said: Said) -> Result<(planning::Job, Plan), Failure> {
     let job = job_of(job, said)?;
-    let plan = planning::plan(&job);
+    let plan = planning::plan_shared_out(&job, &share_out);
     Ok((job, plan))
 }
 

@@ -4,7 +4,7 @@
 //! - [`check_lift`]: every check of one lift in fixed order; numbers and status only
 //! - [`StandSearch`], [`StandField`]: the ground around a landing by what a stand there would give
 //! - [`SetBacks`]: what excavations ask of wheels, solved once; read by every check, and drawn
-//! - [`plan`], [`plan_as_stated`]: the whole job: findings with working, verdicts, scenes for drawings
+//! - [`plan`], [`plan_shared_out`], [`plan_as_stated`]: the whole job: findings with working, verdicts, scenes for drawings
 //! - [`Plan`]: what all later stages read; nothing downstream recomputes it
 //! - [`check_routine`]: whether one plan for a family of alike lifts holds, and which lifts fall within it
 //! - [`chart_doubts`]: what the machine's own statics say against a chart
@@ -59,7 +59,7 @@ pub use plan::{
     BoomMovement, BoomStep, ChartScene, ChartZoneScene, ElevationScene, InputLine, LiftPlan, LineScene, LoadSummary,
     PLAN_SCHEMA, Plan, PlanHead, PolygonScene, SmallestReserve, StandSummary, WheelForce,
 };
-pub use plan_job::{digest, plan, plan_as_stated};
+pub use plan_job::{ShareOut, digest, plan, plan_as_stated, plan_shared_out};
 pub use plan_view::PlanViewScene;
 pub use routine::{
     RoutineCheck, RoutineHolds, RoutineLandingPlan, RoutineLift, RoutinePlan, RoutineRefused, check_routine,

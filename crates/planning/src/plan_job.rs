@@ -2,7 +2,7 @@
 
 use crate::check::{LiftCheck, check_lift_with, governing};
 use crate::checks::{angle, chart, ground, metres, wind};
-use crate::choosing::{Chosen, RADIUS, changes, choose};
+use crate::choosing::{Chosen, RADIUS, changes, look, settle};
 use crate::plan::PLAN_SCHEMA;
 use crate::plan_view::plan_view;
 use crate::set_backs::SetBacks;
@@ -13,35 +13,59 @@ use crate::{
 };
 use evidence::{Certainty, Finding, Message, Source, Status, TextId, Verdict};
 use sha2::{Digest, Sha256};
+use std::sync::OnceLock;
+
+/// Does `work` for every number below the first, in any order, by any number of threads, and returns when all is done.
+pub type ShareOut<'a> = dyn Fn(usize, &(dyn Fn(usize) + Sync)) + 'a;
 
 /// Plans a job: every lift with what is chosen for it, the ground around its landing, how far off its stand may be. Same job,
 /// same engine version, same plan.
 pub fn plan(job: &Job) -> Plan {
+    plan_shared_out(job, &|count, work| (0..count).for_each(work))
+}
+
+/// The same plan, its lifts shared out by the caller, who may start threads.
+pub fn plan_shared_out(job: &Job, share_out: &ShareOut<'_>) -> Plan {
+    let looked = each(job.lifts.len(), share_out, |i| look(job, &job.lifts[i]));
     let mut set_backs = SetBacks::default();
     let mut chosen: Vec<Chosen> = Vec::with_capacity(job.lifts.len());
-    for lift in &job.lifts {
-        chosen.push(choose(job, lift, &chosen, &mut set_backs));
+    for looked in looked {
+        chosen.push(settle(job, looked, &chosen, &mut set_backs));
     }
     // What was seen of an attachment holds from lift to lift on one machine: as they are done, not as they were stated.
     let done = Job { lifts: chosen.iter().map(|c| c.lift.clone()).collect(), ..job.clone() };
-    let mut plan = of_lifts(&done, |i, set_backs| plan_lift(&done, chosen[i].clone(), true, set_backs));
+    let lifts = each(chosen.len(), share_out, |i| plan_lift(&done, chosen[i].clone(), true, &mut SetBacks::default()));
+    let mut plan = of_lifts(&done, lifts);
     if !job.routines.is_empty() {
         // Whether a lift falls within a routine goes with how it is planned: as stated, or as chosen for it.
-        plan.routines = job.routines.iter().map(|r| check_routine(job, r).plan(job, &done.lifts)).collect();
+        let routines = each(job.routines.len(), share_out, |i| check_routine(job, &job.routines[i]));
+        plan.routines = routines.into_iter().map(|r| r.plan(job, &done.lifts)).collect();
         plan.digest = digest(&plan);
     }
     plan
 }
 
+/// The answers in order.
+fn each<T: Send + Sync>(count: usize, share_out: &ShareOut<'_>, answer: impl Fn(usize) -> T + Sync) -> Vec<T> {
+    let answers: Vec<OnceLock<T>> = (0..count).map(|_| OnceLock::new()).collect();
+    share_out(count, &|i| {
+        if let Some(place) = answers.get(i) {
+            place.get_or_init(|| answer(i));
+        }
+    });
+    // What was left out is done here.
+    answers.into_iter().enumerate().map(|(i, a)| a.into_inner().unwrap_or_else(|| answer(i))).collect()
+}
+
 /// The same as the job states it, without looking around: nothing is chosen, no other stand is sought, and how far off a
 /// stand may be is not asked. A part of the time.
 pub fn plan_as_stated(job: &Job) -> Plan {
-    of_lifts(job, |i, set_backs| plan_lift(job, Chosen::as_stated(&job.lifts[i]), false, set_backs))
+    let mut set_backs = SetBacks::default();
+    let as_stated = |lift: &Lift| plan_lift(job, Chosen::as_stated(lift), false, &mut set_backs);
+    of_lifts(job, job.lifts.iter().map(as_stated).collect())
 }
 
-fn of_lifts(job: &Job, mut of_lift: impl FnMut(usize, &mut SetBacks) -> LiftPlan) -> Plan {
-    let mut set_backs = SetBacks::default();
-    let lifts: Vec<_> = (0..job.lifts.len()).map(|i| of_lift(i, &mut set_backs)).collect();
+fn of_lifts(job: &Job, lifts: Vec<LiftPlan>) -> Plan {
     let mut plan = Plan {
         schema: PLAN_SCHEMA.to_owned(),
         engine: env!("CARGO_PKG_VERSION").to_owned(),

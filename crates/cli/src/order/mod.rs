@@ -6,6 +6,7 @@ mod text;
 
 use crate::args::OrderArgs;
 use crate::failure::Failure;
+use crate::threads::share_out;
 use crate::{Outcome, Run, export, plan as job_plan, terminal};
 use evidence::{Faults, Place, Verdict};
 use planning::Job;
@@ -16,7 +17,7 @@ pub(crate) fn run(args: &OrderArgs) -> Run {
     let changed = prioritised(&mut job, args)?;
     // Where nothing is left to the planner nobody need look around.
     let chooses = job.lifts.iter().any(|l| l.choose.any() || !l.stand.is_chosen());
-    let plan = if chooses { planning::plan(&job) } else { planning::plan_as_stated(&job) };
+    let plan = if chooses { planning::plan_shared_out(&job, &share_out) } else { planning::plan_as_stated(&job) };
     let candidates = Candidate::of_plan(&job, &plan);
     let order = order(&job, &candidates, &OrderTimes::default());
     if let Some(path) = &args.csv {

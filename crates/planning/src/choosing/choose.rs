@@ -60,21 +60,41 @@ fn field<'a>(job: &'a Job, lift: &'a Lift, cell: f64) -> Option<(StandSearch<'a>
     Some((search, field))
 }
 
-/// Chooses what the lift leaves to the planner. What it states it keeps: a stated stand also where a better one is found,
-/// unless it is left to the planner and does not work.
-///
-/// `before`: what was chosen for the lifts before it. Where one of their stands is as good as the best, it is taken, so that
-/// fewer places are to be set out and looked after. Of stands to which no way leads the next best is taken.
-pub(crate) fn choose(job: &Job, lift: &Lift, before: &[Chosen], set_backs: &mut SetBacks) -> Chosen {
-    let lift = &equipped(job, lift, set_backs);
-    let looked = field(job, lift, CELL);
-    let mut found = match &looked {
+/// What was found around a lift's landing, before other lifts are looked at.
+pub(crate) struct Looked {
+    /// With the machine, attachment and support state chosen for it.
+    lift: Lift,
+    field: Option<StandField>,
+    /// Stands that work, the best first.
+    found: Vec<FoundStand>,
+    /// Its stated stand is kept.
+    keeps: bool,
+}
+
+/// Chooses the equipment that a lift leaves to the planner, and looks around its landing. What the lift states it keeps: a
+/// stated stand also where a better one is found, unless it is left to the planner and does not work.
+pub(crate) fn look(job: &Job, lift: &Lift) -> Looked {
+    let set_backs = &mut SetBacks::default();
+    let lift = equipped(job, lift, set_backs);
+    let looked = field(job, &lift, CELL);
+    let found = match &looked {
         Some((search, field)) if field.floor() <= Status::Condition => {
-            best_stands(job, lift, search, field, set_backs, KEPT)
+            best_stands(job, &lift, search, field, set_backs, KEPT)
         }
         _ => Vec::new(),
     };
     let field = looked.map(|(_, field)| field);
+    let keeps = lift.stand.is_chosen() && (!lift.choose.stand || passes(job, &lift, set_backs));
+    Looked { lift, field, found, keeps }
+}
+
+/// Chooses the stand of a lift.
+///
+/// `before`: what was chosen for the lifts before it. Where one of their stands is as good as the best, it is taken, so that
+/// fewer places are to be set out and looked after. Of stands to which no way leads the next best is taken.
+pub(crate) fn settle(job: &Job, looked: Looked, before: &[Chosen], set_backs: &mut SetBacks) -> Chosen {
+    let Looked { lift, field, mut found, keeps } = looked;
+    let lift = &lift;
     let chosen = |lift: Lift, from: StandFrom, others: Vec<FoundStand>| Chosen {
         lift,
         from,
@@ -83,8 +103,6 @@ pub(crate) fn choose(job: &Job, lift: &Lift, before: &[Chosen], set_backs: &mut 
         shared: None,
         way: None,
     };
-    let stated = lift.stand.is_chosen();
-    let keeps = stated && (!lift.choose.stand || passes(job, lift, set_backs));
     if keeps {
         let apart = |f: &FoundStand| DVec2::new(f.east_m, f.north_m).distance(lift.stand.at) >= APART;
         found.retain(apart);

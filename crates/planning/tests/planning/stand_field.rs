@@ -538,6 +538,23 @@ fn a_stand_to_which_no_way_leads_gives_place_to_the_next() {
     assert!(sides.iter().all(|s| *s > 1.0), "{sides:?}");
 }
 
+/// Lifts planned in any order and on several threads, or some left out by who shares them out: the same plan.
+#[test]
+fn a_plan_shared_out_is_the_same_plan() {
+    let job = demo();
+    let alone = planning::plan(&job);
+    let backwards = planning::plan_shared_out(&job, &|count, work| (1..count).rev().for_each(work));
+    assert_eq!(alone.digest, backwards.digest);
+    let threads = planning::plan_shared_out(&job, &|count, work| {
+        std::thread::scope(|scope| {
+            for k in 0..3 {
+                scope.spawn(move || (k..count).step_by(3).for_each(work));
+            }
+        });
+    });
+    assert_eq!(alone.digest, threads.digest);
+}
+
 /// Two loads for one landing: the machine need not move between them.
 #[test]
 fn a_stand_that_does_for_two_lifts_is_shared() {
