@@ -197,7 +197,7 @@ fn texts_of_the_picture_keep_off_each_other() {
         for (i, a) in all.iter().enumerate() {
             for b in &all[i + 1..] {
                 let apart = a.2 <= b.0 + 1.0 || b.2 <= a.0 + 1.0 || a.3 <= b.1 + 1.0 || b.3 <= a.1 + 1.0;
-                assert!(apart, "{width} {direction:?}: {:?} over {:?}", a, b);
+                assert!(apart, "{width} {direction:?}: {a:?} over {b:?}");
             }
         }
     };

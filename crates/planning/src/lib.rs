@@ -66,6 +66,7 @@ pub use routine::{
 };
 pub use scene::{datum_text, reach_text};
 pub use set_backs::{LineOf, SetBackLine, SetBacks, lift_lines, planning_lines};
+pub use site::ThingKind;
 pub use soil_area::{GroundFactors, SiteMat, SoilArea};
 pub use stand_field::{
     FieldCell, FieldGrid, FieldKind, FieldScene, FieldSpec, FieldState, FoundStand, ORDER, Reason, StandField,

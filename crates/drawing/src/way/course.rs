@@ -114,12 +114,11 @@ impl Course {
     pub(super) fn stretches(&self) -> Vec<(Gear, Vec<&Place>)> {
         let mut out: Vec<(Gear, Vec<&Place>)> = Vec::new();
         for (i, place) in self.places.iter().enumerate() {
-            match out.last_mut().filter(|(gear, _)| *gear == place.gear) {
-                Some((_, run)) => run.push(place),
-                None => {
-                    let before = i.checked_sub(1).map(|k| &self.places[k]);
-                    out.push((place.gear, before.into_iter().chain([place]).collect()));
-                }
+            if let Some((_, run)) = out.last_mut().filter(|(gear, _)| *gear == place.gear) {
+                run.push(place);
+            } else {
+                let before = i.checked_sub(1).map(|k| &self.places[k]);
+                out.push((place.gear, before.into_iter().chain([place]).collect()));
             }
         }
         out

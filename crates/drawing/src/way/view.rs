@@ -92,7 +92,9 @@ pub(super) fn draw(
         [a] => looks::load(svg, a),
         _ => {}
     }
-    begins.iter().for_each(|p| placer.solid(Rect::around(*p, 14.0, 14.0)));
+    for p in &begins {
+        placer.solid(Rect::around(*p, 14.0, 14.0));
+    }
     svg.close();
     let stand = DVec2::new(lift.stand.east_m, lift.stand.north_m);
     if course.is_none() {
@@ -153,7 +155,7 @@ fn around(
                     crate::site_plan::overhead(svg, a, b);
                     placer.line(a, b);
                     marks.insert(mark);
-                    at = at.or(Some(((a.0 + b.0) / 2.0, (a.1 + b.1) / 2.0)));
+                    at = at.or(Some((f64::midpoint(a.0, b.0), f64::midpoint(a.1, b.1))));
                 }
             }
             continue;

@@ -11,7 +11,6 @@ use planning::{
     SmallestReserve, StandSummary, StandTolerance, Task, WayThing, WayThingKind, WheelForce, text,
 };
 use quantity::{Dimension, Quantity};
-use site::ThingKind;
 
 fn q(si: f64, dimension: Dimension) -> Quantity {
     Quantity::new(si, dimension)
@@ -95,7 +94,7 @@ pub(crate) fn way() -> LiftWay {
         from: "East gate (invented)".into(),
         begins: vec![[begin.0, begin.1 - 2.5], [begin.0, begin.1 + 2.5]],
         around: vec![
-            thing("Hut", WayThingKind::Thing, Some(ThingKind::Building), square(14.0, 2.2, 4.0, 3.0)),
+            thing("Hut", WayThingKind::Thing, Some(planning::ThingKind::Building), square(14.0, 2.2, 4.0, 3.0)),
             thing("Trench", WayThingKind::Excavation, None, square(4.0, -8.0, 6.0, 2.0)),
             thing("Footpath", WayThingKind::People, None, square(20.0, -9.0, 3.0, 5.0)),
             thing("Line over the gate", WayThingKind::Line, None, square(1.0, -9.0, 0.5, 19.0)[1..3].to_vec()),

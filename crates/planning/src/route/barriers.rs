@@ -8,7 +8,8 @@ use geometry::{DVec2, DVec3, Segment, distance_segment_segment, distance_segment
 use machine::Machine;
 use quantity::Si;
 use site::clearance::{self, Regime};
-use site::{Body, PlanArea, PowerLine, Thing, ZoneRule, distance_thing};
+use site::{Body, Opening, PlanArea, PowerLine, Thing, ZoneRule, distance_thing};
+use std::borrow::Cow;
 
 /// Chords that a span is cut into.
 const CHORDS: usize = 16;
@@ -34,9 +35,29 @@ pub(crate) enum What<'a> {
     /// In plan, at any height.
     Plan(Vec<PlanArea>),
     /// A thing that reaches from the ground up, or a part of one: in plan first, then in space.
-    Thing(&'a Thing, Vec<PlanArea>),
+    Thing(Cow<'a, Thing>, Vec<PlanArea>),
     /// Conductors.
     Chords(Vec<Segment>),
+}
+
+impl What<'_> {
+    /// True if every corner, level and jamb is a number.
+    fn has_its_place(&self) -> bool {
+        let whole = |areas: &[PlanArea]| areas.iter().flat_map(PlanArea::rings).flatten().all(|p| p.is_finite());
+        match self {
+            Self::Plan(areas) => whole(areas),
+            Self::Thing(thing, areas) => {
+                let levels = match thing.body {
+                    Body::Upright { base, top, .. } => [base, top],
+                    Body::Columns(_) => [None, None],
+                };
+                let opens =
+                    |o: &Opening| o.from.is_finite() && o.to.is_finite() && !o.sill.is_nan() && o.head.is_finite();
+                whole(areas) && levels.iter().flatten().all(|z| z.is_finite()) && thing.openings.iter().all(opens)
+            }
+            Self::Chords(chords) => chords.iter().all(|c| c.a.is_finite() && c.b.is_finite()),
+        }
+    }
 }
 
 /// All of a job for one machine with its load.
@@ -44,7 +65,11 @@ pub(crate) fn barriers<'a>(job: &'a Job, ask: &RouteAsk, machine: &Machine) -> V
     let mut out = Vec::new();
     let drift = ask.rules.drift;
     let around = &job.surroundings;
-    let mut push = |bar, distance: f64, wheels, what| out.push(Barrier { bar, distance, wheels, what });
+    let mut push = |bar, distance: f64, wheels, what: What<'a>| {
+        // What has no place may be anywhere: no distance is enough.
+        let distance = if what.has_its_place() { distance } else { f64::NAN };
+        out.push(Barrier { bar, distance, wheels, what });
+    };
 
     let lines = planning_lines(&around.excavations, &job.soils);
     for (i, dig) in around.excavations.iter().enumerate() {
@@ -67,7 +92,7 @@ pub(crate) fn barriers<'a>(job: &'a Job, ask: &RouteAsk, machine: &Machine) -> V
                 })
                 .collect(),
         };
-        push(Bar::Thing(i), ask.rules.room + drift + thing.accuracy, false, What::Thing(thing, outlines));
+        push(Bar::Thing(i), ask.rules.room + drift + thing.accuracy, false, What::Thing(flush(job, thing), outlines));
     }
     for (i, line) in job.lines.iter().enumerate() {
         if line.dead.as_ref().is_some_and(|d| d.visibly_grounded) {
@@ -97,6 +122,22 @@ pub(crate) fn barriers<'a>(job: &'a Job, ask: &RouteAsk, machine: &Machine) -> V
         }
     }
     out
+}
+
+/// The thing with every sill taken away that lies no higher than the ground in its opening: wheels roll over it. Where the
+/// ground is not known, it stays.
+fn flush<'a>(job: &Job, thing: &'a Thing) -> Cow<'a, Thing> {
+    let level = |o: &Opening| {
+        let places = [o.from, (o.from + o.to) * 0.5, o.to];
+        places.iter().all(|p| job.ground.height(*p).is_some_and(|(z, _)| o.sill <= z))
+    };
+    let mut thing = Cow::Borrowed(thing);
+    for i in 0..thing.openings.len() {
+        if level(&thing.openings[i]) {
+            thing.to_mut().openings[i].sill = f64::NEG_INFINITY;
+        }
+    }
+    thing
 }
 
 /// True if somebody answers for the ground's strength in the whole job.
@@ -143,7 +184,10 @@ impl Barrier<'_> {
             What::Chords(chords) => (&[], chords),
         };
         let base = match &self.what {
-            What::Thing(Thing { body: Body::Upright { base, .. }, .. }, _) => *base,
+            What::Thing(thing, _) => match thing.body {
+                Body::Upright { base, .. } => base,
+                Body::Columns(_) => None,
+            },
             _ => None,
         };
         areas.iter().map(move |area| Piece::Area { area, base }).chain(chords.iter().map(Piece::Chord))

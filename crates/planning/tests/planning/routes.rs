@@ -266,6 +266,95 @@ fn the_rear_axle_is_looked_at() {
     let falls = |x: f64| if x < 14.0 { 0.14 } else { 0.0 };
     let refusal = with(&falls, 20.0).unwrap_err();
     assert_eq!((refusal.kind, because(&refusal)), (RefusalKind::StartBarred, vec!["drive-across"]));
+    // 5 % behind and level in front turn the axle by 2.9°: nothing where it swings by 9°, too much where by 2°.
+    let turned = |x: f64| if x < 14.0 { 0.05 } else { 0.0 };
+    let free = with(&turned, 9.0).unwrap();
+    let least = free.margins.iter().find(|m| m.of.id == "drive-twist").unwrap();
+    // What the survey may be wrong by turns it by another 0.8°.
+    assert!((least.left.si.to_degrees() - (9.0 - 2.86 - 0.79)).abs() < 0.1, "{least:?}");
+    let refusal = with(&turned, 2.0).unwrap_err();
+    assert_eq!((refusal.kind, because(&refusal)), (RefusalKind::StartBarred, vec!["drive-twist"]));
+    let refusal = with(&turned, f64::NAN).unwrap_err();
+    assert!(because(&refusal).contains(&"drive-twist"), "{refusal:?}");
+}
+
+/// A wall right across with an opening: its sill is no road, its head is passed under.
+#[test]
+fn an_opening_is_driven_through_where_sill_head_and_jambs_leave_room() {
+    let through = |sill: f64, head: f64, width: f64| {
+        let mut job = open_site(0.0);
+        let mut wall = thing(block((38.0, -5.0), (38.4, 65.0)), None, Some(9.0));
+        // In both its faces.
+        let jamb = |east: f64, north: f64| DVec2::new(east, north);
+        let face = |east| site::Opening {
+            from: jamb(east, 30.0 - width / 2.0),
+            to: jamb(east, 30.0 + width / 2.0),
+            sill,
+            head,
+        };
+        wall.openings = vec![face(38.0), face(38.4)];
+        // A yard around the start, so that a search that finds nothing ends soon.
+        let closed =
+            [block((18.0, 0.0), (24.0, 60.0)), block((24.0, 35.0), (38.0, 60.0)), block((24.0, 0.0), (38.0, 25.0))];
+        let closed = closed.into_iter().map(|area| thing(area, None, Some(3.0)));
+        job.surroundings.things = closed.chain([wall]).collect::<Vec<_>>().into();
+        let heading = heading_from_degrees(90.0);
+        let (from, to) =
+            (RoutePose { at: DVec2::new(31.0, 30.0), heading }, Stand { at: DVec2::new(46.0, 30.0), heading });
+        route(&job, &ask(&job, true), from, to, &mut |_| ControlFlow::Continue(()))
+    };
+    for sill in [0.0, -0.1] {
+        assert!((through(sill, 6.0, 6.0).unwrap().length_m - 15.0).abs() < 1.0, "flush with the ground");
+    }
+    // Low heads and narrow gaps have their own tests; a search that ends without a way takes long.
+    for (sill, head, width) in [(0.4, 6.0, 6.0), (f64::NAN, 6.0, 6.0)] {
+        let refusal = through(sill, head, width).unwrap_err();
+        assert!(because(&refusal).contains(&"drive-thing"), "{sill} {head} {width}: {refusal:?}");
+    }
+}
+
+/// Something far off the way of which one corner is no number may be anywhere.
+#[test]
+fn what_may_be_anywhere_bars_everywhere() {
+    type Put = (&'static str, fn(&mut Job, f64));
+    let puts: [Put; 5] = [
+        ("drive-thing", |j, y| {
+            let outer = vec![(70.0, 50.0).into(), (72.0, 50.0).into(), (72.0, y).into()];
+            j.surroundings.things = vec![thing(PlanArea { outer, holes: vec![] }, None, Some(3.0))].into();
+        }),
+        ("drive-thing", |j, y| {
+            let area = block((70.0, 50.0), (72.0, 52.0));
+            j.surroundings.things = vec![thing(area, Some(y), Some(60.0))].into();
+        }),
+        ("drive-line", |j, y| {
+            let mut line = demo().lines[0].clone();
+            let (from, to) = (geometry::DVec3::new(70.0, 55.0, 30.0), geometry::DVec3::new(75.0, y, 30.0));
+            line.spans = vec![site::Span { from, to, sag: 0.5 }];
+            j.lines = vec![line];
+        }),
+        ("drive-zone", |j, y| {
+            let outer = vec![(70.0, 50.0).into(), (72.0, 50.0).into(), (72.0, y).into()];
+            j.surroundings.zones = vec![zone(PlanArea { outer, holes: vec![] }, ZoneRule::NoGo)];
+        }),
+        ("drive-soft", |j, y| {
+            j.acceptances.clear();
+            let outer = vec![(70.0, 50.0).into(), (72.0, 50.0).into(), (72.0, y).into()];
+            j.surroundings.zones = vec![zone(PlanArea { outer, holes: vec![] }, ZoneRule::Soft)];
+        }),
+    ];
+    let mut passed = Vec::new();
+    for (i, (by, put)) in puts.into_iter().enumerate() {
+        let with = |y: f64| {
+            let mut job = open_site(0.0);
+            put(&mut job, y);
+            find(&job, &ask(&job, true), (90.0, 90.0))
+        };
+        assert!(with(54.0).is_ok(), "{by}: {:?}", with(54.0).unwrap_err());
+        if !with(f64::NAN).is_err_and(|refusal| because(&refusal).contains(&by)) {
+            passed.push((i, by));
+        }
+    }
+    assert_eq!(passed, []);
 }
 
 /// A thing of which a corner or the accuracy is no number is never far.
