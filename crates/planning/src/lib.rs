@@ -41,6 +41,7 @@ mod stand_field;
 mod standing;
 mod steps;
 pub mod text;
+mod told;
 mod tolerance;
 mod work;
 
@@ -70,6 +71,7 @@ pub use stand_field::{
     FieldCell, FieldGrid, FieldKind, FieldScene, FieldSpec, FieldState, FoundStand, ORDER, Reason, StandField,
     StandSearch, StandTolerance, Worker, best_stands, refused_first,
 };
+pub use told::Fact;
 pub use tolerance::{Borne, STEPS, Tolerance, ToleranceOf};
 pub use work::{Choose, Crane, Delivery, Pickup, Routine, RoutineLandings, RoutineLoad};
 

@@ -17,7 +17,11 @@ fn plan_sheet_drawings_and_plan_are_written_together() {
     assert_eq!(said.code, 3, "{}", said.err);
     let out = scratch.0.join("sheets/today");
     assert_eq!(names(&out), ["drawings", "plan-sheet.pdf", "plan.json"]);
-    assert_eq!(names(&out.join("drawings")).len(), 14);
+    let drawings = names(&out.join("drawings"));
+    for what in ["side-view", "load-chart", "stand-field", "boom-movement"] {
+        assert_eq!(drawings.iter().filter(|n| n.ends_with(&format!("-{what}.svg"))).count(), 7, "{what}: {drawings:?}");
+    }
+    assert_eq!(drawings.len(), 28);
     assert!(fs::read(out.join("plan-sheet.pdf")).unwrap().starts_with(b"%PDF"));
     let plan: planning::Plan = serde_json::from_slice(&fs::read(out.join("plan.json")).unwrap()).unwrap();
     assert_eq!(plan.lifts.len(), 7);
