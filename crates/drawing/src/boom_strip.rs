@@ -153,10 +153,16 @@ fn picture(
     }
     let blade = 0.9 * frame.scale;
     let (sin, cos) = libm::sincos(step.tilt_rad);
-    if step.load.is_empty() {
+    let hung = scene.is_some_and(|s| s.sling.is_some());
+    if step.load.is_empty() && hung {
+        svg.circle((tool.0, tool.1 + 4.0), 3.2, None, Some(Pen::new(Ink::Main, 2.0)));
+    } else if step.load.is_empty() {
         svg.line(tool, (tool.0 + blade * cos, tool.1 - blade * sin), Pen::new(Ink::Main, 2.4));
     } else {
         let load = all(&step.load);
+        if hung && let Some(bounds) = Rect::of(&load) {
+            svg.line(tool, (bounds.x + bounds.w / 2.0, bounds.y), Pen::new(Ink::Main, 1.4));
+        }
         svg.polygon(&load, Some(Ink::Load), None);
         svg.lines(&hatch(&load, 0.0, 5.0), Pen::new(Ink::Soft, 0.6));
         svg.polygon(&load, None, Some(Pen::new(Ink::Main, 1.6)));
