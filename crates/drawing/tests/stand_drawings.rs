@@ -35,7 +35,7 @@ fn the_stand_field_is_to_scale() {
         let x = |east: f64| data(&doc, "data-x0") + (east - data(&doc, "data-east0")) * scale;
         let y = |north: f64| data(&doc, "data-y0") - (north - data(&doc, "data-north0")) * scale;
         // The disc lies at the stand, as large as the plan says.
-        let disc = part(&doc, "tolerance").children().filter(|n| n.tag_name().name() == "circle").next_back().unwrap();
+        let disc = part(&doc, "tolerance").children().rfind(|n| n.tag_name().name() == "circle").unwrap();
         assert!((number(disc, "cx") - x(lift.stand.east_m)).abs() < 0.02);
         assert!((number(disc, "cy") - y(lift.stand.north_m)).abs() < 0.02);
         assert!((number(disc, "r") - 0.35 * scale).abs() < 0.01);
