@@ -248,10 +248,11 @@ fn strip_alternative(lift: &LiftPlan, say: &Say) -> String {
     say.0.render(&ui::STRIP_ALT.with("lift", lift.name.as_str()).with("steps", movement.steps.len()))
 }
 
-/// Whether the stand was stated or found, and how far off it may be.
+/// Whether the stand was stated or found, and how far off it may be; nothing for a lift that is refused.
 fn told(lift: &LiftPlan, say: &Say) -> Vec<Fact> {
-    let from = say.fact(ui::STAND_FROM, say.message(&lift.stand_from_told()));
-    std::iter::once(from).chain(lift.stand_off_told().iter().map(|f| said_fact(f, say))).collect()
+    let off = lift.stand_off_told();
+    let from = (!off.is_empty()).then(|| say.fact(ui::STAND_FROM, say.message(&lift.stand_from_told())));
+    from.into_iter().chain(off.iter().map(|f| said_fact(f, say))).collect()
 }
 
 /// Number, place with heading, verdict with what governs, how far off it may be.

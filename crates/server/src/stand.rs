@@ -42,7 +42,7 @@ pub(crate) fn position(w: Wording, stand: &StandSummary) -> FactView {
     fact(w, ui::POSITION, place(w, stand.east_m, stand.north_m))
 }
 
-/// Where the stand comes from, and how far off it may be.
+/// Whether the stand was stated or found, and how far off it may be.
 pub(crate) fn told(w: Wording, lift: &LiftPlan) -> Vec<FactView> {
     let from = fact(w, ui::STAND_FROM, w.render(&lift.stand_from_told()));
     std::iter::once(from).chain(lift.stand_off_told().iter().map(|f| said(w, f))).collect()

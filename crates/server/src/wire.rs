@@ -159,7 +159,7 @@ pub(crate) struct LiftView {
     pub(crate) findings: Vec<FindingView>,
     /// What the operator does, in order.
     pub(crate) steps: Vec<String>,
-    /// Where the stand comes from, and how far off it may be; only the first for a lift that is refused.
+    /// Whether the stand was stated or found, and how far off it may be; only the first for a lift that is refused.
     pub(crate) stand_told: Vec<FactView>,
     /// Other stands that work, the best first.
     pub(crate) other_stands: Vec<OtherStandView>,
