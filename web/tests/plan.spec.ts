@@ -199,7 +199,7 @@ test('other stands and how far off the stand may be are told in words', async ({
   const rows = page.locator('[data-other-stands] > li');
   await expect(rows).toHaveCount(lift.other_stands.length);
   for (const [i, stand] of lift.other_stands.entries()) {
-    for (const said of [stand.verdict.word, stand.position, stand.heading, stand.governs, stand.off]) await expect(rows.nth(i)).toContainText(said);
+    for (const said of [stand.verdict.word, stand.at, stand.governs, stand.off]) await expect(rows.nth(i)).toContainText(said);
   }
   expect(lift.stand_told).toHaveLength(3);
   const stand = page.locator('section').filter({ has: page.getByRole('heading', { name: 'Stand', exact: true }) });

@@ -43,11 +43,11 @@ pub fn boom_strip(lift: &LiftPlan, wording: &Wording, style: &Style) -> String {
             .with("check", words.check(&smallest.check))
             .with("reserve", words.reserve(smallest.reserve))
             .with("step", step + 1);
+        least_mark(&mut svg, (20.0, top + line_height(SIZE) - 8.0));
         for line in wrap(&words.say(said), SIZE, true, width - 44.0, 3) {
             top += line_height(SIZE);
             svg.text((34.0, top - 4.0), &line, Type::plain(SIZE).bold());
         }
-        least_mark(&mut svg, (20.0, top - 8.0));
         top += 6.0;
     }
     for (row, steps) in movement.steps.chunks(columns).enumerate() {

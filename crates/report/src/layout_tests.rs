@@ -213,7 +213,10 @@ fn pages_are_few_and_none_is_nearly_empty() {
         for lift in &plan.lifts {
             for change in &lift.changes {
                 let on = text.iter().position(|t| t.contains(&say(change))).expect("a change is not printed");
-                assert!(text[on].contains(&wording.verdict_means(lift.verdict)), "{change:?} is not beside the verdict");
+                assert!(
+                    text[on].contains(&wording.verdict_means(lift.verdict)),
+                    "{change:?} is not beside the verdict"
+                );
             }
             for [name, said] in lift.stand_off_told() {
                 let said: String = say(&said).chars().take(24).collect();

@@ -258,7 +258,7 @@ fn told(lift: &LiftPlan, say: &Say) -> Vec<Fact> {
 /// Number, place with heading, verdict with what governs, how far off it may be.
 fn other_stand(number: usize, stand: &FoundStand, say: &Say) -> [String; 4] {
     let length = |m: f64| Quantity::new(m, Dimension::Length);
-    let at = ui::EAST_NORTH.with("east", length(stand.east_m)).with("north", length(stand.north_m));
+    let at = ui::OTHER_AT.with("east", length(stand.east_m)).with("north", length(stand.north_m));
     let heading = ui::HEADING_COMPASS
         .with("heading", quantity::degrees(stand.heading_deg))
         .with("compass", compass(stand.heading_deg));
@@ -269,7 +269,7 @@ fn other_stand(number: usize, stand: &FoundStand, say: &Say) -> [String; 4] {
     };
     let turn = Quantity::new(stand.tolerance.turn_rad, Dimension::Angle);
     let off = ui::STAND_OFF_BY.with("disc", length(stand.tolerance.disc_m)).with("turn", turn);
-    let at = format!("{}; {} {}", say.message(&at), say.0.text(ui::HEADING), say.message(&heading));
+    let at = say.message(&at.with("heading", heading));
     let worth = format!("{}: {}", say.0.verdict(stand.verdict), say.message(&governs));
     [number.to_string(), at, worth, say.message(&off)]
 }

@@ -170,11 +170,9 @@ impl Page {
             for stand in &lift.other_stands {
                 let _ = write!(
                     self.out,
-                    "<li><strong>{verdict}</strong>: {position}, {heading_word} {heading}; {governs}; {off}</li>",
+                    "<li><strong>{verdict}</strong>: {at}; {governs}; {off}</li>",
                     verdict = Escaped(&stand.verdict.word),
-                    position = Escaped(&stand.position),
-                    heading_word = self.word(ui::HEADING),
-                    heading = Escaped(&stand.heading),
+                    at = Escaped(&stand.at),
                     governs = Escaped(&stand.governs),
                     off = Escaped(&stand.off),
                 );

@@ -52,14 +52,14 @@ pub(crate) fn told(w: Wording, lift: &LiftPlan) -> Vec<FactView> {
 pub(crate) fn other_stand(w: Wording, stand: &FoundStand) -> OtherStandView {
     let turn = Quantity::new(stand.tolerance.turn_rad, Dimension::Angle);
     let off = ui::STAND_OFF_BY.with("disc", metres(stand.tolerance.disc_m)).with("turn", turn);
+    let at = ui::OTHER_AT.with("east", metres(stand.east_m)).with("north", metres(stand.north_m));
     let check = w.check(&stand.governing);
     let governs = match stand.reserve {
         Some(reserve) => ui::OTHER_GOVERNS_LEFT.with("check", check).with("reserve", w.reserve(reserve)),
         None => ui::OTHER_GOVERNS.with("check", check),
     };
     OtherStandView {
-        position: place(w, stand.east_m, stand.north_m),
-        heading: heading(w, stand.heading_deg),
+        at: w.render(&at.with("heading", heading(w, stand.heading_deg))),
         verdict: verdict(w, stand.verdict),
         governs: w.render(&governs),
         off: w.render(&off),

@@ -197,10 +197,8 @@ pub(crate) struct FactView {
 /// Another stand that works for a lift. Its number is its place in the list, as in the picture.
 #[derive(Debug, Serialize, ToSchema)]
 pub(crate) struct OtherStandView {
-    /// East and north of the middle of the front axle.
-    pub(crate) position: String,
-    /// Where the machine heads.
-    pub(crate) heading: String,
+    /// East and north of the middle of the front axle, and where the machine heads.
+    pub(crate) at: String,
     pub(crate) verdict: VerdictView,
     /// The check that governs there, and the least that is left of those that go with the place.
     pub(crate) governs: String,

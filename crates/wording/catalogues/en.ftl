@@ -3604,6 +3604,7 @@ ui-north-coordinate = North
 ui-other-stands-note = Checked whole for this lift. Put one into the job and plan again before it is used.
 ui-changes-note = Each was tried by looking for stands again. Change the job and plan again before anything is lifted.
 ui-stand-from = Stated or found
+ui-other-at = { $east } east, { $north } north, heading { $heading }
 ui-other-governs = { $check } governs
 ui-other-governs-left = { $check } governs; the place itself leaves at least { $reserve }
 ui-way = Way in and out

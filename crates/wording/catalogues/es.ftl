@@ -3658,6 +3658,7 @@ ui-north-coordinate = Norte
 ui-other-stands-note = Comprobados por completo para este izado. Póngalo en el trabajo y planifique de nuevo antes de usarlo.
 ui-changes-note = Cada cambio se probó buscando emplazamientos de nuevo. Cambie el trabajo y planifique otra vez antes de izar nada.
 ui-stand-from = Indicado o hallado
+ui-other-at = { $east } este, { $north } norte, rumbo { $heading }
 ui-other-governs = manda: { $check }
 ui-other-governs-left = manda: { $check }; el lugar deja al menos { $reserve }
 ui-way = Camino de entrada y salida

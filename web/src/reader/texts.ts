@@ -50,7 +50,6 @@ export type UiText =
   | 'ui-other-stands-note'
   | 'ui-changes'
   | 'ui-changes-note'
-  | 'ui-heading'
   | 'ui-way'
   | 'ui-wheel-forces'
   | 'ui-cautions'

@@ -20,6 +20,9 @@ pub(crate) enum FieldLook {
 /// Hatching: degrees, spacing in px, dash.
 type Family = (f64, f64, &'static str);
 
+/// An outline smaller than this has a thin edge only, px.
+const SPECK: f64 = 16.0;
+
 /// Rows of dots: nobody knows what is there.
 const UNKNOWN: (Ink, &[Family]) = (Ink::Soft, &[(0.0, 8.0, "1.6 6.4")]);
 
@@ -106,8 +109,19 @@ pub(super) fn draw(svg: &mut Svg, rings: &[Vec<Px>], look: FieldLook) {
         let width = if dash.is_empty() { 0.9 } else { 1.6 };
         svg.lines(&hatch_rings(rings, *degrees, *spacing), Pen::dashed(ink, width, dash));
     }
-    let edge = if look.passes() { Pen::new(Ink::Main, 2.2) } else { Pen::new(Ink::Soft, 0.7) };
-    svg.rings(rings, None, Some(edge));
+    if !look.passes() {
+        svg.rings(rings, None, Some(Pen::new(Ink::Soft, 0.7)));
+        return;
+    }
+    // Specks would be nothing but edge.
+    let speck = |ring: &&Vec<Px>| Rect::of(ring).is_none_or(|b| b.w.max(b.h) < SPECK);
+    let (specks, whole): (Vec<_>, Vec<_>) = rings.iter().partition(speck);
+    for (rings, width) in [(specks, 0.9), (whole, 2.2)] {
+        let rings: Vec<Vec<Px>> = rings.into_iter().cloned().collect();
+        if !rings.is_empty() {
+            svg.rings(&rings, None, Some(Pen::new(Ink::Main, width)));
+        }
+    }
 }
 
 /// The swatch of a kind.

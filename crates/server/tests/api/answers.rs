@@ -155,8 +155,7 @@ async fn where_else_to_stand_and_the_way_there_are_told() {
     let other = &lift["other_stands"][0];
     assert_eq!(other["verdict"]["code"], "go-with-conditions");
     let said = |key: &str| other[key].as_str().unwrap().replace('\u{a0}', " ");
-    assert_eq!(said("position"), "14.20 m east, 9.30 m north");
-    assert_eq!(said("heading"), "180.0° (south)");
+    assert_eq!(said("at"), "14.20 m east, 9.30 m north, heading 180.0° (south)");
     assert!(said("governs").contains("Load chart") && said("governs").contains("17 %"), "{}", said("governs"));
     assert!(said("off").contains("0.25 m") && said("off").contains("3.0°"), "{}", said("off"));
     // The way in is told stretch by stretch, the way out by what is in it.
