@@ -1,9 +1,9 @@
 //! Steps that the search takes, and which poses count as the same.
 
 use crate::clear::Spreaded;
-use crate::{DriveMap, Gear, Motion, PlanPose, Settings, Steering, Vehicle, wrapped};
+use crate::{DriveMap, Gear, Motion, PlanPose, Settings, Steering, Vehicle};
 use core::f64::consts::TAU;
-use geometry::DVec2;
+use geometry::{DVec2, wrapped};
 
 /// A step with where it leads, worked out once.
 #[derive(Debug, Clone)]

@@ -38,7 +38,7 @@ pub use drive_map::{DriveMap, Going, Margin, Underway};
 pub use grid_map::GridMap;
 pub use motion::Motion;
 pub use no_route::{Narrow, NoRoute};
-pub use plan_pose::{PlanPose, wrapped};
+pub use plan_pose::PlanPose;
 pub use raster::{Raster, RasterFrame};
 pub use reeds_shepp::{Bend, Word, distance, shortest, words};
 pub use route::{Leg, OnWay, Route};

@@ -1,8 +1,7 @@
 //! One way of driving with the wheels held: an arc, a straight, a crab's slant.
 
-use crate::plan_pose::wrapped;
 use crate::{Gear, PlanBox, PlanPose, Spread, Steering, Vehicle};
-use geometry::DVec2;
+use geometry::{DVec2, wrapped};
 
 /// A stretch driven with the wheels held.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -35,18 +35,3 @@ impl PlanPose {
         self.at.is_finite() && self.heading.is_finite()
     }
 }
-
-/// The same angle in `[-π, π)`, rad.
-pub fn wrapped(angle: f64) -> f64 {
-    use core::f64::consts::{PI, TAU};
-    let turns = ((angle + PI) / TAU).floor();
-    let a = angle - turns * TAU;
-    // Round-off of the product may end a hair outside.
-    if a >= PI {
-        a - TAU
-    } else if a < -PI {
-        a + TAU
-    } else {
-        a
-    }
-}

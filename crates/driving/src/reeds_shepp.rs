@@ -7,8 +7,8 @@
 //!
 //! Inside, lengths are in radii and the start is the origin looking along x.
 
-use crate::plan_pose::wrapped;
 use crate::{PlanPose, word_formulas};
+use geometry::wrapped;
 
 /// What a piece of a word does.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]

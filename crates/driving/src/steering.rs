@@ -71,16 +71,6 @@ pub struct Turning {
 }
 
 impl Turning {
-    /// Least radius of the pivot's way from that of the outermost tyre's outer face, as makers give it:
-    /// `R = √(R_o² − a²) − b`, `a` the distance of the steered wheel from the pivot along the machine, `b`
-    /// from the middle to the tyre's outer face, all m. `None` where no turn fits.
-    ///
-    /// With two wheels `a` is the wheelbase; with four half of it.
-    pub fn pivot_radius(outer: f64, along: f64, half_width: f64) -> Option<f64> {
-        let radius = (outer * outer - along * along).sqrt() - half_width;
-        (radius > 0.0).then_some(radius)
-    }
-
     /// Least radius of the pivot's way in a mode, m; `None` in crab and where it cannot.
     pub fn radius(&self, steering: Steering) -> Option<f64> {
         let radius = match steering {

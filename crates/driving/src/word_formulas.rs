@@ -1,8 +1,8 @@
 //! The formulas of the words' families. Lengths in radii; start at the origin along x.
 
-use crate::plan_pose::wrapped;
 use crate::reeds_shepp::{Bend, Word};
 use core::f64::consts::{FRAC_PI_2, PI};
+use geometry::wrapped;
 
 /// Round-off of an angle that is exactly 0 may fall below it; a piece that short is none.
 const NOTHING: f64 = 1e-9;

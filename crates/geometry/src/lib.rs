@@ -21,5 +21,5 @@ pub use distance_segment_box::distance_segment_box;
 pub use distance_segment_segment::distance_segment_segment;
 pub use distance_solid_solid::{distance_box_box, distance_solid_solid};
 pub use glam::{DMat3, DVec2, DVec3};
-pub use pose::{Pose, heading_from_degrees, heading_to_degrees};
+pub use pose::{Pose, heading_from_degrees, heading_to_degrees, wrapped};
 pub use solid::{Capsule, OrientedBox, Segment, Solid, distance_segment_solid};

@@ -64,6 +64,21 @@ pub fn heading_to_degrees(ccw_from_east: f64) -> f64 {
     (90.0 - ccw_from_east.to_degrees()).rem_euclid(360.0)
 }
 
+/// The same angle in `[-π, π)`, rad.
+pub fn wrapped(angle: f64) -> f64 {
+    use core::f64::consts::{PI, TAU};
+    let turns = ((angle + PI) / TAU).floor();
+    let a = angle - turns * TAU;
+    // Round-off of the product may end a hair outside.
+    if a >= PI {
+        a - TAU
+    } else if a < -PI {
+        a + TAU
+    } else {
+        a
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -72,6 +87,18 @@ mod tests {
     fn headings_turn_round_and_back() {
         assert!((heading_from_degrees(90.0)).abs() < 1e-12, "east is zero inside");
         assert!((heading_to_degrees(heading_from_degrees(217.5)) - 217.5).abs() < 1e-9);
+    }
+
+    #[test]
+    fn an_angle_is_wrapped_to_half_a_turn_either_way() {
+        use core::f64::consts::{PI, TAU};
+        for (angle, same) in
+            [(0.3, 0.3), (-0.3, -0.3), (PI, -PI), (4.0, 4.0 - TAU), (-9.0, -9.0 + TAU), (100.5 * PI, 0.5 * PI)]
+        {
+            let got = wrapped(angle);
+            assert!((got - same).abs() < 1e-9 && (-PI..PI).contains(&got), "{angle}: {got}");
+        }
+        assert!(wrapped(f64::NAN).is_nan());
     }
 
     #[test]

@@ -9,7 +9,7 @@
     reason = "a bench reads the clock"
 )]
 
-use planning::{FieldSpec, SetBacks, StandField, StandSearch, Worker, check_plain_movement};
+use planning::{FieldSpec, SetBacks, StandField, StandSearch, WeighedField, Worker, check_plain_movement};
 use std::collections::BTreeMap;
 use std::time::Instant;
 
@@ -32,6 +32,52 @@ fn by_threads(search: &StandSearch<'_>, threads: usize) -> StandField {
         field.fill(answers);
     }
     field
+}
+
+/// The first answer of a field that keeps what weight does not change, and those for other weights.
+fn again(job: &planning::Job, lift: usize) {
+    let go_on = &mut |_: &StandField, _, _| std::ops::ControlFlow::Continue(());
+    let mut kept = WeighedField::new(job, &job.lifts[lift], FieldSpec::default()).unwrap();
+    let start = Instant::now();
+    kept.run(go_on);
+    let first = start.elapsed().as_secs_f64();
+    let mut other = job.clone();
+    let load = job.lifts[lift].load;
+    let own = job.loads[load].mass_kg;
+    for share in [0.95, 1.05, 0.7] {
+        let mass = evidence::Ranged { low: own.low * share, nominal: own.nominal * share, high: own.high * share };
+        kept.weigh(mass);
+        other.loads[load].mass_kg = mass;
+        let start = Instant::now();
+        let field = kept.run(go_on);
+        let again = start.elapsed().as_secs_f64();
+        let search = StandSearch::new(&other, &other.lifts[lift], FieldSpec::default()).unwrap();
+        assert_eq!(field, by_threads(&search, 2), "another field with the weight changed");
+        println!(
+            "    the load at {share}: {:.0} ms after a first answer of {:.0} ms: {:.1} times less",
+            again * 1e3,
+            first * 1e3,
+            first / again
+        );
+    }
+}
+
+/// Three sizes of cells: time a cell.
+fn growth(job: &planning::Job, lift: usize) {
+    let mut of_finest = None;
+    for cell in [0.05, 0.1, 0.2] {
+        let search = StandSearch::new(job, &job.lifts[lift], FieldSpec { radius: 15.0, cell }).unwrap();
+        let start = Instant::now();
+        let field = by_threads(&search, 1);
+        let each = start.elapsed().as_secs_f64() / field.grid.count() as f64;
+        let finest = *of_finest.get_or_insert(each);
+        println!(
+            "    cells of {cell} m: {} cells, {:.2} µs each, {:.2} of the finest",
+            field.grid.count(),
+            each * 1e6,
+            each / finest
+        );
+    }
 }
 
 fn main() {
@@ -89,6 +135,8 @@ fn main() {
             each * cells as f64 / one,
             each * cells as f64 / two,
         );
+        again(job, lift);
+        growth(job, lift);
         for (reason, area) in field.why_not() {
             println!("    {reason:?} {area:.1} m²");
         }

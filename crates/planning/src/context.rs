@@ -42,14 +42,15 @@ impl<'a> Context<'a> {
     /// `None` if an index of the lift points nowhere (a job that was not read by `jobfile`).
     pub(crate) fn new(job: &'a Job, lift: &'a Lift) -> Option<Self> {
         let unit = job.machines.get(lift.machine)?;
-        let mut ctx = Self {
+        let load = job.loads.get(lift.load)?;
+        let ctx = Self {
             job,
             lift,
             stand: lift.stand,
             unit,
             machine: &unit.machine,
             attachment: unit.machine.attachment(&lift.attachment),
-            load: job.loads.get(lift.load)?,
+            load,
             landing: job.landings.get(lift.landing)?,
             policy: &job.policy,
             landing_known: None,
@@ -59,9 +60,16 @@ impl<'a> Context<'a> {
             leans: 0.0,
             turns: None,
         };
-        ctx.lowered = crate::checks::tyres::lowered(&ctx);
-        ctx.landing_known = crate::checks::landing::known(&ctx);
-        Some(ctx)
+        Some(ctx.with_load(load))
+    }
+
+    /// The same with another load.
+    pub(crate) fn with_load(mut self, load: &'a Load) -> Self {
+        self.load = load;
+        self.landing_known = None;
+        self.lowered = crate::checks::tyres::lowered(&self);
+        self.landing_known = crate::checks::landing::known(&self);
+        self
     }
 
     /// What is known of the landing's strength.

@@ -69,7 +69,7 @@ pub use set_backs::{LineOf, SetBackLine, SetBacks, lift_lines, planning_lines};
 pub use soil_area::{GroundFactors, SiteMat, SoilArea};
 pub use stand_field::{
     FieldCell, FieldGrid, FieldKind, FieldScene, FieldSpec, FieldState, FoundStand, ORDER, Reason, StandField,
-    StandSearch, StandTolerance, Worker, best_stands, refused_first,
+    StandSearch, StandTolerance, WeighedField, Worker, best_stands, refused_first,
 };
 pub use told::Fact;
 pub use tolerance::{Borne, STEPS, Tolerance, ToleranceOf};

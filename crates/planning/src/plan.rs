@@ -103,6 +103,9 @@ pub struct LiftPlan {
     /// Whether the stand was stated or found.
     #[serde(default)]
     pub stand_from: crate::StandFrom,
+    /// The lift before it, by its id, whose stand it shares; `null` for a stand of its own.
+    #[serde(default)]
+    pub shares_stand_with: Option<String>,
     /// How far off the stand may be; `null` for a no-go.
     #[serde(default)]
     pub stand_tolerance: Option<crate::StandTolerance>,

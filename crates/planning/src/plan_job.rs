@@ -18,7 +18,10 @@ use sha2::{Digest, Sha256};
 /// same engine version, same plan.
 pub fn plan(job: &Job) -> Plan {
     let mut set_backs = SetBacks::default();
-    let chosen: Vec<Chosen> = job.lifts.iter().map(|l| choose(job, l, &mut set_backs)).collect();
+    let mut chosen: Vec<Chosen> = Vec::with_capacity(job.lifts.len());
+    for lift in &job.lifts {
+        chosen.push(choose(job, lift, &chosen, &mut set_backs));
+    }
     // What was seen of an attachment holds from lift to lift on one machine: as they are done, not as they were stated.
     let done = Job { lifts: chosen.iter().map(|c| c.lift.clone()).collect(), ..job.clone() };
     let mut plan = of_lifts(&done, |i, set_backs| plan_lift(&done, chosen[i].clone(), true, set_backs));
@@ -118,7 +121,8 @@ fn warning_at(fault: &evidence::Fault) -> Message {
     }
 }
 
-fn plan_lift(job: &Job, chosen: Chosen, looks_around: bool, set_backs: &mut SetBacks) -> LiftPlan {
+fn plan_lift(job: &Job, mut chosen: Chosen, looks_around: bool, set_backs: &mut SetBacks) -> LiftPlan {
+    let known_way = chosen.way.take();
     let lift = &chosen.lift;
     let stand = StandSummary {
         east_m: lift.stand.at.x,
@@ -144,7 +148,7 @@ fn plan_lift(job: &Job, chosen: Chosen, looks_around: bool, set_backs: &mut SetB
     wind::add_turn(&mut findings, &tolerances);
     let asks = looks_around && check.verdict() != Verdict::NoGo;
     let stand_tolerance = asks.then(|| stand_field::tolerance(&check.ctx, set_backs));
-    let way = if asks { lift_way::way(&check.ctx) } else { None };
+    let way = if asks { known_way.or_else(|| lift_way::way(&check.ctx)) } else { None };
     findings.extend(way.as_ref().map(|w| lift_way::finding(&check.ctx, w)));
     findings.extend(stand_finding(&check, &chosen, stand_tolerance.as_ref()));
     let verdict = findings.iter().map(|f| f.status).max().map_or(Verdict::NoGo, Into::into).max(check.verdict());
@@ -180,6 +184,7 @@ fn plan_lift(job: &Job, chosen: Chosen, looks_around: bool, set_backs: &mut SetB
         wheels: check.statics.as_ref().map_or_else(Vec::new, |s| ground::wheel_forces(ctx, s)),
         tolerances: if refused { Vec::new() } else { tolerances },
         stand_from: chosen.from,
+        shares_stand_with: chosen.shared.and_then(|i| job.lifts.get(i)).map(|l| l.id.clone()),
         stand_tolerance: stand_tolerance.filter(|_| !refused),
         field: chosen.scene(),
         plan_view: Some(plan_view(ctx)),
@@ -299,6 +304,7 @@ fn unresolved(job: &Job, lift: &Lift, stand: StandSummary) -> LiftPlan {
         wheels: Vec::new(),
         tolerances: Vec::new(),
         stand_from: crate::StandFrom::default(),
+        shares_stand_with: None,
         stand_tolerance: None,
         field: None,
         plan_view: None,

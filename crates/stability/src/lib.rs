@@ -68,8 +68,8 @@ pub use stopping::{
     REACTION, STEEL_ON_STEEL, SURE_BRAKING, WOOD_ON_STEEL, coasting_distance, friction_for_load, stopping_distance,
 };
 pub use sudden::{
-    Criterion, Sudden, load_dropped, lowered, stop_of_lowering, surely_borne, wheel_drop, worst_wheel_drop,
-    worst_wheel_drop_on_springs,
+    Criterion, Sudden, load_dropped, lowered, stop_of_lowering, surely_borne, surely_borne_by_all, wheel_drop,
+    worst_wheel_drop, worst_wheel_drop_on_springs,
 };
 pub use support::{RearAxleState, Support, TippingLine, TipsOver, tipping_lines};
 pub use tilting_platform::{

@@ -133,10 +133,7 @@ pub fn surely_borne(
     line: &TippingLine,
 ) -> bool {
     let wind = overturning / G * ROUND;
-    let left = |masses: &Masses| {
-        let a = arm(masses, line).1;
-        (least_held(gravities, a) - wind, a.length())
-    };
+    let left = |masses: &Masses| left(masses, gravities, wind, line);
     let stopped = |more: f64| left(&loaded.pressing(moving.0, moving.1, more)).0 > 0.0;
     let off = |times: f64| left(&loaded.pressing(load.mass, load.at * load.mass, -times));
     let (held, size) = off(1.0);
@@ -149,6 +146,30 @@ pub fn surely_borne(
         && off(2.0).0 > 0.0
         && held > 0.0
         && held * held > size * load.mass * flex * ROUND
+}
+
+/// The least moment that holds, without the wind's, and the arm's length.
+fn left(masses: &Masses, gravities: &[DVec3], wind: f64, line: &TippingLine) -> (f64, f64) {
+    let a = arm(masses, line).1;
+    (least_held(gravities, a) - wind, a.length())
+}
+
+/// True where [`surely_borne`] holds for every load from none to that one at its place, with no more than `flex` under each.
+/// `loaded` and the second of `moving` are with all of it, `bare` and the first without. False says nothing.
+///
+/// The moment that holds is linear in the load's mass, and the least of several is concave: what is left at both ends is left
+/// between. Without the load at once the machine is the same whatever it weighed, and what it sets free grows with it.
+pub fn surely_borne_by_all(
+    [bare, loaded]: [&Masses; 2],
+    gravities: &[DVec3],
+    overturning: f64,
+    load: (LoadOnBoom, f64),
+    (moving, more): ([(f64, DVec3); 2], f64),
+    line: &TippingLine,
+) -> bool {
+    let wind = overturning / G * ROUND;
+    let stopped = |more: f64| left(&bare.pressing(moving[0].0, moving[0].1, more), gravities, wind, line).0 > 0.0;
+    surely_borne(loaded, gravities, overturning, load, (moving[1], more), line) && stopped(more) && stopped(-more)
 }
 
 /// Wheels that drop suddenly by `drop` (m, ≥ 0: front left, front right, rear left, rear right): a rut,

@@ -84,6 +84,7 @@ pub(crate) fn bricks() -> LiftPlan {
         ],
         tolerances: tolerances(),
         stand_from: planning::StandFrom::Found,
+        shares_stand_with: None,
         stand_tolerance: Some(StandTolerance {
             disc_m: 0.35,
             disc_by: Some(Reason::Line),

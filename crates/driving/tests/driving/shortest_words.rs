@@ -1,7 +1,8 @@
 //! Reeds-Shepp's words: against OMPL's lengths, and each word against its end.
 
 use crate::seeded::SplitMix64;
-use driving::{PlanPose, shortest, words, wrapped};
+use driving::{PlanPose, shortest, words};
+use geometry::wrapped;
 use std::f64::consts::PI;
 
 const LENGTHS: &str = include_str!("../../../../validation/driving/shortest_words.csv");

@@ -6,7 +6,7 @@ use crate::context::Context;
 use crate::posed::{NotPosed, Posed};
 use crate::{Stand, StandsOn, Task, text};
 use evidence::{Finding, Source, Status};
-use geometry::{DVec2, DVec3};
+use geometry::{DVec2, DVec3, wrapped};
 use quantity::{Dimension, Quantity};
 use site::PlanArea;
 
@@ -56,18 +56,7 @@ fn approach_from(ctx: &Context<'_>, target: DVec3, withdrawal: Option<(f64, f64)
 
 /// Whether the boom points at the landing as it should, without the machine's own room beside it.
 pub(crate) fn pointed(ctx: &Context<'_>, target: DVec3, withdrawal: Option<(f64, f64)>) -> Approach {
-    let turn = ctx.landing.approach.map(|a| {
-        let full = core::f64::consts::TAU;
-        let off = libm::fmod(ctx.stand.heading - a.heading, full);
-        let off = if off > full / 2.0 {
-            off - full
-        } else if off < -full / 2.0 {
-            off + full
-        } else {
-            off
-        };
-        (off.abs(), a.tolerance)
-    });
+    let turn = ctx.landing.approach.map(|a| (wrapped(ctx.stand.heading - a.heading).abs(), a.tolerance));
     // The load lies square to the machine: turned against the landing it takes more room. Without a
     // stated direction the landing's smaller side counts for both.
     let (sin, cos) = libm::sincos(turn.map_or(0.0, |(off, _)| off));

@@ -258,18 +258,40 @@ fn worst_place(ctx: &Context<'_>, posed: &Posed, chart: &Chart) -> Option<(Place
         .min_by(|(_, a), (_, b)| a.capacity.unwrap_or(-1.0).total_cmp(&b.capacity.unwrap_or(-1.0)))
 }
 
+/// What the chart leaves for a load at a stand, whatever it weighs.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) struct Leaves {
+    /// Least capacity that counts over the movement, kg; `None`: not permitted, no chart, or out of reach.
+    capacity: Option<f64>,
+    /// The load's centre lies higher than the chart's test load.
+    high: bool,
+}
+
+impl Leaves {
+    /// The greatest mass that it does not refuse, kg; `None`: it refuses any.
+    pub(crate) fn capacity(self) -> Option<f64> {
+        self.capacity
+    }
+
+    /// Its status for a load of that mass, kg.
+    pub(crate) fn status(self, mass: f64) -> Status {
+        let Some(capacity) = self.capacity else { return Status::NoGo };
+        let status = within(mass, capacity);
+        if status == Status::Go && self.high { Status::Condition } else { status }
+    }
+}
+
+pub(crate) fn leaves(ctx: &Context<'_>, posed: &Posed) -> Leaves {
+    let Some(chart) = choose(ctx, Some(posed)) else { return Leaves { capacity: None, high: false } };
+    let capacity = worst(ctx, posed, chart).and_then(|r| r.capacity);
+    Leaves { capacity, high: load_is_high(ctx, chart) }
+}
+
 pub(crate) fn status(ctx: &Context<'_>, posed: Result<&Posed, &NotPosed>) -> Status {
-    let Some(chart) = choose(ctx, posed.ok()) else { return Status::NoGo };
-    let Ok(posed) = posed else { return Status::CannotTell };
-    match worst(ctx, posed, chart) {
-        None => Status::NoGo,
-        Some(r) => match r.capacity {
-            None => Status::NoGo,
-            Some(capacity) => {
-                let status = within(ctx.load.mass_kg.high, capacity);
-                if status == Status::Go && load_is_high(ctx, chart) { Status::Condition } else { status }
-            }
-        },
+    match posed {
+        Ok(posed) => leaves(ctx, posed).status(ctx.load.mass_kg.high),
+        Err(_) if choose(ctx, None).is_none() => Status::NoGo,
+        Err(_) => Status::CannotTell,
     }
 }
 

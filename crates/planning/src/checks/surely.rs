@@ -9,14 +9,14 @@ use super::statics::{Tried, aside, load_at, required, shifted, stances, swung, t
 use super::{NEAR, contacts, fitted, sudden, tyres};
 use crate::context::Context;
 use crate::posed::{Posed, tool_point};
-use evidence::Status;
+use evidence::{Ranged, Status};
 use geometry::DVec3;
-use machine::{Attachment, BoomPosition, SupportState};
+use machine::{Attachment, BoomPosition, Load, SupportState};
 use quantity::Si;
 use stability::wind::WindLoad;
 use stability::{
     KeptTilt, LineOnSprings, LinearReactions, LoadOnBoom, Loading, Masses, RearAxleState, Stance, Support,
-    load_dropped, load_factor_on_springs, lowered, surely_borne, tipping_lines,
+    load_dropped, load_factor_on_springs, lowered, surely_borne, surely_borne_by_all, tipping_lines,
 };
 
 /// More than the load factor asks for: it is found to within a ten-thousandth.
@@ -164,6 +164,31 @@ fn told(value: f64, required: f64, near: f64) -> Option<Told> {
 ///
 /// `graded` false: whether it is go or a condition is not asked.
 pub(crate) fn surely(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment, graded: bool) -> Option<Surely> {
+    proven(ctx, posed, attachment, graded, false)
+}
+
+/// Proves it of every load from none to one of that mass (kg) at its place: go, unless `graded` is false. The forces are no
+/// less than under any of them.
+///
+/// Every moment and force is linear in the load's mass, and what is proven at both ends holds between; where only a single
+/// load's numbers would tell, nothing is said.
+pub(crate) fn surely_all(
+    ctx: &Context<'_>,
+    posed: &Posed,
+    attachment: &Attachment,
+    graded: bool,
+    mass_kg: f64,
+) -> Option<Surely> {
+    let load = Load { mass_kg: Ranged { low: 0.0, nominal: mass_kg, high: mass_kg }, ..ctx.load.clone() };
+    // Another movement passes places that go with the weight.
+    if ctx.turns.is_some() || !mass_kg.is_finite() {
+        return None;
+    }
+    let proven = proven(&Context { load: &load, ..*ctx }, posed, attachment, graded, true)?;
+    (!graded || proven.status == Status::Go).then_some(proven)
+}
+
+fn proven(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment, graded: bool, every: bool) -> Option<Surely> {
     let asked = Asked::of(ctx)?;
     let gust = ctx.lift.wind.map(|w| w.gust.si());
     let heavy = ctx.load.mass_kg.high;
@@ -186,13 +211,13 @@ pub(crate) fn surely(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment, 
                 stood.push(Stood::of(ctx, stance, gravities));
             }
             let on = &stood[i];
-            let at = OnBoom { ctx, attachment, boom, on, winds, overturning: on.overturning(winds) };
+            let at = OnBoom { ctx, attachment, boom, on, winds, overturning: on.overturning(winds), every };
             // As [`super::sudden`] asks it: the load at rest, the carriage not shifted.
             let at_rest = if landing { at_rest(ctx, attachment, boom, ahead) } else { Vec::new() };
             for (fitted, under) in on.under.iter().enumerate() {
                 for place in &at_rest {
                     let load = LoadOnBoom { mass: heavy, at: *place };
-                    at.all_at_once(&under.and(of_boom).with(load), load, &mut grade)?;
+                    at.all_at_once(&under.and(of_boom), load, &mut grade)?;
                 }
                 for bare in shifted(under.and(of_boom), attachment, ctx.lift.side_shift) {
                     on.forces.iter().for_each(|by| range.take(by, fitted, &bare));
@@ -244,6 +269,8 @@ struct OnBoom<'c, 'a> {
     winds: (WindLoad, WindLoad),
     /// Moment of either wind about each line, the greater, N·m.
     overturning: [f64; 6],
+    /// Every load from none to the heaviest is asked.
+    every: bool,
 }
 
 impl OnBoom<'_, '_> {
@@ -288,6 +315,9 @@ impl OnBoom<'_, '_> {
             if self.keeps([bare, &with], k, enough) {
                 continue;
             }
+            if self.every {
+                return None;
+            }
             self.tilts(bare, self.winds.1, k, kept, grade)?;
             self.tilts(&with, self.winds.0, k, kept, grade)?;
             let light = LoadOnBoom { mass: self.ctx.load.mass_kg.low, ..load };
@@ -297,7 +327,11 @@ impl OnBoom<'_, '_> {
         }
         let enough = if *grade == Told::Go { asked.factor[1] } else { asked.factor[0] };
         let more = bare.with(LoadOnBoom { mass: load.mass * enough, ..load });
-        if !(0..6).all(|k| self.keeps([&more, &more], k, asked.none)) {
+        let least = if self.every { bare } else { &more };
+        if !(0..6).all(|k| self.keeps([least, &more], k, asked.none)) {
+            if self.every {
+                return None;
+            }
             self.factor(asked, bare, load, grade)?;
         }
         Some(())
@@ -327,16 +361,25 @@ impl OnBoom<'_, '_> {
     }
 
     /// What happens all at once refuses nothing: only go is told from a condition.
-    fn all_at_once(&self, with: &Masses, load: LoadOnBoom, grade: &mut Told) -> Option<()> {
+    fn all_at_once(&self, bare: &Masses, load: LoadOnBoom, grade: &mut Told) -> Option<()> {
         if *grade == Told::Condition {
             return Some(());
         }
-        let moving = lowered(self.ctx.machine, self.attachment, self.boom, Some(load));
+        let with = &bare.with(load);
+        let lowered = |load| lowered(self.ctx.machine, self.attachment, self.boom, load);
+        let moving = lowered(Some(load));
         let flex = sudden::give(self.ctx, load);
         let stop = (moving, sudden::usual_stop());
         for k in 0..6 {
-            let line = &self.on.lines[k].rigid;
-            if surely_borne(with, &self.on.gravities, self.overturning[k], (load, flex), stop, line) {
+            let (line, gravities, overturning) = (&self.on.lines[k].rigid, &self.on.gravities, self.overturning[k]);
+            if self.every {
+                let stop = ([lowered(None), moving], stop.1);
+                if !surely_borne_by_all([bare, with], gravities, overturning, (load, flex), stop, line) {
+                    return None;
+                }
+                continue;
+            }
+            if surely_borne(with, gravities, overturning, (load, flex), stop, line) {
                 continue;
             }
             for gravity in &self.on.gravities {

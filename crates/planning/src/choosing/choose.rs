@@ -2,7 +2,9 @@
 
 use super::combinations::combinations;
 use crate::check::check_lift_with;
-use crate::stand_field::{FieldScene, FieldSpec, FoundStand, StandField, StandSearch, best_stands};
+use crate::context::Context;
+use crate::lift_way::{self, LiftWay};
+use crate::stand_field::{FieldScene, FieldSpec, FoundStand, StandField, StandSearch, best_stands, found_at};
 use crate::{Job, Lift, SetBacks, Stand};
 use core::ops::ControlFlow;
 use evidence::{Status, Verdict};
@@ -33,6 +35,10 @@ pub(crate) struct Chosen {
     pub(crate) field: Option<StandField>,
     /// Stands that work with the chosen equipment, the best first; the chosen one is not among them.
     pub(crate) others: Vec<FoundStand>,
+    /// Index of the lift before it whose stand it is too.
+    pub(crate) shared: Option<usize>,
+    /// Its way, where that was looked for already.
+    pub(crate) way: Option<LiftWay>,
 }
 
 /// Radius that is looked at, m.
@@ -44,6 +50,8 @@ const FIRST_LOOK: f64 = 0.6;
 const CLOSELY: usize = 3;
 /// Stands kept for each lift.
 const KEPT: usize = 3;
+/// Stands nearer to each other than this are one, m.
+const APART: f64 = 1.0;
 
 /// The whole field of a lift in cells of that size, m.
 pub(super) fn field<'a>(job: &'a Job, lift: &'a Lift, cell: f64) -> Option<(StandSearch<'a>, StandField)> {
@@ -54,7 +62,10 @@ pub(super) fn field<'a>(job: &'a Job, lift: &'a Lift, cell: f64) -> Option<(Stan
 
 /// Chooses what the lift leaves to the planner. What it states it keeps: a stated stand also where a better one is found,
 /// unless it is left to the planner and does not work.
-pub(crate) fn choose(job: &Job, lift: &Lift, set_backs: &mut SetBacks) -> Chosen {
+///
+/// `before`: what was chosen for the lifts before it. Where one of their stands is as good as the best, it is taken, so that
+/// fewer places are to be set out and looked after. Of stands to which no way leads the next best is taken.
+pub(crate) fn choose(job: &Job, lift: &Lift, before: &[Chosen], set_backs: &mut SetBacks) -> Chosen {
     let lift = &equipped(job, lift, set_backs);
     let looked = field(job, lift, CELL);
     let mut found = match &looked {
@@ -64,18 +75,53 @@ pub(crate) fn choose(job: &Job, lift: &Lift, set_backs: &mut SetBacks) -> Chosen
         _ => Vec::new(),
     };
     let field = looked.map(|(_, field)| field);
+    let chosen = |lift: Lift, from: StandFrom, others: Vec<FoundStand>| Chosen {
+        lift,
+        from,
+        field,
+        others,
+        shared: None,
+        way: None,
+    };
     let stated = lift.stand.is_chosen();
     let keeps = stated && (!lift.choose.stand || passes(job, lift, set_backs));
     if keeps {
-        let apart = |f: &FoundStand| DVec2::new(f.east_m, f.north_m).distance(lift.stand.at) >= 1.0;
+        let apart = |f: &FoundStand| DVec2::new(f.east_m, f.north_m).distance(lift.stand.at) >= APART;
         found.retain(apart);
-        return Chosen { lift: lift.clone(), from: StandFrom::Stated, field, others: found };
+        return chosen(lift.clone(), StandFrom::Stated, found);
     }
-    if found.is_empty() {
-        return Chosen { lift: lift.clone(), from: StandFrom::Nowhere, field, others: found };
+    let Some(best) = found.first() else { return chosen(lift.clone(), StandFrom::Nowhere, found) };
+    let shared = before.iter().enumerate().find_map(|(i, other)| {
+        let there = &other.lift;
+        let same = (there.machine, there.support, &there.mats) == (lift.machine, lift.support, &lift.mats);
+        let stand = there.stand.is_chosen().then_some(there.stand).filter(|_| same)?;
+        let found = found_at(job, lift, stand, set_backs)?;
+        found.as_good_as(best).then_some((i, found))
+    });
+    let of = shared.as_ref().map(|(i, _)| *i);
+    if let Some((_, there)) = shared {
+        let at = there.stand().at;
+        found.retain(|f| f.stand().at.distance(at) >= APART);
+        found.insert(0, there);
+        found.truncate(KEPT);
     }
-    let stand = found.remove(0).stand();
-    Chosen { lift: lift.from_stand(stand), from: StandFrom::Found, field, others: found }
+    let (taken, way) = reached(job, lift, &found);
+    let stand = found.remove(taken).stand();
+    Chosen { shared: of.filter(|_| taken == 0), way, ..chosen(lift.from_stand(stand), StandFrom::Found, found) }
+}
+
+/// The first of some stands to which a way leads and back, and that way; where none does, the first of all.
+fn reached(job: &Job, lift: &Lift, found: &[FoundStand]) -> (usize, Option<LiftWay>) {
+    let mut first = None;
+    for (i, stand) in found.iter().enumerate() {
+        let there = lift.from_stand(stand.stand());
+        let Some(way) = Context::new(job, &there).and_then(|ctx| lift_way::way(&ctx)) else { break };
+        if way.refused.is_none() {
+            return (i, Some(way));
+        }
+        first.get_or_insert(way);
+    }
+    (0, first)
 }
 
 /// The lift with the best machine, attachment and support state that it leaves to the planner.
@@ -127,7 +173,7 @@ impl Chosen {
     /// Nothing chosen, nothing looked at.
     pub(crate) fn as_stated(lift: &Lift) -> Self {
         let from = if lift.stand.is_chosen() { StandFrom::Stated } else { StandFrom::NotSought };
-        Self { lift: lift.clone(), from, field: None, others: Vec::new() }
+        Self { lift: lift.clone(), from, field: None, others: Vec::new(), shared: None, way: None }
     }
 
     /// The field as the plan keeps it.

@@ -10,6 +10,7 @@ use crate::posed::pose;
 use crate::stand_field::{FieldGrid, FieldSpec, StandSearch};
 use crate::{Job, Lift, Reason, Task, check_name, support_name, text};
 use evidence::{Message, Ranged, Status};
+use geometry::wrapped;
 use machine::Load;
 use quantity::{Dimension, Quantity, Si};
 
@@ -71,8 +72,7 @@ impl RoutineCheck<'_> {
         }
         match aimed(job, lift, &field.grid) {
             Some(straight) => {
-                let full = core::f64::consts::TAU;
-                let off = libm::remainder(stand.heading - straight, full).abs();
+                let off = wrapped(stand.heading - straight).abs();
                 let points = off <= TURNED + SAME;
                 if !points {
                     out.push(text::ROUTINE_OFF_TURNED.with("turn", angle(off)).with("most", angle(TURNED)));

@@ -1,9 +1,9 @@
 //! Which way a machine heads that stands somewhere and is to bring its load to a landing.
 
 use crate::context::Context;
-use crate::posed::aim;
+use crate::posed::{Aimed, aim};
 use crate::{Stand, Task};
-use geometry::DVec2;
+use geometry::{DVec2, wrapped};
 use machine::Attachment;
 use quantity::Si;
 
@@ -40,28 +40,35 @@ impl Aim {
     /// Heading of a machine whose front axle stands there, rad counter-clockwise from east: in plan, and then corrected for
     /// how it stands on its ground, so that the load comes down where it is meant to and not beside it.
     pub(super) fn heading(&self, ctx: &Context<'_>, at: DVec2) -> f64 {
-        let mut heading = self.from(at);
+        let mut there = *ctx;
+        let _ = self.point(&mut there, at);
+        there.stand.heading
+    }
+
+    /// Puts the machine there with that heading, and gives the boom aimed from there, where that was worked out.
+    pub(super) fn point(&self, ctx: &mut Context<'_>, at: DVec2) -> Option<Aimed> {
+        ctx.stand = Stand { at, heading: self.from(at) };
         if at.distance(self.landing) > self.reach {
-            return heading;
+            return None;
         }
         for _ in 0..CORRECTIONS {
-            let Ok(aimed) = aim(&Context { stand: Stand { at, heading }, ..*ctx }) else { break };
+            let aimed = aim(ctx).ok()?;
             let target = aimed.target();
             let off = target.y - self.shift;
             // Also what is not a number ends it.
             if !(off.abs() > NEAR && target.x > 0.0) {
-                break;
+                return Some(aimed);
             }
-            heading = self.within(heading + libm::atan2(off, target.x));
+            ctx.stand.heading = self.within(ctx.stand.heading + libm::atan2(off, target.x));
         }
-        heading
+        None
     }
 
     /// The nearest heading that the landing takes.
     fn within(&self, straight: f64) -> f64 {
         match self.approach {
             None => straight,
-            Some((heading, most)) => heading + off(straight, heading).clamp(-most, most),
+            Some((heading, most)) => heading + wrapped(straight - heading).clamp(-most, most),
         }
     }
 
@@ -74,22 +81,15 @@ impl Aim {
         self.within(straight)
     }
 
+    /// How far a machine that heads so may still be turned to either side before the landing does not take its load, rad;
+    /// infinite where nobody states from where it takes loads.
+    pub(super) fn slack(&self, heading: f64) -> f64 {
+        self.approach.map_or(f64::INFINITY, |(asked, most)| most - wrapped(heading - asked).abs())
+    }
+
     /// True if the landing states from where it takes loads.
     pub(super) fn directed(&self) -> bool {
         self.approach.is_some()
-    }
-}
-
-/// Angle from `to` to `from`, between half a turn to either side, rad.
-fn off(from: f64, to: f64) -> f64 {
-    let full = core::f64::consts::TAU;
-    let off = libm::fmod(from - to, full);
-    if off > full / 2.0 {
-        off - full
-    } else if off < -full / 2.0 {
-        off + full
-    } else {
-        off
     }
 }
 

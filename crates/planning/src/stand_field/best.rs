@@ -1,6 +1,6 @@
 //! The best stands of a field: checked whole, with how far off they may be.
 
-use super::tolerance::{BY_EYE, StandTolerance, tolerance};
+use super::tolerance::{BY_EYE, BY_EYE_TURNED, StandTolerance, tolerance};
 use super::{FieldCell, Reason, StandField, StandSearch};
 use crate::boom_path::turns::Turns;
 use crate::check::{check_lift_with, governing};
@@ -55,8 +55,9 @@ const APART: f64 = 1.5;
 const TRIED: usize = 2;
 
 /// The best stands of a field, the best first, at least 1.5 m from each other: first by verdict, then whether they may be
-/// set out by eye, then by the least reserve of the checks that go with the place. Among the cells that pass those are tried first that have most clear ground
-/// around them, and of these the nearest to the landing; a better one may have been left out.
+/// set out by eye, then by the least reserve of the checks that go with the place. Among the cells that pass those are tried
+/// first at which the machine may be turned to either side as far as a heading set by eye asks, of these those with most clear
+/// ground around them, and of these the nearest to the landing; a better one may have been left out.
 pub fn best_stands(
     job: &Job,
     lift: &Lift,
@@ -69,16 +70,21 @@ pub fn best_stands(
     let mut of = |cells: Vec<usize>| -> Vec<Checked> {
         cells.into_iter().filter_map(|i| checked(job, lift, search.stand(i), set_backs)).collect()
     };
-    let mut checked = of(candidates(field, tried, |cell| cell.placed.is_some_and(|s| s <= Status::Condition)));
+    let mut checked = of(candidates(search, field, tried, |cell| cell.placed.is_some_and(|s| s <= Status::Condition)));
     if checked.is_empty() {
         // Where only the plain movement meets something another one may pass.
-        checked = of(candidates(field, tried, |cell| matches!(cell.by, Some(r) if BY_MOVEMENT.contains(&r))));
+        checked = of(candidates(search, field, tried, |cell| matches!(cell.by, Some(r) if BY_MOVEMENT.contains(&r))));
     }
     checked.sort_by(|a, b| a.verdict.cmp(&b.verdict).then(b.least().total_cmp(&a.least())));
     checked.truncate(count);
     let mut found: Vec<_> = checked.into_iter().filter_map(|c| c.found(job, lift, set_backs)).collect();
     found.sort_by(|a, b| rank(a).cmp(&rank(b)).then(b.least().total_cmp(&a.least())));
     found
+}
+
+/// A place as a found stand; `None` for a no-go there, or if the lift refers to what the job does not have.
+pub(crate) fn found_at(job: &Job, lift: &Lift, stand: Stand, set_backs: &mut SetBacks) -> Option<FoundStand> {
+    checked(job, lift, stand, set_backs)?.found(job, lift, set_backs)
 }
 
 /// A stand whose check was made.
@@ -142,6 +148,11 @@ impl FoundStand {
         sure(self.reserve)
     }
 
+    /// True if another one has no better verdict, and is no easier to set out.
+    pub(crate) fn as_good_as(&self, other: &Self) -> bool {
+        rank(self) <= rank(other)
+    }
+
     /// True if it comes before another one.
     pub(crate) fn better_than(&self, other: &Self) -> bool {
         (rank(self), -self.least()) < (rank(other), -other.least())
@@ -157,7 +168,12 @@ pub(crate) fn led(ctx: &Context<'_>, tolerance: &StandTolerance) -> bool {
 }
 
 /// Cells that may do, most promising first, each at least [`APART`] from those before it.
-fn candidates(field: &StandField, count: usize, may: impl Fn(FieldCell) -> bool) -> Vec<usize> {
+fn candidates(
+    search: &StandSearch<'_>,
+    field: &StandField,
+    count: usize,
+    may: impl Fn(FieldCell) -> bool,
+) -> Vec<usize> {
     let grid = field.grid;
     let mut passing: Vec<_> = field
         .cells()
@@ -165,7 +181,8 @@ fn candidates(field: &StandField, count: usize, may: impl Fn(FieldCell) -> bool)
         .map(|(i, cell)| {
             let clear = clear_around(field, i, &may);
             let steps = (clear.min(ENOUGH) * 10.0).round() as i64;
-            (cell.placed, -steps, grid.at(i).distance(grid.centre), i)
+            let turned = field.directed && search.aim.slack(search.stand(i).heading) < BY_EYE_TURNED - 1e-9;
+            (cell.placed, (turned, -steps), grid.at(i).distance(grid.centre), i)
         })
         .collect();
     passing.sort_by(|a, b| (a.0, a.1).cmp(&(b.0, b.1)).then(a.2.total_cmp(&b.2)).then(a.3.cmp(&b.3)));

@@ -11,6 +11,7 @@
 //! - [`FieldCell`]: one answer; [`FieldCell::NOT_YET`] where nobody has asked yet
 //! - [`StandTolerance`]: how far off a stand may be
 //! - [`best_stands`]: the best of a field, checked whole
+//! - [`WeighedField`]: a field that is asked again for other weights of its load
 //! - [`FieldScene`]: the field as a plan keeps it
 //! - [`Reason`]: what refuses a stand, in order
 
@@ -22,9 +23,10 @@ mod reason;
 mod scene;
 mod search;
 mod tolerance;
+mod weighed;
 
-pub(crate) use best::led;
 pub use best::{FoundStand, best_stands};
+pub(crate) use best::{found_at, led};
 pub(crate) use cell_check::refuses_nothing;
 pub use field::{FieldCell, FieldGrid, StandField};
 pub use reason::{ORDER, Reason, refused_first};
@@ -32,3 +34,4 @@ pub use scene::{FieldKind, FieldScene, FieldState};
 pub use search::{FieldSpec, StandSearch, Worker};
 pub use tolerance::StandTolerance;
 pub(crate) use tolerance::{by_eye, tolerance};
+pub use weighed::WeighedField;

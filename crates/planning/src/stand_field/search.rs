@@ -31,7 +31,7 @@ const MOST_CELLS: f64 = 2001.0;
 /// What one worker keeps from cell to cell: answers beside excavations. Answers do not depend on it.
 #[derive(Debug, Clone, Default)]
 pub struct Worker {
-    set_backs: SetBacks,
+    pub(super) set_backs: SetBacks,
 }
 
 impl Worker {
@@ -49,12 +49,12 @@ const PASSES: [usize; 4] = [8, 4, 2, 1];
 /// The search for stands of one lift: its machine, attachment, support state, load and landing, wherever the lift itself
 /// says that the machine stands.
 pub struct StandSearch<'a> {
-    ctx: Context<'a>,
-    aim: Aim,
-    grid: FieldGrid,
+    pub(super) ctx: Context<'a>,
+    pub(super) aim: Aim,
+    pub(super) grid: FieldGrid,
     everywhere: Vec<(&'static str, Status)>,
     /// The worst of those.
-    floor: Status,
+    pub(super) floor: Status,
 }
 
 impl<'a> StandSearch<'a> {
@@ -68,9 +68,13 @@ impl<'a> StandSearch<'a> {
             return None;
         }
         let grid = FieldGrid { centre: ctx.landing.at, cell: spec.cell, half: half as usize };
+        Some(Self::of(ctx, grid))
+    }
+
+    pub(super) fn of(ctx: Context<'a>, grid: FieldGrid) -> Self {
         let everywhere = everywhere(&ctx);
         let floor = everywhere.iter().map(|(_, s)| *s).max().unwrap_or(Status::Go);
-        Some(Self { aim: Aim::of(&ctx), grid, everywhere, floor, ctx })
+        Self { aim: Aim::of(&ctx), grid, everywhere, floor, ctx }
     }
 
     /// The field before anything is asked.
@@ -88,14 +92,16 @@ impl<'a> StandSearch<'a> {
 
     /// What a stand in cell `i` gives.
     pub fn ask(&self, i: usize, worker: &mut Worker) -> FieldCell {
-        cell_check::answer(&Context { stand: self.stand(i), ..self.ctx }, self.floor, &mut worker.set_backs)
+        let mut ctx = self.ctx;
+        let aimed = self.aim.point(&mut ctx, self.grid.at(i));
+        cell_check::answer(&mut ctx, aimed, self.floor, &mut worker.set_backs)
     }
 
     /// The same with the machine turned from there by so much, rad counter-clockwise.
     pub fn ask_turned(&self, i: usize, turn: f64, worker: &mut Worker) -> FieldCell {
         let Stand { at, heading } = self.stand(i);
         let stand = Stand { at, heading: heading + turn };
-        cell_check::answer(&Context { stand, ..self.ctx }, self.floor, &mut worker.set_backs)
+        cell_check::answer(&mut Context { stand, ..self.ctx }, None, self.floor, &mut worker.set_backs)
     }
 
     /// Every cell of the disc in the order in which a picture of it becomes finer: every eighth in both ways, every fourth,
@@ -119,12 +125,21 @@ impl<'a> StandSearch<'a> {
     /// The whole field by one worker, coarse to fine. `progress` is told the field so far and how many cells are asked of
     /// how many, some hundred times; where it breaks, the rest stays not yet known.
     pub fn run(&self, progress: &mut dyn FnMut(&StandField, usize, usize) -> ControlFlow<()>) -> StandField {
+        self.run_by(&mut |i, worker| self.ask(i, worker), progress)
+    }
+
+    /// The same, each cell asked in another way.
+    pub(super) fn run_by(
+        &self,
+        ask: &mut dyn FnMut(usize, &mut Worker) -> FieldCell,
+        progress: &mut dyn FnMut(&StandField, usize, usize) -> ControlFlow<()>,
+    ) -> StandField {
         let mut field = self.field();
         let order = self.coarse_to_fine();
         let mut worker = Worker::new();
         let mut done = 0;
         for some in order.chunks((order.len() / 128).max(1)) {
-            let answers: Vec<_> = some.iter().map(|i| (*i, self.ask(*i, &mut worker))).collect();
+            let answers: Vec<_> = some.iter().map(|i| (*i, ask(*i, &mut worker))).collect();
             done += answers.len();
             field.fill(answers);
             if progress(&field, done, order.len()).is_break() {

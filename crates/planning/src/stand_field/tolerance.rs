@@ -24,7 +24,7 @@ const WAYS: usize = 16;
 
 /// Below these a stand is to be set out by tape, with a signaller, m and rad (common practice).
 pub(super) const BY_EYE: f64 = 0.3;
-const BY_EYE_TURNED: f64 = 3.0 * core::f64::consts::PI / 180.0;
+pub(super) const BY_EYE_TURNED: f64 = 3.0 * core::f64::consts::PI / 180.0;
 
 /// What a stand must bear to be found by eye, m and rad.
 pub(crate) fn by_eye() -> (f64, f64) {
@@ -88,7 +88,7 @@ fn of_stand(ctx: &Context<'_>, set_backs: &mut SetBacks) -> StandTolerance {
     // As it is pointed, so it would be pointed from beside.
     let turned = heading - aim.heading(ctx, at);
     let mut refused = |stand: Stand| {
-        let cell = cell_check::answer(&Context { stand, ..*ctx }, floor, set_backs);
+        let cell = cell_check::answer(&mut Context { stand, ..*ctx }, None, floor, set_backs);
         let refuses = cell.placed.is_none_or(|s| s > Status::Condition);
         refuses.then(|| cell.by.unwrap_or(Reason::Everywhere))
     };

@@ -228,6 +228,36 @@ fn whole(search: &StandSearch<'_>) -> StandField {
     search.run(&mut |_, _, _| ControlFlow::Continue(()))
 }
 
+/// A field that keeps what weight does not change answers as a new one does, heavier, lighter and back, on soil and beside a
+/// trench too.
+#[test]
+fn a_field_weighed_again_is_a_new_field() {
+    let mut random = Seeded(31);
+    let larger = stork();
+    let mut differ = 0;
+    let coarse = FieldSpec { radius: 10.0, cell: 0.8 };
+    let demos = (0..7).map(|lift| (whole_demo(), lift));
+    let made: Vec<_> = (0..24).map(|_| (job_for(&mut random, &larger), 0)).collect();
+    for (mut job, lift) in demos.chain(made) {
+        let old = job.clone();
+        let mut kept = planning::WeighedField::new(&old, &old.lifts[lift], coarse).unwrap();
+        let load = old.lifts[lift].load;
+        let own = old.loads[load].mass_kg;
+        let mut before = None;
+        for share in [1.0, 0.6, 1.4, 0.2, 3.0, 1.0] {
+            let mass = evidence::Ranged { low: own.low * share, nominal: own.nominal * share, high: own.high * share };
+            kept.weigh(mass);
+            job.loads[load].mass_kg = mass;
+            let again = kept.run(&mut |_, _, _| ControlFlow::Continue(()));
+            let new = whole(&StandSearch::new(&job, &job.lifts[lift], coarse).unwrap());
+            assert_eq!(again, new, "lift {lift} at {share} of {own:?}");
+            differ += usize::from(before.is_some_and(|b| b != again));
+            before = Some(again);
+        }
+    }
+    assert!(differ > 60, "{differ} fields changed with the weight");
+}
+
 #[test]
 fn a_field_cut_short_says_what_is_not_yet_known() {
     let job = demo();

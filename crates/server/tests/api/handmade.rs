@@ -271,6 +271,7 @@ fn lift(id: &str, name: &str, verdict: Verdict, governing: usize, findings: Vec<
         ],
         tolerances: Vec::new(),
         stand_from: planning::StandFrom::Stated,
+        shares_stand_with: None,
         stand_tolerance: None,
         other_stands: Vec::new(),
         field: None,
