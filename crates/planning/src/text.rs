@@ -1737,6 +1737,8 @@ evidence::messages! {
     STAND_FROM_STATED = "stand-from-stated" [];
     /// The stand was looked for and found.
     STAND_FROM_FOUND = "stand-from-found" [];
+    /// It was found for another lift, and serves this one too.
+    STAND_FROM_SHARED = "stand-from-shared" [lift];
     /// It was looked for, and none was found.
     STAND_FROM_NOWHERE = "stand-from-nowhere" [];
     /// Name: how far off its place.

@@ -13,6 +13,9 @@ pub type Fact = [Message; 2];
 impl LiftPlan {
     /// Where its stand comes from.
     pub fn stand_from_told(&self) -> Message {
+        if let Some(lift) = &self.shares_stand_with {
+            return text::STAND_FROM_SHARED.with("lift", lift.as_str());
+        }
         match self.stand_from {
             StandFrom::Stated => text::STAND_FROM_STATED.message(),
             StandFrom::Found => text::STAND_FROM_FOUND.message(),

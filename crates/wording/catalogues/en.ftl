@@ -3612,6 +3612,7 @@ ui-way = Way in and out
 # What every shell tells of stand and way
 stand-from-stated = Stated in the job.
 stand-from-found = None was stated; this is the best that was found.
+stand-from-shared = None was stated; the stand of lift { $lift } serves this one too.
 stand-from-nowhere = None was stated, and none was found.
 off-place-name = Off its place
 off-place = up to { $disc } any way, if the boom is pointed at the landing again from there

@@ -3666,6 +3666,7 @@ ui-way = Camino de entrada y salida
 # Lo que cada salida dice del emplazamiento y del camino
 stand-from-stated = Indicado en el trabajo.
 stand-from-found = No se indicó ninguno; este es el mejor que se halló.
+stand-from-shared = No se indicó ninguno; el emplazamiento del izado { $lift } sirve también para este.
 stand-from-nowhere = No se indicó ninguno y no se halló ninguno.
 off-place-name = Desvío del lugar
 off-place = hasta { $disc } en cualquier sentido, si desde allí se apunta de nuevo la pluma al lugar de descarga

@@ -134,9 +134,10 @@ pub(crate) fn swatch(svg: &mut Svg, look: FieldLook, r: Rect) {
 mod tests {
     use super::*;
 
-    /// Lines that are told apart without colour: other directions, clearly other spacing, or broken otherwise.
-    fn alike(a: &[Family], b: &[Family]) -> bool {
-        a.len() == b.len()
+    /// Lines that are told apart without colour: faint or not, other directions, clearly other spacing, or broken otherwise.
+    fn alike((a_ink, a): (Ink, &[Family]), (b_ink, b): (Ink, &[Family])) -> bool {
+        (a_ink == Ink::Faint) == (b_ink == Ink::Faint)
+            && a.len() == b.len()
             && a.iter().zip(b).all(|(a, b)| {
                 (a.0 - b.0).abs() < 30.0 && a.1 / b.1 < 1.6 && b.1 / a.1 < 1.6 && a.2.is_empty() == b.2.is_empty()
             })
@@ -148,7 +149,7 @@ mod tests {
         looks.extend([FieldLook::Go, FieldLook::Condition]);
         for (i, a) in looks.iter().enumerate() {
             for b in &looks[..i] {
-                assert!(!alike(a.hatching().1, b.hatching().1), "{a:?} looks like {b:?}");
+                assert!(!alike(a.hatching(), b.hatching()), "{a:?} looks like {b:?}");
             }
         }
     }
