@@ -361,7 +361,7 @@ export interface components {
             pose: components["schemas"]["FactView"][];
             /** @description East and north of the stand, for those who set it out. */
             position: components["schemas"]["FactView"];
-            /** @description Where the stand comes from, and how far off it may be; only the first for a lift that is refused. */
+            /** @description Whether the stand was stated or found, and how far off it may be; only the first for a lift that is refused. */
             stand_told: components["schemas"]["FactView"][];
             /** @description What the operator does, in order. */
             steps: string[];
@@ -390,14 +390,12 @@ export interface components {
         };
         /** @description Another stand that works for a lift. Its number is its place in the list, as in the picture. */
         OtherStandView: {
+            /** @description East and north of the middle of the front axle, and where the machine heads. */
+            at: string;
             /** @description The check that governs there, and the least that is left of those that go with the place. */
             governs: string;
-            /** @description Where the machine heads. */
-            heading: string;
             /** @description How far off it may be. */
             off: string;
-            /** @description East and north of the middle of the front axle. */
-            position: string;
             verdict: components["schemas"]["VerdictView"];
         };
         /**
