@@ -1,8 +1,10 @@
 //! The smallest changes that would make a lift work for which no place does: each was tried by looking for stands again.
 
-use super::choose::field;
+use super::choose::RADIUS;
 use super::combinations::combinations;
+use crate::stand_field::{FieldSpec, StandSearch};
 use crate::{Choose, Job, Lift, text};
+use core::ops::ControlFlow;
 use evidence::{Message, Status};
 use quantity::{Dimension, Quantity};
 
@@ -11,7 +13,15 @@ const CELL: f64 = 0.5;
 
 /// True if the lift works somewhere.
 fn works(job: &Job, lift: &Lift) -> bool {
-    field(job, lift, CELL).is_some_and(|(_, f)| f.floor() <= Status::Condition && f.passing_area() > 0.0)
+    let Some(search) = StandSearch::new(job, lift, FieldSpec { radius: RADIUS, cell: CELL }) else { return false };
+    if search.field().floor() > Status::Condition {
+        return false;
+    }
+    // One place is enough.
+    let field = search.run(&mut |field, _, _| {
+        if field.passing_area() > 0.0 { ControlFlow::Break(()) } else { ControlFlow::Continue(()) }
+    });
+    field.passing_area() > 0.0
 }
 
 /// Changes that do, one at a time, in this order: other equipment of the job, half the load, a mat that lies ready, another

@@ -54,7 +54,7 @@ const KEPT: usize = 3;
 const APART: f64 = 1.0;
 
 /// The whole field of a lift in cells of that size, m.
-pub(super) fn field<'a>(job: &'a Job, lift: &'a Lift, cell: f64) -> Option<(StandSearch<'a>, StandField)> {
+fn field<'a>(job: &'a Job, lift: &'a Lift, cell: f64) -> Option<(StandSearch<'a>, StandField)> {
     let search = StandSearch::new(job, lift, FieldSpec { radius: RADIUS, cell })?;
     let field = search.run(&mut |_, _, _| ControlFlow::Continue(()));
     Some((search, field))
@@ -142,17 +142,18 @@ fn equipped(job: &Job, lift: &Lift, set_backs: &mut SetBacks) -> Lift {
         return best.map_or_else(|| lift.clone(), |(_, way)| way.clone());
     }
     // A first look tells where each passes at all; the most ground first, the stated way before others as good.
-    let mut passing: Vec<(f64, &Lift)> = ways
+    let mut passing: Vec<(StandField, &Lift)> = ways
         .iter()
         .filter_map(|way| {
             let (_, field) = field(job, way, FIRST_LOOK)?;
-            (field.floor() <= Status::Condition && field.passing_area() > 0.0).then(|| (field.passing_area(), way))
+            (field.floor() <= Status::Condition && field.passing_area() > 0.0).then_some((field, way))
         })
         .collect();
-    passing.sort_by(|a, b| b.0.total_cmp(&a.0));
+    passing.sort_by(|a, b| b.0.passing_area().total_cmp(&a.0.passing_area()));
     let mut best: Option<(FoundStand, &Lift)> = None;
-    for (_, way) in passing.into_iter().take(CLOSELY) {
-        let Some((search, field)) = field(job, way, CELL) else { continue };
+    for (coarse, way) in passing.into_iter().take(CLOSELY) {
+        let Some(search) = StandSearch::new(job, way, FieldSpec { radius: RADIUS, cell: CELL }) else { continue };
+        let field = search.near(&coarse);
         let Some(found) = best_stands(job, way, &search, &field, set_backs, 1).into_iter().next() else { continue };
         if best.as_ref().is_none_or(|(known, _)| found.better_than(known)) {
             best = Some((found, way));

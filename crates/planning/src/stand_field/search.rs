@@ -8,6 +8,7 @@ use crate::context::Context;
 use crate::{Job, Lift, SetBacks, Stand};
 use core::ops::ControlFlow;
 use evidence::Status;
+use geometry::DVec2;
 
 /// How far and how fine.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -120,6 +121,21 @@ impl<'a> StandSearch<'a> {
             before = step;
         }
         out
+    }
+
+    /// Only what lies by ground that passes in another field, within one of its cells: the rest stays not yet known.
+    pub(crate) fn near(&self, coarse: &StandField) -> StandField {
+        let passes = |at: DVec2| {
+            let cell = coarse.grid.cell_at(at).map(|i| coarse.cell(i));
+            cell.and_then(|c| c.placed).is_some_and(|s| s <= Status::Condition)
+        };
+        let side = [-1.0, 0.0, 1.0].map(|k| k * coarse.grid.cell);
+        let by = |at: DVec2| side.iter().any(|x| side.iter().any(|y| passes(at + DVec2::new(*x, *y))));
+        let mut field = self.field();
+        let mut worker = Worker::new();
+        let asked: Vec<usize> = field.cells().map(|(i, _)| i).filter(|i| by(self.grid.at(*i))).collect();
+        field.fill(asked.into_iter().map(|i| (i, self.ask(i, &mut worker))));
+        field
     }
 
     /// The whole field by one worker, coarse to fine. `progress` is told the field so far and how many cells are asked of

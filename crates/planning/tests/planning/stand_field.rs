@@ -487,6 +487,84 @@ fn a_way_that_is_walled_off_or_not_known_is_no_pass() {
     assert_eq!(worst(&planning::plan_as_stated(&job)), Status::CannotTell);
 }
 
+/// A strip that no machine may enter halves the ground: the stand found is on the side where the load waits, on whichever
+/// side it would be best without it.
+#[test]
+fn a_stand_to_which_no_way_leads_gives_place_to_the_next() {
+    let mut job = fetched(Some(4.5));
+    let landing = job.lifts[0].landing;
+    let middle = job.landings[landing].at;
+    let level = job.ground.height(job.lifts[0].stand.at).unwrap().0;
+    job.landings[landing].approach = None;
+    job.lifts[0].stand = planning::Stand::NOT_CHOSEN;
+    job.lifts[0].choose.stand = true;
+    job.ground = plane(middle, level, DVec2::ZERO, 0.02);
+    job.pickups[0].heading = None;
+    let mut sides = Vec::new();
+    for side in [1.0, -1.0] {
+        let mut job = job.clone();
+        job.pickups[0].at = middle + DVec2::new(side * 12.0, 0.0);
+        // Boom and load come down between both parts; what stands there is too low for them, and in a machine's way.
+        for (from, to) in [(-60.0, -2.4), (2.4, 60.0)] {
+            let outer = [(-0.2, from), (0.2, from), (0.2, to), (-0.2, to)].map(|(x, y)| middle + DVec2::new(x, y));
+            job.surroundings.zones.push(Zone {
+                id: "strip".into(),
+                name: "Strip".into(),
+                shape: PlanShape::Area(site::PlanArea { outer: outer.to_vec(), holes: Vec::new() }),
+                rule: ZoneRule::NoGo,
+                times: Vec::new(),
+                by: "made".into(),
+            });
+        }
+        job.surroundings.things.push(Thing {
+            id: "crate".into(),
+            name: "Crate".into(),
+            kind: ThingKind::Unnamed,
+            body: Body::Upright {
+                shape: PlanShape::Round { centre: middle, radius: 0.8 },
+                base: None,
+                top: Some(level + 0.8),
+            },
+            openings: Vec::new(),
+            accuracy: 0.05,
+            source: "made".into(),
+        });
+        let plan = planning::plan(&job);
+        let lift = &plan.lifts[0];
+        assert_eq!(lift.stand_from, planning::StandFrom::Found, "{:?}", lift.governing_finding());
+        assert_eq!(lift.way.as_ref().map(|w| w.refused.clone()), Some(None), "side {side}");
+        sides.push((lift.stand.east_m - middle.x) * side);
+    }
+    assert!(sides.iter().all(|s| *s > 1.0), "{sides:?}");
+}
+
+/// Two loads for one landing: the machine need not move between them.
+#[test]
+fn a_stand_that_does_for_two_lifts_is_shared() {
+    let mut job = demo();
+    let mut lighter = job.lifts[0].clone();
+    lighter.id = "1b".into();
+    job.loads.push(job.loads[lighter.load].clone());
+    lighter.load = job.loads.len() - 1;
+    let mass = &mut job.loads[lighter.load].mass_kg;
+    *mass = evidence::Ranged::shares(mass.nominal * 0.5, 0.02, 0.02);
+    job.lifts.truncate(1);
+    job.lifts.push(lighter);
+    for lift in &mut job.lifts {
+        lift.stand = planning::Stand::NOT_CHOSEN;
+        lift.choose.stand = true;
+    }
+    let plan = planning::plan(&job);
+    let [first, second] = &plan.lifts[..] else { panic!("two lifts") };
+    assert_eq!((first.shares_stand_with.as_deref(), second.shares_stand_with.as_deref()), (None, Some("1")));
+    assert_eq!((first.stand.east_m, first.stand.north_m), (second.stand.east_m, second.stand.north_m));
+    assert_ne!(second.verdict, Verdict::NoGo);
+    // Another support state is another stand.
+    job.lifts[1].support = machine::SupportState::Stabilizers;
+    job.lifts[1].front_tyres = Some(planning::FrontTyres::Clear);
+    assert_eq!(planning::plan(&job).lifts[1].shares_stand_with, None);
+}
+
 /// What somebody accepted for a stated stand is accepted there; what was seen of one attachment is not seen of another.
 #[test]
 fn what_was_accepted_or_seen_elsewhere_does_not_go_along() {
