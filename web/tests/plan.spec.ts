@@ -206,7 +206,7 @@ test('other stands and how far off the stand may be are told in words', async ({
   for (const fact of lift.stand_told) await expect(stand).toContainText(`${fact.name} ${fact.text}`);
 });
 
-test('what would make a refused lift work stands before its findings, and the lift has no movement', async ({ page }) => {
+test('what would make a refused lift work stands before its drawings, and the lift has no movement', async ({ page }) => {
   const job = await asked<JobView>(page, 'api/jobs/current?lang=en&units=si');
   let told = 0;
   for (const line of job.lifts) {
@@ -217,8 +217,8 @@ test('what would make a refused lift work stands before its findings, and the li
     await expect(page.getByRole('heading', { level: 1 })).toContainText(lift.name);
     await expect(page.locator('[data-changes] > li')).toHaveText(lift.changes);
     await expect(page.getByRole('tab', { name: 'Boom movement' })).toHaveCount(0);
-    const [changes, findings] = [await page.locator('[data-changes]').boundingBox(), await page.locator('#findings').boundingBox()];
-    expect(changes?.y ?? Infinity).toBeLessThan(findings?.y ?? 0);
+    const [changes, drawing] = [await page.locator('[data-changes]').boundingBox(), await page.getByRole('tablist').boundingBox()];
+    expect(changes?.y ?? Infinity).toBeLessThan(drawing?.y ?? 0);
     told += 1;
   }
   expect(told).toBeGreaterThan(0);
