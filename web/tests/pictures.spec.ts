@@ -12,7 +12,6 @@ test.afterAll(async () => {
 
 for (const light of ['light', 'dark'] as const) {
   test(`pictures, ${light}`, async ({ page }) => {
-    test.setTimeout(180_000);
     await page.emulateMedia({ colorScheme: light });
     const name = `${test.info().project.name}-${light}`;
     await page.goto(served.address);

@@ -314,7 +314,7 @@ test('a plan sheet that is not there yet is said to be on its way', async ({ pag
   await expect(link).toHaveAttribute('aria-busy', 'true');
   const opened = context.waitForEvent('page');
   release();
-  await expect(link).toContainText('made, open it', { timeout: 60_000 });
+  await expect(link).toContainText('made, open it', { timeout: 150_000 });
   await expect(link).toHaveAttribute('aria-busy', 'false');
   // Within seconds of the touch it opens by itself.
   await (await opened).close();
@@ -326,7 +326,7 @@ test('the plan sheet is a PDF, on the paper that goes with the units', async ({ 
   await expect(sheets).toHaveCount(2);
   await expect(sheets.first()).toHaveAttribute('href', /lang=en&units=si&paper=a4$/);
   for (const sheet of await sheets.all()) {
-    const answer = await page.request.get(new URL((await sheet.getAttribute('href')) ?? '', served.address).href, { timeout: 60_000 });
+    const answer = await page.request.get(new URL((await sheet.getAttribute('href')) ?? '', served.address).href, { timeout: 150_000 });
     expect(answer.headers()['content-type']).toBe('application/pdf');
     expect((await answer.body()).subarray(0, 5).toString()).toBe('%PDF-');
   }

@@ -142,7 +142,10 @@ fn picture(
         if let Some(head) = line.last() {
             svg.line(*head, frame.px(at, before.tool), Pen::dashed(Ink::Soft, 1.4, "5 4"));
         }
-        svg.polygon(&all(&before.load), None, Some(Pen::dashed(Ink::Soft, 1.2, "4 3")));
+        let load = all(&before.load);
+        // So small an outline would be two dashes.
+        let small = Rect::of(&load).is_some_and(|b| b.w.max(b.h) < 14.0);
+        svg.polygon(&load, None, Some(Pen::dashed(Ink::Soft, 1.2, if small { "1.5 1.5" } else { "4 3" })));
     }
     let boom = all(&step.boom);
     svg.polyline(&boom, Pen::new(Ink::Main, 6.0));
