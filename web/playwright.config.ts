@@ -15,7 +15,8 @@ const QUIET = [
 export default defineConfig({
   testDir: 'tests',
   outputDir: 'test-results',
-  timeout: 60_000,
+  // A program without optimization takes its time over plan and plan sheet.
+  timeout: 240_000,
   workers: 1,
   reporter: 'list',
   use: { browserName: 'chromium', headless: true, locale: 'en-GB', launchOptions: { executablePath, args: QUIET } },

@@ -27,6 +27,12 @@ for (const light of ['light', 'dark'] as const) {
       await expect(page.locator('[data-drawing] svg, section > p').first()).toBeVisible();
       await page.screenshot({ path: `test-results/${name}-lift-${i + 1}-first.png` });
       await page.screenshot({ path: `test-results/${name}-lift-${i + 1}.png`, fullPage: true, scale: 'css' });
+      for (const tab of await page.getByRole('tab').all()) {
+        await tab.click();
+        await expect(page.locator('[data-drawing] svg')).toHaveCount(1);
+        const kind = (await tab.getAttribute('id')) ?? 'tab';
+        await page.locator('[data-drawing]').screenshot({ path: `test-results/${name}-lift-${i + 1}-${kind}.png`, scale: 'css' });
+      }
     }
     const paper = await page.evaluate(() => getComputedStyle(document.body).backgroundColor);
     expect(paper).toBe(light === 'light' ? 'rgb(255, 255, 255)' : 'rgb(15, 18, 20)');

@@ -153,6 +153,90 @@ test('one large drawing at a time, changed by keyboard', async ({ page }) => {
   expect(await page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth), 'the page itself never scrolls sideways').toBe(true);
 });
 
+/** A lift that says where else to stand and how the boom moves. */
+async function standing(page: Page): Promise<LiftView> {
+  const job = await asked<JobView>(page, 'api/jobs/current?lang=en&units=si');
+  for (const line of job.lifts) {
+    const lift = await asked<LiftView>(page, `api/jobs/current/lifts/${encodeURIComponent(line.id)}?lang=en&units=si`);
+    if (lift.has_stands && lift.has_movement && lift.other_stands.length > 0) return lift;
+  }
+  throw new Error('no lift of this job has other stands and both drawings');
+}
+
+test('where to stand and how the boom moves have a drawing each', async ({ page }) => {
+  const lift = await standing(page);
+  interface Planned { id: string; movement: { steps: unknown[] } }
+  const plan = await asked<{ lifts: Planned[] }>(page, 'api/jobs/current/plan.json');
+  const steps = plan.lifts.find(({ id }) => id === lift.id)?.movement.steps.length ?? 0;
+  await page.goto(`${served.address}#/lifts/${encodeURIComponent(lift.id)}`);
+  await page.getByRole('tab', { name: 'Stand field' }).click();
+  const stands = page.locator('[data-drawing=stands] svg');
+  await expect(stands).toContainText(`Stand field: ${lift.name}`);
+  await expect(stands.locator('[data-part=other-stands] text')).toHaveCount(lift.other_stands.length);
+  await expect(stands.locator('[data-part=tolerance]')).toHaveCount(1);
+  // By night its tints are those of the night.
+  const tint = () => stands.locator('[fill*=drawing-passes], [fill*=drawing-condition]').first().evaluate((path) => getComputedStyle(path).fill);
+  const day = await tint();
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await expect.poll(tint).not.toBe(day);
+  await page.emulateMedia({ colorScheme: 'light' });
+  await page.getByRole('tab', { name: 'Boom movement' }).click();
+  await expect(page.locator('[data-drawing=movement] svg [data-part=step]')).toHaveCount(steps);
+  expect(steps).toBeGreaterThan(2);
+  await expect(page.locator('[data-drawing] svg')).toHaveCount(1);
+  // Four tabs fit on a phone, each under a glove.
+  const tabs = page.getByRole('tab');
+  await expect(tabs).toHaveCount(4);
+  for (const tab of await tabs.all()) expect((await tab.boundingBox())?.height).toBeGreaterThanOrEqual(48);
+  expect(await page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth), 'the page itself never scrolls sideways').toBe(true);
+  expect(await barriers(page)).toEqual([]);
+  expect(complaints).toEqual([]);
+});
+
+test('other stands and how far off the stand may be are told in words', async ({ page }) => {
+  const lift = await standing(page);
+  await page.goto(`${served.address}#/lifts/${encodeURIComponent(lift.id)}`);
+  const rows = page.locator('[data-other-stands] > li');
+  await expect(rows).toHaveCount(lift.other_stands.length);
+  for (const [i, stand] of lift.other_stands.entries()) {
+    for (const said of [stand.verdict.word, stand.at, stand.governs, stand.off]) await expect(rows.nth(i)).toContainText(said);
+  }
+  expect(lift.stand_told).toHaveLength(3);
+  const stand = page.locator('section').filter({ has: page.getByRole('heading', { name: 'Stand', exact: true }) });
+  for (const fact of lift.stand_told) await expect(stand).toContainText(`${fact.name} ${fact.text}`);
+});
+
+test('what would make a refused lift work stands before its drawings, and the lift has no movement', async ({ page }) => {
+  const job = await asked<JobView>(page, 'api/jobs/current?lang=en&units=si');
+  let told = 0;
+  for (const line of job.lifts) {
+    const lift = await asked<LiftView>(page, `api/jobs/current/lifts/${encodeURIComponent(line.id)}?lang=en&units=si`);
+    if (lift.changes.length === 0) continue;
+    expect(lift.verdict.code).toBe('no-go');
+    await page.goto(`${served.address}#/lifts/${encodeURIComponent(line.id)}`);
+    await expect(page.getByRole('heading', { level: 1 })).toContainText(lift.name);
+    await expect(page.locator('[data-changes] > li')).toHaveText(lift.changes);
+    await expect(page.getByRole('tab', { name: 'Boom movement' })).toHaveCount(0);
+    const [changes, drawing] = [await page.locator('[data-changes]').boundingBox(), await page.getByRole('tablist').boundingBox()];
+    expect(changes?.y ?? Infinity).toBeLessThan(drawing?.y ?? 0);
+    told += 1;
+  }
+  expect(told).toBeGreaterThan(0);
+});
+
+test('the way in and out is told with what it rests on', async ({ page }) => {
+  const lift = await standing(page);
+  const way = [{ name: 'Way in', text: 'from the gate of this test: 25.00 m', certainty: null }];
+  await page.route(`**/api/jobs/current/lifts/${encodeURIComponent(lift.id)}?*`, async (route) => {
+    const json = (await (await route.fetch()).json()) as LiftView;
+    await route.fulfill({ json: { ...json, way, way_notes: ['Not looked at: other machines.'] } });
+  });
+  await page.goto(`${served.address}#/lifts/${encodeURIComponent(lift.id)}`);
+  const section = page.locator('section').filter({ has: page.getByRole('heading', { name: 'Way in and out', exact: true }) });
+  await expect(section).toContainText('Way in from the gate of this test: 25.00 m');
+  await expect(section).toContainText('Not looked at: other machines.');
+});
+
 test('Spanish and US units are chosen once and remembered', async ({ page }) => {
   const lift = await telling(page);
   await page.goto(`${served.address}#/lifts/${encodeURIComponent(lift.id)}`);
@@ -230,7 +314,7 @@ test('a plan sheet that is not there yet is said to be on its way', async ({ pag
   await expect(link).toHaveAttribute('aria-busy', 'true');
   const opened = context.waitForEvent('page');
   release();
-  await expect(link).toContainText('made, open it', { timeout: 60_000 });
+  await expect(link).toContainText('made, open it', { timeout: 150_000 });
   await expect(link).toHaveAttribute('aria-busy', 'false');
   // Within seconds of the touch it opens by itself.
   await (await opened).close();
@@ -242,7 +326,7 @@ test('the plan sheet is a PDF, on the paper that goes with the units', async ({ 
   await expect(sheets).toHaveCount(2);
   await expect(sheets.first()).toHaveAttribute('href', /lang=en&units=si&paper=a4$/);
   for (const sheet of await sheets.all()) {
-    const answer = await page.request.get(new URL((await sheet.getAttribute('href')) ?? '', served.address).href, { timeout: 60_000 });
+    const answer = await page.request.get(new URL((await sheet.getAttribute('href')) ?? '', served.address).href, { timeout: 150_000 });
     expect(answer.headers()['content-type']).toBe('application/pdf');
     expect((await answer.body()).subarray(0, 5).toString()).toBe('%PDF-');
   }

@@ -6,7 +6,7 @@ import { fileURLToPath } from 'node:url';
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const BIN = process.env.COUNTERPOISE_BIN ?? `${ROOT}target/debug/counterpoise`;
 const ARGS = process.env.COUNTERPOISE_ARGS?.split(' ').filter(Boolean) ?? ['serve', 'examples/demo-job'];
-const START_MS = 30_000;
+const START_MS = 120_000;
 
 export interface Served {
   /** Where it serves, with a final slash. */

@@ -14,6 +14,7 @@ mod new_job;
 mod order;
 mod outputs;
 mod plan;
+mod plan_stand;
 mod plan_text;
 mod routine_text;
 mod schema;

@@ -44,8 +44,11 @@ pub(crate) fn write(plan: &Plan, out: &Path, args: &PlanArgs) -> Result<(), Fail
             let name = file_name(lift, i);
             let style = drawing::Style::paper(WIDTH);
             let drawings = temporary.join(DRAWINGS);
-            fs::write(drawings.join(format!("{name}-side-view.svg")), drawing::elevation(lift, &wording, &style))?;
-            fs::write(drawings.join(format!("{name}-load-chart.svg")), drawing::chart(lift, &wording, &style))?;
+            let put = |what: &str, svg: String| fs::write(drawings.join(format!("{name}-{what}.svg")), svg);
+            put("side-view", drawing::elevation(lift, &wording, &style))?;
+            put("load-chart", drawing::chart(lift, &wording, &style))?;
+            put("stand-field", drawing::stand_field(lift, &wording, &style))?;
+            put("boom-movement", drawing::boom_strip(lift, &wording, &style))?;
         }
         put_in_place(&temporary, out)
     })();

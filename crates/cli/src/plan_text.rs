@@ -74,6 +74,7 @@ fn print_lift(lift: &LiftPlan, w: Wording, all: bool) {
                 paragraph(&w.render(step), &format!("  {}. ", i + 1), "     ");
             }
         }
+        crate::plan_stand::print(lift, w);
         print_tolerances(lift, w);
         return;
     }
@@ -85,6 +86,7 @@ fn print_lift(lift: &LiftPlan, w: Wording, all: bool) {
     for (_, finding) in others {
         print_finding(finding, w);
     }
+    crate::plan_stand::print(lift, w);
     print_tolerances(lift, w);
 }
 

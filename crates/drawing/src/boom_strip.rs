@@ -43,11 +43,11 @@ pub fn boom_strip(lift: &LiftPlan, wording: &Wording, style: &Style) -> String {
             .with("check", words.check(&smallest.check))
             .with("reserve", words.reserve(smallest.reserve))
             .with("step", step + 1);
+        least_mark(&mut svg, (20.0, top + line_height(SIZE) - 8.0));
         for line in wrap(&words.say(said), SIZE, true, width - 44.0, 3) {
             top += line_height(SIZE);
             svg.text((34.0, top - 4.0), &line, Type::plain(SIZE).bold());
         }
-        least_mark(&mut svg, (20.0, top - 8.0));
         top += 6.0;
     }
     for (row, steps) in movement.steps.chunks(columns).enumerate() {
@@ -142,7 +142,10 @@ fn picture(
         if let Some(head) = line.last() {
             svg.line(*head, frame.px(at, before.tool), Pen::dashed(Ink::Soft, 1.4, "5 4"));
         }
-        svg.polygon(&all(&before.load), None, Some(Pen::dashed(Ink::Soft, 1.2, "4 3")));
+        let load = all(&before.load);
+        // So small an outline would be two dashes.
+        let small = Rect::of(&load).is_some_and(|b| b.w.max(b.h) < 14.0);
+        svg.polygon(&load, None, Some(Pen::dashed(Ink::Soft, 1.2, if small { "1.5 1.5" } else { "4 3" })));
     }
     let boom = all(&step.boom);
     svg.polyline(&boom, Pen::new(Ink::Main, 6.0));
@@ -153,10 +156,16 @@ fn picture(
     }
     let blade = 0.9 * frame.scale;
     let (sin, cos) = libm::sincos(step.tilt_rad);
-    if step.load.is_empty() {
+    let hung = scene.is_some_and(|s| s.sling.is_some());
+    if step.load.is_empty() && hung {
+        svg.circle((tool.0, tool.1 + 4.0), 3.2, None, Some(Pen::new(Ink::Main, 2.0)));
+    } else if step.load.is_empty() {
         svg.line(tool, (tool.0 + blade * cos, tool.1 - blade * sin), Pen::new(Ink::Main, 2.4));
     } else {
         let load = all(&step.load);
+        if hung && let Some(bounds) = Rect::of(&load) {
+            svg.line(tool, (bounds.x + bounds.w / 2.0, bounds.y), Pen::new(Ink::Main, 1.4));
+        }
         svg.polygon(&load, Some(Ink::Load), None);
         svg.lines(&hatch(&load, 0.0, 5.0), Pen::new(Ink::Soft, 0.6));
         svg.polygon(&load, None, Some(Pen::new(Ink::Main, 1.6)));

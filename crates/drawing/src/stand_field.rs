@@ -50,12 +50,13 @@ pub fn stand_field(lift: &LiftPlan, wording: &Wording, style: &Style) -> String 
     machine::others(&mut svg, &mut placer, &frame, lift, view);
     machine::chosen(&mut svg, &mut placer, &frame, lift, view, &words);
     names(&mut svg, &mut placer, &frame, lift, view, &areas, &words);
+    machine::numbers(&mut svg, &frame, lift);
     svg.rect(frame.plot, None, Some(Pen::new(Ink::Main, 1.2)));
     crate::marks::north(&mut svg, frame.plot, &corner);
 
     let y = frame.scale_bar(&mut svg, &words);
     let rows = rows::rows(lift, field, view, step, &words);
-    let columns = if width >= 860.0 { 2 } else { 1 };
+    let columns = if width >= 640.0 { 2 } else { 1 };
     let bottom = crate::key::draw(&mut svg, &rows, 10.0, y + 8.0, width - 20.0, columns);
     let about = words.say(
         ui::STAND_FIELD_ALT
@@ -134,12 +135,13 @@ fn landing(svg: &mut Svg, placer: &mut Placer, frame: &Frame, view: &PlanViewSce
     }
     if let Some((heading, _)) = view.approach.filter(|(h, _)| h.is_finite()) {
         let (sin, cos) = libm::sincos(heading.to_radians());
-        let near = view.landing.iter().map(|p| (p.0 - view.landing_at.0) * sin + (p.1 - view.landing_at.1) * cos);
-        let near = near.fold(0.0, f64::min) * frame.scale;
+        let deep = |p: &(f64, f64)| (p.0 - view.landing_at.0) * sin + (p.1 - view.landing_at.1) * cos;
+        let near = view.landing.iter().map(deep).fold(0.0, f64::min) * frame.scale;
         let c = frame.px(view.landing_at);
-        let at = |back: f64| (c.0 + sin * back, c.1 - cos * back);
-        crate::marks::arrow(svg, at(near - 34.0), at(near - 4.0), Ink::Main, 3.0);
-        placer.line(at(near - 34.0), at(near));
+        let at = |ahead: f64| (c.0 + sin * ahead, c.1 - cos * ahead);
+        // From its near edge inward: before it there is the distance to the tyres.
+        let tip = near + (-1.5 * near).clamp(14.0, 30.0);
+        crate::marks::arrow(svg, at(near + 3.0), at(tip), Ink::Main, 3.0);
     }
     svg.close();
 }
@@ -156,13 +158,13 @@ fn names(
 ) {
     let widest = (frame.plot.w * 0.34).clamp(96.0, 190.0);
     svg.open("labels");
-    let named = crate::labels::wrap(&lift.landing, SIZE, true, widest, 2);
+    let named = crate::labels::wrap(&lift.landing, SIZE, true, widest, 4);
     label(svg, placer, frame.px(view.landing_at), &named, Type::plain(SIZE).bold().halo(), 16.0);
     for (look, at) in areas.middles(frame, placer).into_iter().take(NAMED) {
         let text = crate::labels::wrap(&words.say(look.name()), SIZE, look.passes(), widest * 0.8, 3);
         let (w, h) = block_size(&text, SIZE, look.passes());
         let rect = Rect::around(at, w + 4.0, h);
-        if placer.inside(rect) && placer.clash(rect) == 0.0 {
+        if placer.inside(rect) && placer.clash(rect.grown(4.0)) == 0.0 {
             placer.text(rect);
             let kind = Type::plain(SIZE).halo();
             block(svg, &text, rect, if look.passes() { kind.bold() } else { kind });

@@ -41,6 +41,7 @@ mod stand_field;
 mod standing;
 mod steps;
 pub mod text;
+mod told;
 mod tolerance;
 mod way_around;
 mod work;
@@ -72,6 +73,7 @@ pub use stand_field::{
     FieldCell, FieldGrid, FieldKind, FieldScene, FieldSpec, FieldState, FoundStand, ORDER, Reason, StandField,
     StandSearch, StandTolerance, WeighedField, Worker, best_stands, refused_first,
 };
+pub use told::Fact;
 pub use tolerance::{Borne, STEPS, Tolerance, ToleranceOf};
 pub use way_around::{WayThing, WayThingKind};
 pub use work::{Choose, Crane, Delivery, Pickup, Routine, RoutineLandings, RoutineLoad};

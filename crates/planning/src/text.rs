@@ -1732,6 +1732,61 @@ evidence::messages! {
     ROUTINE_OFF_CHECK = "routine-off-check" [check];
     /// Outside: the routine holds nowhere for that landing.
     ROUTINE_OFF_NOWHERE = "routine-off-nowhere" [reason];
+
+    // What every shell tells of stand and way.
+
+    /// The job states the stand.
+    STAND_FROM_STATED = "stand-from-stated" [];
+    /// The stand was looked for and found.
+    STAND_FROM_FOUND = "stand-from-found" [];
+    /// It was found for another lift, and serves this one too.
+    STAND_FROM_SHARED = "stand-from-shared" [lift];
+    /// It was looked for, and none was found.
+    STAND_FROM_NOWHERE = "stand-from-nowhere" [];
+    /// Name: how far off its place.
+    OFF_PLACE_NAME = "off-place-name" [];
+    /// Off its place, as far as was tried.
+    OFF_PLACE = "off-place" [disc];
+    /// Off its place, and what refuses beyond.
+    OFF_PLACE_BY = "off-place-by" [disc, reason];
+    /// Off its place, and what refuses beyond, which way first.
+    OFF_PLACE_WAY = "off-place-way" [disc, reason, way];
+    /// Name: how far off its heading.
+    OFF_HEADING_NAME = "off-heading-name" [];
+    /// Off its heading, as far as was tried.
+    OFF_HEADING = "off-heading" [turn];
+    /// Off its heading, and what refuses beyond.
+    OFF_HEADING_BY = "off-heading-by" [turn, reason];
+    /// Name: way in.
+    WAY_IN_NAME = "way-in-name" [];
+    /// Name: way out.
+    WAY_OUT_NAME = "way-out-name" [];
+    /// The way in: how far, how long.
+    WAY_IN_TOLD = "way-in-told" [from, length, time];
+    /// The way out: how far, how long.
+    WAY_OUT_TOLD = "way-out-told" [from, length, time];
+    /// Name: gears of the way in.
+    WAY_IN_RUNS = "way-in-runs" [];
+    /// Name: gears of the way out.
+    WAY_OUT_RUNS = "way-out-runs" [];
+    /// How often the gear changes, and how far each way is driven.
+    WAY_RUNS = "way-runs" [changes, runs];
+    /// Driven boom first.
+    WAY_FORWARD = "way-forward" [length];
+    /// Driven tail first.
+    WAY_BACKWARD = "way-backward" [length];
+    /// One after the other.
+    WAY_THEN = "way-then" [first, next];
+    /// Name: what comes nearest.
+    WAY_NEAREST_NAME = "way-nearest-name" [];
+    /// What comes nearest, and how much is left before it.
+    WAY_NEAREST = "way-nearest" [of, left];
+    /// There is no way: why.
+    WAY_REFUSED = "way-refused" [what, why];
+    /// The other way has none either.
+    WAY_NOT_THERE = "way-not-there" [];
+
+    // End of stand and way.
 }
 
 /// What ends a plan, in the order in which it is listed.

@@ -141,8 +141,9 @@ fn every_character_has_a_glyph() {
         // Drawings are pictures of their own, set from the same faces.
         for lift in &plan.lifts {
             let style = drawing::Style::paper(680.0);
-            let both = drawing::elevation(lift, &wording, &style) + &drawing::chart(lift, &wording, &style);
-            for c in both.chars().filter(|c| !c.is_control()) {
+            let draw = [drawing::elevation, drawing::chart, drawing::stand_field, drawing::boom_strip];
+            let all: String = draw.iter().map(|draw| draw(lift, &wording, &style)).collect();
+            for c in all.chars().filter(|c| !c.is_control()) {
                 assert!(faces()[..2].iter().all(|f| f.info().coverage.contains(c as u32)), "no glyph for {c:?}");
             }
         }
@@ -171,8 +172,9 @@ fn pages_are_few_and_none_is_nearly_empty() {
         let (document, _) = printer.set(&plan, wording, paper).unwrap();
         let pages = document.pages();
         if paper == PaperSize::A4 {
-            // A lift's sheet, card and working, that of ground and landing among it.
-            assert!(pages.len() <= 7 * plan.lifts.len(), "{} pages for {} lifts", pages.len(), plan.lifts.len());
+            // A lift's sheet; side view and movement; where to stand; findings with the chart on two; two and a half of
+            // working and inputs.
+            assert!(2 * pages.len() <= 15 * plan.lifts.len(), "{} pages for {} lifts", pages.len(), plan.lifts.len());
         }
         let text: Vec<String> = pages.iter().map(|p| page_text(&p.frame)).collect();
         for (i, page) in pages.iter().enumerate() {
@@ -203,6 +205,23 @@ fn pages_are_few_and_none_is_nearly_empty() {
                 text.iter().any(|t| t.contains(&name) && together.iter().all(|s| t.contains(&begins(s)))),
                 "{language:?} {paper:?}: steps and emergency of {name} are parted"
             );
+        }
+        // Where to stand and how the boom goes: a picture each, and what would help a refused lift beside its verdict.
+        let all_pictures: usize = pages.iter().map(|p| count_pictures(&p.frame)).sum();
+        let there = |l: &planning::LiftPlan| 2 + usize::from(l.field.is_some()) + usize::from(l.movement.is_some());
+        assert_eq!(all_pictures, plan.lifts.iter().map(there).sum::<usize>(), "{language:?} {paper:?}");
+        for lift in &plan.lifts {
+            for change in &lift.changes {
+                let on = text.iter().position(|t| t.contains(&say(change))).expect("a change is not printed");
+                assert!(
+                    text[on].contains(&wording.verdict_means(lift.verdict)),
+                    "{change:?} is not beside the verdict"
+                );
+            }
+            for [name, said] in lift.stand_off_told() {
+                let said: String = say(&said).chars().take(24).collect();
+                assert!(text.iter().any(|t| t.contains(&said)), "{name:?}: {said} is missing");
+            }
         }
         // What a person accepted is printed once.
         for statement in plan.lifts.iter().flat_map(|l| &l.findings).filter_map(|f| match f.sources.first() {

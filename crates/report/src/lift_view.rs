@@ -5,7 +5,7 @@ use crate::breakable::breakable;
 use crate::sheet::{Fact, LONG, VerdictView, verdict_view};
 use crate::working_view::{WorkingView, workings};
 use evidence::{Comparison, Finding, Message, Ranged, Source, Status};
-use planning::{LiftPlan, text};
+use planning::{FieldState, FoundStand, LiftPlan, text};
 use quantity::{Dimension, Quantity};
 use serde::Serialize;
 use wording::{Wording, ui};
@@ -28,6 +28,15 @@ pub(crate) struct LiftView {
     elevation_alt: String,
     chart: String,
     chart_alt: String,
+    field: String,
+    field_alt: String,
+    strip: String,
+    strip_alt: String,
+    told: Vec<Fact>,
+    others: Vec<[String; 4]>,
+    changes: Vec<String>,
+    way: Vec<Fact>,
+    way_notes: Vec<String>,
     steps: Vec<String>,
     load: Vec<Fact>,
     stand: Vec<Fact>,
@@ -97,6 +106,15 @@ pub(crate) fn lift_view(
         elevation_alt,
         chart: drawing_name(index, "chart"),
         chart_alt,
+        field: if has_field(lift) { drawing_name(index, "stand-field") } else { String::new() },
+        field_alt: field_alternative(lift, &say),
+        strip: if has_strip(lift) { drawing_name(index, "boom-movement") } else { String::new() },
+        strip_alt: strip_alternative(lift, &say),
+        told: told(lift, &say),
+        others: lift.other_stands.iter().enumerate().map(|(i, s)| other_stand(i + 1, s, &say)).collect(),
+        changes: lift.changes.iter().map(|m| say.message(m)).collect(),
+        way: lift.way.iter().flat_map(planning::LiftWay::told).map(|f| said_fact(&f, &say)).collect(),
+        way_notes: lift.way.iter().flat_map(planning::LiftWay::notes).map(|m| say.message(&m)).collect(),
         steps: lift.steps.iter().map(|s| say.message(s)).collect(),
         load: load(lift, &say),
         stand: stand(lift, &say),
@@ -203,6 +221,63 @@ fn alternatives(lift: &LiftPlan, say: &Say) -> (String, String) {
     (or(lift.elevation.is_some(), elevation, ui::NOT_POSED), or(lift.chart.is_some(), chart, ui::NO_CHART))
 }
 
+/// True if there is a picture of the ground by what a stand there would give.
+pub(crate) fn has_field(lift: &LiftPlan) -> bool {
+    lift.field.is_some() && lift.plan_view.is_some()
+}
+
+/// True if there is a picture of the boom's movement.
+pub(crate) fn has_strip(lift: &LiftPlan) -> bool {
+    lift.movement.as_ref().is_some_and(|m| !m.steps.is_empty())
+}
+
+fn field_alternative(lift: &LiftPlan, say: &Say) -> String {
+    let Some(field) = &lift.field else { return say.0.text(ui::FIELD_NOT_LOOKED) };
+    let area = |state| Quantity::new(field.area_m2(state), Dimension::Area);
+    say.0.render(
+        &ui::STAND_FIELD_ALT
+            .with("lift", lift.name.as_str())
+            .with("go", area(FieldState::Go))
+            .with("condition", area(FieldState::Condition))
+            .with("others", lift.other_stands.len()),
+    )
+}
+
+fn strip_alternative(lift: &LiftPlan, say: &Say) -> String {
+    let Some(movement) = &lift.movement else { return say.0.text(ui::STRIP_NONE) };
+    say.0.render(&ui::STRIP_ALT.with("lift", lift.name.as_str()).with("steps", movement.steps.len()))
+}
+
+/// Whether the stand was stated or found, and how far off it may be; nothing for a lift that is refused.
+fn told(lift: &LiftPlan, say: &Say) -> Vec<Fact> {
+    let off = lift.stand_off_told();
+    let from = (!off.is_empty()).then(|| say.fact(ui::STAND_FROM, say.message(&lift.stand_from_told())));
+    from.into_iter().chain(off.iter().map(|f| said_fact(f, say))).collect()
+}
+
+/// Number, place with heading, verdict with what governs, how far off it may be.
+fn other_stand(number: usize, stand: &FoundStand, say: &Say) -> [String; 4] {
+    let length = |m: f64| Quantity::new(m, Dimension::Length);
+    let at = ui::OTHER_AT.with("east", length(stand.east_m)).with("north", length(stand.north_m));
+    let heading = ui::HEADING_COMPASS
+        .with("heading", quantity::degrees(stand.heading_deg))
+        .with("compass", compass(stand.heading_deg));
+    let check = say.0.check(&stand.governing);
+    let governs = match stand.reserve {
+        Some(reserve) => ui::OTHER_GOVERNS_LEFT.with("check", check).with("reserve", say.0.reserve(reserve)),
+        None => ui::OTHER_GOVERNS.with("check", check),
+    };
+    let turn = Quantity::new(stand.tolerance.turn_rad, Dimension::Angle);
+    let off = ui::STAND_OFF_BY.with("disc", length(stand.tolerance.disc_m)).with("turn", turn);
+    let at = say.message(&at.with("heading", heading));
+    let worth = format!("{}: {}", say.0.verdict(stand.verdict), say.message(&governs));
+    [number.to_string(), at, worth, say.message(&off)]
+}
+
+fn said_fact([name, value]: &planning::Fact, say: &Say) -> Fact {
+    Fact { name: say.message(name), value: say.message(value) }
+}
+
 /// The sign of a status: one shape each, on paper as on screen.
 fn sign(status: Status) -> &'static str {
     match status {
@@ -293,8 +368,7 @@ fn stand(lift: &LiftPlan, say: &Say) -> Vec<Fact> {
 
 /// What grows, and how much of it is borne.
 fn tolerance(tolerance: &planning::Tolerance, say: &Say) -> Fact {
-    let [name, said] = tolerance.fact();
-    Fact { name: say.message(&name), value: say.message(&said) }
+    said_fact(&tolerance.fact(), say)
 }
 
 fn wheels(lift: &LiftPlan, say: &Say) -> Vec<[String; 4]> {

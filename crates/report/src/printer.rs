@@ -1,6 +1,6 @@
 //! Sets a plan and writes the PDF.
 
-use crate::lift_view::drawing_name;
+use crate::lift_view::{drawing_name, has_field, has_strip};
 use crate::sheet::sheet;
 use crate::world::{Desk, Shop};
 use drawing::Style;
@@ -135,6 +135,12 @@ impl Printer {
         for (i, lift) in plan.lifts.iter().enumerate() {
             put(&drawing_name(i, "side-view"), drawing::elevation(lift, &wording, &style).into_bytes())?;
             put(&drawing_name(i, "chart"), drawing::chart(lift, &wording, &style).into_bytes())?;
+            if has_field(lift) {
+                put(&drawing_name(i, "stand-field"), drawing::stand_field(lift, &wording, &style).into_bytes())?;
+            }
+            if has_strip(lift) {
+                put(&drawing_name(i, "boom-movement"), drawing::boom_strip(lift, &wording, &style).into_bytes())?;
+            }
         }
         let set = typst::compile::<PagedDocument>(&desk);
         typst::comemo::evict(REMEMBERED);

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use wording::{Wording, ui};
 
 /// Name in the template and text id.
-const NAMES: [(&str, TextId); 43] = [
+const NAMES: [(&str, TextId); 49] = [
     ("accepted", ui::ACCEPTED),
     ("assumed", ui::ASSUMED),
     ("area", ui::AREA),
@@ -13,6 +13,8 @@ const NAMES: [(&str, TextId); 43] = [
     ("briefed-operator", ui::BRIEFED_OPERATOR),
     ("cautions", ui::CAUTIONS),
     ("certainty", ui::CERTAINTY),
+    ("changes", ui::CHANGES),
+    ("changes-note", ui::CHANGES_NOTE),
     ("check", ui::CHECK),
     ("checked-by", ui::CHECKED_BY),
     ("date", ui::DATE),
@@ -30,6 +32,8 @@ const NAMES: [(&str, TextId); 43] = [
     ("load", ui::LOAD),
     ("name", ui::NAME),
     ("no-lifts", ui::NO_LIFTS),
+    ("other-stands", ui::OTHER_STANDS),
+    ("other-stands-note", ui::OTHER_STANDS_NOTE),
     ("plan-sheet", ui::PLAN_SHEET),
     ("planned-by", ui::PLANNED_BY),
     ("result", ui::RESULT),
@@ -38,11 +42,13 @@ const NAMES: [(&str, TextId); 43] = [
     ("signature", ui::SIGNATURE),
     ("stand", ui::STAND),
     ("steps", ui::STEPS),
+    ("tolerance", ui::TOLERANCE),
     ("tolerance-note", ui::TOLERANCE_NOTE),
     ("tolerances", ui::TOLERANCES),
     ("value", ui::VALUE),
     ("verdict", ui::VERDICT),
     ("warnings", ui::WARNINGS),
+    ("way", ui::WAY),
     ("what-to-do", ui::WHAT_TO_DO),
     ("where", ui::WHERE),
     ("wheel", ui::WHEEL),

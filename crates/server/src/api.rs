@@ -34,6 +34,8 @@ pub(crate) fn routes() -> OpenApiRouter<Shared> {
         .routes(routes!(current_lift))
         .routes(routes!(elevation))
         .routes(routes!(chart))
+        .routes(routes!(stands))
+        .routes(routes!(movement))
         .routes(routes!(plan_json))
         .routes(routes!(plan_sheet))
         .routes(routes!(texts))
@@ -102,6 +104,42 @@ async fn chart(
     let Some(at) = served.position(&id) else { return Err(unknown(&served, id)) };
     let absent = Problem::DrawingAbsent { id, drawing: "load chart" };
     drawn(served, at, asked, drawings::chart).await?.map(svg).ok_or(absent)
+}
+
+/// Ground around the landing of a lift, by what a stand there would give.
+#[utoipa::path(get, path = "/api/jobs/current/lifts/{id}/stands.svg",
+    params(("id" = String, Path, description = "Id of the lift"), DrawingChoice),
+    responses(
+        (status = OK, body = String, content_type = "image/svg+xml"),
+        (status = BAD_REQUEST, body = ProblemBody, content_type = "application/problem+json"),
+        (status = NOT_FOUND, body = ProblemBody, content_type = "application/problem+json"),
+    ))]
+async fn stands(
+    State(served): State<Shared>,
+    Path(id): Path<String>,
+    Asked(asked): Asked<DrawingChoice>,
+) -> Result<Response, Problem> {
+    let Some(at) = served.position(&id) else { return Err(unknown(&served, id)) };
+    let absent = Problem::DrawingAbsent { id, drawing: "stand field" };
+    drawn(served, at, asked, drawings::stands).await?.map(svg).ok_or(absent)
+}
+
+/// Movement of the boom of a lift, a picture a step.
+#[utoipa::path(get, path = "/api/jobs/current/lifts/{id}/movement.svg",
+    params(("id" = String, Path, description = "Id of the lift"), DrawingChoice),
+    responses(
+        (status = OK, body = String, content_type = "image/svg+xml"),
+        (status = BAD_REQUEST, body = ProblemBody, content_type = "application/problem+json"),
+        (status = NOT_FOUND, body = ProblemBody, content_type = "application/problem+json"),
+    ))]
+async fn movement(
+    State(served): State<Shared>,
+    Path(id): Path<String>,
+    Asked(asked): Asked<DrawingChoice>,
+) -> Result<Response, Problem> {
+    let Some(at) = served.position(&id) else { return Err(unknown(&served, id)) };
+    let absent = Problem::DrawingAbsent { id, drawing: "boom movement" };
+    drawn(served, at, asked, drawings::movement).await?.map(svg).ok_or(absent)
 }
 
 /// The plan itself, as the engine made it: ids, SI values, sources, working.

@@ -19,6 +19,26 @@ pub(crate) fn chart(lift: &LiftPlan, asked: DrawingChoice) -> Option<String> {
     Some(drawing::chart(lift, &preference(asked).wording(), &style(asked)))
 }
 
+/// The ground around the landing by what a stand there would give; `None` where it was not looked at.
+pub(crate) fn stands(lift: &LiftPlan, asked: DrawingChoice) -> Option<String> {
+    has_stands(lift).then(|| drawing::stand_field(lift, &preference(asked).wording(), &style(asked)))
+}
+
+/// The boom's movement; `None` where none is planned.
+pub(crate) fn movement(lift: &LiftPlan, asked: DrawingChoice) -> Option<String> {
+    has_movement(lift).then(|| drawing::boom_strip(lift, &preference(asked).wording(), &style(asked)))
+}
+
+/// True if there is a picture of the stand field.
+pub(crate) fn has_stands(lift: &LiftPlan) -> bool {
+    lift.field.is_some() && lift.plan_view.is_some()
+}
+
+/// True if there is a picture of the boom's movement.
+pub(crate) fn has_movement(lift: &LiftPlan) -> bool {
+    lift.movement.as_ref().is_some_and(|m| !m.steps.is_empty())
+}
+
 fn preference(asked: DrawingChoice) -> Preference {
     Preference { lang: asked.lang, units: asked.units }
 }

@@ -60,6 +60,9 @@ impl Page {
             let choice = DrawingChoice { lang: self.asked.lang, units: self.asked.units, width: None };
             self.drawing(ui::SIDE_VIEW, drawings::elevation(lift, choice));
             self.drawing(ui::LOAD_CHART, drawings::chart(lift, choice));
+            self.drawing(ui::STAND_FIELD, drawings::stands(lift, choice));
+            self.elsewhere(&view);
+            self.drawing(ui::BOOM_MOVEMENT, drawings::movement(lift, choice));
             self.findings(&view);
             self.facts(&view);
             self.out.push_str("</section>");
@@ -160,6 +163,32 @@ impl Page {
         self.list(Some(ui::EMERGENCY), "ul", &lift.emergency);
     }
 
+    /// Other stands, what would help, the way in and out.
+    fn elsewhere(&mut self, lift: &LiftView) {
+        if !lift.other_stands.is_empty() {
+            let _ = write!(self.out, "<h3>{}</h3><ol>", self.word(ui::OTHER_STANDS));
+            for stand in &lift.other_stands {
+                let _ = write!(
+                    self.out,
+                    "<li><strong>{verdict}</strong>: {at}; {governs}; {off}</li>",
+                    verdict = Escaped(&stand.verdict.word),
+                    at = Escaped(&stand.at),
+                    governs = Escaped(&stand.governs),
+                    off = Escaped(&stand.off),
+                );
+            }
+            let _ = write!(self.out, "</ol><p>{}</p>", self.word(ui::OTHER_STANDS_NOTE));
+        }
+        self.list(Some(ui::CHANGES), "ul", &lift.changes);
+        if !lift.changes.is_empty() {
+            let _ = write!(self.out, "<p>{}</p>", self.word(ui::CHANGES_NOTE));
+        }
+        if !lift.way.is_empty() {
+            self.fact_list(ui::WAY, lift.way.iter());
+            self.list(None, "ul", &lift.way_notes);
+        }
+    }
+
     /// A drawing comes from `drawing` as finished, escaped SVG.
     fn drawing(&mut self, name: TextId, svg: Option<String>) {
         if let Some(svg) = svg {
@@ -227,7 +256,8 @@ impl Page {
 
     fn facts(&mut self, lift: &LiftView) {
         let boom = lift.pose.iter();
-        self.fact_list(ui::STAND, std::iter::once(&lift.position).chain(boom));
+        let told = lift.stand_told.iter();
+        self.fact_list(ui::STAND, std::iter::once(&lift.position).chain(told).chain(boom));
         self.fact_list(ui::LOAD, lift.carried.iter());
         if !lift.wheels.is_empty() {
             self.fact_list(ui::WHEEL_FORCES, lift.wheels.iter());

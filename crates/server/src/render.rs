@@ -1,8 +1,9 @@
 //! A plan in words: reads the plan, computes nothing.
 
+use crate::drawings;
 use crate::formula::pieces;
 use crate::preference::Preference;
-use crate::stand::{approach, pose, position};
+use crate::stand::{approach, other_stand, pose, position, told, way, way_notes};
 use crate::wire::{
     ComparisonCode, FactView, FindingView, Governing, InputView, JobView, LiftLine, LiftView, Measure, ReserveView,
     StatusCode, StatusView, StepView, SymbolView, VerdictCode, VerdictView,
@@ -63,14 +64,21 @@ pub(crate) fn lift(plan: &Plan, lift: &LiftPlan, asked: Preference) -> LiftView 
         tolerances: lift.tolerances.iter().map(|t| tolerance(w, t)).collect(),
         findings: lift.findings.iter().map(|f| finding(w, f)).collect(),
         steps: messages(w, &lift.steps),
+        stand_told: told(w, lift),
+        other_stands: lift.other_stands.iter().map(|s| other_stand(w, s)).collect(),
+        changes: messages(w, &lift.changes),
+        way: way(w, lift),
+        way_notes: way_notes(w, lift),
         has_elevation: lift.elevation.is_some(),
         has_chart: lift.chart.is_some(),
+        has_stands: drawings::has_stands(lift),
+        has_movement: drawings::has_movement(lift),
         cautions: messages(w, plan.cautions.iter().chain(&plan.ends_when)),
         emergency: messages(w, &plan.emergency),
     }
 }
 
-fn messages<'m>(w: Wording, list: impl IntoIterator<Item = &'m Message>) -> Vec<String> {
+pub(crate) fn messages<'m>(w: Wording, list: impl IntoIterator<Item = &'m Message>) -> Vec<String> {
     list.into_iter().map(|m| w.render(m)).collect()
 }
 
@@ -217,8 +225,12 @@ fn carried(w: Wording, lift: &LiftPlan) -> Vec<FactView> {
 }
 
 fn tolerance(w: Wording, tolerance: &planning::Tolerance) -> FactView {
-    let [name, said] = tolerance.fact();
-    FactView { name: w.render(&name), text: w.render(&said), certainty: None }
+    said(w, &tolerance.fact())
+}
+
+/// A fact that the plan tells itself.
+pub(crate) fn said(w: Wording, [name, text]: &planning::Fact) -> FactView {
+    FactView { name: w.render(name), text: w.render(text), certainty: None }
 }
 
 fn wheel(w: Wording, f: &WheelForce) -> FactView {

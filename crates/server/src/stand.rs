@@ -1,9 +1,10 @@
-//! Where the machine stands, as the operator sees it from the cab, and what the boom does there.
+//! Where the machine stands, as the operator sees it from the cab, and what the boom does there; where else it could stand,
+//! and how it gets there.
 
-use crate::render::{fact, range};
-use crate::wire::FactView;
+use crate::render::{fact, messages, range, said, verdict};
+use crate::wire::{FactView, OtherStandView};
 use evidence::TextId;
-use planning::{LiftPlan, StandSummary, Task};
+use planning::{FoundStand, LiftPlan, StandSummary, Task};
 use quantity::{Dimension, Quantity};
 use wording::{Wording, ui};
 
@@ -38,8 +39,41 @@ pub(crate) fn approach(w: Wording, lift: &LiftPlan) -> Vec<FactView> {
 
 /// East and north.
 pub(crate) fn position(w: Wording, stand: &StandSummary) -> FactView {
-    let at = ui::EAST_NORTH.with("east", metres(stand.east_m)).with("north", metres(stand.north_m));
-    fact(w, ui::POSITION, w.render(&at))
+    fact(w, ui::POSITION, place(w, stand.east_m, stand.north_m))
+}
+
+/// Whether the stand was stated or found, and how far off it may be.
+pub(crate) fn told(w: Wording, lift: &LiftPlan) -> Vec<FactView> {
+    let from = fact(w, ui::STAND_FROM, w.render(&lift.stand_from_told()));
+    std::iter::once(from).chain(lift.stand_off_told().iter().map(|f| said(w, f))).collect()
+}
+
+/// Another stand that works.
+pub(crate) fn other_stand(w: Wording, stand: &FoundStand) -> OtherStandView {
+    let turn = Quantity::new(stand.tolerance.turn_rad, Dimension::Angle);
+    let off = ui::STAND_OFF_BY.with("disc", metres(stand.tolerance.disc_m)).with("turn", turn);
+    let at = ui::OTHER_AT.with("east", metres(stand.east_m)).with("north", metres(stand.north_m));
+    let check = w.check(&stand.governing);
+    let governs = match stand.reserve {
+        Some(reserve) => ui::OTHER_GOVERNS_LEFT.with("check", check).with("reserve", w.reserve(reserve)),
+        None => ui::OTHER_GOVERNS.with("check", check),
+    };
+    OtherStandView {
+        at: w.render(&at.with("heading", heading(w, stand.heading_deg))),
+        verdict: verdict(w, stand.verdict),
+        governs: w.render(&governs),
+        off: w.render(&off),
+    }
+}
+
+/// The way in and out.
+pub(crate) fn way(w: Wording, lift: &LiftPlan) -> Vec<FactView> {
+    lift.way.iter().flat_map(planning::LiftWay::told).map(|f| said(w, &f)).collect()
+}
+
+/// What is to be done about the way, what it rests on.
+pub(crate) fn way_notes(w: Wording, lift: &LiftPlan) -> Vec<String> {
+    lift.way.as_ref().map_or_else(Vec::new, |way| messages(w, &way.notes()))
 }
 
 /// Reach, height, boom, slopes; what is missing is said to be.
@@ -56,6 +90,10 @@ pub(crate) fn pose(w: Wording, stand: &StandSummary) -> Vec<FactView> {
         fact(w, ui::SLOPE_ACROSS, slope(stand.slope_across)),
         fact(w, ui::SLOPE_ALONG, slope(stand.slope_along)),
     ]
+}
+
+fn place(w: Wording, east_m: f64, north_m: f64) -> String {
+    w.render(&ui::EAST_NORTH.with("east", metres(east_m)).with("north", metres(north_m)))
 }
 
 fn tyres(w: Wording, before_m: f64) -> String {

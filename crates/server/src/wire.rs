@@ -159,10 +159,24 @@ pub(crate) struct LiftView {
     pub(crate) findings: Vec<FindingView>,
     /// What the operator does, in order.
     pub(crate) steps: Vec<String>,
+    /// Whether the stand was stated or found, and how far off it may be; only the first for a lift that is refused.
+    pub(crate) stand_told: Vec<FactView>,
+    /// Other stands that work, the best first.
+    pub(crate) other_stands: Vec<OtherStandView>,
+    /// For a lift that works nowhere: changes that were tried and would do.
+    pub(crate) changes: Vec<String>,
+    /// The way in and out, or why there is none; empty where none was looked for.
+    pub(crate) way: Vec<FactView>,
+    /// What is to be done about a way, what it rests on and what was not looked at.
+    pub(crate) way_notes: Vec<String>,
     /// True if there is a side view.
     pub(crate) has_elevation: bool,
     /// True if there is a load chart.
     pub(crate) has_chart: bool,
+    /// True if there is a picture of the ground by what a stand there would give.
+    pub(crate) has_stands: bool,
+    /// True if there is a picture of the boom's movement.
+    pub(crate) has_movement: bool,
     /// Cautions that belong on every screen with a verdict.
     pub(crate) cautions: Vec<String>,
     /// What to do in an emergency.
@@ -178,6 +192,18 @@ pub(crate) struct FactView {
     pub(crate) text: String,
     /// How sure it is, where that is known.
     pub(crate) certainty: Option<String>,
+}
+
+/// Another stand that works for a lift. Its number is its place in the list, as in the picture.
+#[derive(Debug, Serialize, ToSchema)]
+pub(crate) struct OtherStandView {
+    /// East and north of the middle of the front axle, and where the machine heads.
+    pub(crate) at: String,
+    pub(crate) verdict: VerdictView,
+    /// The check that governs there, and the least that is left of those that go with the place.
+    pub(crate) governs: String,
+    /// How far off it may be.
+    pub(crate) off: String,
 }
 
 /// One check's result.

@@ -945,5 +945,16 @@ evidence::messages! {
     /// Note beside changes.
     CHANGES_NOTE = "ui-changes-note" [];
 
+    /// Name: whether a stand was stated or found.
+    STAND_FROM = "ui-stand-from" [];
+    /// Where another stand is, and how the machine heads there.
+    OTHER_AT = "ui-other-at" [east, north, heading];
+    /// What governs at another stand.
+    OTHER_GOVERNS = "ui-other-governs" [check];
+    /// The same with the least that is left of what goes with the place.
+    OTHER_GOVERNS_LEFT = "ui-other-governs-left" [check, reserve];
+    /// Heading: way in and out.
+    WAY = "ui-way" [];
+
     // End of where to stand.
 }

@@ -27,7 +27,7 @@ export interface Reading {
   lang: Language;
   units: Units;
 }
-export type DrawingKind = 'elevation' | 'chart';
+export type DrawingKind = 'elevation' | 'chart' | 'stands' | 'movement';
 
 export type Answer<T> =
   | { kind: 'ok'; value: T }
@@ -54,9 +54,7 @@ export function connect(options: { baseUrl?: string; fetch?: (request: Request) 
       settle(api.GET('/api/jobs/current/lifts/{id}', { params: { path: { id }, query }, signal: signal() })),
     drawing: (id: string, kind: DrawingKind, query: Reading & { width: number }): Promise<Answer<string>> => {
       const asked = { params: { path: { id }, query }, parseAs: 'text', signal: signal() } as const;
-      return kind === 'elevation'
-        ? settle(api.GET('/api/jobs/current/lifts/{id}/elevation.svg', asked))
-        : settle(api.GET('/api/jobs/current/lifts/{id}/chart.svg', asked));
+      return settle(api.GET(`/api/jobs/current/lifts/{id}/${kind}.svg`, asked));
     },
     texts: (lang: Language): Promise<Answer<TextsView>> =>
       settle(api.GET('/api/texts', { params: { query: { lang } }, signal: signal() })),

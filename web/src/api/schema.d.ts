@@ -120,6 +120,40 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/jobs/current/lifts/{id}/movement.svg": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Movement of the boom of a lift, a picture a step. */
+        get: operations["movement"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/jobs/current/lifts/{id}/stands.svg": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Ground around the landing of a lift, by what a stand there would give. */
+        get: operations["stands"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/jobs/current/plan-sheet.pdf": {
         parameters: {
             query?: never;
@@ -297,6 +331,8 @@ export interface components {
             carried: components["schemas"]["FactView"][];
             /** @description Cautions that belong on every screen with a verdict. */
             cautions: string[];
+            /** @description For a lift that works nowhere: changes that were tried and would do. */
+            changes: string[];
             /** @description What to do in an emergency. */
             emergency: string[];
             /** @description Every finding, in the order of the checks. */
@@ -308,6 +344,10 @@ export interface components {
             has_chart: boolean;
             /** @description True if there is a side view. */
             has_elevation: boolean;
+            /** @description True if there is a picture of the boom's movement. */
+            has_movement: boolean;
+            /** @description True if there is a picture of the ground by what a stand there would give. */
+            has_stands: boolean;
             /** @description Id, unique in the job. */
             id: string;
             /** @description True for demonstrations with invented data. */
@@ -315,16 +355,24 @@ export interface components {
             language: components["schemas"]["Language"];
             /** @description Name for people. */
             name: string;
+            /** @description Other stands that work, the best first. */
+            other_stands: components["schemas"]["OtherStandView"][];
             /** @description What the boom does there, and the slopes. */
             pose: components["schemas"]["FactView"][];
             /** @description East and north of the stand, for those who set it out. */
             position: components["schemas"]["FactView"];
+            /** @description Whether the stand was stated or found, and how far off it may be; only the first for a lift that is refused. */
+            stand_told: components["schemas"]["FactView"][];
             /** @description What the operator does, in order. */
             steps: string[];
             /** @description How much more of one thing it bears until it is no-go; empty for a no-go. */
             tolerances: components["schemas"]["FactView"][];
             units: components["schemas"]["Units"];
             verdict: components["schemas"]["VerdictView"];
+            /** @description The way in and out, or why there is none; empty where none was looked for. */
+            way: components["schemas"]["FactView"][];
+            /** @description What is to be done about a way, what it rests on and what was not looked at. */
+            way_notes: string[];
             /** @description Force on each wheel or pad, most loaded first. */
             wheels: components["schemas"]["FactView"][];
         };
@@ -339,6 +387,16 @@ export interface components {
             si_unit: string;
             /** @description With unit, in the reader's units. */
             text: string;
+        };
+        /** @description Another stand that works for a lift. Its number is its place in the list, as in the picture. */
+        OtherStandView: {
+            /** @description East and north of the middle of the front axle, and where the machine heads. */
+            at: string;
+            /** @description The check that governs there, and the least that is left of those that go with the place. */
+            governs: string;
+            /** @description How far off it may be. */
+            off: string;
+            verdict: components["schemas"]["VerdictView"];
         };
         /**
          * @description Size of the paper.
@@ -627,6 +685,96 @@ export interface operations {
         };
     };
     elevation: {
+        parameters: {
+            query?: {
+                /** @description Language of all texts. Without it: `en`. */
+                lang?: components["schemas"]["Language"];
+                /** @description Units of all values. Without it: `si`. */
+                units?: components["schemas"]["Units"];
+                /** @description Width at which the drawing will be shown, in CSS pixels: text keeps its size. Without it: 720. */
+                width?: number;
+            };
+            header?: never;
+            path: {
+                /** @description Id of the lift */
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "image/svg+xml": string;
+                };
+            };
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    movement: {
+        parameters: {
+            query?: {
+                /** @description Language of all texts. Without it: `en`. */
+                lang?: components["schemas"]["Language"];
+                /** @description Units of all values. Without it: `si`. */
+                units?: components["schemas"]["Units"];
+                /** @description Width at which the drawing will be shown, in CSS pixels: text keeps its size. Without it: 720. */
+                width?: number;
+            };
+            header?: never;
+            path: {
+                /** @description Id of the lift */
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "image/svg+xml": string;
+                };
+            };
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    stands: {
         parameters: {
             query?: {
                 /** @description Language of all texts. Without it: `en`. */

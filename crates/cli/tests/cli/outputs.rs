@@ -10,14 +10,29 @@ fn names(folder: &std::path::Path) -> Vec<String> {
     out
 }
 
+/// The plan in the terminal says that, each in a line of its own, and no line is wider than 80 columns.
+fn told(out: &str, sayings: [&str; 4]) {
+    for line in out.lines() {
+        assert!(line.chars().count() <= 80, "{line}");
+    }
+    for said in sayings {
+        assert!(out.lines().any(|line| line.trim_start().starts_with(said)), "{said} is missing in\n{out}");
+    }
+}
+
 #[test]
 fn plan_sheet_drawings_and_plan_are_written_together() {
     let scratch = Scratch::with_demo("out");
     let said = run_in(&scratch.0, &["plan", "job", "--out", "sheets/today"], None);
     assert_eq!(said.code, 3, "{}", said.err);
+    told(&said.out, ["Other stands", "What would make it work", "Off its place: up to", "Off its heading: up to"]);
     let out = scratch.0.join("sheets/today");
     assert_eq!(names(&out), ["drawings", "plan-sheet.pdf", "plan.json"]);
-    assert_eq!(names(&out.join("drawings")).len(), 18);
+    let drawings = names(&out.join("drawings"));
+    for what in ["side-view", "load-chart", "stand-field", "boom-movement"] {
+        assert_eq!(drawings.iter().filter(|n| n.ends_with(&format!("-{what}.svg"))).count(), 9, "{what}: {drawings:?}");
+    }
+    assert_eq!(drawings.len(), 36);
     assert!(fs::read(out.join("plan-sheet.pdf")).unwrap().starts_with(b"%PDF"));
     let plan: planning::Plan = serde_json::from_slice(&fs::read(out.join("plan.json")).unwrap()).unwrap();
     assert_eq!(plan.lifts.len(), 9);
@@ -25,8 +40,13 @@ fn plan_sheet_drawings_and_plan_are_written_together() {
 
     // An earlier plan is replaced whole.
     fs::write(out.join("drawings/stale.svg"), "old").unwrap();
-    let again = run_in(&scratch.0, &["plan", "job", "--out", "sheets/today", "--paper", "letter"], None);
+    let again =
+        run_in(&scratch.0, &["plan", "job", "--lang", "es", "--out", "sheets/today", "--paper", "letter"], None);
     assert_eq!(again.code, 3);
+    told(
+        &again.out,
+        ["Otros emplazamientos", "Qué lo haría posible", "Desvío del lugar: hasta", "Desvío del rumbo: hasta"],
+    );
     assert!(!out.join("drawings/stale.svg").exists());
     assert_eq!(names(&scratch.0.join("sheets")), ["today"]);
 }

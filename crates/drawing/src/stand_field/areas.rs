@@ -29,10 +29,10 @@ impl Areas {
         let half = cell * side as f64 / 2.0;
         let corner = (field.centre.0 - half, field.centre.1 - half);
         let (low, high) = (frame.south_west, frame.at((frame.plot.right(), frame.plot.y)));
-        // Whole cells inside the picture; at its rim they are cut by choosing none that stands out.
+        // Every cell that reaches into the picture; drawn, it is cut at the rim.
         let range = |low: f64, high: f64, corner: f64| {
-            let first = ((low - corner) / cell - 1e-9).ceil().clamp(0.0, side as f64) as usize;
-            let last = ((high - corner) / cell + 1e-9).floor().clamp(first as f64, side as f64) as usize;
+            let first = ((low - corner) / cell + 1e-9).floor().clamp(0.0, side as f64) as usize;
+            let last = ((high - corner) / cell - 1e-9).ceil().clamp(first as f64, side as f64) as usize;
             (first, last)
         };
         Self {
@@ -64,7 +64,8 @@ impl Areas {
         svg.open("areas");
         // Ground where a stand would do comes last, so that its edge is whole.
         for look in self.looks().into_iter().rev() {
-            let px = |c: &Corner| frame.px(self.place((c.0 as f64, c.1 as f64)));
+            // Sides run along the rim or square to it: to cut them is to hold every corner inside.
+            let px = |c: &Corner| frame.plot.nearest(frame.px(self.place((c.0 as f64, c.1 as f64))));
             let rings: Vec<Vec<Px>> = self.outlines(look).iter().map(|ring| ring.iter().map(px).collect()).collect();
             looks::draw(svg, &rings, look);
         }

@@ -52,7 +52,7 @@ impl Frame {
         let middle = (f64::midpoint(low.0, high.0), f64::midpoint(low.1, high.1));
         let span = [high.0 - low.0, high.1 - low.1].map(|s| (s + 2.0 * AROUND).max(LEAST));
         let plot_w = (width - 20.0).floor();
-        let most_h = if width < 600.0 { width * 1.15 } else { (width * 0.78).min(640.0) };
+        let most_h = if width < 600.0 { width * 1.15 } else { (width * 0.66).min(640.0) };
         let scale = (plot_w / span[0]).min(most_h / span[1]);
         if !(scale.is_finite() && scale > 0.0) {
             return None;

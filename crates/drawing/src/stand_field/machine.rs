@@ -45,22 +45,34 @@ pub(super) fn stands(lift: &LiftPlan) -> Vec<Placed> {
     stand(lift).into_iter().chain(others).collect()
 }
 
-/// Other stands: their outline in broken line, with a number and where the machine heads.
-pub(super) fn others(svg: &mut Svg, placer: &mut Placer, frame: &Frame, lift: &LiftPlan, view: &PlanViewScene) {
-    svg.open("other-stands");
+fn other_places(lift: &LiftPlan) -> impl Iterator<Item = (usize, Placed)> + '_ {
     let placed = |s: &planning::FoundStand| Placed::of(s.east_m, s.north_m, s.heading_deg);
-    for (i, at) in lift.other_stands.iter().enumerate().filter_map(|(i, s)| Some((i, placed(s)?))) {
+    lift.other_stands.iter().enumerate().filter_map(move |(i, s)| Some((i + 1, placed(s)?)))
+}
+
+/// Other stands: their outline in broken line.
+pub(super) fn others(svg: &mut Svg, placer: &mut Placer, frame: &Frame, lift: &LiftPlan, view: &PlanViewScene) {
+    svg.open("other-outlines");
+    for (_, at) in other_places(lift) {
         let body = frame.all(&at.ring(&view.body));
         svg.polygon(&body, None, Some(Pen::new(Ink::Sheet, 4.0)));
         svg.polygon(&body, None, Some(Pen::dashed(Ink::Main, 1.6, "7 4")));
-        let front = view.body.iter().map(|p| p.0).fold(0.0, f64::max);
-        arrow(svg, frame.px(at.place((0.35, 0.0))), frame.px(at.place((front + 0.5, 0.0))), Ink::Main, 1.8);
-        let c = frame.px(at.at);
-        crate::marks::numbered(svg, c, i + 1);
-        placer.text(Rect::around(c, 22.0, 22.0));
         for k in 0..body.len() {
             placer.line(body[k], body[(k + 1) % body.len()]);
         }
+        placer.text(Rect::around(frame.px(at.at), 22.0, 22.0));
+    }
+    svg.close();
+}
+
+/// Their numbers, each with where the machine heads: last, so that nothing lies on them.
+pub(super) fn numbers(svg: &mut Svg, frame: &Frame, lift: &LiftPlan) {
+    svg.open("other-stands");
+    for (number, at) in other_places(lift) {
+        let c = frame.px(at.at);
+        let ahead = |px: f64| (c.0 + at.ahead.0 * px, c.1 - at.ahead.1 * px);
+        arrow(svg, ahead(9.0), ahead(25.0), Ink::Main, 1.8);
+        crate::marks::numbered(svg, c, number);
     }
     svg.close();
 }
@@ -80,13 +92,12 @@ pub(super) fn chosen(
     let body = frame.all(&at.ring(&view.body));
     svg.open("machine");
     let edge = if refused { Pen::dashed(Ink::Danger, 2.6, "9 4") } else { Pen::new(Ink::Main, 2.4) };
+    // The body is an outline only: the ground that matters most lies under it.
     for ring in &view.contacts {
-        svg.polygon(&frame.all(&at.ring(ring)), Some(Ink::Soft), Some(Pen::new(Ink::Main, 1.2)));
+        svg.polygon(&frame.all(&at.ring(ring)), Some(Ink::Body), Some(Pen::new(Ink::Main, 1.2)));
     }
-    svg.polygon(&body, Some(Ink::Body), Some(edge));
-    for ring in &view.contacts {
-        svg.polygon(&frame.all(&at.ring(ring)), None, Some(Pen::new(Ink::Main, 1.0)));
-    }
+    svg.polygon(&body, None, Some(Pen::new(Ink::Sheet, 5.5)));
+    svg.polygon(&body, None, Some(edge));
     if let Some(bounds) = Rect::of(&body) {
         // A machine that stands askew fills about half of what bounds it.
         placer.solid(bounds.grown(-bounds.w.min(bounds.h) * 0.12));
@@ -98,8 +109,9 @@ pub(super) fn chosen(
 
     svg.open("heading");
     let rear = view.body.iter().map(|p| p.0).fold(0.0, f64::min);
-    let (tail, tip) = (frame.px(at.place((rear * 0.8, 0.0))), frame.px(at.place((view.front_face_m, 0.0))));
-    arrow(svg, tail, tip, if refused { Ink::Danger } else { Ink::Main }, 5.0);
+    // Behind the front axle, where the place itself is marked.
+    let (tail, tip) = (frame.px(at.place((rear * 0.9, 0.0))), frame.px(at.place((rear * 0.4, 0.0))));
+    arrow(svg, tail, tip, if refused { Ink::Danger } else { Ink::Main }, 4.0);
     svg.close();
 
     let s = &lift.stand;
@@ -140,6 +152,9 @@ pub(super) fn chosen(
 
     svg.open("stand-name");
     let mut text = vec![words.verdict(lift.verdict)];
+    if let Some(governing) = lift.governing_finding().filter(|_| refused) {
+        text.extend(crate::labels::wrap(&words.check(&governing.check), 13.0, true, frame.plot.w * 0.42, 3));
+    }
     text.push(words.pair(ui::HEADING, &words.quantity(quantity::degrees(s.heading_deg).into())));
     let kind = Type::plain(13.0).bold().halo().ink(if refused { Ink::Danger } else { Ink::Main });
     let back = frame.px(at.place((rear, 0.0)));

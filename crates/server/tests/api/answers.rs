@@ -106,7 +106,7 @@ async fn a_load_that_is_picked_up_is_said_to_be() {
 
 #[tokio::test]
 async fn an_unknown_lift_is_a_problem_that_names_those_that_exist() {
-    for rest in ["", "/elevation.svg", "/chart.svg"] {
+    for rest in ["", "/elevation.svg", "/chart.svg", "/stands.svg", "/movement.svg"] {
         let answer = get(&format!("/api/jobs/current/lifts/L9{rest}")).await;
         assert_eq!(answer.status, StatusCode::NOT_FOUND);
         assert_eq!(answer.problem(), "lift-unknown");
@@ -116,8 +116,8 @@ async fn an_unknown_lift_is_a_problem_that_names_those_that_exist() {
 
 #[tokio::test]
 async fn drawings_are_svg_or_said_to_be_absent() {
-    for drawing in ["elevation.svg", "chart.svg"] {
-        let answer = get(&format!("/api/jobs/current/lifts/L1/{drawing}?lang=es&units=us&width=360")).await;
+    for drawing in ["elevation.svg", "chart.svg", "stands.svg", "movement.svg"] {
+        let answer = get(&format!("/api/jobs/current/lifts/L2/{drawing}?lang=es&units=us&width=360")).await;
         assert_eq!(answer.status, StatusCode::OK, "{drawing}");
         assert_eq!(answer.header("content-type"), "image/svg+xml; charset=utf-8");
         let svg = answer.text();
@@ -126,6 +126,52 @@ async fn drawings_are_svg_or_said_to_be_absent() {
         assert_eq!(absent.status, StatusCode::NOT_FOUND);
         assert_eq!(absent.problem(), "drawing-absent");
     }
+}
+
+#[tokio::test]
+async fn each_drawing_is_its_own() {
+    for (drawing, title) in
+        [("elevation", "Side view"), ("chart", "Load chart"), ("stands", "Stand field"), ("movement", "Boom movement")]
+    {
+        let svg = get(&format!("/api/jobs/current/lifts/L2/{drawing}.svg")).await.text();
+        assert!(svg.contains(&format!("<title>{title}")), "{drawing}: {}", &svg[..400]);
+    }
+}
+
+#[tokio::test]
+async fn where_else_to_stand_and_the_way_there_are_told() {
+    let lift = get("/api/jobs/current/lifts/L2").await.json();
+    assert_eq!((&lift["has_stands"], &lift["has_movement"]), (&true.into(), &true.into()));
+    let facts = |key: &str| {
+        let all = lift[key].as_array().unwrap().iter();
+        all.map(|f| format!("{}: {}", f["name"].as_str().unwrap(), f["text"].as_str().unwrap()).replace('\u{a0}', " "))
+            .collect::<Vec<_>>()
+    };
+    let told = facts("stand_told");
+    assert_eq!(told.len(), 3);
+    assert!(told[0].contains("the best that was found"), "{told:?}");
+    assert!(told[1].contains("0.40 m") && told[1].contains("to the left") && told[1].contains("Edges"), "{told:?}");
+    assert!(told[2].contains("3.0°") && !told[2].contains("beyond"), "{told:?}");
+    let other = &lift["other_stands"][0];
+    assert_eq!(other["verdict"]["code"], "go-with-conditions");
+    let said = |key: &str| other[key].as_str().unwrap().replace('\u{a0}', " ");
+    assert_eq!(said("at"), "14.20 m east, 9.30 m north, heading 180.0° (south)");
+    assert!(said("governs").contains("Load chart") && said("governs").contains("17 %"), "{}", said("governs"));
+    assert!(said("off").contains("0.25 m") && said("off").contains("3.0°"), "{}", said("off"));
+    // The way in is told stretch by stretch, the way out by what is in it.
+    let way = facts("way");
+    assert_eq!(way.len(), 4, "{way:?}");
+    assert!(way[0].contains("Gate by the lane") && way[0].contains("25.00 m") && way[0].contains("2 min"), "{way:?}");
+    assert!(way[1].contains("1 change: forward 20.00 m, then backward 5.00 m"), "{way:?}");
+    assert!(way[2].contains("0.35 m"), "{way:?}");
+    assert!(way[3].starts_with("Way out") && way[3].contains("In the way"), "{way:?}");
+    assert_eq!(lift["way_notes"].as_array().unwrap().len(), 2);
+
+    let refused = get("/api/jobs/current/lifts/L1").await.json();
+    assert_eq!(refused["changes"].as_array().unwrap().len(), 1);
+    assert!(refused["changes"][0].as_str().unwrap().contains("875"), "{refused}");
+    assert_eq!((&refused["has_stands"], &refused["has_movement"]), (&false.into(), &false.into()));
+    assert_eq!(refused["way"].as_array().unwrap().len(), 0);
 }
 
 #[tokio::test]
@@ -202,6 +248,8 @@ async fn the_description_is_openapi_3_1_and_names_every_route() {
         "/api/jobs/current/lifts/{id}",
         "/api/jobs/current/lifts/{id}/elevation.svg",
         "/api/jobs/current/lifts/{id}/chart.svg",
+        "/api/jobs/current/lifts/{id}/stands.svg",
+        "/api/jobs/current/lifts/{id}/movement.svg",
         "/api/jobs/current/plan.json",
         "/api/jobs/current/plan-sheet.pdf",
         "/api/texts",
@@ -211,7 +259,7 @@ async fn the_description_is_openapi_3_1_and_names_every_route() {
     ] {
         assert!(paths.contains_key(path), "{path}");
     }
-    assert_eq!(paths.len(), 10, "a described route without a test");
+    assert_eq!(paths.len(), 12, "a described route without a test");
     let printed: serde_json::Value = serde_json::from_str(&server::openapi().unwrap()).unwrap();
     assert_eq!(printed, description);
 }

@@ -1,11 +1,14 @@
 //! A small plan written by hand: one lift of each verdict, every value invented. For tests of what
 //! serves a plan, and for the example that serves one.
 
+use driving::{Gear, Steering};
 use evidence::{Certainty, Finding, Message, Ranged, Source, Status, Step, Verdict, Working};
 use machine::SupportState;
+use planning::route::{RefusalKind, RouteLeg, RouteMargin, RoutePlan, RouteRefusal};
 use planning::{
-    ChartScene, ChartZoneScene, ElevationScene, InputLine, LiftPlan, LineScene, LoadSummary, Plan, PlanHead,
-    PolygonScene, StandSummary, Task, WheelForce, text,
+    BoomMovement, BoomStep, ChartScene, ChartZoneScene, ElevationScene, FieldKind, FieldScene, FieldState, FoundStand,
+    InputLine, LiftPlan, LiftWay, LineScene, LoadSummary, Plan, PlanHead, PlanViewScene, PolygonScene, Reason,
+    StandSummary, StandTolerance, Task, WheelForce, text,
 };
 use quantity::{Quantity, degrees, kilograms, metres};
 
@@ -71,7 +74,9 @@ fn no_go() -> LiftPlan {
             .working(working),
         open_matter(),
     ];
-    lift("L1", "Bricks to the second floor", Verdict::NoGo, 1, findings)
+    let mut lift = lift("L1", "Bricks to the second floor", Verdict::NoGo, 1, findings);
+    lift.changes = vec![text::CHANGE_HALF_LOAD.with("mass", kilograms(875.0))];
+    lift
 }
 
 fn go() -> LiftPlan {
@@ -81,7 +86,116 @@ fn go() -> LiftPlan {
         inspected(),
         Finding::new("tilt", Status::Go, tilt).at_least(degrees(6.8), degrees(8.2), 0.17).source(Source::Mechanics),
     ];
-    lift("L2", "Mortar to the deck", Verdict::Go, 1, findings)
+    let mut lift = lift("L2", "Mortar to the deck", Verdict::Go, 1, findings);
+    let tolerance = |disc_m, disc_by| StandTolerance {
+        disc_m,
+        disc_by,
+        disc_way: Some(text::WAY_LEFT.into()),
+        turn_rad: 3.0_f64.to_radians(),
+        turn_by: None,
+    };
+    lift.stand_from = planning::StandFrom::Found;
+    lift.stand_tolerance = Some(tolerance(0.4, Some(Reason::Edges)));
+    lift.other_stands = vec![FoundStand {
+        east_m: 14.2,
+        north_m: 9.3,
+        heading_deg: 180.0,
+        verdict: Verdict::GoWithConditions,
+        reserve: Some(0.17),
+        governing: "chart".to_owned(),
+        tolerance: tolerance(0.25, None),
+    }];
+    lift.field = Some(field());
+    lift.plan_view = Some(plan_view());
+    lift.movement = Some(movement());
+    lift.way = Some(LiftWay {
+        from: "Gate by the lane".to_owned(),
+        way_in: Some(route(&[(Gear::Forward, 12.0), (Gear::Forward, 8.0), (Gear::Reverse, 5.0)])),
+        way_out: None,
+        refused: Some(RouteRefusal {
+            kind: RefusalKind::Narrow,
+            message: text::DRIVE_TARGET_BARRED.into(),
+            because: vec![text::DRIVE_OUTSIDE.into()],
+            at: None,
+            remedy: text::DO_DRIVE_CLEAR.into(),
+        }),
+    });
+    lift
+}
+
+/// Three cells by three: go in the middle, around it out of reach.
+fn field() -> FieldScene {
+    let kind = |state, by, area_m2| FieldKind { state, by, area_m2 };
+    FieldScene {
+        centre: (12.4, 8.1),
+        cell_m: 2.0,
+        side: 3,
+        directed: false,
+        kinds: vec![kind(FieldState::NoGo, Some(Reason::Reach), 32.0), kind(FieldState::Go, None, 4.0)],
+        runs: vec![(0, 4), (1, 1), (0, 4)],
+        everywhere: Vec::new(),
+    }
+}
+
+fn plan_view() -> PlanViewScene {
+    let ring = |x0: f64, x1: f64, y0: f64, y1: f64| vec![(x0, y0), (x1, y0), (x1, y1), (x0, y1)];
+    PlanViewScene {
+        landing_at: (18.9, 8.0),
+        landing: ring(18.0, 19.8, 7.0, 9.0),
+        approach: None,
+        body: ring(-4.2, 0.9, -1.1, 1.1),
+        contacts: vec![ring(-0.6, 0.6, 0.8, 1.1), ring(-0.6, 0.6, -1.1, -0.8)],
+        front_face_m: 0.62,
+    }
+}
+
+fn movement() -> BoomMovement {
+    let step = |angle_deg: f64, tool: (f64, f64), what: Message| BoomStep {
+        angle_rad: angle_deg.to_radians(),
+        extension_m: 0.0,
+        tilt_rad: 0.0,
+        tool,
+        boom: vec![(-3.4, 1.9), tool],
+        load: Vec::new(),
+        loaded: false,
+        straight: false,
+        what,
+    };
+    let steps = vec![
+        step(4.0, (2.2, 1.6), text::STEP_WAY_CARRY.into()),
+        step(41.3, (2.0, 5.4), text::STEP_RAISE.with("angle", degrees(41.3))),
+    ];
+    BoomMovement { steps, smallest: None, plain: true }
+}
+
+fn route(legs: &[(Gear, f64)]) -> RoutePlan {
+    let leg = |(gear, length_m): &(Gear, f64)| RouteLeg {
+        gear: *gear,
+        steering: Steering::TwoWheel,
+        length_m: *length_m,
+        radius_m: None,
+        slant_deg: 0.0,
+        speed_m_s: 1.0,
+    };
+    RoutePlan {
+        machine: "test-7".to_owned(),
+        load: None,
+        legs: legs.iter().map(leg).collect(),
+        length_m: legs.iter().map(|l| l.1).sum(),
+        reversed_m: legs.iter().filter(|l| l.0 == Gear::Reverse).map(|l| l.1).sum(),
+        gear_changes: 1,
+        steering_changes: 0,
+        time_s: 61.0,
+        profile: Vec::new(),
+        margins: vec![RouteMargin {
+            of: text::DRIVE_OUTSIDE.into(),
+            left: metres(0.35).into(),
+            along_m: 3.0,
+            at: [12.0, 8.0],
+        }],
+        swept: Vec::new(),
+        notes: vec![text::DRIVE_NOTE_NOT_LOOKED_AT.into()],
+    }
 }
 
 fn conditions() -> LiftPlan {

@@ -19,13 +19,20 @@ async fn it_holds_the_whole_plan() {
         "test source, clause 1",
         "Needs: ",
         "from the landing&#39;s edge",
+        "Stand field",
+        "Boom movement",
+        "<h3>Other stands</h3><ol><li><strong>GO WITH CONDITIONS</strong>: 14.20",
+        "What would make it work",
+        "Half of the load at a time",
+        "<h3>Way in and out</h3>",
+        "Clear or widen that place",
         "<a href=\"#emergency\">",
         "<div id=\"emergency\">",
     ] {
         assert!(html.contains(said), "{said}");
     }
     assert_eq!(html.matches("In an emergency").count(), 4, "once for the job and beside the steps of each lift");
-    assert_eq!(html.matches("<svg").count(), 4, "two drawings for each lift that has them");
+    assert_eq!(html.matches("<svg").count(), 6, "every drawing of each lift that has it");
     assert!(html.contains("No lift may be made from it"), "invented data are marked");
     assert!(!html.contains("<script") && !html.contains(" style=\"") && !html.contains("<style"));
     assert!(!html.contains('⟨'), "a text is missing");
@@ -53,6 +60,9 @@ async fn a_hostile_name_stays_text() {
         attack.clone_into(&mut lift.machine);
         attack.clone_into(&mut lift.landing);
         attack.clone_into(&mut lift.load.name);
+        if let Some(way) = &mut lift.way {
+            attack.clone_into(&mut way.from);
+        }
         lift.findings[0].message = handmade::hostile();
         lift.governing = 0;
         if let Some(chart) = &mut lift.chart {
