@@ -49,6 +49,10 @@ pub(crate) fn write(plan: &Plan, out: &Path, args: &PlanArgs) -> Result<(), Fail
             put("load-chart", drawing::chart(lift, &wording, &style))?;
             put("stand-field", drawing::stand_field(lift, &wording, &style))?;
             put("boom-movement", drawing::boom_strip(lift, &wording, &style))?;
+            if lift.way.is_some() {
+                put("way-in", drawing::way(lift, drawing::WayDirection::In, &wording, &style))?;
+                put("way-out", drawing::way(lift, drawing::WayDirection::Out, &wording, &style))?;
+            }
         }
         put_in_place(&temporary, out)
     })();

@@ -142,7 +142,9 @@ fn every_character_has_a_glyph() {
         for lift in &plan.lifts {
             let style = drawing::Style::paper(680.0);
             let draw = [drawing::elevation, drawing::chart, drawing::stand_field, drawing::boom_strip];
-            let all: String = draw.iter().map(|draw| draw(lift, &wording, &style)).collect();
+            let ways = [drawing::WayDirection::In, drawing::WayDirection::Out];
+            let ways = ways.iter().map(|way| drawing::way(lift, *way, &wording, &style));
+            let all: String = draw.iter().map(|draw| draw(lift, &wording, &style)).chain(ways).collect();
             for c in all.chars().filter(|c| !c.is_control()) {
                 assert!(faces()[..2].iter().all(|f| f.info().coverage.contains(c as u32)), "no glyph for {c:?}");
             }
@@ -208,7 +210,10 @@ fn pages_are_few_and_none_is_nearly_empty() {
         }
         // Where to stand and how the boom goes: a picture each, and what would help a refused lift beside its verdict.
         let all_pictures: usize = pages.iter().map(|p| count_pictures(&p.frame)).sum();
-        let there = |l: &planning::LiftPlan| 2 + usize::from(l.field.is_some()) + usize::from(l.movement.is_some());
+        let there = |l: &planning::LiftPlan| {
+            let ways = l.way.as_ref().map_or(0, |w| 1 + usize::from(w.way_out.is_some()));
+            2 + usize::from(l.field.is_some()) + usize::from(l.movement.is_some()) + ways
+        };
         assert_eq!(all_pictures, plan.lifts.iter().map(there).sum::<usize>(), "{language:?} {paper:?}");
         for lift in &plan.lifts {
             for change in &lift.changes {

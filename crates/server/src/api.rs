@@ -36,6 +36,8 @@ pub(crate) fn routes() -> OpenApiRouter<Shared> {
         .routes(routes!(chart))
         .routes(routes!(stands))
         .routes(routes!(movement))
+        .routes(routes!(way_in))
+        .routes(routes!(way_out))
         .routes(routes!(plan_json))
         .routes(routes!(plan_sheet))
         .routes(routes!(texts))
@@ -140,6 +142,42 @@ async fn movement(
     let Some(at) = served.position(&id) else { return Err(unknown(&served, id)) };
     let absent = Problem::DrawingAbsent { id, drawing: "boom movement" };
     drawn(served, at, asked, drawings::movement).await?.map(svg).ok_or(absent)
+}
+
+/// Way to the stand of a lift, from above and as a profile.
+#[utoipa::path(get, path = "/api/jobs/current/lifts/{id}/way-in.svg",
+    params(("id" = String, Path, description = "Id of the lift"), DrawingChoice),
+    responses(
+        (status = OK, body = String, content_type = "image/svg+xml"),
+        (status = BAD_REQUEST, body = ProblemBody, content_type = "application/problem+json"),
+        (status = NOT_FOUND, body = ProblemBody, content_type = "application/problem+json"),
+    ))]
+async fn way_in(
+    State(served): State<Shared>,
+    Path(id): Path<String>,
+    Asked(asked): Asked<DrawingChoice>,
+) -> Result<Response, Problem> {
+    let Some(at) = served.position(&id) else { return Err(unknown(&served, id)) };
+    let absent = Problem::DrawingAbsent { id, drawing: "way in" };
+    drawn(served, at, asked, drawings::way_in).await?.map(svg).ok_or(absent)
+}
+
+/// Way back from the stand of a lift, from above and as a profile.
+#[utoipa::path(get, path = "/api/jobs/current/lifts/{id}/way-out.svg",
+    params(("id" = String, Path, description = "Id of the lift"), DrawingChoice),
+    responses(
+        (status = OK, body = String, content_type = "image/svg+xml"),
+        (status = BAD_REQUEST, body = ProblemBody, content_type = "application/problem+json"),
+        (status = NOT_FOUND, body = ProblemBody, content_type = "application/problem+json"),
+    ))]
+async fn way_out(
+    State(served): State<Shared>,
+    Path(id): Path<String>,
+    Asked(asked): Asked<DrawingChoice>,
+) -> Result<Response, Problem> {
+    let Some(at) = served.position(&id) else { return Err(unknown(&served, id)) };
+    let absent = Problem::DrawingAbsent { id, drawing: "way out" };
+    drawn(served, at, asked, drawings::way_out).await?.map(svg).ok_or(absent)
 }
 
 /// The plan itself, as the engine made it: ids, SI values, sources, working.

@@ -1,7 +1,7 @@
 //! Drawings of a lift, made by `drawing` in the reader's words.
 
 use crate::preference::{DrawingChoice, Preference};
-use drawing::Style;
+use drawing::{Style, WayDirection};
 use planning::LiftPlan;
 
 /// Width for readers that do not say theirs, CSS pixels.
@@ -27,6 +27,26 @@ pub(crate) fn stands(lift: &LiftPlan, asked: DrawingChoice) -> Option<String> {
 /// The boom's movement; `None` where none is planned.
 pub(crate) fn movement(lift: &LiftPlan, asked: DrawingChoice) -> Option<String> {
     has_movement(lift).then(|| drawing::boom_strip(lift, &preference(asked).wording(), &style(asked)))
+}
+
+/// The way to the stand; `None` where nobody states from where.
+pub(crate) fn way_in(lift: &LiftPlan, asked: DrawingChoice) -> Option<String> {
+    has_way_in(lift).then(|| drawing::way(lift, WayDirection::In, &preference(asked).wording(), &style(asked)))
+}
+
+/// The way back from the stand; `None` where there is none.
+pub(crate) fn way_out(lift: &LiftPlan, asked: DrawingChoice) -> Option<String> {
+    has_way_out(lift).then(|| drawing::way(lift, WayDirection::Out, &preference(asked).wording(), &style(asked)))
+}
+
+/// True if there is a picture of the way to the stand, or of why there is none.
+pub(crate) fn has_way_in(lift: &LiftPlan) -> bool {
+    lift.way.is_some()
+}
+
+/// True if there is a picture of the way back.
+pub(crate) fn has_way_out(lift: &LiftPlan) -> bool {
+    lift.way.as_ref().is_some_and(|w| w.way_out.is_some())
 }
 
 /// True if there is a picture of the stand field.

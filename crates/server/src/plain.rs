@@ -63,6 +63,8 @@ impl Page {
             self.drawing(ui::STAND_FIELD, drawings::stands(lift, choice));
             self.elsewhere(&view);
             self.drawing(ui::BOOM_MOVEMENT, drawings::movement(lift, choice));
+            self.drawing(ui::WAY_IN, drawings::way_in(lift, choice));
+            self.drawing(ui::WAY_OUT, drawings::way_out(lift, choice));
             self.findings(&view);
             self.facts(&view);
             self.out.push_str("</section>");

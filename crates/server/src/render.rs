@@ -73,6 +73,8 @@ pub(crate) fn lift(plan: &Plan, lift: &LiftPlan, asked: Preference) -> LiftView 
         has_chart: lift.chart.is_some(),
         has_stands: drawings::has_stands(lift),
         has_movement: drawings::has_movement(lift),
+        has_way_in: drawings::has_way_in(lift),
+        has_way_out: drawings::has_way_out(lift),
         cautions: messages(w, plan.cautions.iter().chain(&plan.ends_when)),
         emergency: messages(w, &plan.emergency),
     }

@@ -177,6 +177,10 @@ pub(crate) struct LiftView {
     pub(crate) has_stands: bool,
     /// True if there is a picture of the boom's movement.
     pub(crate) has_movement: bool,
+    /// True if there is a picture of the way to the stand, or of why there is none.
+    pub(crate) has_way_in: bool,
+    /// True if there is a picture of the way back.
+    pub(crate) has_way_out: bool,
     /// Cautions that belong on every screen with a verdict.
     pub(crate) cautions: Vec<String>,
     /// What to do in an emergency.

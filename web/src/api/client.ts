@@ -27,7 +27,7 @@ export interface Reading {
   lang: Language;
   units: Units;
 }
-export type DrawingKind = 'elevation' | 'chart' | 'stands' | 'movement';
+export type DrawingKind = 'elevation' | 'chart' | 'stands' | 'movement' | 'way-in' | 'way-out';
 
 export type Answer<T> =
   | { kind: 'ok'; value: T }

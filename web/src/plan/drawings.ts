@@ -7,9 +7,11 @@ export const DRAWING_NAMES: Record<DrawingKind, UiText> = {
   chart: 'ui-load-chart',
   stands: 'ui-stand-field',
   movement: 'ui-boom-movement',
+  'way-in': 'ui-way-in',
+  'way-out': 'ui-way-out',
 };
 
-type Has = Pick<LiftView, 'has_elevation' | 'has_chart' | 'has_stands' | 'has_movement'>;
+type Has = Pick<LiftView, 'has_elevation' | 'has_chart' | 'has_stands' | 'has_movement' | 'has_way_in' | 'has_way_out'>;
 
 export function drawingsOf(lift: Has): DrawingKind[] {
   const there: Record<DrawingKind, boolean> = {
@@ -17,6 +19,8 @@ export function drawingsOf(lift: Has): DrawingKind[] {
     chart: lift.has_chart,
     stands: lift.has_stands,
     movement: lift.has_movement,
+    'way-in': lift.has_way_in,
+    'way-out': lift.has_way_out,
   };
   return (Object.keys(DRAWING_NAMES) as DrawingKind[]).filter((kind) => there[kind]);
 }

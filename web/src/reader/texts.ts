@@ -51,6 +51,8 @@ export type UiText =
   | 'ui-changes'
   | 'ui-changes-note'
   | 'ui-way'
+  | 'ui-way-in'
+  | 'ui-way-out'
   | 'ui-wheel-forces'
   | 'ui-cautions'
   | 'ui-signal-warning'

@@ -4,9 +4,10 @@ use crate::maps::{CELL, Case, case, vehicle};
 use crate::seeded::SplitMix64;
 use driving::{
     DriveMap, Gear, Going, GridMap, Margin, Motion, NoRoute, PlanBox, PlanPose, Progress, Raster, RasterFrame, Route,
-    Settings, Spread, Steering, TargetField, Underway, Vehicle, route, swept, wrapped,
+    Settings, Spread, Steering, TargetField, Underway, Vehicle, route, swept,
 };
 use geometry::DVec2;
+use geometry::wrapped;
 use std::ops::ControlFlow;
 
 fn find(case: &Case) -> Result<Route, NoRoute<u8>> {
