@@ -6,6 +6,7 @@ use crate::site_plan::SiteMark;
 use crate::stand_field::FieldLook;
 use crate::style::Ink;
 use crate::svg::{Pen, Px, Svg, Type};
+use crate::way::WayMark;
 
 /// Size of the key's text, px.
 pub(crate) const KEY_SIZE: f64 = 12.5;
@@ -43,6 +44,8 @@ pub(crate) enum Swatch {
     Arrow,
     /// How far off a stand may be.
     Disc,
+    /// A mark of a way.
+    Way(WayMark),
 }
 
 /// A row of the key.
@@ -118,6 +121,7 @@ fn draw_swatch(svg: &mut Svg, swatch: Swatch, r: Rect) {
         Swatch::ZoneTooHeavy => hatched(svg, r, Ink::Sheet, &[(-45.0, 3.5)], Ink::Main),
         Swatch::Number(number) => crate::site_plan::draw_number(svg, c, number),
         Swatch::Site(mark) => crate::site_plan::swatch(svg, mark, r),
+        Swatch::Way(mark) => crate::way::swatch(svg, mark, r),
         Swatch::Field(look) => crate::stand_field::swatch(svg, look, r),
         Swatch::LandingFromAbove => {
             svg.rect(r, Some(Ink::Load), Some(Pen::new(Ink::Main, 1.8)));

@@ -4,6 +4,7 @@
 //! - [`chart`]: the load chart as we draw it, with the point read
 //! - [`stand_field`]: the ground around a landing by what a stand there would give
 //! - [`boom_strip`]: the boom's movement, one small picture a step
+//! - [`way`]: a lift's way to its stand or back, from above and in profile
 //! - [`machine_side`], [`machine_front`]: a machine with its dimensions
 //! - [`machine_chart`]: a load chart without a lift
 //! - [`chart_capacity_kg`]: what that chart gives at the point, for words beside it
@@ -26,6 +27,7 @@ mod site_plan;
 mod stand_field;
 mod style;
 mod svg;
+mod way;
 mod words;
 
 pub use boom_strip::boom_strip;
@@ -36,3 +38,4 @@ pub use site_cut::site_cut;
 pub use site_plan::{SiteStand, site_plan};
 pub use stand_field::stand_field;
 pub use style::{FONT_FAMILY, Style, Theme};
+pub use way::{WayDirection, way};

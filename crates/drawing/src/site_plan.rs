@@ -14,16 +14,17 @@ mod rules;
 mod set_backs;
 mod things;
 
-pub(crate) use furniture::round_step;
+pub(crate) use furniture::{round_step, scale_bar};
 pub(crate) use labels::number as draw_number;
-pub(crate) use looks::{SiteMark, draw as draw_mark, kind_name, swatch};
+pub(crate) use looks::{SiteMark, draw as draw_mark, kind_name, overhead, row, swatch};
+pub(crate) use map::{Map, sound};
+pub(crate) use set_backs::set_back_line;
 
 use crate::key::Row;
 use crate::style::Style;
 use crate::svg::{Pen, Svg};
 use crate::words::Words;
 use geometry::DVec2;
-use map::Map;
 use site::Site;
 use std::collections::BTreeSet;
 use wording::{Wording, ui};

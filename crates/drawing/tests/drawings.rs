@@ -4,7 +4,7 @@
 
 mod sample;
 
-use drawing::{Style, boom_strip, chart, elevation, stand_field};
+use drawing::{Style, WayDirection, boom_strip, chart, elevation, stand_field, way};
 use planning::LiftPlan;
 use quantity::UnitSystem;
 use roxmltree::{Document, Node};
@@ -54,12 +54,30 @@ fn lifts() -> Vec<(&'static str, LiftPlan)> {
     movement.steps[1].tool.0 = f64::NAN;
     movement.steps[2].boom[1].1 = f64::INFINITY;
     movement.smallest.as_mut().unwrap().tool.1 = f64::NAN;
+    let way = broken.way.as_mut().unwrap();
+    way.begins[0][1] = f64::NAN;
+    way.around[0].outlines[0][2][0] = f64::INFINITY;
+    way.around[1].set_back_m = Some(f64::NAN);
+    way.around[2].outlines[0].truncate(1);
+    way.refused.as_mut().unwrap().at = Some([f64::NAN, 1.0]);
+    let there = way.way_in.as_mut().unwrap();
+    there.profile[3].at[0] = f64::NAN;
+    there.profile[5].height_m = f64::NEG_INFINITY;
+    there.profile[7].slope_along.high = f64::NAN;
+    there.profile[9].along_m = -1e300;
+    there.profile[11].speed_m_s = f64::INFINITY;
+    there.margins[1].left.si = f64::NAN;
+    there.legs[0].length_m = f64::NAN;
+    there.outline[0][1][1] = f64::NAN;
+    there.swept[0][0][0] = f64::INFINITY;
+    there.time_s = f64::NAN;
     out.push(("broken", broken));
     let mut nothing = sample::bricks();
     nothing.elevation = None;
     nothing.chart = None;
     nothing.field = None;
     nothing.movement = None;
+    nothing.way = None;
     out.push(("nothing", nothing));
     let mut no_zones = sample::bricks();
     let chart = no_zones.chart.as_mut().unwrap();
@@ -71,6 +89,9 @@ fn lifts() -> Vec<(&'static str, LiftPlan)> {
     hostile.name = "<script>alert(1)</script> & \"quotes\" ' \u{1} שלום مرحبا 🧱 ".repeat(4);
     hostile.landing = "]]>&amp;<g onload='x'>".into();
     hostile.load.name = "x".repeat(300);
+    let way = hostile.way.as_mut().unwrap();
+    way.from = "&<g>\u{7}".repeat(40);
+    way.around[0].name = "\"/><image href='http://example.invalid/y'/>".into();
     hostile.elevation.as_mut().unwrap().lines[0].name = "\"/><image href='http://example.invalid/x'/>".into();
     hostile.chart.as_mut().unwrap().zones[0].name = "<&>".into();
     out.push(("hostile", hostile));
@@ -96,6 +117,8 @@ fn each(check: impl Fn(&str, &Drawn)) {
                         ("chart", chart(&lift, &wording, &style)),
                         ("stand field", stand_field(&lift, &wording, &style)),
                         ("boom strip", boom_strip(&lift, &wording, &style)),
+                        ("way in", way(&lift, WayDirection::In, &wording, &style)),
+                        ("way out", way(&lift, WayDirection::Out, &wording, &style)),
                     ] {
                         let label = format!("{kind} of {name}, {wording:?}, {style:?}");
                         drawn.push(Drawn { label, screen: style.theme == drawing::Theme::Screen, svg });
@@ -105,7 +128,7 @@ fn each(check: impl Fn(&str, &Drawn)) {
         }
         drawn
     });
-    assert_eq!(DRAWN.len(), 7 * 3 * 4 * 4, "a case went missing");
+    assert_eq!(DRAWN.len(), 7 * 3 * 4 * 6, "a case went missing");
     for drawn in DRAWN.iter() {
         check(&drawn.label, drawn);
     }

@@ -13,6 +13,9 @@ use evidence::Silent;
 /// Step of depth, as a share of it.
 const STEP: f64 = 0.05;
 
+/// Steps about each wheel along and across.
+const REACH: i32 = 8;
+
 /// How often the depth of a step of 2:1 is halved in: to a 5,000th of the depth.
 const HALVINGS: usize = 8;
 
@@ -66,12 +69,16 @@ pub(crate) fn worst_place(thing: &Buried, wheels: &[Patch], cover: f64) -> [f64;
     };
     for w in wheels {
         let (s, o) = near(w);
-        let reach = 8;
-        for i in -reach..=reach {
-            for j in -reach..=reach {
-                let at = (s + step * f64::from(i), o + step * f64::from(j));
-                starts.push((at.0.clamp(0.0, length), at.1.clamp(-half, half)));
-            }
+        // Beyond its ends and breadth all are the same place: each is asked once.
+        let around = |middle: f64, low: f64, high: f64| {
+            let mut places: Vec<f64> =
+                (-REACH..=REACH).map(|i| (middle + step * f64::from(i)).clamp(low, high)).collect();
+            places.dedup();
+            places
+        };
+        let across = around(o, -half, half);
+        for s in around(s, 0.0, length) {
+            starts.extend(across.iter().map(|o| (s, *o)));
         }
         for other in wheels {
             let (t, p) = near(other);

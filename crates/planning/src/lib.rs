@@ -43,6 +43,7 @@ mod steps;
 pub mod text;
 mod told;
 mod tolerance;
+mod way_around;
 mod work;
 
 pub use chart_doubts::{ChartDoubt, chart_doubts};
@@ -73,6 +74,7 @@ pub use stand_field::{
 };
 pub use told::Fact;
 pub use tolerance::{Borne, STEPS, Tolerance, ToleranceOf};
+pub use way_around::{WayThing, WayThingKind};
 pub use work::{Choose, Crane, Delivery, Pickup, Routine, RoutineLandings, RoutineLoad};
 
 /// Priority of a lift that states none: the middle of 1 to 9.

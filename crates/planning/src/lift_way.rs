@@ -3,7 +3,8 @@
 use crate::checks::metres;
 use crate::context::Context;
 use crate::posed::tool_point;
-use crate::route::{RouteAsk, RoutePlan, RoutePose, RouteRefusal, TravelRules, route};
+use crate::route::{RefusalKind, RouteAsk, RoutePlan, RoutePose, RouteRefusal, TravelRules, route};
+use crate::way_around::{WayThing, around};
 use crate::{Matter, Stand, Task, text};
 use core::ops::ControlFlow;
 use driving::{SteeredAxle, Turning};
@@ -18,6 +19,10 @@ use serde::{Deserialize, Serialize};
 pub struct LiftWay {
     /// Name of where it begins and ends, for people.
     pub from: String,
+    /// There: the posts of the gate, or the place of the load; east and north, m.
+    pub begins: Vec<[f64; 2]>,
+    /// What the site has near it, for pictures.
+    pub around: Vec<WayThing>,
     /// To the stand; loaded where the load is brought. `null`: none was found.
     pub way_in: Option<RoutePlan>,
     /// Back again. `null`: none was found.
@@ -30,6 +35,7 @@ pub struct LiftWay {
 struct Begin {
     name: String,
     pose: RoutePose,
+    places: Vec<DVec2>,
 }
 
 /// Where the load waits, or the first gate with a place that the lift passes, or that the job has. `None`: nobody states any.
@@ -43,7 +49,7 @@ fn begin(ctx: &Context<'_>) -> Option<Begin> {
         let ahead = tool_point(ctx, ctx.attachment?, carry).x + ctx.load.depth / 2.0;
         let (sin, cos) = libm::sincos(heading);
         let pose = RoutePose { at: place.at - DVec2::new(cos, sin) * ahead, heading };
-        return Some(Begin { name: place.name.clone(), pose });
+        return Some(Begin { name: place.name.clone(), pose, places: vec![place.at] });
     }
     let passed = ctx.lift.gates.iter().flatten().filter_map(|i| ctx.job.gates.get(*i));
     let gate = passed.chain(&ctx.job.gates).find(|g| g.posts.is_some())?;
@@ -53,7 +59,7 @@ fn begin(ctx: &Context<'_>) -> Option<Begin> {
     // Into the site: towards the stand.
     let inward = if through.dot(stand.at - middle) < 0.0 { -through } else { through };
     let pose = RoutePose { at: middle, heading: libm::atan2(inward.y, inward.x) };
-    Some(Begin { name: gate.name.clone(), pose })
+    Some(Begin { name: gate.name.clone(), pose, places: vec![a, b] })
 }
 
 /// How tightly it turns, by its file. Crab is not used: how far its wheels turn that way no file states.
@@ -69,7 +75,7 @@ fn turning(ctx: &Context<'_>) -> Turning {
 
 /// The way of a lift; `None` where nobody states from where.
 pub(crate) fn way(ctx: &Context<'_>) -> Option<LiftWay> {
-    let Begin { name, pose } = begin(ctx)?;
+    let Begin { name, pose, places } = begin(ctx)?;
     let mut rules = TravelRules::default();
     if let Some(most) = ctx.machine.steering.and_then(|d| d.travel_speed) {
         // Not more than the maker gives; what is not a number is refused by the rules themselves.
@@ -91,7 +97,11 @@ pub(crate) fn way(ctx: &Context<'_>) -> Option<LiftWay> {
     let way_in = route(ctx.job, &ask(brings), pose, stand, go);
     let way_out = route(ctx.job, &ask(!brings), stand.into(), out, go);
     let refused = way_in.as_ref().err().or(way_out.as_ref().err()).map(|r| (**r).clone());
-    Some(LiftWay { from: name, way_in: way_in.ok(), way_out: way_out.ok(), refused })
+    let (way_in, way_out) = (way_in.ok(), way_out.ok());
+    let passed = [&way_in, &way_out].into_iter().flatten().flat_map(|w| &w.profile).map(|s| DVec2::from(s.at));
+    let near: Vec<DVec2> = passed.chain([pose.at, stand.at]).collect();
+    let begins = places.iter().map(DVec2::to_array).collect();
+    Some(LiftWay { from: name, begins, around: around(ctx.job, &near), way_in, way_out, refused })
 }
 
 /// What is said of it.
@@ -122,6 +132,10 @@ pub(crate) fn finding(ctx: &Context<'_>, way: &LiftWay) -> Finding {
         (false, _) => Status::NoGo,
     };
     let why = refused.because.first().cloned().unwrap_or_else(|| text::WAY_NO_REASON.message());
-    let message: Message = text::WAY_NONE.with("from", from).with("what", refused.message.clone()).with("why", why);
+    let message: Message = if refused.kind == RefusalKind::Missing {
+        text::WAY_LACKING.with("from", from).with("why", why)
+    } else {
+        text::WAY_NONE.with("from", from).with("what", refused.message.clone()).with("why", why)
+    };
     Finding::new("route", status, message).remedy(refused.remedy.clone()).source(source())
 }

@@ -1398,6 +1398,8 @@ evidence::messages! {
     WAY_FOUND = "way-found" [from, length, time, changes, back, back_time];
     /// No way `from` to the stand and back: `what`, because of `why`.
     WAY_NONE = "way-none" [from, what, why];
+    /// A lift's way cannot be looked for.
+    WAY_LACKING = "way-lacking" [from, why];
     /// It cannot be told whether there is a way `from`.
     WAY_UNKNOWN = "way-unknown" [from];
     /// Nothing is named that is in the way.

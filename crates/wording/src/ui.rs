@@ -857,6 +857,77 @@ evidence::messages! {
     STRIP_LEAST = "ui-strip-least" [check, reserve, step];
     /// What is drawn how in a boom movement.
     STRIP_NOTE = "ui-strip-note" [];
+    // The picture of a way.
+
+    /// Heading: the way to the stand.
+    WAY_IN = "ui-way-in" [];
+    /// Heading: the way back from the stand.
+    WAY_OUT = "ui-way-out" [];
+    /// In place of a way that was not looked for.
+    WAY_NOT_LOOKED = "ui-way-not-looked" [];
+    /// Text alternative of a way.
+    WAY_ALT = "ui-way-alt" [lift, length, reverse, changes];
+    /// Nothing is carried.
+    WAY_EMPTY = "ui-way-empty" [];
+    /// Key: the whole way.
+    WAY_SUM = "ui-way-sum" [length, time, changes];
+    /// Key: where the least room is left.
+    WAY_LEAST_ROOM = "ui-way-least-room" [left, of, along];
+    /// Key: where the least of slope or tilt is left.
+    WAY_LEAST_GROUND = "ui-way-least-ground" [left, of, along];
+    /// Key: where the way begins.
+    WAY_BEGINS = "ui-way-begins" [place];
+    /// Key: where the way ends.
+    WAY_ENDS = "ui-way-ends" [place];
+    /// Key: the gear changes.
+    WAY_ON_FORWARD = "ui-way-on-forward" [along];
+    /// Key: the gear changes.
+    WAY_ON_REVERSE = "ui-way-on-reverse" [along];
+    /// Key: the steering mode changes.
+    WAY_ON_STEERING = "ui-way-on-steering" [along, steering];
+    /// Steering mode.
+    WAY_STEER_TWO = "ui-way-steer-two" [];
+    /// Steering mode.
+    WAY_STEER_FOUR = "ui-way-steer-four" [];
+    /// Steering mode.
+    WAY_STEER_CRAB = "ui-way-steer-crab" [];
+    /// Key: driven forward.
+    WAY_FORWARD = "ui-way-forward" [length];
+    /// Key: driven in reverse.
+    WAY_REVERSE = "ui-way-reverse" [length];
+    /// Key: the machine.
+    WAY_MACHINE = "ui-way-machine" [];
+    /// Key: ground passed over.
+    WAY_SWEPT = "ui-way-swept" [];
+    /// Key: slope along.
+    WAY_ALONG = "ui-way-along" [];
+    /// Key: slope across.
+    WAY_ACROSS = "ui-way-across" [];
+    /// Key: steep ground.
+    WAY_STEEP = "ui-way-steep" [grade];
+    /// In the profile.
+    WAY_LOAD_UPHILL = "ui-way-load-uphill" [];
+    /// In the profile.
+    WAY_LOAD_DOWNHILL = "ui-way-load-downhill" [];
+    /// In the profile.
+    WAY_BOOM_UPHILL = "ui-way-boom-uphill" [];
+    /// In the profile.
+    WAY_BOOM_DOWNHILL = "ui-way-boom-downhill" [];
+    /// Title of a panel.
+    WAY_GROUND = "ui-way-ground" [times];
+    /// Title of a panel.
+    WAY_SLOPES = "ui-way-slopes" [];
+    /// Title of a panel.
+    WAY_SPEED = "ui-way-speed" [];
+    /// Below the axis.
+    WAY_DRIVEN = "ui-way-driven" [unit];
+    /// Key: gate.
+    WAY_GATE = "ui-way-gate" [];
+    /// Key: where the way ends.
+    WAY_BLOCKED = "ui-way-blocked" [];
+
+    // Stands and changes.
+
     /// Heading: other stands that work.
     OTHER_STANDS = "ui-other-stands" [];
     /// Heading: changes that would make a lift work.

@@ -128,7 +128,7 @@ fn wrong_arguments_are_all_said_at_once() {
         "north",
     ]);
     assert_eq!(said.code, 1);
-    for word in ["“zz”", "1, 2, 3, 4, 5, 6, 7", "200 m", "1 mm", "“30”", "1 m, 2 kg", "north", "--cell"] {
+    for word in ["“zz”", "1, 2, 3, 4, 5, 6, 7, 8, 9", "200 m", "1 mm", "“30”", "1 m, 2 kg", "north", "--cell"] {
         assert!(said.err.contains(word), "{word}:\n{}", said.err);
     }
     assert_eq!(run(&["stands", "examples/demo-job", "--heading", "3°"]).code, 2, "a heading of no place");

@@ -78,6 +78,19 @@ pub(crate) fn draw(sheet: &mut Sheet, map: &Map, site: &Site, set_backs: &[SetBa
     sheet.svg.close();
 }
 
+/// The planning line at `distance` (m) around an outline; true where some of it is in the picture.
+pub(crate) fn set_back_line(svg: &mut crate::svg::Svg, map: &Map, area: &PlanArea, distance: f64) -> bool {
+    if distance * map.scale < LEAST {
+        return false;
+    }
+    let runs = runs(area, distance, map);
+    for run in &runs {
+        let points: Vec<Px> = run.iter().map(|p| p.0).collect();
+        looks::set_back(svg, &points, &[], SiteMark::SetBack);
+    }
+    !runs.is_empty()
+}
+
 /// A place of a line in the picture, and the direction to the outline there.
 type Place = (Px, Px);
 

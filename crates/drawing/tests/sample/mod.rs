@@ -4,12 +4,14 @@
 
 use evidence::{Certainty, Finding, Message, Ranged, Source, Status, Step, Verdict, Working};
 use machine::SupportState;
+use planning::route::{Gear, RefusalKind, RouteLeg, RouteMargin, RoutePlan, RouteRefusal, RouteStation, Steering};
 use planning::{
     BoomMovement, BoomStep, ChartScene, ChartZoneScene, ElevationScene, FieldKind, FieldScene, FieldState, FoundStand,
-    InputLine, LiftPlan, LineScene, LoadSummary, Plan, PlanHead, PlanViewScene, PolygonScene, Reason, SmallestReserve,
-    StandSummary, StandTolerance, Task, WheelForce, text,
+    InputLine, LiftPlan, LiftWay, LineScene, LoadSummary, Plan, PlanHead, PlanViewScene, PolygonScene, Reason,
+    SmallestReserve, StandSummary, StandTolerance, Task, WayThing, WayThingKind, WheelForce, text,
 };
 use quantity::{Dimension, Quantity};
+use site::ThingKind;
 
 fn q(si: f64, dimension: Dimension) -> Quantity {
     Quantity::new(si, dimension)
@@ -22,6 +24,92 @@ fn kg(si: f64) -> Quantity {
 }
 fn deg(d: f64) -> Quantity {
     q(d.to_radians(), Dimension::Angle)
+}
+
+/// A way of 24 m: forward to the east and up a bank of 12 %, a stop, and 6 m back to the north-east.
+pub(crate) fn way() -> LiftWay {
+    let begin = (412_272.0, 5_611_994.0);
+    let station = |along: f64| {
+        let forward = along <= 18.0;
+        let (x, y, heading) = if forward {
+            (begin.0 + along, begin.1, 90.0)
+        } else {
+            // Tail first to the north-east: the boom points south-west.
+            let back = along - 18.0;
+            (begin.0 + 18.0 + back * 0.6, begin.1 + back * 0.8, 216.87)
+        };
+        let steep = (6.0..12.0).contains(&along);
+        RouteStation {
+            along_m: along,
+            at: [x, y],
+            heading_deg: heading,
+            height_m: 100.0 + 0.12 * (along.clamp(6.0, 12.0) - 6.0),
+            slope_along: Ranged::plus_minus(if steep { 0.12 } else { 0.01 }, 0.01),
+            slope_across: Ranged::plus_minus(-0.02, 0.01),
+            speed_m_s: if forward { 1.4 } else { 0.7 },
+            gear: if forward { Gear::Forward } else { Gear::Reverse },
+        }
+    };
+    let leg = |gear, length_m, speed_m_s| RouteLeg {
+        gear,
+        steering: Steering::FourWheel,
+        length_m,
+        radius_m: None,
+        slant_deg: 0.0,
+        speed_m_s,
+    };
+    let square = |x: f64, y: f64, w: f64, h: f64| {
+        let (x, y) = (begin.0 + x, begin.1 + y);
+        vec![[x, y], [x + w, y], [x + w, y + h], [x, y + h]]
+    };
+    let margin = |of: Message, left, along_m: f64| RouteMargin { of, left, along_m, at: station(along_m).at };
+    let there = RoutePlan {
+        machine: "M".into(),
+        load: Some("Pallet of bricks".into()),
+        legs: vec![leg(Gear::Forward, 18.0, 1.4), leg(Gear::Reverse, 6.0, 0.7)],
+        length_m: 24.0,
+        reversed_m: 6.0,
+        gear_changes: 1,
+        steering_changes: 0,
+        time_s: 34.0,
+        profile: (0..=48).map(|i| station(f64::from(i) * 0.5)).collect(),
+        margins: vec![
+            margin(text::DRIVE_ACROSS.message(), Quantity::slope(0.03), 9.0),
+            margin(text::DRIVE_THING.with("name", "Hut"), m(0.42), 16.0),
+        ],
+        outline: vec![
+            vec![[-4.0, -1.2], [0.6, -1.2], [0.6, 1.2], [-4.0, 1.2]],
+            vec![[0.6, -0.6], [3.0, -0.6], [3.0, 0.6], [0.6, 0.6]],
+        ],
+        swept: vec![square(-4.0, -1.2, 25.0, 2.4)],
+        notes: vec![text::DRIVE_NOTE_NOT_LOOKED_AT.message()],
+    };
+    let thing = |name: &str, kind, thing, outline| WayThing {
+        name: name.to_owned(),
+        kind,
+        thing,
+        outlines: vec![outline],
+        set_back_m: (kind == WayThingKind::Excavation).then_some(1.5),
+    };
+    LiftWay {
+        from: "East gate (invented)".into(),
+        begins: vec![[begin.0, begin.1 - 2.5], [begin.0, begin.1 + 2.5]],
+        around: vec![
+            thing("Hut", WayThingKind::Thing, Some(ThingKind::Building), square(14.0, 2.2, 4.0, 3.0)),
+            thing("Trench", WayThingKind::Excavation, None, square(4.0, -8.0, 6.0, 2.0)),
+            thing("Footpath", WayThingKind::People, None, square(20.0, -9.0, 3.0, 5.0)),
+            thing("Line over the gate", WayThingKind::Line, None, square(1.0, -9.0, 0.5, 19.0)[1..3].to_vec()),
+        ],
+        way_in: Some(there),
+        way_out: None,
+        refused: Some(RouteRefusal {
+            kind: RefusalKind::Narrow,
+            message: text::DRIVE_NARROW.message(),
+            because: vec![text::DRIVE_THING.with("name", "Hut")],
+            at: Some([begin.0 + 10.0, begin.1]),
+            remedy: text::DO_DRIVE_STATE.message(),
+        }),
+    }
 }
 
 /// A lift of bricks onto a scaffold landing, on tyres, with an overhead line ahead.
@@ -108,7 +196,7 @@ pub(crate) fn bricks() -> LiftPlan {
             },
         }],
         field: Some(field()),
-        way: None,
+        way: Some(way()),
         plan_view: Some(plan_view()),
         changes: Vec::new(),
         movement: Some(movement()),

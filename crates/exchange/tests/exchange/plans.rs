@@ -36,7 +36,7 @@ fn every_lift_has_its_stand_its_machine_and_its_way() {
         let all = file["features"].as_array().unwrap().iter();
         all.filter(|f| f["properties"]["kind"] == kind).cloned().collect::<Vec<_>>()
     };
-    assert_eq!((of("stand").len(), of("machine").len(), of("load-way").len()), (7, 7, 7));
+    assert_eq!((of("stand").len(), of("machine").len(), of("load-way").len()), (9, 9, 9));
     assert_eq!(file["invented"], true, "the plan says so");
     for ((stand, machine), lift) in of("stand").iter().zip(of("machine")).zip(&plan.lifts) {
         assert_eq!(stand["geometry"]["coordinates"][0], lift.stand.east_m);
@@ -59,7 +59,7 @@ fn every_lift_has_its_stand_its_machine_and_its_way() {
     assert!(notes.contains(&plan.digest) && notes.contains("The maker's manual"), "{notes}");
 
     let drawing = read_dxf::read(&get(Format::Dxf));
-    assert_eq!((drawing.of("POINT", "Stand").len(), drawing.of("LWPOLYLINE", "Machine").len()), (7, 7));
+    assert_eq!((drawing.of("POINT", "Stand").len(), drawing.of("LWPOLYLINE", "Machine").len()), (9, 9));
     let model = read_glb::read(&get(Format::Gltf));
     assert!(
         model

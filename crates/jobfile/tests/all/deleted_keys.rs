@@ -8,8 +8,8 @@ use std::collections::BTreeMap;
 use std::fmt::Write as _;
 
 /// Deleting these is another statement, not a missing one: the file then says that there is no such
-/// thing: overhead lines, which somebody states to be complete.
-const OTHER_STATEMENTS: [&str; 1] = ["line"];
+/// thing: overhead lines, which somebody states to be complete; what stands on the site, likewise ("obstacles").
+const OTHER_STATEMENTS: [&str; 2] = ["line", "thing"];
 
 /// A value as inline TOML.
 fn print(node: &Node, out: &mut String) {

@@ -59,9 +59,11 @@ fn demo_job_reads_without_faults() {
     let text = std::fs::read_to_string(project().join("examples/demo-job/job.toml")).unwrap();
     let (job, warnings) = jobfile::read_job(&folder).unwrap_or_else(|f| panic!("{:#?}", shown::all(&f, &text)));
     assert!(!warnings.any_error());
-    assert_eq!(job.lifts.len(), 7);
+    assert_eq!(job.lifts.len(), 9);
     assert!(job.invented);
-    for lift in &job.lifts {
+    let (stated, left): (Vec<_>, Vec<_>) = job.lifts.iter().partition(|l| !l.choose.stand);
+    assert_eq!(left.iter().map(|l| l.id.as_str()).collect::<Vec<_>>(), ["9"], "its stand is the planner's");
+    for lift in stated {
         assert!(job.ground.height(lift.stand.at).is_some(), "ground is known under lift {}", lift.id);
     }
     // 25 kg of pallet and four layers of 1.2 × 1.0 × 0.2 m at 1200 kg/m³.

@@ -88,6 +88,7 @@ fn references() {
             "jobfile::unknown-reference `\"H7\"`",
             "jobfile::unknown-reference `\"H7\"`",
             "jobfile::unknown-reference `\"H7\"`",
+            "jobfile::unknown-reference `\"H7\"`",
         ],
     );
     check("[[lift]]\nid = \"2\"", "[[lift]]\nid = \"1\"", &["jobfile::duplicate-id `\"1\"`"]);

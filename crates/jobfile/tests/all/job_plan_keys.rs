@@ -26,9 +26,21 @@ fn complete() -> planning::Job {
 
 #[test]
 fn nothing_of_it_is_there_unless_it_is_stated() {
-    let job = read(&[]);
+    let mut folder = demo();
+    let job = text(&folder, "job.toml");
+    // The demo without what it says of pick-ups, deliveries and routines, and its first four lifts, which wish for nothing.
+    let without = |kind: &str, job: String| -> String {
+        let mut parts = job.split("\n[[").map(str::to_owned);
+        let first = parts.next().unwrap();
+        parts.filter(|part| !part.starts_with(kind)).fold(first, |all, part| all + "\n[[" + &part)
+    };
+    let job = ["pickup", "delivery", "routine"].into_iter().fold(job, |job, kind| without(kind, job));
+    let (head, rest) = job.split_at(job.find("[[lift]]\nid = \"5\"").unwrap());
+    let job = format!("{head}{}", &rest[rest.find("[[accept]]").unwrap()..]);
+    folder.insert("job.toml".into(), job.into_bytes());
+    let job = jobfile::read_job(&folder).unwrap_or_else(|f| panic!("{f:#?}")).0;
     assert!(job.pickups.is_empty() && job.cranes.is_empty() && job.deliveries.is_empty() && job.routines.is_empty());
-    assert_eq!(job.hours, None);
+    assert_eq!((job.hours, job.lifts.len()), (None, 4));
     for lift in &job.lifts {
         assert_eq!((lift.choose, lift.from, lift.window), (Choose::default(), None, None));
         assert_eq!((lift.priority, lift.minutes, lift.after.len()), (None, None, 0));

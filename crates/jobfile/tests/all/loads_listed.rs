@@ -188,8 +188,9 @@ fn slots_are_deliveries() {
     folder.insert("job.toml".into(), job.into_bytes());
     folder.insert("slots.csv".into(), format!("loads,from,to\n{load},07:15,08:00\n").into_bytes());
     let read = jobfile::read_job(&folder).unwrap().0;
-    assert_eq!((read.deliveries[0].id.as_str(), &read.deliveries[0].loads), ("slot 1", &vec![0]));
-    assert_eq!(read.deliveries[0].slot, site::DayTime { from: 435, to: 480 });
+    let listed = read.deliveries.iter().find(|d| d.id == "slot 1").unwrap();
+    assert_eq!(&listed.loads, &vec![0]);
+    assert_eq!(listed.slot, site::DayTime { from: 435, to: 480 });
     folder.insert("slots.csv".into(), b"loads,from,to,place\nnothing,07:15,7:99,there\n".to_vec());
     let faults = jobfile::read_job(&folder).expect_err("three faults");
     let found = shown::all(&faults, "loads,from,to,place\nnothing,07:15,7:99,there\n");

@@ -121,9 +121,10 @@ fn typed_things_are_read() {
     assert!(wall.source.starts_with("job.toml:"), "{}", wall.source);
     let dig = around.excavations.iter().find(|d| d.id == "t").unwrap();
     assert_eq!((dig.depth, dig.soil, &dig.support), (None, None, &Support::NotKnown));
-    let ZoneRule::SlopeLimit { most } = around.zones[0].rule else { panic!("{:?}", around.zones[0].rule) };
+    let zone = around.zones.iter().find(|z| z.id == "z").unwrap();
+    let ZoneRule::SlopeLimit { most } = zone.rule else { panic!("{:?}", zone.rule) };
     assert!((most - 0.1).abs() < 1e-9, "{most}");
-    assert!(!around.zones[0].applies(Some(12 * 60)) && around.zones[0].applies(None));
+    assert!(!zone.applies(Some(12 * 60)) && zone.applies(None));
 }
 
 #[test]

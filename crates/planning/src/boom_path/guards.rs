@@ -109,11 +109,15 @@ impl<'c, 'a> Guards<'c, 'a> {
     fn least<'s>(&self, parts: impl Fn(Parts) -> &'s [Solid]) -> Room {
         let mut least = OPEN;
         for guard in &self.list {
+            // What is no nearer than this makes no less room.
+            let enough = least.left + guard.required;
             let mut found = f64::INFINITY;
             for solid in parts(guard.parts) {
-                // What is no nearer than this makes no less room.
-                let enough = worse(found, least.left + guard.required);
-                found = worse(found, guard.measure.distance(solid, enough));
+                found = worse(found, guard.measure.distance(solid, worse(found, enough)));
+            }
+            // Taking off what was added rounds: something far off would seem nearer than what is near.
+            if found >= enough {
+                continue;
             }
             // A distance or a demand that is no number leaves nothing.
             let left = found - guard.required;

@@ -4,7 +4,7 @@ use super::bar::Bar;
 use super::map::RouteMap;
 use super::route_plan::{RouteLeg, RouteMargin, RoutePlan, RouteStation};
 use crate::text;
-use driving::{DriveMap, Gear, OnWay, PlanPose, Route, Underway, swept};
+use driving::{DriveMap, Gear, OnWay, PlanBox, PlanPose, Route, Underway, swept};
 use evidence::Message;
 use quantity::{Dimension, Quantity, Si};
 use std::collections::BTreeMap;
@@ -76,9 +76,15 @@ pub(crate) fn plan(map: &RouteMap<'_>, found: &Route) -> Result<RoutePlan, (Plan
         time_s: found.time,
         profile,
         margins,
+        outline: map.outline().iter().map(corners).collect(),
         swept: pieces.into_iter().map(|piece| piece.into_iter().map(|p| p.to_array()).collect()).collect(),
         notes: notes(map),
     })
+}
+
+fn corners(of: &PlanBox) -> Vec<[f64; 2]> {
+    let w = of.half_width;
+    vec![[of.rear, -w], [of.front, -w], [of.front, w], [of.rear, w]]
 }
 
 fn underway(found: &Route, on: &OnWay) -> Underway {

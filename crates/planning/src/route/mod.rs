@@ -25,6 +25,7 @@ mod steadiness;
 
 pub use ask::{RouteAsk, RoutePose, TravelRules};
 pub use bar::{Bar, Over};
+pub use driving::{Gear, Steering};
 pub use map::RouteMap;
 pub use route_plan::{RefusalKind, RouteLeg, RouteMargin, RoutePlan, RouteRefusal, RouteStation};
 

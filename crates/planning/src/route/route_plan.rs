@@ -28,6 +28,9 @@ pub struct RoutePlan {
     pub profile: Vec<RouteStation>,
     /// What is left at least before each thing nearby, the least first.
     pub margins: Vec<RouteMargin>,
+    /// The machine as it is driven, seen from above in its own frame, x ahead of the front axle and y to the left, m: body
+    /// first, then what is ahead of it.
+    pub outline: Vec<Vec<[f64; 2]>>,
     /// Ground that machine and load pass over: convex outlines, east and north, m; their union is it.
     pub swept: Vec<Vec<[f64; 2]>>,
     /// What the route rests on and what it does not look at.

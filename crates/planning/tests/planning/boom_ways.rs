@@ -154,6 +154,23 @@ fn over_a_parapet_the_boom_goes_higher_before_it_extends_and_lowers_after() {
     assert!(movement(&job).is_none());
 }
 
+/// A line far behind the machine is never what is in the way.
+#[test]
+fn what_is_named_is_what_is_near() {
+    let open = scene(7.0, 4.0);
+    let mut refused = 0;
+    for step in 0..12 {
+        let top = 3.4 + 0.11 * f64::from(step);
+        let mut job = with(scene(7.0, 4.0), [block(&open, "Parapet", [3.8, 4.0], 9.0, None, top)]);
+        job.lines = demo().lines;
+        let Some(said) = finding(&job, "movement").filter(|f| f.status == Status::NoGo) else { continue };
+        refused += 1;
+        let words = format!("{:?}", said.message);
+        assert!(words.contains("Parapet") && !words.contains(&job.lines[0].name), "{top}: {words}");
+    }
+    assert!(refused > 8, "{refused}");
+}
+
 /// The plan tells the order, keeps it in its JSON, and its tolerances hold for the same movement: with a third of the
 /// load of a lift that bears far more, none has turned before anything is changed.
 #[test]

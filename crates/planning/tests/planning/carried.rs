@@ -462,7 +462,7 @@ type Spoil = (&'static str, fn(&mut Job));
 fn the_lift_on_mats_of_the_demo_turns_with_each_that_carries_it() {
     let lift = || {
         let mut job = crate::never_pass::whole_demo();
-        job.lifts = vec![job.lifts.pop().unwrap()];
+        job.lifts.retain(|l| l.id == "7");
         job
     };
     let verdict = |job: &Job| check_lift(job, &job.lifts[0]).unwrap().verdict();

@@ -7,14 +7,25 @@ use machine::{LockSeen, Reading};
 use planning::{CabSeen, Job, Kept, Matter, StopKind, check_lift, plan_as_stated as plan};
 use std::collections::BTreeMap;
 
-/// The first six lifts of the demo job, on ground of which only a person's word is known.
+/// The first six lifts of the demo job, on ground of which only a person's word is known, with nothing on the site, nothing
+/// said of where loads wait, and machines of which nobody says how they turn.
 pub(crate) fn demo() -> Job {
     let mut job = whole_demo();
     job.lifts.truncate(6);
+    for lift in &mut job.lifts {
+        (lift.from, lift.gates, lift.priority) = (None, None, None);
+    }
     job.soils.clear();
     job.mats.clear();
-    job.surroundings.excavations.clear();
-    job.surroundings.buried.clear();
+    job.surroundings = site::Surroundings::default();
+    job.gates.clear();
+    job.pickups.clear();
+    job.deliveries.clear();
+    job.routines.clear();
+    job.hours = None;
+    for unit in &mut job.machines {
+        unit.machine.steering = None;
+    }
     job
 }
 
