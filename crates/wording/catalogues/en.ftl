@@ -3637,7 +3637,7 @@ way-backward = backward { $length }
 way-then = { $first }, then { $next }
 way-nearest-name = Nearest on it
 way-nearest = { $of }: { $left } more than is needed
-way-refused = { $what } In the way: { $why }.
+way-refused = { $what } Reason: { $why }
 way-not-there = None either.
 # The picture of a way.
 ui-way-in = Way to the stand

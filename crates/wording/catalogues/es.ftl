@@ -3691,7 +3691,7 @@ way-backward = atrás { $length }
 way-then = { $first }, luego { $next }
 way-nearest-name = Lo más próximo en él
 way-nearest = { $of }: { $left } más de lo necesario
-way-refused = { $what } Lo impide: { $why }.
+way-refused = { $what } Motivo: { $why }
 way-not-there = Tampoco la hay.
 # The picture of a way.
 ui-way-in = Camino al emplazamiento
