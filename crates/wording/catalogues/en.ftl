@@ -3604,6 +3604,41 @@ ui-east = East
 ui-north-coordinate = North
 ui-other-stands-note = Checked whole for this lift. Put one into the job and plan again before it is used.
 ui-changes-note = Each was tried by looking for stands again. Change the job and plan again before anything is lifted.
+ui-stand-from = Stated or found
+ui-other-at = { $east } east, { $north } north, heading { $heading }
+ui-other-governs = { $check } governs
+ui-other-governs-left = { $check } governs; the place itself leaves at least { $reserve }
+ui-way = Way in and out
+
+# What every shell tells of stand and way
+stand-from-stated = Stated in the job.
+stand-from-found = None was stated; this is the best that was found.
+stand-from-shared = None was stated; the stand of lift { $lift } serves this one too.
+stand-from-nowhere = None was stated, and none was found.
+off-place-name = Off its place
+off-place = up to { $disc } any way, if the boom is pointed at the landing again from there
+off-place-by = up to { $disc } any way, if the boom is pointed at the landing again from there; beyond that: { $reason }
+off-place-way = up to { $disc } any way, if the boom is pointed at the landing again from there; farther { $way }: { $reason }
+off-heading-name = Off its heading
+off-heading = up to { $turn } to either side, in the same place
+off-heading-by = up to { $turn } to either side, in the same place; beyond that: { $reason }
+way-in-name = Way in
+way-out-name = Way out
+way-in-told = from { $from } to the stand: { $length }, about { $time } min
+way-out-told = back to { $from }: { $length }, about { $time } min
+way-in-runs = Gears on the way in
+way-out-runs = Gears on the way out
+way-runs = { $changes ->
+    [one] { $changes } change
+   *[other] { $changes } changes
+}: { $runs }
+way-forward = forward { $length }
+way-backward = backward { $length }
+way-then = { $first }, then { $next }
+way-nearest-name = Nearest on it
+way-nearest = { $of }: { $left } more than is needed
+way-refused = { $what } Reason: { $why }
+way-not-there = None either.
 # The picture of a way.
 ui-way-in = Way to the stand
 ui-way-out = Way back from the stand
@@ -3638,38 +3673,3 @@ ui-way-speed = Speed allowed
 ui-way-driven = way driven, { $unit }
 ui-way-gate = Gate
 ui-way-blocked = So far a way leads
-ui-stand-from = Stated or found
-ui-other-at = { $east } east, { $north } north, heading { $heading }
-ui-other-governs = { $check } governs
-ui-other-governs-left = { $check } governs; the place itself leaves at least { $reserve }
-ui-way = Way in and out
-
-# What every shell tells of stand and way
-stand-from-stated = Stated in the job.
-stand-from-found = None was stated; this is the best that was found.
-stand-from-shared = None was stated; the stand of lift { $lift } serves this one too.
-stand-from-nowhere = None was stated, and none was found.
-off-place-name = Off its place
-off-place = up to { $disc } any way, if the boom is pointed at the landing again from there
-off-place-by = up to { $disc } any way, if the boom is pointed at the landing again from there; beyond that: { $reason }
-off-place-way = up to { $disc } any way, if the boom is pointed at the landing again from there; farther { $way }: { $reason }
-off-heading-name = Off its heading
-off-heading = up to { $turn } to either side, in the same place
-off-heading-by = up to { $turn } to either side, in the same place; beyond that: { $reason }
-way-in-name = Way in
-way-out-name = Way out
-way-in-told = from { $from } to the stand: { $length }, about { $time } min
-way-out-told = back to { $from }: { $length }, about { $time } min
-way-in-runs = Gears on the way in
-way-out-runs = Gears on the way out
-way-runs = { $changes ->
-    [one] { $changes } change
-   *[other] { $changes } changes
-}: { $runs }
-way-forward = forward { $length }
-way-backward = backward { $length }
-way-then = { $first }, then { $next }
-way-nearest-name = Nearest on it
-way-nearest = { $of }: { $left } more than is needed
-way-refused = { $what } In the way: { $why }.
-way-not-there = None either.

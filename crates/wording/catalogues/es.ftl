@@ -3658,6 +3658,41 @@ ui-east = Este
 ui-north-coordinate = Norte
 ui-other-stands-note = Comprobados por completo para este izado. Póngalo en el trabajo y planifique de nuevo antes de usarlo.
 ui-changes-note = Cada cambio se probó buscando emplazamientos de nuevo. Cambie el trabajo y planifique otra vez antes de izar nada.
+ui-stand-from = Indicado o hallado
+ui-other-at = { $east } este, { $north } norte, rumbo { $heading }
+ui-other-governs = manda: { $check }
+ui-other-governs-left = manda: { $check }; el lugar deja al menos { $reserve }
+ui-way = Camino de entrada y salida
+
+# Lo que cada salida dice del emplazamiento y del camino
+stand-from-stated = Indicado en el trabajo.
+stand-from-found = No se indicó ninguno; este es el mejor que se halló.
+stand-from-shared = No se indicó ninguno; el emplazamiento del izado { $lift } sirve también para este.
+stand-from-nowhere = No se indicó ninguno y no se halló ninguno.
+off-place-name = Desvío del lugar
+off-place = hasta { $disc } en cualquier sentido, si desde allí se apunta de nuevo la pluma al lugar de descarga
+off-place-by = hasta { $disc } en cualquier sentido, si desde allí se apunta de nuevo la pluma al lugar de descarga; más allá: { $reason }
+off-place-way = hasta { $disc } en cualquier sentido, si desde allí se apunta de nuevo la pluma al lugar de descarga; más lejos { $way }: { $reason }
+off-heading-name = Desvío del rumbo
+off-heading = hasta { $turn } a cada lado, en el mismo lugar
+off-heading-by = hasta { $turn } a cada lado, en el mismo lugar; más allá: { $reason }
+way-in-name = Entrada
+way-out-name = Salida
+way-in-told = desde { $from } hasta el emplazamiento: { $length }, unos { $time } min
+way-out-told = de vuelta a { $from }: { $length }, unos { $time } min
+way-in-runs = Marchas a la entrada
+way-out-runs = Marchas a la salida
+way-runs = { $changes ->
+    [one] { $changes } cambio
+   *[other] { $changes } cambios
+}: { $runs }
+way-forward = adelante { $length }
+way-backward = atrás { $length }
+way-then = { $first }, luego { $next }
+way-nearest-name = Lo más próximo en él
+way-nearest = { $of }: { $left } más de lo necesario
+way-refused = { $what } Motivo: { $why }
+way-not-there = Tampoco la hay.
 # The picture of a way.
 ui-way-in = Camino al emplazamiento
 ui-way-out = Camino de vuelta del emplazamiento
@@ -3692,38 +3727,3 @@ ui-way-speed = Velocidad permitida
 ui-way-driven = camino recorrido, { $unit }
 ui-way-gate = Portón
 ui-way-blocked = Hasta aquí llega un camino
-ui-stand-from = Indicado o hallado
-ui-other-at = { $east } este, { $north } norte, rumbo { $heading }
-ui-other-governs = manda: { $check }
-ui-other-governs-left = manda: { $check }; el lugar deja al menos { $reserve }
-ui-way = Camino de entrada y salida
-
-# Lo que cada salida dice del emplazamiento y del camino
-stand-from-stated = Indicado en el trabajo.
-stand-from-found = No se indicó ninguno; este es el mejor que se halló.
-stand-from-shared = No se indicó ninguno; el emplazamiento del izado { $lift } sirve también para este.
-stand-from-nowhere = No se indicó ninguno y no se halló ninguno.
-off-place-name = Desvío del lugar
-off-place = hasta { $disc } en cualquier sentido, si desde allí se apunta de nuevo la pluma al lugar de descarga
-off-place-by = hasta { $disc } en cualquier sentido, si desde allí se apunta de nuevo la pluma al lugar de descarga; más allá: { $reason }
-off-place-way = hasta { $disc } en cualquier sentido, si desde allí se apunta de nuevo la pluma al lugar de descarga; más lejos { $way }: { $reason }
-off-heading-name = Desvío del rumbo
-off-heading = hasta { $turn } a cada lado, en el mismo lugar
-off-heading-by = hasta { $turn } a cada lado, en el mismo lugar; más allá: { $reason }
-way-in-name = Entrada
-way-out-name = Salida
-way-in-told = desde { $from } hasta el emplazamiento: { $length }, unos { $time } min
-way-out-told = de vuelta a { $from }: { $length }, unos { $time } min
-way-in-runs = Marchas a la entrada
-way-out-runs = Marchas a la salida
-way-runs = { $changes ->
-    [one] { $changes } cambio
-   *[other] { $changes } cambios
-}: { $runs }
-way-forward = adelante { $length }
-way-backward = atrás { $length }
-way-then = { $first }, luego { $next }
-way-nearest-name = Lo más próximo en él
-way-nearest = { $of }: { $left } más de lo necesario
-way-refused = { $what } Lo impide: { $why }.
-way-not-there = Tampoco la hay.

@@ -6,8 +6,7 @@ use driving::{
     DriveMap, Gear, Going, GridMap, Margin, Motion, NoRoute, PlanBox, PlanPose, Progress, Raster, RasterFrame, Route,
     Settings, Spread, Steering, TargetField, Underway, Vehicle, route, swept,
 };
-use geometry::DVec2;
-use geometry::wrapped;
+use geometry::{DVec2, wrapped};
 use std::ops::ControlFlow;
 
 fn find(case: &Case) -> Result<Route, NoRoute<u8>> {

@@ -110,6 +110,8 @@ fn go() -> LiftPlan {
     lift.movement = Some(movement());
     lift.way = Some(LiftWay {
         from: "Gate by the lane".to_owned(),
+        begins: vec![[0.0, 0.0], [0.0, 4.0]],
+        around: Vec::new(),
         way_in: Some(route(&[(Gear::Forward, 12.0), (Gear::Forward, 8.0), (Gear::Reverse, 5.0)])),
         way_out: None,
         refused: Some(RouteRefusal {
@@ -193,6 +195,7 @@ fn route(legs: &[(Gear, f64)]) -> RoutePlan {
             along_m: 3.0,
             at: [12.0, 8.0],
         }],
+        outline: Vec::new(),
         swept: Vec::new(),
         notes: vec![text::DRIVE_NOTE_NOT_LOOKED_AT.into()],
     }
