@@ -24,6 +24,7 @@ pub(crate) fn share_out(count: usize, work: &(dyn Fn(usize) + Sync)) {
 }
 
 #[cfg(test)]
+#[allow(clippy::unwrap_used)]
 mod tests {
     use super::*;
     use std::sync::Mutex;

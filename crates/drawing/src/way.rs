@@ -61,7 +61,7 @@ pub fn way(lift: &LiftPlan, direction: WayDirection, wording: &Wording, style: &
         y = profile::draw(&mut svg, Rect { x: 10.0, y: y + 4.0, w: width - 20.0, h: 0.0 }, course, &words);
     }
     let rows = rows::rows(way, course.as_ref(), direction, &marks, &words);
-    let columns = if width >= 860.0 { 2 } else { 1 };
+    let columns = if width >= 640.0 { 2 } else { 1 };
     let bottom = crate::key::draw(&mut svg, &rows, 10.0, y + 8.0, width - 20.0, columns);
     let about = match &course {
         Some(course) => words.say(

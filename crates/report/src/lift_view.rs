@@ -34,8 +34,6 @@ pub(crate) struct LiftView {
     strip_alt: String,
     way_in: String,
     way_in_alt: String,
-    way_out: String,
-    way_out_alt: String,
     told: Vec<Fact>,
     others: Vec<[String; 4]>,
     changes: Vec<String>,
@@ -114,10 +112,8 @@ pub(crate) fn lift_view(
         field_alt: field_alternative(lift, &say),
         strip: if has_strip(lift) { drawing_name(index, "boom-movement") } else { String::new() },
         strip_alt: strip_alternative(lift, &say),
-        way_in: if has_way_in(lift) { drawing_name(index, "way-in") } else { String::new() },
+        way_in: if has_way(lift) { drawing_name(index, "way-in") } else { String::new() },
         way_in_alt: format!("{}: {}", say.0.text(ui::WAY_IN), lift.name),
-        way_out: if has_way_out(lift) { drawing_name(index, "way-out") } else { String::new() },
-        way_out_alt: format!("{}: {}", say.0.text(ui::WAY_OUT), lift.name),
         told: told(lift, &say),
         others: lift.other_stands.iter().enumerate().map(|(i, s)| other_stand(i + 1, s, &say)).collect(),
         changes: lift.changes.iter().map(|m| say.message(m)).collect(),
@@ -240,13 +236,8 @@ pub(crate) fn has_strip(lift: &LiftPlan) -> bool {
 }
 
 /// True if there is a picture of the way to the stand, or of why there is none.
-pub(crate) fn has_way_in(lift: &LiftPlan) -> bool {
+pub(crate) fn has_way(lift: &LiftPlan) -> bool {
     lift.way.is_some()
-}
-
-/// True if there is a picture of the way back.
-pub(crate) fn has_way_out(lift: &LiftPlan) -> bool {
-    lift.way.as_ref().is_some_and(|w| w.way_out.is_some())
 }
 
 fn field_alternative(lift: &LiftPlan, say: &Say) -> String {

@@ -1,6 +1,6 @@
 //! Sets a plan and writes the PDF.
 
-use crate::lift_view::{drawing_name, has_field, has_strip, has_way_in, has_way_out};
+use crate::lift_view::{drawing_name, has_field, has_strip, has_way};
 use crate::sheet::sheet;
 use crate::world::{Desk, Shop};
 use drawing::Style;
@@ -141,12 +141,9 @@ impl Printer {
             if has_strip(lift) {
                 put(&drawing_name(i, "boom-movement"), drawing::boom_strip(lift, &wording, &style).into_bytes())?;
             }
-            let way = |direction| drawing::way(lift, direction, &wording, &style).into_bytes();
-            if has_way_in(lift) {
-                put(&drawing_name(i, "way-in"), way(drawing::WayDirection::In))?;
-            }
-            if has_way_out(lift) {
-                put(&drawing_name(i, "way-out"), way(drawing::WayDirection::Out))?;
+            if has_way(lift) {
+                let way = drawing::way(lift, drawing::WayDirection::In, &wording, &style);
+                put(&drawing_name(i, "way-in"), way.into_bytes())?;
             }
         }
         let set = typst::compile::<PagedDocument>(&desk);

@@ -154,6 +154,40 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/jobs/current/lifts/{id}/way-in.svg": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Way to the stand of a lift, from above and as a profile. */
+        get: operations["way_in"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/jobs/current/lifts/{id}/way-out.svg": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Way back from the stand of a lift, from above and as a profile. */
+        get: operations["way_out"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/jobs/current/plan-sheet.pdf": {
         parameters: {
             query?: never;
@@ -348,6 +382,10 @@ export interface components {
             has_movement: boolean;
             /** @description True if there is a picture of the ground by what a stand there would give. */
             has_stands: boolean;
+            /** @description True if there is a picture of the way to the stand, or of why there is none. */
+            has_way_in: boolean;
+            /** @description True if there is a picture of the way back. */
+            has_way_out: boolean;
             /** @description Id, unique in the job. */
             id: string;
             /** @description True for demonstrations with invented data. */
@@ -775,6 +813,96 @@ export interface operations {
         };
     };
     stands: {
+        parameters: {
+            query?: {
+                /** @description Language of all texts. Without it: `en`. */
+                lang?: components["schemas"]["Language"];
+                /** @description Units of all values. Without it: `si`. */
+                units?: components["schemas"]["Units"];
+                /** @description Width at which the drawing will be shown, in CSS pixels: text keeps its size. Without it: 720. */
+                width?: number;
+            };
+            header?: never;
+            path: {
+                /** @description Id of the lift */
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "image/svg+xml": string;
+                };
+            };
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    way_in: {
+        parameters: {
+            query?: {
+                /** @description Language of all texts. Without it: `en`. */
+                lang?: components["schemas"]["Language"];
+                /** @description Units of all values. Without it: `si`. */
+                units?: components["schemas"]["Units"];
+                /** @description Width at which the drawing will be shown, in CSS pixels: text keeps its size. Without it: 720. */
+                width?: number;
+            };
+            header?: never;
+            path: {
+                /** @description Id of the lift */
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "image/svg+xml": string;
+                };
+            };
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    way_out: {
         parameters: {
             query?: {
                 /** @description Language of all texts. Without it: `en`. */

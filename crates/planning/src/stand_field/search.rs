@@ -69,13 +69,13 @@ impl<'a> StandSearch<'a> {
             return None;
         }
         let grid = FieldGrid { centre: ctx.landing.at, cell: spec.cell, half: half as usize };
-        Some(Self::of(ctx, grid))
+        Some(Self::of(&ctx, grid))
     }
 
-    pub(super) fn of(ctx: Context<'a>, grid: FieldGrid) -> Self {
-        let everywhere = everywhere(&ctx);
+    pub(super) fn of(ctx: &Context<'a>, grid: FieldGrid) -> Self {
+        let everywhere = everywhere(ctx);
         let floor = everywhere.iter().map(|(_, s)| *s).max().unwrap_or(Status::Go);
-        Self { aim: Aim::of(&ctx), grid, everywhere, floor, ctx }
+        Self { aim: Aim::of(ctx), grid, everywhere, floor, ctx: *ctx }
     }
 
     /// The field before anything is asked.

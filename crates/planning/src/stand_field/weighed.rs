@@ -36,7 +36,7 @@ impl<'a> WeighedField<'a> {
     /// The whole field with the load as it weighs now, coarse to fine; see [`StandSearch::run`].
     pub fn run(&mut self, progress: &mut dyn FnMut(&StandField, usize, usize) -> ControlFlow<()>) -> StandField {
         let Self { ctx, load, grid, kept } = self;
-        let search = StandSearch::of(ctx.with_load(load), *grid);
+        let search = StandSearch::of(&ctx.with_load(load), *grid);
         search.run_by(&mut |i, worker| ask(&search, i, kept, worker), progress)
     }
 }
