@@ -4,6 +4,7 @@ use crate::checks::metres;
 use crate::context::Context;
 use crate::posed::tool_point;
 use crate::route::{RefusalKind, RouteAsk, RoutePlan, RoutePose, RouteRefusal, TravelRules, route};
+use crate::told::minutes;
 use crate::way_around::{WayThing, around};
 use crate::{Matter, Stand, Task, text};
 use core::ops::ControlFlow;
@@ -27,8 +28,11 @@ pub struct LiftWay {
     pub way_in: Option<RoutePlan>,
     /// Back again. `null`: none was found.
     pub way_out: Option<RoutePlan>,
-    /// Why there is none, for the first of the two that has none.
+    /// Why there is none: for the one of the two of which that is proven, else for the first that has none.
     pub refused: Option<RouteRefusal>,
+    /// True if that is told of the way back.
+    #[serde(default)]
+    pub refused_out: bool,
 }
 
 /// Where a way begins: its name and the machine's pose.
@@ -96,31 +100,35 @@ pub(crate) fn way(ctx: &Context<'_>) -> Option<LiftWay> {
     let go = &mut |_| ControlFlow::Continue(());
     let way_in = route(ctx.job, &ask(brings), pose, stand, go);
     let way_out = route(ctx.job, &ask(!brings), stand.into(), out, go);
-    let refused = way_in.as_ref().err().or(way_out.as_ref().err()).map(|r| (**r).clone());
+    // What is proven comes before what could only not be told.
+    let mut refusals: Vec<_> = [(&way_in, false), (&way_out, true)]
+        .into_iter()
+        .filter_map(|(way, out)| way.as_ref().err().map(|r| ((**r).clone(), out)))
+        .collect();
+    refusals.sort_by_key(|(r, _)| r.kind.open());
+    let (refused, refused_out) = refusals.into_iter().next().map_or((None, false), |(r, out)| (Some(r), out));
     let (way_in, way_out) = (way_in.ok(), way_out.ok());
     let passed = [&way_in, &way_out].into_iter().flatten().flat_map(|w| &w.profile).map(|s| DVec2::from(s.at));
     let near: Vec<DVec2> = passed.chain([pose.at, stand.at]).collect();
     let begins = places.iter().map(DVec2::to_array).collect();
-    Some(LiftWay { from: name, begins, around: around(ctx.job, &near), way_in, way_out, refused })
+    Some(LiftWay { from: name, begins, around: around(ctx.job, &near), way_in, way_out, refused, refused_out })
 }
 
 /// What is said of it.
 ///
-/// A search that gave up proves nothing: then a named person's word for the way stands, on the condition that it is driven
-/// first. Where something is missing for an answer, likewise.
+/// A search that gave up proves nothing: then a named person's word for the way stands, as a condition. Where something is
+/// missing for an answer, likewise.
 pub(crate) fn finding(ctx: &Context<'_>, way: &LiftWay) -> Finding {
     let source = || Source::Mechanics;
     let from = way.from.as_str();
     if let (Some(there), Some(back)) = (&way.way_in, &way.way_out) {
-        // Whole minutes, begun ones counted.
-        let time = |s: f64| (s / 60.0).ceil().clamp(1.0, 1e6) as usize;
         let message = text::WAY_FOUND
             .with("from", from)
             .with("length", metres(there.length_m))
-            .with("time", time(there.time_s))
+            .with("time", minutes(there.time_s))
             .with("changes", there.gear_changes)
             .with("back", metres(back.length_m))
-            .with("back_time", time(back.time_s));
+            .with("back_time", minutes(back.time_s));
         return Finding::new("route", Status::Go, message).source(source());
     }
     let Some(refused) = &way.refused else {
@@ -131,11 +139,14 @@ pub(crate) fn finding(ctx: &Context<'_>, way: &LiftWay) -> Finding {
         (true, None) => Status::CannotTell,
         (false, _) => Status::NoGo,
     };
-    let why = refused.because.first().cloned().unwrap_or_else(|| text::WAY_NO_REASON.message());
+    let why = refused.why();
     let message: Message = if refused.kind == RefusalKind::Missing {
         text::WAY_LACKING.with("from", from).with("why", why)
     } else {
         text::WAY_NONE.with("from", from).with("what", refused.message.clone()).with("why", why)
     };
-    Finding::new("route", status, message).remedy(refused.remedy.clone()).source(source())
+    let finding = Finding::new("route", status, message).source(source());
+    // A word for a way driven empty says nothing of a load that swings.
+    let hung = refused.kind == RefusalKind::Missing && ctx.hung();
+    if hung { finding.remedy(text::DO_NOT_DRIVE_HUNG) } else { finding.remedy(refused.remedy.clone()) }
 }

@@ -2,7 +2,7 @@
 
 use crate::check::{LiftCheck, check_lift_with, governing};
 use crate::checks::{angle, chart, ground, metres, wind};
-use crate::choosing::{Chosen, RADIUS, changes, look, settle};
+use crate::choosing::{Chosen, RADIUS, changes, equipped, look, settle};
 use crate::plan::PLAN_SCHEMA;
 use crate::plan_view::plan_view;
 use crate::set_backs::SetBacks;
@@ -26,6 +26,9 @@ pub fn plan(job: &Job) -> Plan {
 
 /// The same plan, its lifts shared out by the caller, who may start threads.
 pub fn plan_shared_out(job: &Job, share_out: &ShareOut<'_>) -> Plan {
+    // What was seen of an attachment goes with what is on the machine before and after: all are equipped first.
+    let lifts = each(job.lifts.len(), share_out, |i| equipped(job, &job.lifts[i]));
+    let job = &Job { lifts, ..job.clone() };
     let looked = each(job.lifts.len(), share_out, |i| look(job, &job.lifts[i]));
     let mut set_backs = SetBacks::default();
     let mut chosen: Vec<Chosen> = Vec::with_capacity(job.lifts.len());

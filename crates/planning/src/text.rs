@@ -1400,6 +1400,8 @@ evidence::messages! {
     WAY_NONE = "way-none" [from, what, why];
     /// A lift's way cannot be looked for.
     WAY_LACKING = "way-lacking" [from, why];
+    /// Do: a hung load is not driven without the maker's limits.
+    DO_NOT_DRIVE_HUNG = "do-not-drive-hung" [];
     /// It cannot be told whether there is a way `from`.
     WAY_UNKNOWN = "way-unknown" [from];
     /// Nothing is named that is in the way.

@@ -54,15 +54,14 @@ impl LiftWay {
     /// The way in, the way out, and what comes nearest on each.
     pub fn told(&self) -> Vec<Fact> {
         let ways = [
-            (text::WAY_IN_NAME, text::WAY_IN_TOLD, text::WAY_IN_RUNS, &self.way_in),
-            (text::WAY_OUT_NAME, text::WAY_OUT_TOLD, text::WAY_OUT_RUNS, &self.way_out),
+            (text::WAY_IN_NAME, text::WAY_IN_TOLD, text::WAY_IN_RUNS, &self.way_in, false),
+            (text::WAY_OUT_NAME, text::WAY_OUT_TOLD, text::WAY_OUT_RUNS, &self.way_out, true),
         ];
-        let mut refused = self.refused.as_ref();
         let mut out = Vec::new();
-        for (name, whole, runs, way) in ways {
+        for (name, whole, runs, way, is_out) in ways {
             let Some(way) = way else {
-                // The reason belongs to the first that has none.
-                let why = refused.take().map_or_else(|| text::WAY_NOT_THERE.message(), refusal);
+                let refused = self.refused.as_ref().filter(|_| self.refused_out == is_out);
+                let why = refused.map_or_else(|| text::WAY_NOT_THERE.message(), refusal);
                 out.push([name.message(), why]);
                 continue;
             };
@@ -80,27 +79,26 @@ impl LiftWay {
         out
     }
 
-    /// What is in the way, what to do about it; for a way that was found, what it rests on and what was not looked at.
+    /// What a way that was found rests on, and what was not looked at; for one that was not, what to do.
     pub fn notes(&self) -> Vec<Message> {
         let mut out: Vec<Message> = Vec::new();
-        out.extend(self.refused.iter().map(|r| r.remedy.clone()));
         let found = [&self.way_in, &self.way_out].into_iter().flatten();
         for note in found.flat_map(|way| &way.notes) {
             if !out.contains(note) {
                 out.push(note.clone());
             }
         }
+        out.extend(self.refused.iter().map(|r| r.remedy.clone()));
         out
     }
 }
 
 fn refusal(refused: &RouteRefusal) -> Message {
-    let why = refused.because.first().cloned().unwrap_or_else(|| text::WAY_NO_REASON.message());
-    text::WAY_REFUSED.with("what", refused.message.clone()).with("why", why)
+    text::WAY_REFUSED.with("what", refused.message.clone()).with("why", refused.why())
 }
 
 /// Whole minutes, begun ones counted.
-fn minutes(seconds: f64) -> usize {
+pub(crate) fn minutes(seconds: f64) -> usize {
     (seconds / 60.0).ceil().clamp(1.0, 1e6) as usize
 }
 

@@ -845,6 +845,8 @@ evidence::messages! {
     FIELD_APPROACH = "ui-field-approach" [heading, tolerance];
     /// Key: how far off the stand may be.
     FIELD_DISC = "ui-field-disc" [distance];
+    /// Key: the ground is judged with the plain movement, the stand with another.
+    FIELD_PLAIN = "ui-field-plain" [];
     /// Key: the grid.
     FIELD_GRID = "ui-field-grid" [step];
     /// In place of a boom movement.
@@ -903,6 +905,8 @@ evidence::messages! {
     WAY_ALONG = "ui-way-along" [];
     /// Key: slope across.
     WAY_ACROSS = "ui-way-across" [];
+    /// Where a load that is picked up at the landing is taken.
+    WAY_LOAD_GOES = "ui-way-load-goes" [];
     /// Key: steep ground.
     WAY_STEEP = "ui-way-steep" [grade];
     /// In the profile.

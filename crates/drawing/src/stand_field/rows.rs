@@ -3,7 +3,7 @@
 use super::looks::FieldLook;
 use crate::key::{Row, Swatch};
 use crate::words::{Words, area};
-use evidence::Verdict;
+use evidence::{Status, Verdict};
 use planning::{FieldScene, LiftPlan, PlanViewScene, StandFrom};
 use quantity::{Dimension, Quantity};
 use wording::ui;
@@ -40,6 +40,9 @@ pub(super) fn rows(
     if !field.everywhere.is_empty() {
         let names: Vec<String> = field.everywhere.iter().map(|check| words.check(check)).collect();
         rows.push(Row::new(Swatch::Strong, words.say(ui::FIELD_EVERYWHERE.with("checks", names.join(", ")))));
+    }
+    if lift.findings.iter().any(|f| f.check == "movement" && f.status == Status::Condition) {
+        rows.push(Row::new(Swatch::None, words.say(ui::FIELD_PLAIN)));
     }
     let mut kinds: Vec<(FieldLook, planning::FieldKind)> =
         field.kinds.iter().filter_map(|k| Some((FieldLook::of(k)?, *k))).filter(|(_, k)| k.area_m2 > SMALL).collect();

@@ -72,15 +72,16 @@ fn panel(svg: &mut Svg, y: &mut f64, room: Rect, w: f64, (strip, h): (f64, f64),
 }
 
 /// Heights of the ground panel: lowest, and pixels a metre.
-fn heights(course: &Course) -> (f64, f64) {
+fn heights(course: &Course, axis: &Axis) -> (f64, f64) {
     let low = course.places.iter().map(|p| p.height).fold(f64::INFINITY, f64::min);
     let high = course.places.iter().map(|p| p.height).fold(f64::NEG_INFINITY, f64::max);
-    let span = (high - low).max(0.5);
+    // Half a metre at least, or as much as fits at the scale along: nothing is flattened that need not be.
+    let span = (high - low).max((GROUND_H - 44.0) / axis.scale).min((high - low).max(0.5));
     (f64::midpoint(low, high) - span / 2.0, (GROUND_H - 44.0) / span)
 }
 
 fn title_of_ground(course: &Course, axis: &Axis, words: &Words<'_>) -> String {
-    let times = heights(course).1 / axis.scale;
+    let times = heights(course, axis).1 / axis.scale;
     let text = if times >= 10.0 {
         format!("{times:.0}")
     } else {
@@ -90,7 +91,7 @@ fn title_of_ground(course: &Course, axis: &Axis, words: &Words<'_>) -> String {
 }
 
 fn ground_panel(svg: &mut Svg, r: Rect, axis: &Axis, course: &Course, words: &Words<'_>) {
-    let (low, scale) = heights(course);
+    let (low, scale) = heights(course, axis);
     let z = |height: f64| r.bottom() - 14.0 - (height - low) * scale;
     let line: Vec<Px> = course.places.iter().map(|p| (axis.px(p.along), z(p.height))).collect();
     let under = |line: &[Px]| {

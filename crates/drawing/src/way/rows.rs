@@ -28,7 +28,10 @@ pub(super) fn rows(
     if way.begins.len() == 2 {
         rows.push(Row::new(Swatch::Way(WayMark::Gate), words.pair(ui::WAY_GATE, &way.from)));
     } else if way.begins.len() == 1 {
-        rows.push(Row::new(Swatch::Way(WayMark::Load), words.pair(ui::PICK_UP, &way.from)));
+        // Where the way in is driven empty, the load is brought here.
+        let fetched = way.way_in.as_ref().is_none_or(|w| w.load.is_some());
+        let name = if fetched { ui::PICK_UP } else { ui::WAY_LOAD_GOES };
+        rows.push(Row::new(Swatch::Way(WayMark::Load), words.pair(name, &way.from)));
     }
     rows.extend(marks.iter().map(|mark| crate::site_plan::row(*mark, words)));
     let route = match direction {

@@ -101,9 +101,13 @@ pub(crate) fn way() -> LiftWay {
         ],
         way_in: Some(there),
         way_out: None,
+        refused_out: true,
         refused: Some(RouteRefusal {
             kind: RefusalKind::Narrow,
-            message: text::DRIVE_NARROW.message(),
+            message: text::DRIVE_NARROW
+                .with("width", Quantity::new(2.9, Dimension::Length))
+                .with("needed", Quantity::new(3.3, Dimension::Length))
+                .with("lacking", Quantity::new(0.4, Dimension::Length)),
             because: vec![text::DRIVE_THING.with("name", "Hut")],
             at: Some([begin.0 + 10.0, begin.1]),
             remedy: text::DO_DRIVE_STATE.message(),

@@ -200,6 +200,10 @@ fn proven(ctx: &Context<'_>, posed: &Posed, attachment: &Attachment, graded: boo
     let mut range = Range { most: [f64::NEG_INFINITY; 4], least: [f64::INFINITY; 4], pushes: true };
     let mut wind_moment = 0.0_f64;
     for Tried { boom, ahead, loaded, landing, up } in tried(ctx, posed, attachment)? {
+        // How far such a place lies off goes with the weight.
+        if every && up != 0.0 {
+            return None;
+        }
         let winds = wind(ctx, gust, boom);
         wind_moment = wind_moment.max(winds.0.about_ground());
         let places = if loaded { places(ctx, attachment, boom, (ahead, up)) } else { Vec::new() };

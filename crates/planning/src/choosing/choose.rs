@@ -39,6 +39,8 @@ pub(crate) struct Chosen {
     pub(crate) shared: Option<usize>,
     /// Its way, where that was looked for already.
     pub(crate) way: Option<LiftWay>,
+    /// Nothing refuses its stand, as far as was asked: another lift may share it.
+    sound: bool,
 }
 
 /// Radius that is looked at, m.
@@ -62,39 +64,40 @@ fn field<'a>(job: &'a Job, lift: &'a Lift, cell: f64) -> Option<(StandSearch<'a>
 
 /// What was found around a lift's landing, before other lifts are looked at.
 pub(crate) struct Looked {
-    /// With the machine, attachment and support state chosen for it.
     lift: Lift,
     field: Option<StandField>,
     /// Stands that work, the best first.
     found: Vec<FoundStand>,
-    /// Its stated stand is kept.
-    keeps: bool,
+    /// Nothing refuses its stated stand.
+    passes: bool,
 }
 
-/// Chooses the equipment that a lift leaves to the planner, and looks around its landing. What the lift states it keeps: a
-/// stated stand also where a better one is found, unless it is left to the planner and does not work.
+/// Looks around the landing of a lift whose equipment is chosen.
 pub(crate) fn look(job: &Job, lift: &Lift) -> Looked {
     let set_backs = &mut SetBacks::default();
-    let lift = equipped(job, lift, set_backs);
-    let looked = field(job, &lift, CELL);
+    let looked = field(job, lift, CELL);
     let found = match &looked {
         Some((search, field)) if field.floor() <= Status::Condition => {
-            best_stands(job, &lift, search, field, set_backs, KEPT)
+            best_stands(job, lift, search, field, set_backs, KEPT)
         }
         _ => Vec::new(),
     };
     let field = looked.map(|(_, field)| field);
-    let keeps = lift.stand.is_chosen() && (!lift.choose.stand || passes(job, &lift, set_backs));
-    Looked { lift, field, found, keeps }
+    let passes = lift.stand.is_chosen() && passes(job, lift, set_backs);
+    Looked { lift: lift.clone(), field, found, passes }
 }
 
-/// Chooses the stand of a lift.
+/// Chooses the stand of a lift. What the lift states it keeps, also where a better one is found, unless it is left to the
+/// planner and does not work, or no way leads there.
 ///
 /// `before`: what was chosen for the lifts before it. Where one of their stands is as good as the best, it is taken, so that
 /// fewer places are to be set out and looked after. Of stands to which no way leads the next best is taken.
 pub(crate) fn settle(job: &Job, looked: Looked, before: &[Chosen], set_backs: &mut SetBacks) -> Chosen {
-    let Looked { lift, field, mut found, keeps } = looked;
+    let Looked { lift, field, mut found, passes } = looked;
     let lift = &lift;
+    let stated = lift.stand.is_chosen();
+    let stated_way = (stated && passes && lift.choose.stand).then(|| way(job, lift)).flatten();
+    let keeps = stated && (!lift.choose.stand || (passes && !stated_way.as_ref().is_some_and(closed)));
     let chosen = |lift: Lift, from: StandFrom, others: Vec<FoundStand>| Chosen {
         lift,
         from,
@@ -102,20 +105,25 @@ pub(crate) fn settle(job: &Job, looked: Looked, before: &[Chosen], set_backs: &m
         others,
         shared: None,
         way: None,
+        sound: false,
     };
     if keeps {
         let apart = |f: &FoundStand| DVec2::new(f.east_m, f.north_m).distance(lift.stand.at) >= APART;
         found.retain(apart);
-        return chosen(lift.clone(), StandFrom::Stated, found);
+        return Chosen { way: stated_way, sound: passes, ..chosen(lift.clone(), StandFrom::Stated, found) };
     }
     let Some(best) = found.first() else { return chosen(lift.clone(), StandFrom::Nowhere, found) };
-    let shared = before.iter().enumerate().find_map(|(i, other)| {
+    let mut shared: Option<(usize, FoundStand)> = None;
+    for (i, other) in before.iter().enumerate().filter(|(_, other)| other.sound) {
         let there = &other.lift;
-        let same = (there.machine, there.support, &there.mats) == (lift.machine, lift.support, &lift.mats);
-        let stand = there.stand.is_chosen().then_some(there.stand).filter(|_| same)?;
-        let found = found_at(job, lift, stand, set_backs)?;
-        found.as_good_as(best).then_some((i, found))
-    });
+        if (there.machine, there.support, &there.mats) != (lift.machine, lift.support, &lift.mats) {
+            continue;
+        }
+        let Some(found) = found_at(job, lift, there.stand, set_backs).filter(|f| f.as_good_as(best)) else { continue };
+        if shared.as_ref().is_none_or(|(_, known)| found.better_than(known)) {
+            shared = Some((i, found));
+        }
+    }
     let of = shared.as_ref().map(|(i, _)| *i);
     if let Some((_, there)) = shared {
         let at = there.stand().at;
@@ -124,28 +132,54 @@ pub(crate) fn settle(job: &Job, looked: Looked, before: &[Chosen], set_backs: &m
         found.truncate(KEPT);
     }
     let (taken, way) = reached(job, lift, &found);
-    let stand = found.remove(taken).stand();
-    Chosen { shared: of.filter(|_| taken == 0), way, ..chosen(lift.from_stand(stand), StandFrom::Found, found) }
+    // Those before it are the ones to which no way was found; where none leads to any, none is another to take.
+    let mut others = found.split_off(taken);
+    let stand = others.remove(0).stand();
+    let barred = way.as_ref().is_some_and(closed);
+    if barred {
+        others.clear();
+    }
+    Chosen {
+        shared: of.filter(|_| taken == 0),
+        sound: !barred,
+        way,
+        ..chosen(lift.from_stand(stand), StandFrom::Found, others)
+    }
 }
 
-/// The first of some stands to which a way leads and back, and that way; where none does, the first of all.
+/// The way of a lift to its own stand; `None` where nobody states from where.
+fn way(job: &Job, lift: &Lift) -> Option<LiftWay> {
+    lift_way::way(&Context::new(job, lift)?)
+}
+
+/// True where it is proven that no way leads there, or none back.
+fn closed(way: &LiftWay) -> bool {
+    way.refused.as_ref().is_some_and(|r| !r.kind.open())
+}
+
+/// The first of some stands to which a way leads and back, and that way; where none does, the first of which that is not
+/// proven, else the first of all.
 fn reached(job: &Job, lift: &Lift, found: &[FoundStand]) -> (usize, Option<LiftWay>) {
-    let mut first = None;
+    let mut first: Option<(usize, LiftWay)> = None;
     for (i, stand) in found.iter().enumerate() {
         let there = lift.from_stand(stand.stand());
-        let Some(way) = Context::new(job, &there).and_then(|ctx| lift_way::way(&ctx)) else { break };
+        let Some(way) = way(job, &there) else { break };
         if way.refused.is_none() {
             return (i, Some(way));
         }
-        first.get_or_insert(way);
+        if first.as_ref().is_none_or(|(_, known)| closed(known) && !closed(&way)) {
+            first = Some((i, way));
+        }
     }
-    (0, first)
+    first.map_or((0, None), |(i, way)| (i, Some(way)))
 }
 
-/// The lift with the best machine, attachment and support state that it leaves to the planner.
-fn equipped(job: &Job, lift: &Lift, set_backs: &mut SetBacks) -> Lift {
+/// The lift with the best machine, attachment and support state that it leaves to the planner; as it is stated, where that
+/// does at its stated stand.
+pub(crate) fn equipped(job: &Job, lift: &Lift) -> Lift {
+    let set_backs = &mut SetBacks::default();
     let ways = combinations(job, lift);
-    if ways.len() < 2 {
+    if ways.len() < 2 || (lift.stand.is_chosen() && lift.choose.stand && passes(job, lift, set_backs)) {
         return lift.clone();
     }
     if lift.stand.is_chosen() && !lift.choose.stand {
@@ -192,7 +226,7 @@ impl Chosen {
     /// Nothing chosen, nothing looked at.
     pub(crate) fn as_stated(lift: &Lift) -> Self {
         let from = if lift.stand.is_chosen() { StandFrom::Stated } else { StandFrom::NotSought };
-        Self { lift: lift.clone(), from, field: None, others: Vec::new(), shared: None, way: None }
+        Self { lift: lift.clone(), from, field: None, others: Vec::new(), shared: None, way: None, sound: false }
     }
 
     /// The field as the plan keeps it.

@@ -1,7 +1,8 @@
 //! What the planner chooses for a lift, where the job leaves it to it: machine, attachment, support state, stand; and what
 //! would make a lift work that nothing does.
 //!
-//! - [`look`]: the equipment, and the best stands around a landing, checked whole; each lift by itself
+//! - [`equipped`]: machine, attachment and support state
+//! - [`look`]: the best stands around a landing, checked whole; each lift by itself
 //! - [`settle`]: the stand, with those of the lifts before it
 //! - [`StandFrom`]: whether a plan's stand was stated or found
 //! - [`changes`]: the smallest changes that were tried and found to do
@@ -12,4 +13,4 @@ mod combinations;
 
 pub use changes::changes;
 pub use choose::StandFrom;
-pub(crate) use choose::{Chosen, RADIUS, look, settle};
+pub(crate) use choose::{Chosen, RADIUS, equipped, look, settle};

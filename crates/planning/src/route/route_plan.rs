@@ -1,5 +1,6 @@
 //! A route for people: the way, its profile, what is left where.
 
+use crate::text;
 use driving::{Gear, Steering};
 use evidence::{Message, Ranged};
 use quantity::Quantity;
@@ -128,4 +129,11 @@ pub struct RouteRefusal {
     pub at: Option<[f64; 2]>,
     /// What to do.
     pub remedy: Message,
+}
+
+impl RouteRefusal {
+    /// The first of what is in the way.
+    pub fn why(&self) -> Message {
+        self.because.first().cloned().unwrap_or_else(|| text::WAY_NO_REASON.message())
+    }
 }

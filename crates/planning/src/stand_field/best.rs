@@ -49,6 +49,8 @@ pub struct FoundStand {
 
 /// Clear ground beyond which more makes a stand no better, m.
 const ENOUGH: f64 = 0.5;
+/// A reserve beyond which more is no reason to stand elsewhere (ours).
+const ENOUGH_LEFT: f64 = 0.1;
 /// Stands nearer to each other than this are one, m.
 const APART: f64 = 1.5;
 /// Stands checked whole, for each that is asked for.
@@ -148,9 +150,9 @@ impl FoundStand {
         sure(self.reserve)
     }
 
-    /// True if another one has no better verdict, and is no easier to set out.
+    /// True if another one has no better verdict, is no easier to set out, and keeps no more where this one keeps little.
     pub(crate) fn as_good_as(&self, other: &Self) -> bool {
-        rank(self) <= rank(other)
+        rank(self) <= rank(other) && self.least() >= other.least().min(ENOUGH_LEFT)
     }
 
     /// True if it comes before another one.

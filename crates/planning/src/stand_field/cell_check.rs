@@ -290,8 +290,10 @@ fn late(
     so_far = so_far.max(met.status);
     // Whether it is go or a condition is asked only where nothing is a condition already.
     let graded = so_far == Status::Go && floor == Status::Go;
+    let mass = ctx.load.mass_kg;
     if *kept
         && !soil
+        && (0.0..=mass.high).contains(&mass.low)
         && let Some(most) = leaves.capacity()
         && let Some(proven) = proven[usize::from(graded)]
             .of(ctx.load.mass_kg.high, most, |mass| surely_all(ctx, posed, attachment, graded, mass))

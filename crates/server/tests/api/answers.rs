@@ -250,6 +250,8 @@ async fn the_description_is_openapi_3_1_and_names_every_route() {
         "/api/jobs/current/lifts/{id}/chart.svg",
         "/api/jobs/current/lifts/{id}/stands.svg",
         "/api/jobs/current/lifts/{id}/movement.svg",
+        "/api/jobs/current/lifts/{id}/way-in.svg",
+        "/api/jobs/current/lifts/{id}/way-out.svg",
         "/api/jobs/current/plan.json",
         "/api/jobs/current/plan-sheet.pdf",
         "/api/texts",
@@ -259,7 +261,7 @@ async fn the_description_is_openapi_3_1_and_names_every_route() {
     ] {
         assert!(paths.contains_key(path), "{path}");
     }
-    assert_eq!(paths.len(), 12, "a described route without a test");
+    assert_eq!(paths.len(), 14, "a described route without a test");
     let printed: serde_json::Value = serde_json::from_str(&server::openapi().unwrap()).unwrap();
     assert_eq!(printed, description);
 }

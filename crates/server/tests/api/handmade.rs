@@ -114,6 +114,7 @@ fn go() -> LiftPlan {
         around: Vec::new(),
         way_in: Some(route(&[(Gear::Forward, 12.0), (Gear::Forward, 8.0), (Gear::Reverse, 5.0)])),
         way_out: None,
+        refused_out: true,
         refused: Some(RouteRefusal {
             kind: RefusalKind::Narrow,
             message: text::DRIVE_TARGET_BARRED.into(),

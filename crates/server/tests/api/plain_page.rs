@@ -32,7 +32,7 @@ async fn it_holds_the_whole_plan() {
         assert!(html.contains(said), "{said}");
     }
     assert_eq!(html.matches("In an emergency").count(), 4, "once for the job and beside the steps of each lift");
-    assert_eq!(html.matches("<svg").count(), 6, "every drawing of each lift that has it");
+    assert_eq!(html.matches("<svg").count(), 7, "every drawing of each lift that has it");
     assert!(html.contains("No lift may be made from it"), "invented data are marked");
     assert!(!html.contains("<script") && !html.contains(" style=\"") && !html.contains("<style"));
     assert!(!html.contains('⟨'), "a text is missing");
