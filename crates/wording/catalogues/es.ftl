@@ -3540,7 +3540,7 @@ drive-note-not-looked-at = No se ha examinado: lo que soporta el terreno salvo l
 way-found = Se encontró un camino desde { $from } hasta el emplazamiento: { $length } en unos { $time } min, { $changes } cambios de marcha; de vuelta { $back } en unos { $back_time } min.
 way-none = Entre { $from } y el emplazamiento: { $what } Lo impide: { $why }.
 way-lacking = No se pueden buscar todos los caminos entre { $from } y el emplazamiento. { $why }
-do-not-drive-hung = No conduzca con la carga colgada salvo que el manual de la máquina lo permita, y dentro de sus límites: enganche la carga donde se pueda izar desde el emplazamiento.
+do-not-drive-hung = No circule con la carga colgada salvo que el manual de la máquina lo permita, y dentro de sus límites: enganche la carga donde se pueda izar desde el emplazamiento.
 way-unknown = No se puede decir si hay camino desde { $from }.
 way-no-reason = nada que tenga nombre
 # Emplazamientos, orden y rutinas de un trabajo.
