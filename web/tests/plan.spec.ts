@@ -184,9 +184,13 @@ test('where to stand and how the boom moves have a drawing each', async ({ page 
   await expect(page.locator('[data-drawing=movement] svg [data-part=step]')).toHaveCount(steps);
   expect(steps).toBeGreaterThan(2);
   await expect(page.locator('[data-drawing] svg')).toHaveCount(1);
-  // Four tabs fit on a phone, each under a glove.
+  if (lift.has_way_in) {
+    await page.getByRole('tab', { name: 'Way to the stand' }).click();
+    await expect(page.locator('[data-drawing=way-in] svg')).toContainText(`Way to the stand: ${lift.name}`);
+  }
+  // All tabs fit on a phone, each under a glove.
   const tabs = page.getByRole('tab');
-  await expect(tabs).toHaveCount(4);
+  await expect(tabs).toHaveCount(4 + Number(lift.has_way_in) + Number(lift.has_way_out));
   for (const tab of await tabs.all()) expect((await tab.boundingBox())?.height).toBeGreaterThanOrEqual(48);
   expect(await page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth), 'the page itself never scrolls sideways').toBe(true);
   expect(await barriers(page)).toEqual([]);
