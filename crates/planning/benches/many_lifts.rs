@@ -23,9 +23,9 @@ fn job(lifts: usize) -> Job {
     let mut job = jobfile::read_job(&folder).unwrap().0;
     job.soils.clear();
     job.mats.clear();
-    job.surroundings.excavations.clear();
-    job.surroundings.buried.clear();
+    job.surroundings = site::Surroundings::default();
     job.routines.clear();
+    job.gates.clear();
     for name in ["stork-18", "bittern-8", "wren-6"] {
         let bytes = std::fs::read(examples.join(format!("machines/{name}.toml"))).unwrap();
         let machine = jobfile::read_machine(&format!("{name}.toml"), &bytes).unwrap().0;
@@ -37,7 +37,7 @@ fn job(lifts: usize) -> Job {
         .map(|i| {
             let mut lift = upward[i % upward.len()].clone();
             lift.id = format!("{i}");
-            lift.stand = Stand::NOT_CHOSEN;
+            (lift.stand, lift.from, lift.gates) = (Stand::NOT_CHOSEN, None, None);
             lift.choose = Choose::ALL;
             let mut load = job.loads[lift.load].clone();
             let share = 0.5 + 0.05 * (i % 13) as f64;

@@ -90,8 +90,9 @@ fn main() {
     let mut plain = whole.clone();
     plain.soils.clear();
     plain.mats.clear();
-    plain.surroundings.excavations.clear();
-    plain.surroundings.buried.clear();
+    plain.surroundings = site::Surroundings::default();
+    let mut among = plain.clone();
+    among.surroundings.things.clone_from(&whole.surroundings.things);
     let mut any = plain.clone();
     any.landings.iter_mut().for_each(|l| l.approach = None);
     let only = std::env::args().nth(1).and_then(|a| a.parse::<usize>().ok());
@@ -100,6 +101,7 @@ fn main() {
         ("bay from any side", &any, 0),
         ("truck", &plain, 4),
         ("hung", &plain, 5),
+        ("bay among things", &among, 0),
         ("on mats by a trench", &whole, 6),
     ] {
         if only.is_some_and(|o| o != lift) {
