@@ -220,13 +220,13 @@ fn split(text: &str) -> (String, String) {
     (text[..at].to_owned(), text[at..].trim().to_owned())
 }
 
-/// What stands above the panels, and where its line runs down.
+/// What stands above the panels.
 enum Flag {
     Number(usize),
     Least(char),
 }
 
-/// Where something changes and where the least is left: its place on the axis, its mark, and whether a line runs down.
+/// Where something changes and where the least is left: its place on the axis, and its mark.
 fn flags(course: &Course, axis: &Axis) -> Vec<(f64, Flag)> {
     let number =
         |(i, (_, place)): (usize, &(Change, usize))| (axis.px(course.places[*place].along), Flag::Number(i + 1));

@@ -50,7 +50,7 @@ pub(super) fn answer(
     told(ctx, known, floor, set_backs)
 }
 
-/// The same where it was asked before and nothing but the load's weight differs. `stand`: points the machine and aims its
+/// The same where it was asked before and nothing but the load's weight differs. `point`: points the machine and aims its
 /// boom.
 pub(super) fn answer_again<'a>(
     ctx: &mut Context<'a>,
